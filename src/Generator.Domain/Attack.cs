@@ -1,0 +1,68 @@
+namespace Generator.Domain;
+
+/// <summary>What an attacker throws to open an exchange, for one side; the other side is its mirror.</summary>
+public sealed record Attack
+{
+    public required string Id { get; init; }
+
+    public required string BaseId { get; init; }
+
+    public required string Name { get; init; }
+
+    public IReadOnlyList<string> Aliases { get; init; } = [];
+
+    /// <summary>The attacker's own side; null when it has none.</summary>
+    public Side? Side { get; init; }
+
+    /// <summary>The striking limb in words.</summary>
+    public string LimbWords { get; init; } = string.Empty;
+
+    public required AttackLine Line { get; init; }
+
+    /// <summary>Hero's levels that it suits.</summary>
+    public required StanceSet HeroStances { get; init; }
+
+    /// <summary>Where the attacker must stand relative to the hero's facing.</summary>
+    public required Window From { get; init; }
+
+    /// <summary>Distance from which it begins.</summary>
+    public Centimetres StartDistance { get; init; }
+
+    /// <summary>Distance band at contact, of the attacker's limb.</summary>
+    public required Band Contact { get; init; }
+
+    public required HalfCounts Length { get; init; }
+
+    public required decimal FewestSeconds { get; init; }
+
+    /// <summary>How the attacker comes in: step, leap, rush, walk, drop.</summary>
+    public string Arrives { get; init; } = string.Empty;
+
+    /// <summary>A grab: what becomes of the hero's hands once it closes; null leaves the hand as it was.</summary>
+    public HandEnd? GripsLeft { get; init; }
+
+    public HandEnd? GripsRight { get; init; }
+
+    public Bound? GripsBound { get; init; }
+
+    /// <summary>Stance into which the grip pulls a standing hero.</summary>
+    public Stance? GripsStance { get; init; }
+
+    /// <summary>Non-contact: the longer-armed partner's limb sets the distance.</summary>
+    public bool NonContact { get; init; }
+
+    /// <summary>What the body must allow, for limits: <c>left-hand</c>, <c>right-leg</c>, <c>jump</c> …</summary>
+    public IReadOnlyList<string> Demands { get; init; } = [];
+
+    /// <summary>What it leaves open.</summary>
+    public string LeavesOpen { get; init; } = string.Empty;
+
+    public string Hazard { get; init; } = string.Empty;
+
+    public string Safety { get; init; } = string.Empty;
+
+    public bool IsGrab => Line.IsGrab;
+
+    /// <summary>No blow: the hero may open with a technique that takes a ready attacker.</summary>
+    public bool IsWalkIn => Line.Kind == LineKind.WalkIn;
+}

@@ -1,0 +1,18 @@
+namespace Generator.Domain;
+
+/// <summary>The line of an attack, or of the grip it leaves: its kind, and the side of the hero that it comes at.</summary>
+public readonly record struct AttackLine(LineKind Kind, LineSide Side)
+{
+    /// <summary>How many different lines there are.</summary>
+    public static readonly int Count = Enum.GetValues<LineKind>().Length * 3;
+
+    /// <summary>A dense number from 0 to <see cref="Count"/> − 1.</summary>
+    public int Index => ((int)Kind * 3) + (int)Side;
+
+    public static AttackLine FromIndex(int index) => new((LineKind)(index / 3), (LineSide)(index % 3));
+
+    public AttackLine Mirrored => new(Kind, (LineSide)(2 - (int)Side));
+
+    /// <summary>A hand, arm or body that takes hold.</summary>
+    public bool IsGrab => Kind >= LineKind.GrabWrist;
+}

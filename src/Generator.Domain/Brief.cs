@@ -1,0 +1,38 @@
+namespace Generator.Domain;
+
+/// <summary>What the coordinator asks for. Only attackers and length are required; the rest has defaults.</summary>
+public sealed record Brief
+{
+    public string Title { get; init; } = "Untitled fight";
+
+    public Tempo Tempo { get; init; } = Tempo.Default;
+
+    /// <summary>Null only for a routine that was written without a brief: its length is then not judged.</summary>
+    public Length? Length { get; init; }
+
+    public FloorPlan Floor { get; init; } = new();
+
+    public HeroPart Hero { get; init; } = new() { Name = "Hero", Skill = Skill.Stunt };
+
+    /// <summary>1 to 8, in the order A1, A2 …</summary>
+    public required IReadOnlyList<AttackerPart> Attackers { get; init; }
+
+    public IReadOnlyList<Camera> Cameras { get; init; } = [];
+
+    public IReadOnlyList<Moment> Moments { get; init; } = [];
+
+    public Arc Arc { get; init; } = Arc.Free;
+
+    /// <summary>How many setbacks are asked for; null does not judge them.</summary>
+    public int? Setbacks { get; init; }
+
+    /// <summary>How many pauses (beats of the story) are asked for; null does not judge them.</summary>
+    public int? Pauses { get; init; }
+
+    public Pace Pace { get; init; } = Pace.Default;
+
+    public Safety Safety { get; init; } = Safety.Default;
+
+    /// <summary>Null: a draft puts everybody out; an audit asks nothing of the ending.</summary>
+    public Ending? Ending { get; init; }
+}

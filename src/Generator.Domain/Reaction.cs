@@ -1,0 +1,49 @@
+namespace Generator.Domain;
+
+/// <summary>What a technique does to the attacker: how they sell it and where it leaves them.</summary>
+public sealed record Reaction
+{
+    public required string Id { get; init; }
+
+    public required string Name { get; init; }
+
+    public IReadOnlyList<string> Aliases { get; init; } = [];
+
+    /// <summary>The posture that it leaves; null keeps the posture (and the hold) as before.</summary>
+    public Posture? Posture { get; init; }
+
+    /// <summary>How long the opening lasts from the end of the move; null while held, gripping or out.</summary>
+    public decimal? OpenSeconds { get; init; }
+
+    /// <summary>How far back it carries the attacker; negative draws them nearer.</summary>
+    public Centimetres Back { get; init; }
+
+    /// <summary>How far round the clock, 0 to 12 half hours; the technique's carry says which way, 12 is through the mark to the far side.</summary>
+    public int Round { get; init; }
+
+    public FallClass Fall { get; init; }
+
+    /// <summary>Seconds from the end of the move until a trained or stunt performer is ready again (fall and get-up included); null while held, gripping or out.</summary>
+    public decimal? ReadySeconds { get; init; }
+
+    /// <summary>The same for a novice; null when a novice cannot do it, or while held, gripping or out.</summary>
+    public decimal? NoviceReadySeconds { get; init; }
+
+    public Skill Skill { get; init; }
+
+    public SurfaceNeed Surface { get; init; }
+
+    /// <summary>Sends the attacker into a second one, who is off balance too.</summary>
+    public bool HitsSecond { get; init; }
+
+    public string Risk { get; init; } = string.Empty;
+
+    /// <summary>How the performer sells it.</summary>
+    public string Sell { get; init; } = string.Empty;
+
+    /// <summary>A hit to the head or neck that counts against the cap of head-height hits.</summary>
+    public bool HeadHit { get; init; }
+
+    /// <summary>Carries the attacker somewhere, so that the way there must be clear.</summary>
+    public bool Sends => Back.Value > 0 || Round > 0 || Fall is not (FallClass.None or FallClass.ToKnee);
+}

@@ -1,0 +1,50 @@
+namespace Generator.Domain;
+
+/// <summary>
+/// What may happen between two moves, and the floor distances that the rules measure with (<c>settle.json</c>).
+/// Common practice, no source, unless a property says otherwise.
+/// </summary>
+public sealed record Settle
+{
+    /// <summary>Farthest turn in half hours for a gap of 0, 1, 2 … half counts; longer gaps allow the last entry.</summary>
+    public IReadOnlyList<int> TurnByGap { get; init; } = [0, 2, 6, 6, 12];
+
+    /// <summary>Farthest turn in half hours while a wrist of the hero is held; none while the body is bound.</summary>
+    public int TurnWhileHeld { get; init; } = 2;
+
+    /// <summary>Half counts after which an out hand is back in guard.</summary>
+    public HalfCounts HandBack { get; init; } = new(1);
+
+    /// <summary>Half counts from the start of a technique to the contact of the attack that it answers.</summary>
+    public HalfCounts ContactAfter { get; init; } = new(2);
+
+    /// <summary>Half counts that walking round the clock takes, per half hour.</summary>
+    public HalfCounts WalkRoundPerHalfHour { get; init; } = new(2);
+
+    /// <summary>Distance at which an attacker can strike.</summary>
+    public Centimetres StrikingDistance { get; init; } = new(90);
+
+    /// <summary>Least distance between two standing attackers.</summary>
+    public Centimetres Spacing { get; init; } = new(100);
+
+    /// <summary>Clear floor wanted on each side of the way of an attacker who is sent on their feet.</summary>
+    public Centimetres LaneBeside { get; init; } = new(60);
+
+    /// <summary>The same for one who falls.</summary>
+    public Centimetres LaneBesideFall { get; init; } = new(80);
+
+    /// <summary>Distance from floor edge and obstacles.</summary>
+    public Centimetres EdgeClearance { get; init; } = new(30);
+
+    /// <summary>How far off the facing the hero still sees, in half hours to either side.</summary>
+    public int SightHalfAngle { get; init; } = 4;
+
+    /// <summary>Reaction time after a cue: hands brought up in front, 0.53 s (Robinovitch et al. 2005, J Gerontol A 60:1553).</summary>
+    public decimal ReactionSeconds { get; init; } = 0.53m;
+
+    /// <summary>How far round from the landing place a second attacker may stand to be bumped into or taken along, in half hours.</summary>
+    public int SecondWithin { get; init; } = 2;
+
+    /// <summary>Largest turn that a gap allows to a hero whose wrists and body are free.</summary>
+    public int TurnFor(int gap) => TurnByGap[Math.Clamp(gap, 0, TurnByGap.Count - 1)];
+}

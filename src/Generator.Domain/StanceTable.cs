@@ -1,0 +1,63 @@
+namespace Generator.Domain;
+
+/// <summary>
+/// How long every change of stance takes. A change that no record names goes over one other stance and takes the sum of both times,
+/// unless it starts on the floor: getting up takes its table's time and no short cut.
+/// </summary>
+public sealed class StanceTable
+{
+    /// <summary>No gap is long enough.</summary>
+    public const int Never = 1000;
+
+    private readonly int[,,] times;
+
+    public StanceTable(IReadOnlyList<StanceInfo> stances)
+    {
+        Stances = stances;
+        var count = Enum.GetValues<Stance>().Length;
+        times = new int[2, count, count];
+        foreach (var novice in (ReadOnlySpan<int>)[0, 1])
+        {
+            Fill(novice, count);
+        }
+    }
+
+    public IReadOnlyList<StanceInfo> Stances { get; }
+
+    /// <summary>Half counts that a hero of this skill needs from one stance to another: 0 for the same, <see cref="Never"/> when there is no way.</summary>
+    public int Time(Stance from, Stance to, Skill skill) => times[skill == Skill.Novice ? 1 : 0, (int)from, (int)to];
+
+    private void Fill(int novice, int count)
+    {
+        for (var from = 0; from < count; from++)
+        {
+            for (var to = 0; to < count; to++)
+            {
+                times[novice, from, to] = from == to ? 0 : Never;
+            }
+        }
+
+        foreach (var stance in Stances)
+        {
+            foreach (var change in stance.Changes)
+            {
+                times[novice, (int)stance.Stance, (int)change.To] = (novice == 1 ? change.Novice : change.Trained).Value;
+            }
+        }
+
+        var direct = (int[,,])times.Clone();
+        for (var from = 0; from < count; from++)
+        {
+            for (var to = 0; to < count && !((Stance)from).IsFloor(); to++)
+            {
+                for (var over = 0; over < count; over++)
+                {
+                    if (!((Stance)over).IsFloor() && !((Stance)to).IsFloor())
+                    {
+                        times[novice, from, to] = Math.Min(times[novice, from, to], Math.Min(Never, direct[novice, from, over] + direct[novice, over, to]));
+                    }
+                }
+            }
+        }
+    }
+}

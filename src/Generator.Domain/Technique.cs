@@ -1,0 +1,110 @@
+namespace Generator.Domain;
+
+/// <summary>One thing the hero does, for one side; the other side comes from <see cref="Mirror"/>.</summary>
+public sealed record Technique
+{
+    /// <summary>With the side at the end for a sided one: <c>outside-block-left</c>.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The record it comes from, without side.</summary>
+    public required string BaseId { get; init; }
+
+    public required string Name { get; init; }
+
+    public IReadOnlyList<string> Aliases { get; init; } = [];
+
+    /// <summary>Null when it has no side and is its own mirror.</summary>
+    public Side? Side { get; init; }
+
+    public required Family Family { get; init; }
+
+    /// <summary>Stances it can start from.</summary>
+    public required StanceSet Starts { get; init; }
+
+    /// <summary>Stance it ends in; null leaves the stance unchanged.</summary>
+    public Stance? EndStance { get; init; }
+
+    public HandNeed LeftNeed { get; init; }
+
+    public HandNeed RightNeed { get; init; }
+
+    public BoundSet Bounds { get; init; } = BoundSet.Free;
+
+    public HandEnd LeftEnd { get; init; }
+
+    public HandEnd RightEnd { get; init; }
+
+    /// <summary>Bound that it leaves the hero in; null leaves it unchanged.</summary>
+    public Bound? EndBound { get; init; }
+
+    public Window Window { get; init; } = Window.Anywhere;
+
+    /// <summary>How far the hero turns in it.</summary>
+    public Turn Turn { get; init; }
+
+    public Carry Carry { get; init; }
+
+    public required Band Band { get; init; }
+
+    /// <summary>How long it takes, 1 to 20 half counts.</summary>
+    public required HalfCounts Length { get; init; }
+
+    /// <summary>The fewest seconds in which it may be performed.</summary>
+    public required decimal FewestSeconds { get; init; }
+
+    /// <summary>Postures in which the target may be. Empty: it only answers attacks, or has no target.</summary>
+    public PostureSet Needs { get; init; }
+
+    /// <summary>Attacks that it answers; for an escape also the grips that it opens.</summary>
+    public LineSet Answers { get; init; }
+
+    /// <summary>Ids of the reactions that suit it. Empty for what has no target.</summary>
+    public IReadOnlyList<string> Reactions { get; init; } = [];
+
+    /// <summary>Weight in the story, 1 (light) to 5 (a peak).</summary>
+    public required int Weight { get; init; }
+
+    public Skill HeroSkill { get; init; }
+
+    public Skill AttackerSkill { get; init; }
+
+    public ContactKind Kind { get; init; }
+
+    public Knap Knap { get; init; }
+
+    public Sells Sells { get; init; }
+
+    public Height Height { get; init; }
+
+    /// <summary>What it asks of the body, for limits and wardrobe: <c>left-hand</c>, <c>right-leg</c>, <c>high-kick</c>, <c>jump</c>, <c>spin</c>, <c>kneel</c>, <c>floor</c> …</summary>
+    public IReadOnlyList<string> Demands { get; init; } = [];
+
+    /// <summary>The fall that the hero takes in it, if any.</summary>
+    public FallClass HeroFall { get; init; }
+
+    /// <summary>Setbacks, holds, throws and locks draw the target into the band first; after others the target stands at the old distance.</summary>
+    public bool Draws { get; init; }
+
+    /// <summary>Works while the hero is bound or held by another, who serves as base.</summary>
+    public bool Supported { get; init; }
+
+    /// <summary>Needs a second attacker off balance beside the target, who shares the reaction.</summary>
+    public bool TakesTwo { get; init; }
+
+    /// <summary>Walks the held attacker to the target's bearing.</summary>
+    public bool CarriesHeld { get; init; }
+
+    /// <summary>A pause that gets the hero up rather than a beat of the story.</summary>
+    public bool Recovery { get; init; }
+
+    public string Hazard { get; init; } = string.Empty;
+
+    /// <summary>How it is kept safe.</summary>
+    public string Safety { get; init; } = string.Empty;
+
+    /// <summary>A pause without a target.</summary>
+    public bool HasNoTarget => Family == Family.Pause && Needs.IsEmpty;
+
+    /// <summary>A miss or contact that the audience should read as a hit.</summary>
+    public bool IsHit => Family is Family.Strike or Family.Kick or Family.Finish && Knap != Knap.Breath;
+}

@@ -1,0 +1,13 @@
+namespace Generator.Domain;
+
+/// <summary>A turn, or a way round the clock, in half hours of 15°: positive is clockwise seen from above; −23 to 23.</summary>
+public readonly record struct Turn(int HalfHours)
+{
+    public static readonly Turn None = new(0);
+
+    /// <summary>Half a circle: through the mark to the far side.</summary>
+    public static readonly Turn About = new(12);
+
+    /// <summary>The same turn seen in a mirror. Half a circle stays half a circle.</summary>
+    public Turn Mirrored => HalfHours is 12 or -12 ? About : new(-HalfHours);
+}

@@ -1,0 +1,59 @@
+using Generator.Domain;
+
+namespace Generator.Library;
+
+/// <summary>
+/// The whole library in memory: stances, settings, and every attack, technique and reaction, sided ones for both sides.
+/// Order is fixed by the files, so that equal files give equal books.
+/// </summary>
+public sealed class Book
+{
+    private readonly Dictionary<string, int> techniqueIndex;
+    private readonly Dictionary<string, int> attackIndex;
+    private readonly Dictionary<string, int> reactionIndex;
+
+    /// <summary>Builds a book from one record a technique and attack; the other side of sided ones is added.</summary>
+    public Book(string version, StanceTable stances, Settle settle, IEnumerable<Technique> techniques, IEnumerable<Attack> attacks, IEnumerable<Reaction> reactions)
+    {
+        Version = version;
+        Stances = stances;
+        Settle = settle;
+        Techniques = [.. techniques.SelectMany(t => t.Side is null ? [t] : new[] { t, Mirror.Of(t) })];
+        Attacks = [.. attacks.SelectMany(a => a.Side is null ? [a] : new[] { a, Mirror.Of(a) })];
+        Reactions = [.. reactions];
+        techniqueIndex = Index(Techniques.Select(t => t.Id));
+        attackIndex = Index(Attacks.Select(a => a.Id));
+        reactionIndex = Index(Reactions.Select(r => r.Id));
+    }
+
+    /// <summary>Changes whenever a file of the library changes.</summary>
+    public string Version { get; }
+
+    public StanceTable Stances { get; }
+
+    public Settle Settle { get; }
+
+    public IReadOnlyList<Technique> Techniques { get; }
+
+    public IReadOnlyList<Attack> Attacks { get; }
+
+    public IReadOnlyList<Reaction> Reactions { get; }
+
+    /// <summary>Position in <see cref="Techniques"/>, or −1 when the id is unknown.</summary>
+    public int TechniqueIndex(string id) => techniqueIndex.GetValueOrDefault(id, -1);
+
+    /// <summary>Position in <see cref="Attacks"/>, or −1 when the id is unknown.</summary>
+    public int AttackIndex(string id) => attackIndex.GetValueOrDefault(id, -1);
+
+    /// <summary>Position in <see cref="Reactions"/>, or −1 when the id is unknown.</summary>
+    public int ReactionIndex(string id) => reactionIndex.GetValueOrDefault(id, -1);
+
+    public Technique Technique(string id) => Techniques[techniqueIndex[id]];
+
+    public Attack Attack(string id) => Attacks[attackIndex[id]];
+
+    public Reaction Reaction(string id) => Reactions[reactionIndex[id]];
+
+    private static Dictionary<string, int> Index(IEnumerable<string> ids) =>
+        ids.Select((id, index) => (id, index)).ToDictionary(p => p.id, p => p.index, StringComparer.Ordinal);
+}

@@ -1,0 +1,3 @@
+namespace Generator.Rules;
+
+internal static class Room;

@@ -1,0 +1,3 @@
+namespace Generator.Solver;
+
+internal static class Room;
