@@ -1,0 +1,23 @@
+namespace Generator.Library.Reading;
+
+/// <summary>Collects problems while one or more files are read, so that all can be told at once.</summary>
+public sealed class ProblemList
+{
+    private readonly List<Problem> problems = [];
+
+    public int Count => problems.Count;
+
+    public bool IsEmpty => problems.Count == 0;
+
+    /// <summary>The problems in the order of files (as first met) and of lines within a file.</summary>
+    public IReadOnlyList<Problem> InOrder
+    {
+        get
+        {
+            var files = problems.Select(p => p.File).Distinct(StringComparer.Ordinal).ToList();
+            return [.. problems.OrderBy(p => files.IndexOf(p.File)).ThenBy(p => p.Line)];
+        }
+    }
+
+    public void Add(Problem problem) => problems.Add(problem);
+}

@@ -1,0 +1,49 @@
+using Generator.Library.Reading;
+
+namespace Generator.Library.Tests.Reading;
+
+public class StrictJsonTests
+{
+    private readonly ProblemList problems = new();
+
+    [Theory]
+    [InlineData("", 0, "The file is empty.")]
+    [InlineData("{ \"a\": 1,\n  \"b\": ", 2, "The file ends too early.")]
+    [InlineData("{ \"a\": 1", 1, "The file ends too early.")]
+    [InlineData("{ \"a\": \"open }", 1, "The file ends too early.")]
+    [InlineData("{\n \"a\": 1\n \"b\": 2 }", 3, "This is not JSON, at: \"b\": 2 }")]
+    [InlineData("{ \"a\": 1 } x", 1, "This is not JSON, at: x")]
+    [InlineData("[1]", 1, "The file must hold one object, from { to }.")]
+    public void Bad_text_is_reported_with_its_line(string text, int line, string message)
+    {
+        Assert.Null(StrictJson.Object("x.json", text, problems));
+        var problem = Assert.Single(problems.InOrder);
+        Assert.Equal((line, message), (problem.Line, problem.Message));
+        Assert.StartsWith("Maybe ", problem.Maybe, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_field_given_twice_is_reported_wherever_it_stands_and_reading_goes_on()
+    {
+        Assert.NotNull(StrictJson.Object("x.json", "{ \"a\": [ { \"b\": 1,\n \"b\": 2 } ],\n \"a\": 3 }", problems));
+        Assert.Equal([(2, "a[0].b"), (3, "a")], problems.InOrder.Select(p => (p.Line, p.Field)));
+    }
+
+    [Theory]
+    [InlineData("010")]
+    [InlineData("-01")]
+    [InlineData("0x1F")]
+    public void A_number_that_only_some_would_read_alike_is_reported(string number)
+    {
+        StrictJson.Object("x.json", $"{{ \"a\": {number} }}", problems);
+        Assert.Equal(number, Assert.Single(problems.InOrder).Value);
+    }
+
+    [Fact]
+    public void Comments_trailing_commas_and_dates_pass_as_written()
+    {
+        var root = StrictJson.Object("x.json", "{ // why\n \"a\": [0, 0.5, -0.5, 0e1, 10, ], \"b\": \"2020-01-01T00:00:00Z\", }", problems);
+        Assert.True(problems.IsEmpty);
+        Assert.Equal("2020-01-01T00:00:00Z", root!.Text("b"));
+    }
+}
