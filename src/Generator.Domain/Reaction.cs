@@ -45,5 +45,5 @@ public sealed record Reaction
     public bool HeadHit { get; init; }
 
     /// <summary>Carries the attacker somewhere, so that the way there must be clear.</summary>
-    public bool Sends => Back.Value > 0 || Round > 0 || Fall is not (FallClass.None or FallClass.ToKnee);
+    public bool Sends => Back.Value >= 30 || Round >= 2 || Fall is not (FallClass.None or FallClass.ToKnee);
 }

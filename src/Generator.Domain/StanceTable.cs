@@ -27,6 +27,9 @@ public sealed class StanceTable
     /// <summary>Half counts that a hero of this skill needs from one stance to another: 0 for the same, <see cref="Never"/> when there is no way.</summary>
     public int Time(Stance from, Stance to, Skill skill) => times[skill == Skill.Novice ? 1 : 0, (int)from, (int)to];
 
+    /// <summary>The stance in words.</summary>
+    public string NameOf(Stance stance) => Stances.FirstOrDefault(s => s.Stance == stance)?.Name ?? stance.ToString();
+
     private void Fill(int novice, int count)
     {
         for (var from = 0; from < count; from++)

@@ -1,0 +1,122 @@
+using Generator.Domain;
+using Generator.Library;
+
+namespace Generator.Rules;
+
+/// <summary>What skill, limits, wardrobe and floor allow; null when allowed, else the reason in the trade's words.</summary>
+public sealed class Ability
+{
+    private readonly string?[] technique;
+    private readonly string?[,] techniqueOn;
+    private readonly string?[,] attack;
+    private readonly string?[,] reaction;
+
+    public Ability(Brief brief, Book book)
+    {
+        var cast = brief.Attackers.Count;
+        technique = [.. book.Techniques.Select(t => Technique(t, brief, book.Settle))];
+        techniqueOn = new string?[book.Techniques.Count, cast];
+        attack = new string?[book.Attacks.Count, cast];
+        reaction = new string?[book.Reactions.Count, cast];
+        for (var a = 0; a < cast; a++)
+        {
+            var person = brief.Attackers[a];
+            for (var t = 0; t < book.Techniques.Count; t++)
+            {
+                techniqueOn[t, a] = Skilled(book.Techniques[t].Name, book.Techniques[t].AttackerSkill, person);
+            }
+
+            for (var k = 0; k < book.Attacks.Count; k++)
+            {
+                attack[k, a] = Limited(book.Attacks[k].Name, book.Attacks[k].Demands, person, book.Settle);
+            }
+
+            for (var r = 0; r < book.Reactions.Count; r++)
+            {
+                reaction[r, a] = Reaction(book.Reactions[r], person, brief.Floor.Surface);
+            }
+        }
+    }
+
+    /// <summary>Why the hero cannot do the technique.</summary>
+    public string? WhyNotTechnique(int t) => technique[t];
+
+    /// <summary>Why the attacker cannot be the partner of the technique.</summary>
+    public string? WhyNotOn(int t, int attacker) => techniqueOn[t, attacker];
+
+    /// <summary>Why the attacker cannot throw the attack.</summary>
+    public string? WhyNotAttack(int k, int attacker) => attack[k, attacker];
+
+    /// <summary>Why the attacker cannot perform the reaction on this floor.</summary>
+    public string? WhyNotReaction(int r, int attacker) => reaction[r, attacker];
+
+    /// <summary>The limit that forbids a class of fall.</summary>
+    public static string LimitOf(FallClass fall) => fall switch
+    {
+        FallClass.ToKnee => "no-to-knee-fall",
+        FallClass.Back => "no-back-fall",
+        FallClass.Side => "no-side-fall",
+        FallClass.Forward => "no-forward-fall",
+        FallClass.ThrownOver => "no-thrown-over-fall",
+        _ => string.Empty,
+    };
+
+    private static string? Technique(Technique t, Brief brief, Settle settle) =>
+        Skilled(t.Name, t.HeroSkill, brief.Hero)
+        ?? Limited(t.Name, t.Demands, brief.Hero, settle)
+        ?? Fall(t.Name, t.HeroFall, brief.Hero)
+        ?? Floor(t.Name, NeedOf(t.HeroFall), brief.Floor.Surface);
+
+    private static string? Reaction(Reaction r, Performer person, Surface surface) =>
+        Skilled(r.Name, r.Skill, person) ?? Fall(r.Name, r.Fall, person) ?? Floor(r.Name, r.Surface, surface);
+
+    private static SurfaceNeed NeedOf(FallClass fall) => fall switch
+    {
+        FallClass.None => SurfaceNeed.Any,
+        FallClass.ToKnee => SurfaceNeed.Dry,
+        _ => SurfaceNeed.Mat,
+    };
+
+    private static string? Skilled(string what, Skill needed, Performer person) =>
+        person.Skill >= needed ? null : $"{what} asks for {Word(needed)}, {person.Name} is {Word(person.Skill)}";
+
+    private static string? Limited(string what, IReadOnlyList<string> demands, Performer person, Settle settle)
+    {
+        foreach (var demand in demands)
+        {
+            if (person.Limits.Contains("no-" + demand))
+            {
+                return $"{what} asks for {demand}, {person.Name} has the limit no-{demand}";
+            }
+
+            foreach (var garment in person.Wardrobe)
+            {
+                if (settle.Wardrobe.TryGetValue(garment, out var forbids) && forbids.Contains(demand))
+                {
+                    return $"{what} asks for {demand}, which {person.Name}'s wardrobe ({garment}) does not allow";
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private static string? Fall(string what, FallClass fall, Performer person) =>
+        fall != FallClass.None && person.Limits.Contains(LimitOf(fall)) ? $"{what} is a fall that {person.Name} must not take ({LimitOf(fall)})" : null;
+
+    private static string? Floor(string what, SurfaceNeed need, Surface surface)
+    {
+        var fits = need switch
+        {
+            SurfaceNeed.Mat => surface is Surface.Matted or Surface.Sprung,
+            SurfaceNeed.Dry => surface is not (Surface.Wet or Surface.Uneven),
+            _ => true,
+        };
+        return fits ? null : $"{what} needs {(need == SurfaceNeed.Mat ? "mats or a sprung floor with pads" : "a dry, even floor")}, the floor is {Word(surface)}";
+    }
+
+#pragma warning disable CA1308 // words for people are lower case
+    private static string Word<T>(T value)
+        where T : struct, Enum => value.ToString().ToLowerInvariant();
+#pragma warning restore CA1308
+}

@@ -1,0 +1,63 @@
+using Generator.Domain;
+
+namespace Generator.Rules;
+
+/// <summary>
+/// How far from the mark somebody can stand or be sent on each bearing: to the floor's edge, or to the first obstacle in the way,
+/// less the clearance. Behind an obstacle the floor counts as closed.
+/// </summary>
+public sealed class FloorReach
+{
+    private readonly int[] farthest = new int[Bearing.Circle];
+
+    public FloorReach(FloorPlan floor, Settle settle)
+    {
+        for (var b = 0; b < Bearing.Circle; b++)
+        {
+            var angle = b * 15 * Math.PI / 180;
+            var (dx, dy) = (Math.Sin(angle), Math.Cos(angle));
+            var edge = Math.Min(
+                ToWall(dx, floor.MarkX.Value, floor.Width.Value),
+                ToWall(dy, floor.MarkY.Value, floor.Depth.Value)) - settle.EdgeClearance.Value;
+            foreach (var obstacle in floor.Obstacles)
+            {
+                edge = Math.Min(edge, ToObstacle(dx, dy, floor, obstacle, settle.EdgeClearance.Value));
+            }
+
+            farthest[b] = (int)Math.Floor(edge + 1e-6);
+        }
+    }
+
+    /// <summary>Farthest distance from the mark in centimetres on a bearing (half hours, any whole number).</summary>
+    public int this[int bearing] => farthest[new Bearing(bearing).HalfHours];
+
+    private static double ToWall(double step, int mark, int size)
+    {
+        if (Math.Abs(step) < 1e-9)
+        {
+            return double.MaxValue;
+        }
+
+        return step > 0 ? (size - mark) / step : mark / -step;
+    }
+
+    /// <summary>Distance along the ray to the obstacle grown by the clearance; unlimited when the ray passes it by.</summary>
+    private static double ToObstacle(double dx, double dy, FloorPlan floor, Obstacle obstacle, int clearance)
+    {
+        var (enterX, leaveX) = Slab(dx, obstacle.X.Value - clearance - floor.MarkX.Value, obstacle.X.Value + obstacle.Width.Value + clearance - floor.MarkX.Value);
+        var (enterY, leaveY) = Slab(dy, obstacle.Y.Value - clearance - floor.MarkY.Value, obstacle.Y.Value + obstacle.Depth.Value + clearance - floor.MarkY.Value);
+        var enter = Math.Max(enterX, enterY);
+        var leave = Math.Min(leaveX, leaveY);
+        return enter <= leave && leave >= 0 ? Math.Max(0, enter) : double.MaxValue;
+    }
+
+    private static (double Enter, double Leave) Slab(double step, double low, double high)
+    {
+        if (Math.Abs(step) < 1e-9)
+        {
+            return low <= 0 && high >= 0 ? (double.MinValue, double.MaxValue) : (double.MaxValue, double.MinValue);
+        }
+
+        return step > 0 ? (low / step, high / step) : (high / step, low / step);
+    }
+}

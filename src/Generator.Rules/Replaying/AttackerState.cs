@@ -1,0 +1,52 @@
+using Generator.Domain;
+
+namespace Generator.Rules.Replaying;
+
+/// <summary>What is true of one attacker between two moves. Times are half counts from count 1, bearings half hours, distances centimetres from the mark.</summary>
+public readonly record struct AttackerState
+{
+    /// <summary>0 to 23.</summary>
+    public int Bearing { get; init; }
+
+    public int Distance { get; init; }
+
+    /// <summary>The posture that the last reaction left; see <see cref="PostureAt"/> for what it has become.</summary>
+    public Posture Posture { get; init; }
+
+    /// <summary>Line of the grip while gripping.</summary>
+    public AttackLine? Grip { get; init; }
+
+    /// <summary>Last moment at which a follow-up may start.</summary>
+    public int OpenUntil { get; init; }
+
+    /// <summary>Moment from which they can come again.</summary>
+    public int ReadyAt { get; init; }
+
+    /// <summary>Moment before which they are not in play.</summary>
+    public int Entrance { get; init; }
+
+    public int Falls { get; init; }
+
+    /// <summary>Moment at which they went out; −1 while in.</summary>
+    public int OutAt { get; init; }
+
+    /// <summary>Ran off by the agreed exit: no longer on the floor.</summary>
+    public bool Gone { get; init; }
+
+    /// <summary>Neither out, nor held by the hero, nor holding the hero: could come at the hero once ready.</summary>
+    public bool IsActive => !Posture.IsControlled() && Posture is not (Posture.Gripping or Posture.Out);
+
+    /// <summary>The posture at a moment; null while recovering, when neither open nor ready.</summary>
+    public Posture? PostureAt(int moment)
+    {
+        if (!IsActive || moment <= OpenUntil)
+        {
+            return Posture;
+        }
+
+        return moment >= ReadyAt ? Domain.Posture.Ready : null;
+    }
+
+    /// <summary>On their feet, free, recovered and in play at a moment.</summary>
+    public bool StandsReadyAt(int moment) => IsActive && moment >= ReadyAt && moment >= Entrance;
+}

@@ -1,0 +1,187 @@
+using Generator.Domain;
+
+namespace Generator.Rules.Replaying;
+
+/// <summary>The second half of a step: what the move makes of hero and attackers. Applied whether or not the move was possible.</summary>
+internal static class Effects
+{
+    /// <summary>Bearing at which a reaction leaves an attacker who stood at <paramref name="bearing"/>.</summary>
+    public static int Landing(Technique technique, Reaction reaction, int bearing, Attack? attack)
+    {
+        if (reaction.Round == Turn.About.HalfHours)
+        {
+            return new Bearing(bearing + reaction.Round).HalfHours;
+        }
+
+        var sign = technique.Carry switch
+        {
+            Carry.Clockwise => 1,
+            Carry.CounterClockwise => -1,
+            Carry.WithAttack => attack is { Line.Side: LineSide.Right } ? -1 : 1,
+            _ => 0,
+        };
+        return new Bearing(bearing + (sign * reaction.Round)).HalfHours;
+    }
+
+    public static FightState Of(Scene scene, Step step)
+    {
+        var before = step.Before;
+        var technique = step.Technique;
+        if (technique is null)
+        {
+            return before with { Moves = before.Moves + 1, Attackers = Unanswered(step) };
+        }
+
+        var attackers = before.Attackers.ToArray();
+        var target = step.HasTarget ? step.Row.Attacker : -1;
+        if (target >= 0)
+        {
+            attackers[target] = Reacts(scene, step, attackers[target], target, step.TargetBearing, step.Distance, true);
+            if (step.Second >= 0)
+            {
+                attackers[step.Second] = Second(scene, step, attackers[step.Second]);
+            }
+        }
+
+        var left = HandAfter(step.LeftStart, technique.LeftEnd, target);
+        var right = HandAfter(step.RightStart, technique.RightEnd, target);
+        var bound = technique.EndBound ?? step.BoundStart;
+        var boundBy = BoundBy(technique, step, target);
+        if (target >= 0 && step.Reaction is not null)
+        {
+            var now = attackers[target].Posture;
+            (left, right) = (Freed(left, target, now), Freed(right, target, now));
+            if (boundBy == target && now != Posture.Gripping)
+            {
+                (bound, boundBy) = (Bound.Free, -1);
+            }
+        }
+
+        MoveOthers(technique, step, attackers, target);
+        LoseForgottenHolds(attackers, left, right, step.End);
+        return new FightState
+        {
+            Time = step.End,
+            Moves = before.Moves + 1,
+            Stance = technique.EndStance ?? step.StanceStart,
+            Facing = new Bearing(step.FacingStart + technique.Turn.HalfHours).HalfHours,
+            Left = left,
+            Right = right,
+            Bound = bound,
+            BoundBy = bound == Bound.Free ? -1 : boundBy,
+            LastTarget = target >= 0 ? target : before.LastTarget,
+            Attackers = attackers,
+        };
+    }
+
+    private static AttackerState[] Unanswered(Step step)
+    {
+        var attackers = step.Before.Attackers.ToArray();
+        if (step.Row.Attacker >= 0 && step.Attack is not null)
+        {
+            attackers[step.Row.Attacker] = attackers[step.Row.Attacker] with { Bearing = step.TargetBearing, Distance = step.Distance, ReadyAt = step.Contact };
+        }
+
+        return attackers;
+    }
+
+    private static AttackerState Reacts(Scene scene, Step step, AttackerState was, int attacker, int bearing, int distance, bool sent)
+    {
+        var technique = step.Technique!;
+        if (step.Reaction is not { } reaction)
+        {
+            return was with { Bearing = bearing, Distance = distance };
+        }
+
+        var index = step.Row.Reaction;
+        var posture = reaction.Posture ?? step.TargetPosture ?? was.Posture;
+        var drawn = sent && technique.Draws ? step.Reach.Draw(distance) : distance;
+        var isOut = posture == Posture.Out;
+        var keeps = reaction.Posture is null && was.PostureAt(step.Start) is { } p && !p.IsControlled();
+        return was with
+        {
+            Bearing = sent ? Landing(technique, reaction, bearing, step.Attack) : was.Bearing,
+            Distance = sent ? Math.Max(0, drawn + reaction.Back.Value) : was.Distance,
+            Posture = posture,
+            Grip = posture == Posture.Gripping ? GripOf(step, was) : null,
+            OpenUntil = step.End + scene.OpenFor(index),
+            ReadyAt = keeps ? was.ReadyAt : step.End + scene.ReadyAfter(index, attacker) + step.Row.Linger,
+            Falls = was.Falls + (reaction.Fall == FallClass.None ? 0 : 1),
+            OutAt = isOut && was.OutAt < 0 ? step.End : was.OutAt,
+            Gone = was.Gone || (isOut && reaction.Back.Value >= 200),
+        };
+    }
+
+    private static AttackLine? GripOf(Step step, AttackerState was) => step.Attack is { IsGrab: true } grab ? grab.Line : was.Grip ?? step.Attack?.Line;
+
+    private static AttackerState Second(Scene scene, Step step, AttackerState was)
+    {
+        if (step.Technique!.TakesTwo)
+        {
+            return Reacts(scene, step, was, step.Second, was.Bearing, was.Distance, false);
+        }
+
+        return was with
+        {
+            Posture = Posture.OffBalance,
+            OpenUntil = step.End + scene.OpenFor(step.Row.Reaction),
+            ReadyAt = step.End + scene.ReadyAfter(step.Row.Reaction, step.Second),
+        };
+    }
+
+    /// <summary>An out hand that the technique leaves alone is back by the time it ends.</summary>
+    private static Hand HandAfter(Hand start, HandEnd end, int target) => end switch
+    {
+        HandEnd.Guard => Hand.Guard,
+        HandEnd.Out => Hand.Out,
+        HandEnd.Holding => new Hand(HandKind.Holding, target),
+        HandEnd.Held => new Hand(HandKind.Held, target),
+        _ => start.Kind == HandKind.Out ? Hand.Guard : start,
+    };
+
+    private static int BoundBy(Technique technique, Step step, int target) => technique.EndBound switch
+    {
+        null => step.BoundByStart,
+        Bound.Free => -1,
+        _ => target,
+    };
+
+    /// <summary>Any posture but a held one frees the hands that held the target; any but gripping ends the target's grip.</summary>
+    private static Hand Freed(Hand hand, int target, Posture now)
+    {
+        var frees = (hand.Holds(target) && !now.IsControlled()) || (hand.HeldBy(target) && now != Posture.Gripping);
+        return frees ? Hand.Guard : hand;
+    }
+
+    private static void MoveOthers(Technique technique, Step step, AttackerState[] attackers, int target)
+    {
+        for (var a = 0; a < attackers.Length; a++)
+        {
+            if (a == target)
+            {
+                continue;
+            }
+
+            if (technique.CarriesHeld && attackers[a].Posture.IsControlled())
+            {
+                attackers[a] = attackers[a] with { Bearing = step.TargetBearing };
+            }
+            else if (attackers[a].Posture == Posture.Gripping && technique.Turn.HalfHours != 0)
+            {
+                attackers[a] = attackers[a] with { Bearing = new Bearing(attackers[a].Bearing + technique.Turn.HalfHours).HalfHours };
+            }
+        }
+    }
+
+    /// <summary>A held attacker whom no hand holds any more is free at once (only a faulty routine lets go like that).</summary>
+    private static void LoseForgottenHolds(AttackerState[] attackers, Hand left, Hand right, int end)
+    {
+        for (var a = 0; a < attackers.Length; a++)
+        {
+            if (attackers[a].Posture.IsControlled() && !left.Holds(a) && !right.Holds(a))
+            {
+                attackers[a] = attackers[a] with { Posture = Posture.Ready, OpenUntil = end, ReadyAt = end };
+            }
+        }
+    }
+}

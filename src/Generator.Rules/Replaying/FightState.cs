@@ -1,0 +1,38 @@
+using Generator.Domain;
+
+namespace Generator.Rules.Replaying;
+
+/// <summary>What is true between two moves: the hero, every attacker, and the moment at which the last move ended. Immutable.</summary>
+public sealed record FightState
+{
+    /// <summary>End of the last move.</summary>
+    public int Time { get; init; }
+
+    /// <summary>Moves done so far.</summary>
+    public int Moves { get; init; }
+
+    public Stance Stance { get; init; }
+
+    /// <summary>0 to 23 half hours from 12.</summary>
+    public int Facing { get; init; }
+
+    public Hand Left { get; init; } = Hand.Guard;
+
+    public Hand Right { get; init; } = Hand.Guard;
+
+    public Bound Bound { get; init; }
+
+    /// <summary>Who binds the hero; −1 when free.</summary>
+    public int BoundBy { get; init; } = -1;
+
+    /// <summary>Attacker of the last move that had one; −1 before the first.</summary>
+    public int LastTarget { get; init; } = -1;
+
+    public required IReadOnlyList<AttackerState> Attackers { get; init; }
+
+    /// <summary>The hero is held or bound by this attacker.</summary>
+    public bool GrippedBy(int attacker) => Left.HeldBy(attacker) || Right.HeldBy(attacker) || BoundBy == attacker;
+
+    /// <summary>The hero holds this attacker.</summary>
+    public bool Holds(int attacker) => Left.Holds(attacker) || Right.Holds(attacker);
+}

@@ -1,0 +1,75 @@
+using Generator.Domain;
+using Generator.Library;
+
+namespace Generator.Rules.Replaying;
+
+/// <summary>
+/// Walks a routine, right or wrong, move by move and says what is true at every one. Pure: the same scene, state and row give the same step.
+/// It never throws on a bad routine; the rules speak about what it saw.
+/// </summary>
+public static class Replay
+{
+    /// <summary>Every step of a routine, in the order of its rows.</summary>
+    public static IReadOnlyList<Step> Of(Scene scene, Routine routine)
+    {
+        var rows = routine.Moves.Select(m => Row.Of(m, scene)).ToArray();
+        var state = Open(scene, routine.Placements, rows.Length > 0 ? LeadIn(scene, routine.Placements, rows[0]) : 0);
+        var steps = new List<Step>(rows.Length);
+        foreach (var row in rows)
+        {
+            var step = Step(scene, state, row);
+            steps.Add(step);
+            state = step.After;
+        }
+
+        return steps;
+    }
+
+    /// <summary>The state before the first move; the attackers set off <paramref name="leadIn"/> half counts before count 1.</summary>
+    public static FightState Open(Scene scene, IReadOnlyList<Placement> placements, int leadIn = 0) => new()
+    {
+        Stance = scene.Brief.Hero.OpeningStance,
+        Attackers = [.. Enumerable.Range(0, scene.Cast).Select(a => Place(a < placements.Count ? placements[a] : new Placement(default, new Centimetres(300), HalfCounts.Zero), leadIn))],
+    };
+
+    /// <summary>
+    /// A routine starts with its first move; where that lands sooner than its attacker can walk in from the opening mark,
+    /// everybody sets off that much before count 1.
+    /// </summary>
+    public static int LeadIn(Scene scene, IReadOnlyList<Placement> placements, Row first)
+    {
+        if (first.Attacker < 0 || first.Attacker >= placements.Count || placements[first.Attacker].Entrance > HalfCounts.Zero)
+        {
+            return 0;
+        }
+
+        var walk = scene.WalkTime(first.Attacker, placements[first.Attacker].Distance.Value);
+        return Math.Max(0, walk - (first.Start + scene.Settle.ContactAfter.Value));
+    }
+
+    /// <summary>Threat time of an attacker: when they could land an attack; <see cref="int.MaxValue"/> for one who is out, held or gripping.</summary>
+    public static int ThreatTime(Scene scene, FightState state, int attacker)
+    {
+        var a = state.Attackers[attacker];
+        return a.IsActive ? Math.Max(a.ReadyAt, a.Entrance) + scene.WalkTime(attacker, a.Distance) : int.MaxValue;
+    }
+
+    /// <summary>One move.</summary>
+    public static Step Step(Scene scene, FightState state, Row row)
+    {
+        var step = Seeing.Look(scene, state, row);
+        step.After = Effects.Of(scene, step);
+        return step;
+    }
+
+    private static AttackerState Place(Placement placement, int leadIn) => new()
+    {
+        Bearing = placement.Bearing.HalfHours,
+        Distance = placement.Distance.Value,
+        Posture = Posture.Ready,
+        OpenUntil = int.MinValue,
+        ReadyAt = placement.Entrance > HalfCounts.Zero ? placement.Entrance.Value : -leadIn,
+        Entrance = placement.Entrance.Value,
+        OutAt = -1,
+    };
+}

@@ -1,0 +1,30 @@
+using Generator.Domain;
+
+namespace Generator.Rules.Replaying;
+
+/// <summary>A move with its ids looked up: positions in the book, −1 where there is none.</summary>
+public readonly record struct Row(int Start, int Attacker, int From, Cue Cue, int Attack, int Technique, int Reaction, int Linger)
+{
+    public static Row Of(Move move, Scene scene) => new(
+        move.Start.Value,
+        move.Attacker is { } a && a >= 0 && a < scene.Cast ? a : -1,
+        move.From?.HalfHours ?? -1,
+        move.Cue,
+        move.Attack is null ? -1 : scene.Book.AttackIndex(move.Attack),
+        move.Technique is null ? -1 : scene.Book.TechniqueIndex(move.Technique),
+        move.Reaction is null ? -1 : scene.Book.ReactionIndex(move.Reaction),
+        move.Linger.Value);
+
+    /// <summary>The row as a move of a routine.</summary>
+    public Move ToMove(Scene scene) => new()
+    {
+        Start = new HalfCounts(Start),
+        Attacker = Attacker < 0 ? null : Attacker,
+        From = From < 0 ? null : new Bearing(From),
+        Cue = Cue,
+        Attack = Attack < 0 ? null : scene.Book.Attacks[Attack].Id,
+        Technique = Technique < 0 ? null : scene.Book.Techniques[Technique].Id,
+        Reaction = Reaction < 0 ? null : scene.Book.Reactions[Reaction].Id,
+        Linger = new HalfCounts(Linger),
+    };
+}

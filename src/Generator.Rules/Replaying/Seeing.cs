@@ -1,0 +1,173 @@
+using Generator.Domain;
+
+namespace Generator.Rules.Replaying;
+
+/// <summary>The first half of a step: what the hero and the target are at the moment the technique starts.</summary>
+internal static class Seeing
+{
+    public static Step Look(Scene scene, FightState state, Row row)
+    {
+        var technique = row.Technique < 0 ? null : scene.Book.Techniques[row.Technique];
+        var attack = row.Attack < 0 ? null : scene.Book.Attacks[row.Attack];
+        var reaction = row.Reaction < 0 ? null : scene.Book.Reactions[row.Reaction];
+        var mode = ModeOf(technique, attack);
+        var gap = row.Start - state.Time;
+        var hasTarget = row.Attacker >= 0 && technique is not { HasNoTarget: true };
+        var target = hasTarget ? state.Attackers[row.Attacker] : default;
+        var bearing = hasTarget && attack is not null && row.From >= 0 ? row.From : target.Bearing;
+        var seenFrom = hasTarget ? new Bearing(state.Facing).To(new Bearing(bearing)).HalfHours : 0;
+        var turn = technique is null || !hasTarget ? Turn.None : technique.Window.TurnFor(new Turn(seenFrom));
+        var (stance, stanceTime) = StanceOf(scene, state, technique, attack, mode);
+        var (left, right, bound, boundBy) = HandsOf(scene, state, gap, row.Attacker, attack, mode);
+        return new Step
+        {
+            Index = state.Moves,
+            Row = row,
+            Mode = mode,
+            Technique = technique,
+            Attack = attack,
+            Reaction = reaction,
+            Before = state,
+            Gap = gap,
+            End = technique is null ? Math.Max(state.Time, row.Start) : row.Start + technique.Length.Value,
+            Contact = row.Start + scene.Settle.ContactAfter.Value,
+            Opens = hasTarget && (attack is not null || row.Attacker != state.LastTarget),
+            Threats = Threats(scene, state),
+            WalkRound = hasTarget && attack is not null ? new Bearing(target.Bearing).Apart(new Bearing(bearing)) : 0,
+            TargetBearing = bearing,
+            SeenFrom = seenFrom,
+            StanceStart = stance,
+            StanceTime = stanceTime,
+            TurnMade = turn.HalfHours,
+            TurnAllowed = TurnAllowed(scene, state, gap),
+            FacingStart = new Bearing(state.Facing + turn.HalfHours).HalfHours,
+            LeftStart = left,
+            RightStart = right,
+            BoundStart = bound,
+            BoundByStart = boundBy,
+            TargetPosture = hasTarget ? target.PostureAt(row.Start) : null,
+            Distance = hasTarget ? DistanceOf(scene, row, technique, target) : 0,
+            Reach = hasTarget && row.Technique >= 0 ? scene.TechniqueReach(row.Technique, row.Attacker) : default,
+            Second = hasTarget ? SecondOf(scene, state, row, technique, reaction, bearing, attack) : -1,
+        };
+    }
+
+    private static MoveMode ModeOf(Technique? technique, Attack? attack)
+    {
+        if (technique is null)
+        {
+            return MoveMode.Unanswered;
+        }
+
+        if (technique.HasNoTarget)
+        {
+            return MoveMode.NoTarget;
+        }
+
+        return attack switch
+        {
+            null => MoveMode.FollowUp,
+            { IsWalkIn: true } => MoveMode.OpensOnWalkIn,
+            { IsGrab: true } when technique.Family == Family.Escape => MoveMode.EscapesGrab,
+            _ => MoveMode.Answer,
+        };
+    }
+
+    private static int[] Threats(Scene scene, FightState state)
+    {
+        var threats = new int[scene.Cast];
+        for (var a = 0; a < threats.Length; a++)
+        {
+            threats[a] = Replay.ThreatTime(scene, state, a);
+        }
+
+        return threats;
+    }
+
+    private static int TurnAllowed(Scene scene, FightState state, int gap)
+    {
+        if (state.Bound != Bound.Free)
+        {
+            return 0;
+        }
+
+        var allowed = scene.Settle.TurnFor(gap);
+        var held = state.Left.Kind == HandKind.Held || state.Right.Kind == HandKind.Held;
+        return held ? Math.Min(allowed, scene.Settle.TurnWhileHeld) : allowed;
+    }
+
+    private static (Stance Stance, int Time) StanceOf(Scene scene, FightState state, Technique? technique, Attack? attack, MoveMode mode)
+    {
+        var stance = mode == MoveMode.EscapesGrab ? GripStance(state.Stance, attack!) : state.Stance;
+        if (technique is null || technique.Starts.Contains(stance))
+        {
+            return (stance, 0);
+        }
+
+        var (to, time) = StanceChoice.For(scene, stance, technique.Starts);
+        var fixedFeet = state.Bound != Bound.Free || mode == MoveMode.EscapesGrab;
+        return (to, fixedFeet ? StanceTable.Never : time);
+    }
+
+    private static Stance GripStance(Stance stance, Attack attack) =>
+        attack.GripsStance is { } pulled && stance is Stance.LeftLead or Stance.RightLead or Stance.Square ? attack.GripsStance!.Value : stance;
+
+    private static (Hand Left, Hand Right, Bound Bound, int BoundBy) HandsOf(Scene scene, FightState state, int gap, int attacker, Attack? attack, MoveMode mode)
+    {
+        var left = Settled(state.Left, gap, scene);
+        var right = Settled(state.Right, gap, scene);
+        if (mode != MoveMode.EscapesGrab)
+        {
+            return (left, right, state.Bound, state.BoundBy);
+        }
+
+        return (
+            attack!.GripsLeft == HandEnd.Held ? Seized(left, attacker) : left,
+            attack.GripsRight == HandEnd.Held ? Seized(right, attacker) : right,
+            attack.GripsBound is { } b && b != Bound.Free && state.Bound == Bound.Free ? b : state.Bound,
+            attack.GripsBound is { } c && c != Bound.Free && state.Bound == Bound.Free ? attacker : state.BoundBy);
+    }
+
+    /// <summary>A hand that holds somebody, or is held already, cannot be seized.</summary>
+    private static Hand Seized(Hand hand, int attacker) =>
+        hand.Kind is HandKind.Guard or HandKind.Out ? new Hand(HandKind.Held, attacker) : hand;
+
+    private static Hand Settled(Hand hand, int gap, Scene scene) =>
+        hand.Kind == HandKind.Out && gap >= scene.Settle.HandBack.Value ? Hand.Guard : hand;
+
+    private static int DistanceOf(Scene scene, Row row, Technique? technique, AttackerState target)
+    {
+        if (row.Attack < 0)
+        {
+            return target.Distance;
+        }
+
+        var stop = scene.StopDistance(row.Attack, row.Attacker);
+        return technique is { Band.MeetsOnTheWay: true } ? Math.Max(stop, scene.TechniqueReach(row.Technique, row.Attacker).Near) : stop;
+    }
+
+    private static int SecondOf(Scene scene, FightState state, Row row, Technique? technique, Reaction? reaction, int bearing, Attack? attack)
+    {
+        var takesTwo = technique is { TakesTwo: true };
+        if (technique is null || reaction is null || !(reaction.HitsSecond || takesTwo))
+        {
+            return -1;
+        }
+
+        var lands = takesTwo ? bearing : Effects.Landing(technique, reaction, bearing, attack);
+        var second = -1;
+        var nearest = scene.Settle.SecondWithin + 1;
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            var other = state.Attackers[a];
+            var apart = new Bearing(other.Bearing).Apart(new Bearing(lands));
+            var fits = takesTwo ? other.PostureAt(row.Start) == Posture.OffBalance : other.IsActive;
+            if (a != row.Attacker && fits && other.Entrance <= row.Start && apart < nearest)
+            {
+                (second, nearest) = (a, apart);
+            }
+        }
+
+        return second;
+    }
+}

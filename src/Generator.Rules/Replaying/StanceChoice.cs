@@ -1,0 +1,48 @@
+using Generator.Domain;
+
+namespace Generator.Rules.Replaying;
+
+/// <summary>
+/// Which stance the hero changes to when a technique starts from several: the soonest reached; of equals square first,
+/// then the one with the hero's own lead foot in front.
+/// </summary>
+public static class StanceChoice
+{
+    /// <summary>The stance and the half counts it takes (0 when the stance fits already, <see cref="StanceTable.Never"/> when none is reached).</summary>
+    public static (Stance Stance, int Time) For(Scene scene, Stance from, StanceSet starts)
+    {
+        if (starts.Contains(from))
+        {
+            return (from, 0);
+        }
+
+        var best = (Stance: from, Time: StanceTable.Never, Rank: int.MaxValue);
+        foreach (var to in starts.Members)
+        {
+            var time = scene.Book.Stances.Time(from, to, scene.Brief.Hero.Skill);
+            var rank = RankOf(scene, to);
+            if (time < StanceTable.Never && (time < best.Time || (time == best.Time && rank < best.Rank)))
+            {
+                best = (to, time, rank);
+            }
+        }
+
+        return (best.Stance, best.Time);
+    }
+
+    private static int RankOf(Scene scene, Stance stance)
+    {
+        if (stance == Stance.Square)
+        {
+            return 0;
+        }
+
+        var foot = stance switch
+        {
+            Stance.LeftLead or Stance.KneelingRight or Stance.OnRightLeg => Side.Left,
+            Stance.RightLead or Stance.KneelingLeft or Stance.OnLeftLeg => Side.Right,
+            _ => (Side?)null,
+        };
+        return foot == (scene.Brief.Hero.Lead ?? Side.Left) ? 1 : 2;
+    }
+}

@@ -1,0 +1,92 @@
+using Generator.Domain;
+
+namespace Generator.Rules.Replaying;
+
+/// <summary>
+/// Everything that Replay saw at one move: the facts on which the rules speak. Times are half counts from count 1, bearings and turns
+/// half hours, distances centimetres. A wrong move is carried on with as if it had worked, so that one fault is found once.
+/// </summary>
+public sealed class Step
+{
+    /// <summary>Number of the row, from 0.</summary>
+    public required int Index { get; init; }
+
+    public required Row Row { get; init; }
+
+    public required MoveMode Mode { get; init; }
+
+    public Technique? Technique { get; init; }
+
+    public Attack? Attack { get; init; }
+
+    public Reaction? Reaction { get; init; }
+
+    public required FightState Before { get; init; }
+
+    /// <summary>Set by Replay once the effects are worked out.</summary>
+    public FightState After { get; set; } = null!;
+
+    /// <summary>From the end of the move before to this one; negative when they overlap.</summary>
+    public int Gap { get; init; }
+
+    public int Start => Row.Start;
+
+    public int End { get; init; }
+
+    /// <summary>Moment at which the attack lands, or would.</summary>
+    public int Contact { get; init; }
+
+    /// <summary>First move of an exchange: another attacker than the move before, or a new attack.</summary>
+    public bool Opens { get; init; }
+
+    /// <summary>Threat time of every attacker before the move; <see cref="int.MaxValue"/> for those who are out, held or gripping.</summary>
+    public required IReadOnlyList<int> Threats { get; init; }
+
+    /// <summary>Half hours that the attacker walks round before the attack.</summary>
+    public int WalkRound { get; init; }
+
+    /// <summary>Bearing of the target at the move.</summary>
+    public int TargetBearing { get; init; }
+
+    /// <summary>Bearing of the target relative to the facing before any turn, −11 to 12.</summary>
+    public int SeenFrom { get; init; }
+
+    /// <summary>Stance in which the technique starts.</summary>
+    public Stance StanceStart { get; init; }
+
+    /// <summary>Half counts that the change to it takes; <see cref="StanceTable.Never"/> when there is no way.</summary>
+    public int StanceTime { get; init; }
+
+    /// <summary>Turn made in the gap.</summary>
+    public int TurnMade { get; init; }
+
+    /// <summary>Largest turn that the gap, a grip or a bound allows.</summary>
+    public int TurnAllowed { get; init; }
+
+    /// <summary>Facing when the technique starts.</summary>
+    public int FacingStart { get; init; }
+
+    /// <summary>Hands when the technique starts, after the gap and, where the grab closes first, in its grip.</summary>
+    public Hand LeftStart { get; init; }
+
+    public Hand RightStart { get; init; }
+
+    public Bound BoundStart { get; init; }
+
+    public int BoundByStart { get; init; } = -1;
+
+    /// <summary>Posture of the target when the move starts; null while recovering or without a target.</summary>
+    public Posture? TargetPosture { get; init; }
+
+    /// <summary>Distance at contact before the hero steps.</summary>
+    public int Distance { get; init; }
+
+    /// <summary>Band of the technique for these two bodies.</summary>
+    public Reach Reach { get; init; }
+
+    /// <summary>The second attacker whom the move concerns: the one bumped into, or taken along; −1 for none.</summary>
+    public int Second { get; init; } = -1;
+
+    /// <summary>The move has a target.</summary>
+    public bool HasTarget => Row.Attacker >= 0 && Technique is not { HasNoTarget: true };
+}

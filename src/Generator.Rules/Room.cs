@@ -1,3 +1,0 @@
-namespace Generator.Rules;
-
-internal static class Room;

@@ -1,0 +1,47 @@
+using Generator.Domain;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+
+namespace Generator.Rules.Rules;
+
+/// <summary>
+/// Nobody who could attack stands waiting longer than the brief's patience. One point for each half count beyond it, told when the
+/// attacker is taken on at last, or at the end.
+/// </summary>
+public sealed class NoWaiting : Rule
+{
+    public override string Id => "no-waiting";
+
+    public override string Title => "Nobody who could attack stands waiting longer than the brief's patience.";
+
+    public override Severity Worst => Severity.Rough;
+
+    public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
+    {
+        var takenOn = step.HasTarget && (step.Attack is not null || step.TargetPosture == Posture.Ready);
+        if (takenOn && Excess(scene, step.Threats[step.Row.Attacker], step.Contact) is var late and > 0 && tally.Count(Severity.Rough, late))
+        {
+            tally.Tell(At(scene, step, Severity.Rough, string.Empty) with { Message = Words(scene, step.Row.Attacker), Points = late, Measured = (late + scene.Brief.Pace.Patience.Value) / 2m, Allowed = scene.Brief.Pace.Patience.Value / 2m, Unit = "counts", Advice = Advice });
+        }
+
+        return null;
+    }
+
+    public override void Close(Scene scene, object? memory, FightState end, Tally tally)
+    {
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            var late = Excess(scene, Replay.ThreatTime(scene, end, a), end.Time);
+            if (late > 0 && tally.Count(Severity.Rough, late))
+            {
+                tally.Tell(AtEnd(end, Severity.Rough, scene.Brief.Attackers[a].Name, Words(scene, a)) with { Points = late, Measured = (late + scene.Brief.Pace.Patience.Value) / 2m, Allowed = scene.Brief.Pace.Patience.Value / 2m, Unit = "counts", Advice = Advice });
+            }
+        }
+    }
+
+    private const string Advice = "Let them come sooner, come in later (entrance), or stay down longer after the last reaction (linger).";
+
+    private static int Excess(Scene scene, int threat, int until) => threat == int.MaxValue ? 0 : until - threat - scene.Brief.Pace.Patience.Value;
+
+    private static string Words(Scene scene, int attacker) => $"{scene.Brief.Attackers[attacker].Name} could attack but stands waiting.";
+}

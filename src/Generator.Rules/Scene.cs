@@ -1,0 +1,131 @@
+using Generator.Domain;
+using Generator.Library;
+
+namespace Generator.Rules;
+
+/// <summary>
+/// A brief and a library worked out for these bodies, this tempo and this floor: every band in centimetres, every recovery in half counts.
+/// Built once, read by Replay, rules and solver alike.
+/// </summary>
+public sealed class Scene
+{
+    /// <summary>Shoulder to fist as a share of stature (ANSUR II 2012, acromion to grip centre, men 0.390, women 0.386).</summary>
+    public const decimal ArmShare = 0.39m;
+
+    /// <summary>Hip to ankle as a share of stature (Drillis and Contini 1966, 0.491).</summary>
+    public const decimal LegShare = 0.49m;
+
+    private readonly Reach[,] techniqueReach;
+    private readonly Reach[,] attackReach;
+    private readonly int[] open;
+    private readonly int[,] ready;
+
+    public Scene(Brief brief, Book book)
+    {
+        Brief = brief;
+        Book = book;
+        Cast = brief.Attackers.Count;
+        Floor = new FloorReach(brief.Floor, book.Settle);
+        Able = new Ability(brief, book);
+        techniqueReach = new Reach[book.Techniques.Count, Cast];
+        attackReach = new Reach[book.Attacks.Count, Cast];
+        open = [.. book.Reactions.Select(r => r.OpenSeconds is { } s ? brief.Tempo.AtLeast(s).Value : 0)];
+        ready = new int[book.Reactions.Count, Cast];
+        for (var a = 0; a < Cast; a++)
+        {
+            for (var t = 0; t < book.Techniques.Count; t++)
+            {
+                techniqueReach[t, a] = ReachOf(book.Techniques[t], brief.Attackers[a]);
+            }
+
+            for (var k = 0; k < book.Attacks.Count; k++)
+            {
+                attackReach[k, a] = ReachOf(book.Attacks[k], brief.Attackers[a]);
+            }
+
+            for (var r = 0; r < book.Reactions.Count; r++)
+            {
+                ready[r, a] = ReadyOf(book.Reactions[r], brief.Attackers[a]);
+            }
+        }
+    }
+
+    public Brief Brief { get; }
+
+    public Book Book { get; }
+
+    public Settle Settle => Book.Settle;
+
+    /// <summary>Number of attackers.</summary>
+    public int Cast { get; }
+
+    public FloorReach Floor { get; }
+
+    public Ability Able { get; }
+
+    /// <summary>Distance band of a technique between the hero and one attacker.</summary>
+    public Reach TechniqueReach(int technique, int attacker) => techniqueReach[technique, attacker];
+
+    /// <summary>Distance band of an attack by one attacker at contact.</summary>
+    public Reach AttackReach(int attack, int attacker) => attackReach[attack, attacker];
+
+    /// <summary>Where an attacker stops for an attack: at striking distance, or at the nearest end of the attack's band.</summary>
+    public int StopDistance(int attack, int attacker)
+    {
+        var reach = attackReach[attack, attacker];
+        return Math.Clamp(Settle.StrikingDistance.Value, reach.Near, Math.Max(reach.Near, reach.Far));
+    }
+
+    /// <summary>Half counts for which a reaction leaves an opening.</summary>
+    public int OpenFor(int reaction) => open[reaction];
+
+    /// <summary>Half counts from the end of the move until this attacker is ready again: fall, get-up and, after a fall or from the floor, the brief's margin.</summary>
+    public int ReadyAfter(int reaction, int attacker) => ready[reaction, attacker];
+
+    /// <summary>Half counts that an attacker needs from a distance to striking distance, rounded up.</summary>
+    public int WalkTime(int attacker, int distance)
+    {
+        var way = distance - Settle.StrikingDistance.Value;
+        return way <= 0 ? 0 : Brief.Tempo.AtLeast(way / (decimal)Brief.Attackers[attacker].Speed).Value;
+    }
+
+    /// <summary>Length of a performer's arm, shoulder to fist, in centimetres.</summary>
+    public static decimal ArmOf(Performer performer) => performer.Arm?.Value ?? performer.Height.Value * ArmShare;
+
+    /// <summary>Length of a performer's leg, hip to ankle, in centimetres.</summary>
+    public static decimal LegOf(Performer performer) => performer.Leg?.Value ?? performer.Height.Value * LegShare;
+
+    private static decimal LimbOf(Performer performer, Limb limb) => limb == Limb.Arm ? ArmOf(performer) : LegOf(performer);
+
+    private static Reach ToReach(Band band, decimal limb) => new(
+        (int)Math.Ceiling(band.From * limb),
+        (int)Math.Floor(band.To * limb),
+        band.StepIn.Value,
+        band.StepOut.Value);
+
+    private Reach ReachOf(Technique technique, AttackerPart attacker)
+    {
+        var own = LimbOf(Brief.Hero, technique.Band.Limb);
+        var limb = technique.Kind == ContactKind.NonContact ? Math.Max(own, LimbOf(attacker, technique.Band.Limb)) : own;
+        return ToReach(technique.Band, limb);
+    }
+
+    private Reach ReachOf(Attack attack, AttackerPart attacker)
+    {
+        var own = LimbOf(attacker, attack.Contact.Limb);
+        var limb = attack.NonContact ? Math.Max(own, LimbOf(Brief.Hero, attack.Contact.Limb)) : own;
+        return ToReach(attack.Contact, limb);
+    }
+
+    private int ReadyOf(Reaction reaction, AttackerPart attacker)
+    {
+        if (reaction.ReadySeconds is not { } trained)
+        {
+            return 0;
+        }
+
+        var seconds = attacker.Skill == Skill.Novice ? reaction.NoviceReadySeconds ?? trained : trained;
+        var goesDown = reaction.Fall != FallClass.None || reaction.Posture is { } posture && posture.IsDown();
+        return Brief.Tempo.AtLeast(seconds).Value + (goesDown ? Brief.Safety.Margin.Value : 0);
+    }
+}
