@@ -54,6 +54,12 @@ public sealed record Attack
     /// <summary>What the body must allow, for limits: <c>left-hand</c>, <c>right-leg</c>, <c>jump</c> …</summary>
     public IReadOnlyList<string> Demands { get; init; } = [];
 
+    /// <summary>The posture it leaves the attacker in when nothing answers it and it finds no target.</summary>
+    public Posture MissPosture { get; init; }
+
+    /// <summary>How long the attacker then stays open.</summary>
+    public decimal MissOpenSeconds { get; init; }
+
     /// <summary>What it leaves open.</summary>
     public string LeavesOpen { get; init; } = string.Empty;
 

@@ -45,7 +45,7 @@ public sealed record Settle
     /// <summary>How far round from the landing place a second attacker may stand to be bumped into or taken along, in half hours.</summary>
     public int SecondWithin { get; init; } = 2;
 
-    /// <summary>Garments of the cast and the demands of a technique that each forbids.</summary>
+    /// <summary>What each piece of wardrobe forbids: its name in a brief, and the demands (<see cref="Demand"/>) it rules out.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>> Wardrobe { get; init; } = new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal);
 
     /// <summary>Largest turn that a gap allows to a hero whose wrists and body are free.</summary>

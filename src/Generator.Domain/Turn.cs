@@ -8,6 +8,6 @@ public readonly record struct Turn(int HalfHours)
     /// <summary>Half a circle: through the mark to the far side.</summary>
     public static readonly Turn About = new(12);
 
-    /// <summary>The same turn seen in a mirror. Half a circle stays half a circle.</summary>
-    public Turn Mirrored => HalfHours is 12 or -12 ? About : new(-HalfHours);
+    /// <summary>The same turn seen in a mirror: half a circle by the left becomes half a circle by the right.</summary>
+    public Turn Mirrored => new(-HalfHours);
 }
