@@ -1,0 +1,105 @@
+using System.Security.Cryptography;
+using System.Text;
+using Generator.Domain;
+using Generator.Library.Loading;
+using Generator.Library.Reading;
+
+namespace Generator.Library;
+
+/// <summary>Reads the files of a library into a <see cref="Book"/>, or tells every problem of every file at once.</summary>
+public static class LibraryLoader
+{
+    private const string SettleFile = "settle.json";
+
+    private const string StancesFile = "stances.json";
+
+    /// <summary>The files of records that a library folder must hold, in the order of the book.</summary>
+    private static readonly string[] RecordFiles =
+    [
+        "reactions.json", "attacks.json", "defences.json", "strikes.json", "kicks.json", "throws.json",
+        "locks.json", "escapes.json", "finishes.json", "setbacks.json", "pauses.json",
+    ];
+
+    /// <summary>Names of all files that a library folder must hold.</summary>
+    public static IReadOnlyList<string> Files { get; } = [SettleFile, StancesFile, .. RecordFiles];
+
+    /// <summary>The library that comes with the program.</summary>
+    public static string BundledFolder => Path.Combine(AppContext.BaseDirectory, "technique-library");
+
+    /// <summary>Loads the library that comes with the program, and files of the user's own.</summary>
+    public static Read<Book> LoadBundled(params IReadOnlyList<string> extraFiles) => Load(BundledFolder, extraFiles);
+
+    /// <summary>Loads a library folder.</summary>
+    /// <param name="folder">Holds one file for each of <see cref="Files"/>.</param>
+    /// <param name="extraFiles">Paths of further files of techniques, attacks and reactions; their records come last.</param>
+    public static Read<Book> Load(string folder, params IReadOnlyList<string> extraFiles)
+    {
+        var problems = new ProblemList();
+        var files = Files.Select(f => Path.Combine(folder, f)).Concat(extraFiles).Select(p => SourceFile.Load(p, problems)).OfType<SourceFile>().ToList();
+        return Build(files, problems);
+    }
+
+    /// <summary>Loads a library from texts: one for each of <see cref="Files"/>, known by its name, and any number of further files.</summary>
+    public static Read<Book> Load(IReadOnlyList<SourceFile> files)
+    {
+        var problems = new ProblemList();
+        foreach (var missing in Files.Where(f => !files.Any(s => IsNamed(s, f))))
+        {
+            problems.Add(new Problem(missing, 0, string.Empty, string.Empty, "There is no such file.", "Maybe it lies in another folder or its name is spelt otherwise."));
+        }
+
+        return Build(files, problems);
+    }
+
+    private static Read<Book> Build(IReadOnlyList<SourceFile> files, ProblemList problems)
+    {
+        var records = new Records();
+        var settle = new Settle();
+        var version = string.Empty;
+        var stances = new StanceTable([]);
+        foreach (var file in files)
+        {
+            if (StrictJson.Object(file.Name, file.Text, problems) is not { } root)
+            {
+                continue;
+            }
+
+            root.Allow("$schema");
+            if (IsNamed(file, SettleFile))
+            {
+                (settle, version) = SettleReader.Read(root);
+            }
+            else if (IsNamed(file, StancesFile))
+            {
+                stances = StanceReader.Read(root);
+            }
+            else
+            {
+                records.Read(root);
+            }
+        }
+
+        NameChecks.Check(records);
+        AttackChecks.Check(records);
+        TechniqueChecks.Check(records);
+        return new Read<Book>(
+            problems.IsEmpty
+                ? new Book($"{version}-{Fingerprint(files)}", stances, settle, records.Techniques.Select(p => p.Record), records.Attacks.Select(p => p.Record), records.Reactions.Select(p => p.Record))
+                : null,
+            problems);
+    }
+
+    private static bool IsNamed(SourceFile file, string name) => string.Equals(Path.GetFileName(file.Name), name, StringComparison.Ordinal);
+
+    /// <summary>Twelve hexadecimal digits that change with any file; line endings do not count.</summary>
+    private static string Fingerprint(IReadOnlyList<SourceFile> files)
+    {
+        var all = new StringBuilder();
+        foreach (var file in files)
+        {
+            all.Append(Path.GetFileName(file.Name)).Append('\0').Append(file.Text.ReplaceLineEndings("\n")).Append('\0');
+        }
+
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(all.ToString())))[..12];
+    }
+}

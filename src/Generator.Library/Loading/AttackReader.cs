@@ -1,0 +1,88 @@
+using Generator.Domain;
+using Generator.Library.Reading;
+
+namespace Generator.Library.Loading;
+
+/// <summary>Reads one attack.</summary>
+internal static class AttackReader
+{
+    private static readonly string[] Arrivals = ["half step", "step", "leap", "walk", "rush", "drop"];
+
+    private static readonly Quantity Start = new("a distance", 20m, 2000m, "cm", "Maybe it is in metres; write centimetres.");
+
+    private static readonly Quantity Open = new("a time", 0m, 30m, "s");
+
+    public static Attack Read(ObjectReader source)
+    {
+        var id = source.BaseId();
+        var side = source.Word<Side>("side");
+        var length = source.Counts();
+        var grips = source.Object("grips");
+        var miss = source.Object("miss");
+        if (miss is null && !source.Has("miss"))
+        {
+            source.Missing("miss", "\"miss\": { \"posture\": \"off-balance\", \"openSeconds\": 0.6 }");
+        }
+
+        var attack = new Attack
+        {
+            Id = Mirror.Id(id, side),
+            BaseId = id,
+            Name = source.SidedName(side),
+            Aliases = source.Texts("aliases"),
+            Side = side,
+            LimbWords = source.RequiredText("limb", "\"limb\": \"fist\""),
+            Line = ReadLine(source),
+            HeroStances = StanceSet.Of([.. source.SomeWords<Stance>("stances")]),
+            From = source.Window("from"),
+            StartDistance = new(source.RequiredWhole("startDistance", Start)),
+            Contact = source.Band("band", steps: false),
+            Length = length,
+            FewestSeconds = source.FewestSeconds(length),
+            Arrives = ReadArrival(source),
+            GripsLeft = grips?.WordOrSame<HandEnd>("left"),
+            GripsRight = grips?.WordOrSame<HandEnd>("right"),
+            GripsBound = grips?.RequiredWord<Bound>("bound"),
+            GripsStance = grips?.WordOrSame<Stance>("stance"),
+            NonContact = source.Flag("nonContact"),
+            Demands = source.Demands(),
+            MissPosture = miss?.RequiredWord<Posture>("posture") ?? Posture.Ready,
+            MissOpenSeconds = miss?.RequiredNumber("openSeconds", Open) ?? 0m,
+            LeavesOpen = source.FreeText("leavesOpen"),
+            Hazard = source.FreeText("hazard"),
+            Safety = source.RequiredText("safety", "\"safety\": \"How it is kept safe.\""),
+        };
+        grips?.Finish();
+        miss?.Finish();
+        source.Finish();
+        return attack;
+    }
+
+    /// <summary>One line, with its side.</summary>
+    private static AttackLine ReadLine(ObjectReader source)
+    {
+        var word = source.RequiredText("line", "\"line\": \"high-round-left\"");
+        var lines = LineWords.Parse(word);
+        if (lines.Count == 1 || word.Length == 0)
+        {
+            return lines.Count == 1 ? lines[0] : default;
+        }
+
+        source.Refuse(
+            "line",
+            lines.Count == 0 ? $"{FieldText.Quote(word)} is no line of attack." : "The line says no side of the hero.",
+            lines.Count == 0 ? NearestWords.Maybe(word, LineWords.All, "Maybe write kind and side, such as high-round-left.") : $"Maybe write {word}-left, {word}-centre or {word}-right.");
+        return default;
+    }
+
+    private static string ReadArrival(ObjectReader source)
+    {
+        var word = source.RequiredText("arrives", "\"arrives\": \"step\"");
+        if (word.Length > 0 && !Arrivals.Contains(word, StringComparer.Ordinal))
+        {
+            source.Refuse("arrives", $"{FieldText.Quote(word)} is no way of coming in.", NearestWords.Maybe(word, Arrivals, $"Maybe one of these is meant: {string.Join(", ", Arrivals)}."));
+        }
+
+        return word;
+    }
+}

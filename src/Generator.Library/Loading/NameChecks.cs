@@ -1,0 +1,48 @@
+using Generator.Domain;
+using Generator.Library.Reading;
+using Generator.Library.Words;
+
+namespace Generator.Library.Loading;
+
+/// <summary>Checks that every id, name and alias stands for one record of its kind only.</summary>
+internal static class NameChecks
+{
+    public static void Check(Records records)
+    {
+        Check(records.Techniques.Select(p => (p.Source, p.Record.BaseId, p.Record.Name, p.Record.Side, p.Record.Aliases)));
+        Check(records.Attacks.Select(p => (p.Source, p.Record.BaseId, p.Record.Name, p.Record.Side, p.Record.Aliases)));
+        Check(records.Reactions.Select(p => (p.Source, p.Record.Id, p.Record.Name, (Side?)null, p.Record.Aliases)));
+    }
+
+    private static void Check(IEnumerable<(ObjectReader Source, string Id, string Name, Side? Side, IReadOnlyList<string> Aliases)> records)
+    {
+        var owners = new Dictionary<string, string>(StringComparer.Ordinal);
+        var ids = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var (source, id, name, side, aliases) in records)
+        {
+            if (id.Length > 0 && !ids.Add(id))
+            {
+                source.Refuse("id", $"There is another record with the id {FieldText.Quote(id)}.", "Maybe give one of the two another id.");
+                continue;
+            }
+
+            Claim("id", id);
+            Claim("name", side is { } s ? name[..^(EnumWords.Of(s).Length + 1)] : name);
+            foreach (var (value, path) in source.Entries("aliases"))
+            {
+                ClaimAt(value.ToString(), (message, maybe) => source.Refuse(value, path, message, maybe));
+            }
+
+            void Claim(string field, string word) => ClaimAt(word, (message, maybe) => source.Refuse(field, message, maybe));
+
+            void ClaimAt(string word, Action<string, string> refuse)
+            {
+                var plain = PlainWord.Of(word);
+                if (plain.Length > 0 && !owners.TryAdd(plain, id) && !string.Equals(owners[plain], id, StringComparison.Ordinal))
+                {
+                    refuse($"{FieldText.Quote(word)} already stands for {owners[plain]}.", "Maybe another word tells the two apart.");
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,34 @@
+using Generator.Domain;
+using Generator.Library.Reading;
+
+namespace Generator.Library.Loading;
+
+/// <summary>Gathers the records of all files, in the order of files.</summary>
+internal sealed class Records
+{
+    private readonly List<Placed<Technique>> techniques = [];
+    private readonly List<Placed<Attack>> attacks = [];
+    private readonly List<Placed<Reaction>> reactions = [];
+
+    public IReadOnlyList<Placed<Technique>> Techniques => techniques;
+
+    public IReadOnlyList<Placed<Attack>> Attacks => attacks;
+
+    public IReadOnlyList<Placed<Reaction>> Reactions => reactions;
+
+    /// <summary>Reads one file of records: any of techniques, attacks and reactions, and the family of its techniques.</summary>
+    public void Read(ObjectReader root)
+    {
+        root.Allow("$schema");
+        var family = root.Word<Family>("family");
+        techniques.AddRange(root.Objects("techniques").Select(s => new Placed<Technique>(TechniqueReader.Read(s, family), s)));
+        attacks.AddRange(root.Objects("attacks").Select(s => new Placed<Attack>(AttackReader.Read(s), s)));
+        reactions.AddRange(root.Objects("reactions").Select(s => new Placed<Reaction>(ReactionReader.Read(s), s)));
+        if (!root.Has("techniques") && !root.Has("attacks") && !root.Has("reactions"))
+        {
+            root.Missing("techniques", "a list of techniques, attacks or reactions");
+        }
+
+        root.Finish();
+    }
+}

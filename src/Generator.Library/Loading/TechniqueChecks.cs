@@ -1,0 +1,117 @@
+using Generator.Domain;
+using Generator.Library.Reading;
+using Newtonsoft.Json.Linq;
+
+namespace Generator.Library.Loading;
+
+/// <summary>Finds what contradicts itself in one technique, and reactions that do not exist or do not suit it.</summary>
+internal static class TechniqueChecks
+{
+    public static void Check(Records records)
+    {
+        var reactions = new Dictionary<string, Reaction>(StringComparer.Ordinal);
+        foreach (var reaction in records.Reactions.Select(r => r.Record))
+        {
+            reactions.TryAdd(reaction.Id, reaction);
+        }
+
+        foreach (var (technique, source) in records.Techniques)
+        {
+            CheckTarget(technique, source);
+            CheckReactions(technique, source, reactions);
+            CheckMarks(technique, source);
+            if (technique.Side is null && !SideChecks.IsOwnMirror(technique))
+            {
+                source.Refuse("id", "It has no side, and yet its left and right differ.", "Maybe add \"side\", or make both sides alike.");
+            }
+        }
+    }
+
+    private static void CheckTarget(Technique technique, ObjectReader source)
+    {
+        if (technique.Needs.IsEmpty && technique.Answers.IsEmpty && technique.Family != Family.Pause && !source.Has("needs") && !source.Has("answers"))
+        {
+            source.Refuse("id", "It neither answers an attack nor names a posture that the target may be in, so it can never be used.", "Maybe add \"answers\" or \"needs\".");
+        }
+
+        if (technique.Needs.Contains(Posture.Out))
+        {
+            source.Refuse("needs", "Nothing is done to an attacker who is out.", "Maybe face-down or on-back is meant.");
+        }
+    }
+
+    private static void CheckReactions(Technique technique, ObjectReader source, Dictionary<string, Reaction> reactions)
+    {
+        var entries = source.Entries("reactions");
+        if (entries.Count == 0 && !technique.HasNoTarget)
+        {
+            source.Missing("reactions", "\"reactions\": [\"head-turns\"]");
+        }
+
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var (value, path) in entries.Where(e => e.Value.Type == JTokenType.String))
+        {
+            var id = value.ToString().Trim();
+            if (!reactions.TryGetValue(id, out var reaction))
+            {
+                source.Refuse(value, path, $"There is no reaction {FieldText.Quote(id)}.", NearestWords.Maybe(id, reactions.Keys, "Maybe it stands in a file that was not read."));
+            }
+            else if (!seen.Add(id))
+            {
+                source.Refuse(value, path, "This reaction is given twice.", "Maybe another one is meant.");
+            }
+            else if (Unsuited(technique, reaction) is var (message, maybe) && message.Length > 0)
+            {
+                source.Refuse(value, path, message, maybe);
+            }
+        }
+    }
+
+    private static (string Message, string Maybe) Unsuited(Technique technique, Reaction reaction)
+    {
+        if ((reaction.Posture == Posture.Out) != (technique.Family == Family.Finish))
+        {
+            return technique.Family == Family.Finish
+                ? ("A finish leaves the attacker out, and this reaction does not.", "Maybe one of those that begin with out- is meant.")
+                : ("Only a finish leaves the attacker out.", "Maybe this technique belongs to the finishes, or another reaction is meant.");
+        }
+
+        if (reaction.Posture is { } posture && posture.IsControlled() && !Holds(technique.LeftNeed, technique.LeftEnd) && !Holds(technique.RightNeed, technique.RightEnd))
+        {
+            return ("This reaction leaves the attacker held, and no hand of the hero holds at the end.", "Maybe \"endLeft\" or \"endRight\" should be \"holding\".");
+        }
+
+        if (reaction.Posture == Posture.Gripping && technique.Family != Family.Setback && !technique.Needs.Contains(Posture.Gripping))
+        {
+            return ("This reaction keeps a grip, and the technique suits no gripping attacker.", "Maybe add gripping to \"needs\".");
+        }
+
+        return technique.HasNoTarget ? ("A pause without a target has no reaction.", "Maybe add the postures of the target to \"needs\".") : (string.Empty, string.Empty);
+    }
+
+    private static bool Holds(HandNeed need, HandEnd end) => end == HandEnd.Holding || (end == HandEnd.Unchanged && need == HandNeed.Holding);
+
+    private static void CheckMarks(Technique technique, ObjectReader source)
+    {
+        if (technique.Recovery && technique.Family != Family.Pause)
+        {
+            source.Refuse("recovery", "Only a pause can be the hero's way up.", "Maybe it belongs to the pauses.");
+        }
+
+        var another = technique.LeftNeed is HandNeed.HoldingOther or HandNeed.HeldByOther || technique.RightNeed is HandNeed.HoldingOther or HandNeed.HeldByOther;
+        if (technique.Supported && !another && technique.Bounds.HasFlag(BoundSet.Free))
+        {
+            source.Refuse("supported", "Nobody else holds the hero or is held, so nobody supports it.", "Maybe a hand should be holding-other or held-by-other, or \"bound\" should not be free.");
+        }
+
+        if (technique.CarriesHeld && !another)
+        {
+            source.Refuse("carriesHeld", "No hand holds another attacker.", "Maybe a hand should be holding-other.");
+        }
+
+        if (technique.Carry == Carry.WithAttack && technique.Answers.IsEmpty && !source.Has("answers"))
+        {
+            source.Refuse("carry", "It goes on with the attack, and it answers none.", "Maybe none, clockwise or counter-clockwise is meant.");
+        }
+    }
+}
