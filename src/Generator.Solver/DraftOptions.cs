@@ -1,0 +1,14 @@
+namespace Generator.Solver;
+
+/// <summary>How to search for a draft.</summary>
+public sealed record DraftOptions
+{
+    /// <summary>Other seeds give other routines; the same seed gives the same routine again where <see cref="DraftResult.Reproducible"/> says so. Default 1.</summary>
+    public int Seed { get; init; } = 1;
+
+    /// <summary>How long to go on improving, 0.1 to 3600 s. Default 10 s.</summary>
+    public TimeSpan Time { get; init; } = TimeSpan.FromSeconds(10);
+
+    /// <summary>CP-SAT alone: no constructive pass and no hint from it.</summary>
+    public bool Cold { get; init; }
+}

@@ -1,0 +1,8 @@
+namespace Generator.Solver;
+
+/// <summary>What is known so far during a search.</summary>
+/// <param name="Elapsed">Since the search began.</param>
+/// <param name="BestPoints">Points of the best routine so far; null while there is none.</param>
+/// <param name="Bound">No routine can have fewer points.</param>
+/// <param name="Source">Which part of the engine speaks: constructive pass, staging, fill, whole model.</param>
+public sealed record DraftProgress(TimeSpan Elapsed, int? BestPoints, int Bound, string Source);

@@ -1,3 +1,0 @@
-namespace Generator.Solver;
-
-internal static class Room;
