@@ -86,7 +86,8 @@ public sealed class Scene
     public int WalkTime(int attacker, int distance)
     {
         var way = distance - Settle.StrikingDistance.Value;
-        return way <= 0 ? 0 : Brief.Tempo.AtLeast(way / (decimal)Brief.Attackers[attacker].Speed).Value;
+        var perHalfCount = 30 * Brief.Attackers[attacker].Speed;
+        return way <= 0 ? 0 : ((way * Brief.Tempo.CountsPerMinute) + perHalfCount - 1) / perHalfCount;
     }
 
     /// <summary>Length of a performer's arm, shoulder to fist, in centimetres.</summary>

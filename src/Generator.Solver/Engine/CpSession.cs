@@ -1,0 +1,130 @@
+using System.Diagnostics;
+using Google.OrTools.Sat;
+
+namespace Generator.Solver.Engine;
+
+/// <summary>
+/// The only owner of the solver. Formats parameters, keeps asking the token while the solver runs (a stop before the start would be lost),
+/// catches whatever a callback throws and throws it afterwards, and gives values only when there is a solution.
+/// </summary>
+public sealed class CpSession : IDisposable
+{
+    private readonly CpModel model;
+    private CpSolver? solver;
+
+    public CpSession(CpModel model) => this.model = model;
+
+    public CpAnswer Answer { get; private set; } = CpAnswer.Unknown;
+
+    /// <summary>Objective of the solution; 0 without objective or solution.</summary>
+    public long Objective { get; private set; }
+
+    /// <summary>No solution can have a smaller objective.</summary>
+    public long Bound { get; private set; }
+
+    public TimeSpan Elapsed { get; private set; }
+
+    /// <summary>Solves the model.</summary>
+    /// <param name="settings">Parameters.</param>
+    /// <param name="onSolution">Called with a reader of values at every better solution; must return fast.</param>
+    /// <param name="stop">Stops the solver within some hundredths of a second.</param>
+    /// <exception cref="InvalidOperationException">The model itself is wrong; the message says where.</exception>
+    public CpAnswer Solve(SearchSettings settings, Action<Func<IntVar, long>, long>? onSolution = null, CancellationToken stop = default)
+    {
+        if (stop.IsCancellationRequested)
+        {
+            return Answer = CpAnswer.Unknown;
+        }
+
+        var clock = Stopwatch.StartNew();
+        solver = new CpSolver { StringParameters = settings.ToParameters() };
+        using var callback = new Listener(onSolution, stop);
+        using var watch = new Timer(_ => StopWhenAsked(callback, stop), null, 20, 20);
+        var status = solver.Solve(model, callback);
+        watch.Change(Timeout.Infinite, Timeout.Infinite);
+        Elapsed = clock.Elapsed;
+        callback.Rethrow();
+        Answer = status switch
+        {
+            CpSolverStatus.Optimal => CpAnswer.Optimal,
+            CpSolverStatus.Feasible => CpAnswer.Feasible,
+            CpSolverStatus.Infeasible => CpAnswer.Infeasible,
+            CpSolverStatus.Unknown => CpAnswer.Unknown,
+            _ => throw new InvalidOperationException("The solver rejects its model: " + model.Validate() + " " + solver.SolutionInfo()),
+        };
+        if (HasSolution)
+        {
+            Objective = (long)Math.Round(solver.ObjectiveValue);
+            Bound = (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6);
+        }
+
+        return Answer;
+    }
+
+    public bool HasSolution => Answer is CpAnswer.Feasible or CpAnswer.Optimal;
+
+    /// <summary>Value of a variable in the solution.</summary>
+    /// <exception cref="InvalidOperationException">There is no solution.</exception>
+    public long Value(IntVar variable) => HasSolution ? solver!.Value(variable) : throw new InvalidOperationException("There is no solution to read.");
+
+    /// <summary>Value of an expression in the solution.</summary>
+    /// <exception cref="InvalidOperationException">There is no solution.</exception>
+    public long Value(LinearExpr expression) => HasSolution ? solver!.Value(expression) : throw new InvalidOperationException("There is no solution to read.");
+
+    public bool IsTrue(BoolVar literal) => Value((IntVar)literal) == 1;
+
+    /// <summary>Variables (by index) that the solver names as enough to make the model infeasible under its assumptions.</summary>
+    public IReadOnlyList<int> Core() => Answer == CpAnswer.Infeasible ? [.. solver!.SufficientAssumptionsForInfeasibility()] : [];
+
+    public void Dispose() => solver?.Dispose();
+
+    private void StopWhenAsked(Listener callback, CancellationToken stop)
+    {
+        if (stop.IsCancellationRequested && !callback.Ended)
+        {
+            try
+            {
+                solver?.StopSearch();
+            }
+            catch (Exception e) when (e is NullReferenceException or ObjectDisposedException or ApplicationException)
+            {
+                // The solver is just starting or just ending; the next tick asks again.
+            }
+        }
+    }
+
+    private sealed class Listener(Action<Func<IntVar, long>, long>? onSolution, CancellationToken stop) : CpSolverSolutionCallback
+    {
+        private Exception? failure;
+
+        public bool Ended { get; private set; }
+
+        public override void OnSolutionCallback()
+        {
+            try
+            {
+                onSolution?.Invoke(Value, (long)Math.Round(ObjectiveValue()));
+                if (stop.IsCancellationRequested)
+                {
+                    StopSearch();
+                }
+            }
+#pragma warning disable CA1031 // an exception that leaves a callback ends the process
+            catch (Exception e)
+#pragma warning restore CA1031
+            {
+                failure = e;
+                StopSearch();
+            }
+        }
+
+        public void Rethrow()
+        {
+            Ended = true;
+            if (failure is not null)
+            {
+                throw new InvalidOperationException("A solution could not be taken over: " + failure.Message, failure);
+            }
+        }
+    }
+}

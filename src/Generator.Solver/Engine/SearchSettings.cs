@@ -1,0 +1,82 @@
+using System.Globalization;
+
+namespace Generator.Solver.Engine;
+
+/// <summary>The solver's parameters that we use, typed. A misspelt or culture-formatted parameter would end the process.</summary>
+public sealed record SearchSettings
+{
+    /// <summary>Wall time, 0.01 s and more.</summary>
+    public TimeSpan Time { get; init; } = TimeSpan.FromSeconds(10);
+
+    /// <summary>Deterministic work, a machine-independent measure that makes a cut-off search repeatable; null for no limit.</summary>
+    public double? Work { get; init; }
+
+    /// <summary>1 is reproducible; several are not.</summary>
+    public int Workers { get; init; } = 1;
+
+    /// <summary>0 and more.</summary>
+    public int Seed { get; init; } = 1;
+
+    /// <summary>Short presolve, best for runs of a few seconds: no probing, one round.</summary>
+    public bool LightPresolve { get; init; } = true;
+
+    /// <summary>Use linear relaxations.</summary>
+    public bool Linear { get; init; } = true;
+
+    /// <summary>Whole presolve off: the second configuration that confirms an infeasible answer.</summary>
+    public bool NoPresolve { get; init; }
+
+    /// <summary>Stop at the first solution.</summary>
+    public bool FirstSolution { get; init; }
+
+    /// <summary>Report every solution there is (one worker).</summary>
+    public bool EnumerateAll { get; init; }
+
+    /// <summary>Random choices among equals, so that other seeds give other routines.</summary>
+    public bool Randomised { get; init; }
+
+    internal string ToParameters()
+    {
+        var parts = new List<string>
+        {
+            string.Create(CultureInfo.InvariantCulture, $"max_time_in_seconds:{Math.Max(0.01, Time.TotalSeconds):0.###}"),
+            string.Create(CultureInfo.InvariantCulture, $"num_workers:{Workers}"),
+            string.Create(CultureInfo.InvariantCulture, $"random_seed:{Seed & 0x7fffffff}"),
+        };
+        if (Work is { } work)
+        {
+            parts.Add(string.Create(CultureInfo.InvariantCulture, $"max_deterministic_time:{work:0.###}"));
+        }
+
+        if (NoPresolve)
+        {
+            parts.Add("cp_model_presolve:false");
+        }
+        else if (LightPresolve)
+        {
+            parts.Add("cp_model_probing_level:0,max_presolve_iterations:1,symmetry_level:0");
+        }
+
+        if (!Linear)
+        {
+            parts.Add("linearization_level:0");
+        }
+
+        if (FirstSolution)
+        {
+            parts.Add("stop_after_first_solution:true");
+        }
+
+        if (EnumerateAll)
+        {
+            parts.Add("enumerate_all_solutions:true,keep_all_feasible_solutions_in_presolve:true");
+        }
+
+        if (Randomised)
+        {
+            parts.Add("randomize_search:true,permute_variable_randomly:true");
+        }
+
+        return string.Join(',', parts);
+    }
+}
