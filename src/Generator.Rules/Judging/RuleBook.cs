@@ -8,7 +8,32 @@ public static class RuleBook
     public static readonly IReadOnlyList<Rule> All =
     [
         new FlowStance(),
+        new FlowHands(),
+        new FlowFacing(),
+        new InReach(),
+        new AnswersAttack(),
+        new Opening(),
+        new NearestFirst(),
+        new ResetWindow(),
         new NoWaiting(),
+        new DeadAir(),
+        new OneContact(),
+        new ClearLane(),
+        new Spacing(),
+        new Grip(),
+        new OutStaysOut(),
+        new Able(),
+        new Exposure(),
+        new TempoFloor(),
+        new BlindSide(),
+        new Sightline(),
+        new Variety(),
+        new Share(),
+        new Arc(),
+        new Length(),
+        new Ending(),
+        new Moments(),
+        new Setbacks(),
     ];
 
     private static readonly Dictionary<string, int> Positions = All.Select((rule, i) => (rule.Id, i)).ToDictionary(p => p.Id, p => p.i, StringComparer.Ordinal);

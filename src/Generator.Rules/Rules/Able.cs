@@ -1,0 +1,54 @@
+using Generator.Domain;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+
+namespace Generator.Rules.Rules;
+
+/// <summary>Skill, limits, wardrobe and surface allow the technique for the hero, and the attack and the reaction for the attacker. Told once a move and person.</summary>
+public sealed class Able : Rule
+{
+    public override string Id => "able";
+
+    public override string Title => "Skill, limits, wardrobe and surface allow what everybody is asked to do.";
+
+    public override Severity Worst => Severity.Unsafe;
+
+    public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
+    {
+        if (step.Technique is not null)
+        {
+            Tell(scene, step, -1, scene.Able.WhyNotTechnique(step.Row.Technique), tally);
+        }
+
+        if (step.HasTarget)
+        {
+            Tell(scene, step, step.Row.Attacker, WhyNotTarget(scene, step), tally);
+        }
+
+        if (step.Second >= 0 && step.Technique is { TakesTwo: true })
+        {
+            Tell(scene, step, step.Second, WhyNotPartner(scene, step, step.Second), tally);
+        }
+
+        return null;
+    }
+
+    private static string? WhyNotTarget(Scene scene, Step step) =>
+        (step.Attack is null ? null : scene.Able.WhyNotAttack(step.Row.Attack, step.Row.Attacker)) ?? WhyNotPartner(scene, step, step.Row.Attacker);
+
+    private static string? WhyNotPartner(Scene scene, Step step, int attacker) =>
+        (step.Technique is null ? null : scene.Able.WhyNotOn(step.Row.Technique, attacker))
+        ?? (step.Technique is null || step.Reaction is null ? null : scene.Able.WhyNotReaction(step.Row.Reaction, attacker));
+
+    private void Tell(Scene scene, Step step, int who, string? reason, Tally tally)
+    {
+        if (reason is not null && tally.Count(Severity.Unsafe))
+        {
+            tally.Tell(At(scene, step, Severity.Unsafe, reason + ".") with
+            {
+                Who = Words.Name(scene, who),
+                Advice = "Choose something that this performer may do, or cast somebody else for it.",
+            });
+        }
+    }
+}

@@ -1,0 +1,51 @@
+using Generator.Domain;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+
+namespace Generator.Rules.Rules;
+
+/// <summary>
+/// Nothing happens for longer than the brief's longest pause: a point for each half count beyond it, and past
+/// <see cref="Pace.DeadAirBreaks"/> the routine is broken. A pause written as a technique is no gap.
+/// </summary>
+public sealed class DeadAir : Rule
+{
+    public override string Id => "dead-air";
+
+    public override string Title => "Nothing happens for longer than the brief's longest pause.";
+
+    public override Severity Worst => Severity.Broken;
+
+    public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
+    {
+        var longest = scene.Brief.Pace.LongestPause.Value;
+        if (step.Technique is null || step.Before.Moves == 0)
+        {
+            return null;
+        }
+
+        if (step.Gap > Pace.DeadAirBreaks.Value)
+        {
+            if (tally.Count(Severity.Broken))
+            {
+                tally.Tell(Told(scene, step, Severity.Broken, 0, Pace.DeadAirBreaks.Value));
+            }
+        }
+        else if (step.Gap > longest && tally.Count(Severity.Rough, step.Gap - longest))
+        {
+            tally.Tell(Told(scene, step, Severity.Rough, step.Gap - longest, longest));
+        }
+
+        return null;
+    }
+
+    private Finding Told(Scene scene, Step step, Severity severity, int points, int allowed) =>
+        At(scene, step, severity, $"Nothing happens for {Words.Counts(step.Gap)} before this move.") with
+        {
+            Points = points,
+            Measured = step.Gap / 2m,
+            Allowed = allowed / 2m,
+            Unit = "counts",
+            Advice = "Close the gap, or put a pause of the story there.",
+        };
+}

@@ -1,0 +1,108 @@
+using Generator.Domain;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+
+namespace Generator.Rules.Rules;
+
+/// <summary>Nobody acts through a grip that stops them, and every grip and hold ends before the routine does.</summary>
+public sealed class Grip : Rule
+{
+    public override string Id => "grip";
+
+    public override string Title => "Nobody acts through a grip that stops them; every grip ends.";
+
+    public override Severity Worst => Severity.Broken;
+
+    public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
+    {
+        if (AttacksFromHold(step))
+        {
+            if (tally.Count(Severity.Broken))
+            {
+                tally.Tell(AttackerStopped(scene, step));
+            }
+        }
+        else if (step.Technique is { } technique && (BoundStops(step, technique) || HeldHand(step, technique) >= 0) && tally.Count(Severity.Broken))
+        {
+            tally.Tell(HeroStopped(scene, step, technique));
+        }
+
+        return null;
+    }
+
+    public override void Close(Scene scene, object? memory, FightState end, Tally tally)
+    {
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            var holds = end.Holds(a);
+            if ((holds || end.GrippedBy(a)) && tally.Count(Severity.Broken))
+            {
+                var (who, hero) = (Words.Name(scene, a), scene.Brief.Hero.Name);
+                tally.Tell(AtEnd(end, Severity.Broken, who, holds ? $"{hero} still holds {who} at the end." : $"{who} still grips {hero} at the end.") with
+                {
+                    Advice = holds ? "Let go, throw, or finish the one who is held." : "Let the hero escape.",
+                });
+            }
+        }
+    }
+
+    /// <summary>The attacker is held, or has the hands full with an earlier grip.</summary>
+    private static bool AttacksFromHold(Step step) =>
+        step.Attack is not null && step.HasTarget && step.Before.Attackers[step.Row.Attacker].Posture is var posture && (posture.IsControlled() || posture == Posture.Gripping);
+
+    private static bool BoundStops(Step step, Technique technique)
+    {
+        if ((technique.Bounds & (BoundSet)(1 << (int)step.BoundStart)) == BoundSet.None)
+        {
+            return true;
+        }
+
+        return step.BoundStart != Bound.Free && step.HasTarget && step.BoundByStart != step.Row.Attacker && !technique.Supported;
+    }
+
+    /// <summary>Who holds a hand that the technique needs otherwise; −1 for nobody.</summary>
+    private static int HeldHand(Step step, Technique technique)
+    {
+        var target = step.HasTarget ? step.Row.Attacker : -1;
+        if (step.LeftStart.Kind == HandKind.Held && !HandFit.Accepts(step.LeftStart, technique.LeftNeed, target))
+        {
+            return step.LeftStart.Who;
+        }
+
+        return step.RightStart.Kind == HandKind.Held && !HandFit.Accepts(step.RightStart, technique.RightNeed, target) ? step.RightStart.Who : -1;
+    }
+
+    private Finding AttackerStopped(Scene scene, Step step)
+    {
+        var who = Words.Name(scene, step.Row.Attacker);
+        var held = step.Before.Attackers[step.Row.Attacker].Posture.IsControlled();
+        return At(scene, step, Severity.Broken, $"{who} {(held ? "is held by" : "still grips")} {scene.Brief.Hero.Name} and cannot throw {step.Attack!.Name}.") with
+        {
+            Advice = held ? $"Let go of {who} first." : "Let the hero escape first.",
+        };
+    }
+
+    private Finding HeroStopped(Scene scene, Step step, Technique technique)
+    {
+        var hero = scene.Brief.Hero.Name;
+        if (!BoundStops(step, technique))
+        {
+            var who = HeldHand(step, technique);
+            return At(scene, step, Severity.Broken, $"{Words.Name(scene, who)} holds {hero}'s hand; {technique.Name} does not work so.") with
+            {
+                Advice = "Escape first, or choose a technique that leaves the held hand alone.",
+            };
+        }
+
+        var grip = step.BoundStart switch
+        {
+            Bound.Front => $"{Words.Name(scene, step.BoundByStart)} grips {hero} from the front",
+            Bound.Rear => $"{Words.Name(scene, step.BoundByStart)} grips {hero} from behind",
+            _ => $"nobody grips {hero}",
+        };
+        return At(scene, step, Severity.Broken, step.BoundStart == Bound.Free ? $"{technique.Name} works against a grip, and {grip}." : $"{grip}; {technique.Name} does not work so.") with
+        {
+            Advice = step.BoundStart == Bound.Free ? "Choose a technique for a hero who is free." : "Escape first, or choose a technique that uses the grip.",
+        };
+    }
+}

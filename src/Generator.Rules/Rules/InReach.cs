@@ -1,0 +1,51 @@
+using Generator.Domain;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+
+namespace Generator.Rules.Rules;
+
+/// <summary>The distance at contact lies in the band for these two bodies: nearer than that is unsafe, farther does not work.</summary>
+public sealed class InReach : Rule
+{
+    public override string Id => "in-reach";
+
+    public override string Title => "The distance at contact lies in the technique's band for these two bodies.";
+
+    public override Severity Worst => Severity.Unsafe;
+
+    public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
+    {
+        if (!step.HasTarget || step.Technique is not { } technique)
+        {
+            return null;
+        }
+
+        if (step.Distance < step.Reach.Least)
+        {
+            if (tally.Count(Severity.Unsafe))
+            {
+                tally.Tell(Told(scene, step, Severity.Unsafe, "too near", technique, step.Reach.Least));
+            }
+        }
+        else if (step.Distance > step.Reach.Most && tally.Count(Severity.Broken))
+        {
+            tally.Tell(Told(scene, step, Severity.Broken, "too far", technique, step.Reach.Most));
+        }
+
+        return null;
+    }
+
+    private Finding Told(Scene scene, Step step, Severity severity, string how, Technique technique, int allowed)
+    {
+        var near = severity == Severity.Unsafe;
+        return At(scene, step, severity, $"{Words.Name(scene, step.Row.Attacker)} is {Words.Metres(step.Distance)} from the mark, {how} for {technique.Name} ({(near ? "at least" : "at most")} {Words.Metres(allowed)}).") with
+        {
+            Measured = step.Distance / 100m,
+            Allowed = allowed / 100m,
+            Unit = "m",
+            Advice = near
+                ? "Choose a technique for a shorter distance, or a reaction before it that carries the attacker back."
+                : "Choose a technique with a longer reach, or a reaction before it that leaves the attacker nearer.",
+        };
+    }
+}

@@ -1,0 +1,38 @@
+using Generator.Domain;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+
+namespace Generator.Rules.Rules;
+
+/// <summary>No attack lands before its attacker could be there: fallen, up again, back at striking distance, and walked round where need be.</summary>
+public sealed class ResetWindow : Rule
+{
+    public override string Id => "reset-window";
+
+    public override string Title => "No attack lands before the attacker's threat time.";
+
+    public override Severity Worst => Severity.Unsafe;
+
+    public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
+    {
+        if (step.Attack is not { } attack || !step.HasTarget || step.Threats[step.Row.Attacker] is var threat && threat == int.MaxValue)
+        {
+            return null;
+        }
+
+        var soonest = threat + (step.WalkRound * scene.Settle.WalkRoundPerHalfHour.Value);
+        if (step.Contact < soonest && tally.Count(Severity.Unsafe))
+        {
+            var who = Words.Name(scene, step.Row.Attacker);
+            tally.Tell(At(scene, step, Severity.Unsafe, $"{who}'s {attack.Name} would land at count {new HalfCounts(step.Contact).ToCountText()}; {who} cannot be there before {new HalfCounts(soonest).ToCountText()}.") with
+            {
+                Measured = (step.Contact / 2m) + 1,
+                Allowed = (soonest / 2m) + 1,
+                Unit = "count",
+                Advice = $"Let {who} come {Words.Counts(soonest - step.Contact)} later, start nearer, or take a reaction before it that is over sooner.",
+            });
+        }
+
+        return null;
+    }
+}

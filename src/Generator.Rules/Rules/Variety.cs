@@ -1,0 +1,102 @@
+using Generator.Domain;
+using Generator.Rules.Judging;
+using Generator.Rules.Memories;
+using Generator.Rules.Replaying;
+
+namespace Generator.Rules.Rules;
+
+/// <summary>
+/// No technique comes twice in a row (3 points) or a third time within eight moves (1 point); no four hits in a row at one height and no four
+/// moves in a row on one side (1 point each). Left and right of a technique count as the same technique.
+/// </summary>
+public sealed class Variety : Rule
+{
+    /// <summary>Points for the same technique twice in a row.</summary>
+    public const int TwiceInARow = 3;
+
+    /// <summary>A run of so many alike is too long.</summary>
+    public const int Run = 4;
+
+    public override string Id => "variety";
+
+    public override string Title => "No technique twice in a row, none more than its share; heights and sides alternate.";
+
+    public override Severity Worst => Severity.Rough;
+
+    public override object? Begin(Scene scene, FightState open, Tally tally) => VarietyMemory.Empty;
+
+    public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
+    {
+        var was = (VarietyMemory)memory!;
+        if (step.Technique is not { } technique)
+        {
+            return was;
+        }
+
+        var last = was.Last;
+        if (last.Count > 0 && Same(last[^1], technique))
+        {
+            Tell(scene, step, TwiceInARow, $"{technique.Name} follows {last[^1].Name}: the same technique twice in a row.", tally);
+        }
+
+        if (Times(last, technique) >= 2)
+        {
+            Tell(scene, step, 1, $"{technique.Name} comes for the third time within {VarietyMemory.Length + 1} moves.", tally);
+        }
+
+        if (RunOf(last, technique, static (a, b) => a.IsHit && b.IsHit && a.Height == b.Height))
+        {
+            Tell(scene, step, 1, $"{technique.Name} is the fourth hit in a row at one height.", tally);
+        }
+
+        if (RunOf(last, technique, static (a, b) => a.Side is not null && a.Side == b.Side))
+        {
+            Tell(scene, step, 1, $"{technique.Name} is the fourth move in a row on one side.", tally);
+        }
+
+        return new VarietyMemory([.. last.Count < VarietyMemory.Length ? last : last.Skip(1), technique]);
+    }
+
+    private static bool Same(Technique one, Technique other) => string.Equals(one.BaseId, other.BaseId, StringComparison.Ordinal);
+
+    private static int Times(IReadOnlyList<Technique> last, Technique technique)
+    {
+        var times = 0;
+        for (var i = 0; i < last.Count; i++)
+        {
+            times += Same(last[i], technique) ? 1 : 0;
+        }
+
+        return times;
+    }
+
+    private static bool RunOf(IReadOnlyList<Technique> last, Technique technique, Func<Technique, Technique, bool> alike)
+    {
+        if (last.Count < Run - 1)
+        {
+            return false;
+        }
+
+        for (var back = 1; back < Run; back++)
+        {
+            if (!alike(technique, last[^back]))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private void Tell(Scene scene, Step step, int points, string message, Tally tally)
+    {
+        if (tally.Count(Severity.Rough, points))
+        {
+            tally.Tell(At(scene, step, Severity.Rough, message) with
+            {
+                Points = points,
+                Advice = "Choose another technique here, or change one of those before it.",
+            });
+        }
+    }
+}

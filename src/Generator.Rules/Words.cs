@@ -1,0 +1,71 @@
+using System.Globalization;
+using Generator.Domain;
+using Generator.Rules.Replaying;
+
+namespace Generator.Rules;
+
+/// <summary>The trade's words for what findings speak of.</summary>
+internal static class Words
+{
+    /// <summary>Name of an attacker, or of the hero for −1.</summary>
+    public static string Name(Scene scene, int attacker) => attacker < 0 ? scene.Brief.Hero.Name : scene.Brief.Attackers[attacker].Name;
+
+    public static string Of(Posture posture) => posture switch
+    {
+        Posture.Ready => "ready",
+        Posture.Folded => "folded",
+        Posture.HeadBack => "with the head back",
+        Posture.Turned => "turned",
+        Posture.OffBalance => "off balance",
+        Posture.Kneeling => "kneeling",
+        Posture.FaceDown => "face down",
+        Posture.OnBack => "on the back",
+        Posture.Gripping => "gripping",
+        Posture.HeldArm => "held by the arm",
+        Posture.HeldLeg => "held by the leg",
+        Posture.HeldBody => "held by the body",
+        Posture.Pinned => "pinned",
+        _ => "out",
+    };
+
+    /// <summary>"ready, turned or off balance".</summary>
+    public static string Of(PostureSet postures) => Join([.. postures.Members.Select(Of)], "or");
+
+    /// <summary>What a technique asks of a hand: "in guard".</summary>
+    public static string Of(HandNeed need) => need switch
+    {
+        HandNeed.Guard => "in guard",
+        HandNeed.GuardOrOut => "in guard or out",
+        HandNeed.Out => "out already",
+        HandNeed.TakeHold => "free to take hold",
+        HandNeed.Holding => "holding the target",
+        HandNeed.Held => "held by the target",
+        HandNeed.HoldingOther => "holding somebody else",
+        HandNeed.HeldByOther => "held by somebody else",
+        HandNeed.Unused => "not held",
+        _ => "as it is",
+    };
+
+    /// <summary>What a hand does: "holding Bruno".</summary>
+    public static string Of(Scene scene, Hand hand) => hand.Kind switch
+    {
+        HandKind.Guard => "in guard",
+        HandKind.Out => "still out",
+        HandKind.Holding => "holding " + Name(scene, hand.Who),
+        _ => "held by " + Name(scene, hand.Who),
+    };
+
+    public static string Metres(int centimetres) => new Centimetres(centimetres).ToString();
+
+    public static string Seconds(decimal seconds) => seconds.ToString("0.00", CultureInfo.InvariantCulture) + " s";
+
+    /// <summary>A span of half counts with its unit: "1 count", "2.5 counts".</summary>
+    public static string Counts(int halfCounts) => new HalfCounts(halfCounts).ToSpanText() + (halfCounts == HalfCounts.PerCount ? " count" : " counts");
+
+    public static string Join(IReadOnlyList<string> words, string conjunction) => words.Count switch
+    {
+        0 => "nothing",
+        1 => words[0],
+        _ => string.Join(", ", words.Take(words.Count - 1)) + $" {conjunction} " + words[^1],
+    };
+}
