@@ -100,6 +100,6 @@ internal static class StepDetails
             return null;
         }
 
-        return step.Technique.TakesTwo ? $"takes {Name(scene, step.Second)} along" : $"bumps into {Name(scene, step.Second)}, who is off balance";
+        return step.Technique.TakesTwo ? $"takes {Name(scene, step.Second)} as well" : $"{Name(scene, step.Row.Attacker)} bumps into {Name(scene, step.Second)}";
     }
 }
