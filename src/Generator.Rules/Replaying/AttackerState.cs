@@ -36,6 +36,12 @@ public readonly record struct AttackerState
     /// <summary>Neither out, nor held by the hero, nor holding the hero: could come at the hero once ready.</summary>
     public bool IsActive => !Posture.IsControlled() && Posture is not (Posture.Gripping or Posture.Out);
 
+    /// <summary>
+    /// Moment from which they walk in: once ready and in play. Whoever is in play from the start may set off before count 1
+    /// (<see cref="Replay.LeadIn"/>).
+    /// </summary>
+    public int SetsOffAt => Entrance > 0 ? Math.Max(ReadyAt, Entrance) : ReadyAt;
+
     /// <summary>The posture at a moment; null while recovering, when neither open nor ready.</summary>
     public Posture? PostureAt(int moment)
     {

@@ -51,7 +51,7 @@ public static class Replay
     public static int ThreatTime(Scene scene, FightState state, int attacker)
     {
         var a = state.Attackers[attacker];
-        return a.IsActive ? Math.Max(a.ReadyAt, a.Entrance) + scene.WalkTime(attacker, a.Distance) : int.MaxValue;
+        return a.IsActive ? a.SetsOffAt + scene.WalkTime(attacker, a.Distance) : int.MaxValue;
     }
 
     /// <summary>One move.</summary>

@@ -1,0 +1,3 @@
+namespace Generator.Paperwork;
+
+internal static class Room;
