@@ -1,0 +1,124 @@
+using Generator.Domain;
+using static Generator.Rules.Tests.Replaying.Case;
+
+namespace Generator.Rules.Tests.Replaying;
+
+/// <summary>What a move does to attackers other than its target, and attacks that nothing answers.</summary>
+public sealed class OthersReplayTests
+{
+    private static readonly Reaction Crashes = CaseBook.Reels with { Id = "crashes", Round = 4, HitsSecond = true, Back = new Centimetres(60) };
+    private static readonly Technique Shove = CaseBook.Hit with { Id = "shove", Carry = Carry.Clockwise };
+    private static readonly Technique Hold = CaseBook.Hit with { Id = "hold", LeftEnd = HandEnd.Holding };
+    private static readonly Technique Bound = CaseBook.Hit with { Id = "bound", EndBound = Domain.Bound.Rear };
+
+    [Theory]
+    [InlineData("3", "6", 1)]
+    [InlineData("3", "2:30", 2)]
+    [InlineData("1:30", "2:30", 1)]
+    [InlineData("4", "6", -1)]
+    public void The_nearest_within_two_half_hours_of_the_landing_place_is_hit(string wanda, string piet, int expected)
+    {
+        // Bruno lands at 12 + 4 = 2 o'clock (half hour 4). 3 is 2 away, 2:30 and 1:30 are 1, 4 o'clock is 4, 6 is 8. Of equals the first.
+        var step = new Case().At("12", 90).At(wanda, 90).At(piet, 90).Knows(Shove).Knows(Crashes).Play(Row(0, 0, "shove", "crashes", "blow"));
+
+        Assert.Equal(expected, step.Second);
+    }
+
+    [Fact]
+    public void The_one_bumped_into_is_off_balance_where_they_stand()
+    {
+        var wanda = new Case().At("12", 90).At("2", 150).Knows(Shove).Knows(Crashes).Play(Row(0, 0, "shove", "crashes", "blow")).After.Attackers[1];
+
+        // Open to 2 + 2, ready at 2 + 4.
+        Assert.Equal((Posture.OffBalance, 4, 6, 4, 150), (wanda.Posture, wanda.OpenUntil, wanda.ReadyAt, wanda.Bearing, wanda.Distance));
+    }
+
+    [Fact]
+    public void Whoever_has_not_entered_is_not_hit() =>
+        Assert.Equal(-1, new Case().At("12", 90).At("2", 150, 5).Knows(Shove).Knows(Crashes).Play(Row(0, 0, "shove", "crashes", "blow")).Second);
+
+    [Fact]
+    public void A_technique_for_two_shares_the_reaction_and_leaves_each_in_place()
+    {
+        var heads = CaseBook.Hit with { Id = "heads", TakesTwo = true };
+        var after = new Case().At("12", 90).At("1", 90).Knows(heads).Play(
+            Row(0, 1, "hit", "reels", "blow"),
+            Row(2, 0, "heads", "drops", "blow")).After;
+
+        // Wanda reels until 4, one hour beside Bruno; both go out at the end, 4.
+        Assert.Equal((4, 4), (after.Attackers[0].OutAt, after.Attackers[1].OutAt));
+        Assert.Equal((0, 2), (after.Attackers[0].Bearing, after.Attackers[1].Bearing));
+    }
+
+    [Fact]
+    public void A_technique_for_two_finds_nobody_once_the_second_has_recovered()
+    {
+        var heads = CaseBook.Hit with { Id = "heads", TakesTwo = true };
+        var step = new Case().At("12", 90).At("1", 90).Knows(heads).Play(
+            Row(0, 1, "hit", "reels", "blow"),
+            Row(5, 0, "heads", "drops", "blow"));
+
+        Assert.Equal(-1, step.Second);
+        Assert.Equal(-1, step.After.Attackers[1].OutAt);
+    }
+
+    [Fact]
+    public void A_gripper_goes_round_with_the_hero()
+    {
+        var swing = CaseBook.Hit with { Id = "swing", Turn = new Turn(6) };
+        var bruno = new Case().At("11", 90).At("3", 90).Knows(Bound, swing).Play(
+            Row(0, 0, "bound", "grips", "seize"),
+            Row(2, 1, "swing", "reels", "blow")).After.Attackers[0];
+
+        // 22 + 6 = 28, which is 4.
+        Assert.Equal((4, Posture.Gripping), (bruno.Bearing, bruno.Posture));
+    }
+
+    [Fact]
+    public void Bystanders_do_not_go_round_with_the_hero()
+    {
+        var swing = CaseBook.Hit with { Id = "swing", Turn = new Turn(6) };
+
+        Assert.Equal(22, new Case().At("11", 90).At("3", 90).Knows(swing).Play(Row(0, 1, "swing", "reels", "blow")).After.Attackers[0].Bearing);
+    }
+
+    [Fact]
+    public void A_held_attacker_is_walked_to_the_targets_bearing()
+    {
+        var shield = CaseBook.Hit with { Id = "shield", CarriesHeld = true };
+        var after = new Case().At("12", 90).At("3", 90).Knows(Hold, shield).Play(
+            Row(0, 0, "hold", "caught", "blow"),
+            Row(2, 1, "shield", "reels", "blow")).After;
+
+        Assert.Equal((6, Posture.HeldArm), (after.Attackers[0].Bearing, after.Attackers[0].Posture));
+    }
+
+    [Fact]
+    public void Nothing_answers_so_the_attacker_stands_where_the_attack_ended()
+    {
+        var step = new Case().At("2", 290).Play(Row(20, 0, null, null, "blow"));
+        var bruno = step.After.Attackers[0];
+
+        // Starts at 20, lands at 22; it takes none of the hero's time, so the next gap still counts from their last move.
+        Assert.Equal((22, 0, 1), (step.Contact, step.After.Time, step.After.Moves));
+        Assert.Equal((4, 90, 22), (bruno.Bearing, bruno.Distance, bruno.ReadyAt));
+    }
+
+    [Fact]
+    public void An_unanswered_attack_during_a_move_does_not_end_the_move()
+    {
+        var steps = new Case().At("12", 90).At("3", 90).PlayAll(Row(0, 0, "hit", "reels", "blow"), Row(1, 1, null, null, "blow"));
+
+        // The hit lasts to 2, the other attack starts at 1.
+        Assert.Equal((-1, 2), (steps[1].Gap, steps[1].After.Time));
+    }
+
+    [Fact]
+    public void A_pause_leaves_everybody_as_they_were()
+    {
+        var step = new Case().At("12", 90).At("3", 190).Play(Row(0, null, "wait"));
+
+        Assert.Equal(step.Before.Attackers, step.After.Attackers);
+        Assert.Equal((2, 1, -1), (step.After.Time, step.After.Moves, step.After.LastTarget));
+    }
+}
