@@ -33,7 +33,7 @@ public sealed class Ability
 
             for (var r = 0; r < book.Reactions.Count; r++)
             {
-                reaction[r, a] = Reaction(book.Reactions[r], person, brief.Floor.Surface);
+                reaction[r, a] = Reaction(book.Reactions[r], person, brief.Floor.Surface, book.Settle);
             }
         }
     }
@@ -50,25 +50,14 @@ public sealed class Ability
     /// <summary>Why the attacker cannot perform the reaction on this floor.</summary>
     public string? WhyNotReaction(int r, int attacker) => reaction[r, attacker];
 
-    /// <summary>The limit that forbids a class of fall.</summary>
-    public static string LimitOf(FallClass fall) => fall switch
-    {
-        FallClass.ToKnee => "no-to-knee-fall",
-        FallClass.Back => "no-back-fall",
-        FallClass.Side => "no-side-fall",
-        FallClass.Forward => "no-forward-fall",
-        FallClass.ThrownOver => "no-thrown-over-fall",
-        _ => string.Empty,
-    };
-
     private static string? Technique(Technique t, Brief brief, Settle settle) =>
         Skilled(t.Name, t.HeroSkill, brief.Hero)
         ?? Limited(t.Name, t.Demands, brief.Hero, settle)
-        ?? Fall(t.Name, t.HeroFall, brief.Hero)
+        ?? Fall(t.Name, t.HeroFall, brief.Hero, settle)
         ?? Floor(t.Name, NeedOf(t.HeroFall), brief.Floor.Surface);
 
-    private static string? Reaction(Reaction r, Performer person, Surface surface) =>
-        Skilled(r.Name, r.Skill, person) ?? Fall(r.Name, r.Fall, person) ?? Floor(r.Name, r.Surface, surface);
+    private static string? Reaction(Reaction r, Performer person, Surface surface, Settle settle) =>
+        Skilled(r.Name, r.Skill, person) ?? Fall(r.Name, r.Fall, person, settle) ?? Floor(r.Name, r.Surface, surface);
 
     private static SurfaceNeed NeedOf(FallClass fall) => fall switch
     {
@@ -78,22 +67,22 @@ public sealed class Ability
     };
 
     private static string? Skilled(string what, Skill needed, Performer person) =>
-        person.Skill >= needed ? null : $"{what} asks for {Word(needed)}, {person.Name} is {Word(person.Skill)}";
+        person.Skill >= needed ? null : $"{Words.Cap(what)} asks for {Word(needed)}, {person.Name} is {Word(person.Skill)}";
 
     private static string? Limited(string what, IReadOnlyList<string> demands, Performer person, Settle settle)
     {
         foreach (var demand in demands)
         {
-            if (person.Limits.Contains("no-" + demand))
+            if (person.Limits.Contains(Limit.On(demand)))
             {
-                return $"{what} asks for {demand}, {person.Name} has the limit no-{demand}";
+                return $"{Words.Cap(what)} asks for {demand}, {person.Name} has the limit {Limit.On(demand)}";
             }
 
             foreach (var garment in person.Wardrobe)
             {
                 if (settle.Wardrobe.TryGetValue(garment, out var forbids) && forbids.Contains(demand))
                 {
-                    return $"{what} asks for {demand}, which {person.Name}'s wardrobe ({garment}) does not allow";
+                    return $"{Words.Cap(what)} asks for {demand}, which {person.Name}'s wardrobe ({garment}) does not allow";
                 }
             }
         }
@@ -101,8 +90,17 @@ public sealed class Ability
         return null;
     }
 
-    private static string? Fall(string what, FallClass fall, Performer person) =>
-        fall != FallClass.None && person.Limits.Contains(LimitOf(fall)) ? $"{what} is a fall that {person.Name} must not take ({LimitOf(fall)})" : null;
+    private static string? Fall(string what, FallClass fall, Performer person, Settle settle)
+    {
+        if (fall == FallClass.None)
+        {
+            return null;
+        }
+
+        return Limit.Against(fall).FirstOrDefault(person.Limits.Contains) is { } limit
+            ? $"{Words.Cap(what)} is a fall that {person.Name} must not take ({limit})"
+            : Limited(what, [fall == FallClass.ToKnee ? Demand.Kneel : Demand.Fall], person, settle);
+    }
 
     private static string? Floor(string what, SurfaceNeed need, Surface surface)
     {
@@ -112,7 +110,7 @@ public sealed class Ability
             SurfaceNeed.Dry => surface is not (Surface.Wet or Surface.Uneven),
             _ => true,
         };
-        return fits ? null : $"{what} needs {(need == SurfaceNeed.Mat ? "mats or a sprung floor with pads" : "a dry, even floor")}, the floor is {Word(surface)}";
+        return fits ? null : $"{Words.Cap(what)} needs {(need == SurfaceNeed.Mat ? "mats or a sprung floor with pads" : "a dry, even floor")}, the floor is {Word(surface)}";
     }
 
 #pragma warning disable CA1308 // words for people are lower case

@@ -10,6 +10,12 @@ internal static class Words
     /// <summary>Name of an attacker, or of the hero for −1.</summary>
     public static string Name(Scene scene, int attacker) => attacker < 0 ? scene.Brief.Hero.Name : scene.Brief.Attackers[attacker].Name;
 
+    /// <summary>The name of a technique, an attack or a reaction within a sentence: "outside block left".</summary>
+    public static string Low(string name) => name.Length == 0 ? name : char.ToLowerInvariant(name[0]) + name[1..];
+
+    /// <summary>The name at the head of a sentence.</summary>
+    public static string Cap(string name) => name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];
+
     public static string Of(Posture posture) => posture switch
     {
         Posture.Ready => "ready",

@@ -7,12 +7,12 @@ public sealed class Score
 {
     private readonly object?[] memories;
 
-    private Score(object?[] memories, int[] pointsByRule, int forbidden)
+    private Score(object?[] memories, int[] pointsByRule, Tally tally, Score? before)
     {
         this.memories = memories;
         PointsByRule = pointsByRule;
-        Forbidden = forbidden;
-        Points = pointsByRule.Sum();
+        Points = tally.Points + (before?.Points ?? 0);
+        Forbidden = tally.Forbidden + (before?.Forbidden ?? 0);
     }
 
     /// <summary>Points so far.</summary>
@@ -27,36 +27,53 @@ public sealed class Score
     /// <summary>What the rules know before the first move.</summary>
     public static Score Begin(Scene scene, FightState open, List<Domain.Finding>? words = null)
     {
+        var tally = new Tally(words is not null);
         var first = new object?[RuleBook.All.Count];
-        return Fold(new int[first.Length], 0, first, words, (rule, i, tally) => first[i] = rule.Begin(scene, open, tally));
+        var points = new int[first.Length];
+        for (var i = 0; i < first.Length; i++)
+        {
+            var before = tally.Points;
+            first[i] = RuleBook.All[i].Begin(scene, open, tally);
+            points[i] = tally.Points - before;
+        }
+
+        words?.AddRange(tally.Findings);
+        return new Score(first, points, tally, null);
     }
 
     /// <summary>The score after one more step.</summary>
     public Score Observe(Scene scene, Step step, List<Domain.Finding>? words = null)
     {
+        var tally = new Tally(words is not null);
         var next = new object?[memories.Length];
-        return Fold(PointsByRule, Forbidden, next, words, (rule, i, tally) => next[i] = rule.Observe(scene, memories[i], step, tally));
+        var points = new int[memories.Length];
+        for (var i = 0; i < next.Length; i++)
+        {
+            var before = tally.Points;
+            next[i] = RuleBook.All[i].Observe(scene, memories[i], step, tally);
+            points[i] = PointsByRule[i] + tally.Points - before;
+        }
+
+        words?.AddRange(tally.Findings);
+        return new Score(next, points, tally, this);
     }
 
     /// <summary>The score of the routine when it ends here.</summary>
-    public Score Close(Scene scene, FightState end, List<Domain.Finding>? words = null) =>
-        Fold(PointsByRule, Forbidden, memories, words, (rule, i, tally) => rule.Close(scene, memories[i], end, tally));
+    public Score Close(Scene scene, FightState end, List<Domain.Finding>? words = null)
+    {
+        var tally = new Tally(words is not null);
+        var points = new int[memories.Length];
+        for (var i = 0; i < memories.Length; i++)
+        {
+            var before = tally.Points;
+            RuleBook.All[i].Close(scene, memories[i], end, tally);
+            points[i] = PointsByRule[i] + tally.Points - before;
+        }
+
+        words?.AddRange(tally.Findings);
+        return new Score(memories, points, tally, this);
+    }
 
     /// <summary>What a rule remembers, for the solver's side to start from.</summary>
     public object? MemoryOf(string ruleId) => memories[RuleBook.IndexOf(ruleId)];
-
-    private static Score Fold(IReadOnlyList<int> points, int forbidden, object?[] memories, List<Domain.Finding>? words, Action<Rule, int, Tally> look)
-    {
-        var sums = new int[points.Count];
-        for (var i = 0; i < sums.Length; i++)
-        {
-            var tally = new Tally(words is not null);
-            look(RuleBook.All[i], i, tally);
-            sums[i] = points[i] + tally.Points;
-            forbidden += tally.Forbidden;
-            words?.AddRange(tally.Findings);
-        }
-
-        return new Score(memories, sums, forbidden);
-    }
 }

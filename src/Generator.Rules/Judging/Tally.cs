@@ -5,7 +5,7 @@ namespace Generator.Rules.Judging;
 /// <summary>Counts what rules find. Findings in words are kept only when wanted, so that a search can count without writing.</summary>
 public sealed class Tally(bool inWords)
 {
-    private readonly List<Finding> findings = [];
+    private List<Finding>? findings;
 
     /// <summary>Points of rough findings.</summary>
     public int Points { get; private set; }
@@ -13,7 +13,7 @@ public sealed class Tally(bool inWords)
     /// <summary>Number of findings that must never occur: broken or unsafe.</summary>
     public int Forbidden { get; private set; }
 
-    public IReadOnlyList<Finding> Findings => findings;
+    public IReadOnlyList<Finding> Findings => findings ?? [];
 
     /// <summary>Counts a finding. True when it should also be told in words, with <see cref="Tell"/>.</summary>
     /// <param name="severity">How grave it is.</param>
@@ -33,5 +33,5 @@ public sealed class Tally(bool inWords)
     }
 
     /// <summary>Keeps the words of the finding just counted.</summary>
-    public void Tell(Finding finding) => findings.Add(finding);
+    public void Tell(Finding finding) => (findings ??= []).Add(finding);
 }

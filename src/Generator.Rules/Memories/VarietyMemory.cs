@@ -10,4 +10,18 @@ public sealed record VarietyMemory(IReadOnlyList<Technique> Last)
     public const int Length = 7;
 
     public static readonly VarietyMemory Empty = new([]);
+
+    /// <summary>The memory after one more move; the oldest is forgotten.</summary>
+    public VarietyMemory Then(Technique technique)
+    {
+        var kept = Math.Min(Last.Count, Length - 1);
+        var next = new Technique[kept + 1];
+        for (var i = 0; i < kept; i++)
+        {
+            next[i] = Last[Last.Count - kept + i];
+        }
+
+        next[kept] = technique;
+        return new VarietyMemory(next);
+    }
 }

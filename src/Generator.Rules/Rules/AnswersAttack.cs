@@ -67,7 +67,7 @@ public sealed class AnswersAttack : Rule
         {
             if (tally.Count(Severity.Broken))
             {
-                tally.Tell(At(scene, step, Severity.Broken, $"{technique.Name} does not answer {who}'s {attack.Name}, which comes {Comes(attack.Line.Side)}.") with
+                tally.Tell(At(scene, step, Severity.Broken, $"{Words.Cap(technique.Name)} does not answer {who}'s {Words.Low(attack.Name)}, which comes {Comes(attack.Line.Side)}.") with
                 {
                     Advice = "Choose a technique that answers this attack, or another attack.",
                 });
@@ -77,7 +77,7 @@ public sealed class AnswersAttack : Rule
         {
             if (tally.Count(Severity.Broken))
             {
-                tally.Tell(At(scene, step, Severity.Broken, $"{who}'s {attack.Name} finds no hero at its level: {hero} is in {scene.Book.Stances.NameOf(stance)}.") with
+                tally.Tell(At(scene, step, Severity.Broken, $"{who}'s {Words.Low(attack.Name)} finds no hero at its level: {hero} is in {scene.Book.Stances.NameOf(stance)}.") with
                 {
                     Advice = "Choose an attack for this level, or bring the hero up or down in the move before.",
                 });
@@ -86,7 +86,7 @@ public sealed class AnswersAttack : Rule
         else if (!attack.From.Contains(new Bearing(step.FacingStart).To(new Bearing(step.TargetBearing))) && tally.Count(Severity.Broken))
         {
             var clock = new Bearing(step.TargetBearing - step.FacingStart).ToClockText();
-            tally.Tell(At(scene, step, Severity.Broken, $"{who} stands at {hero}'s {clock} o'clock, from where {attack.Name} does not come.") with
+            tally.Tell(At(scene, step, Severity.Broken, $"{who} stands at {hero}'s {clock} o'clock, from where {Words.Low(attack.Name)} does not come.") with
             {
                 Advice = "Choose an attack that comes from there, or let the attacker come from another bearing.",
             });
@@ -112,7 +112,7 @@ public sealed class AnswersAttack : Rule
                 Move = pending.Move,
                 Count = new HalfCounts(pending.Start),
                 Who = who,
-                Message = $"Nothing answers {who}'s {scene.Book.Attacks[pending.Attack].Name}.",
+                Message = $"Nothing answers {who}'s {Words.Low(scene.Book.Attacks[pending.Attack].Name)}.",
                 Advice = "Give the hero a technique for it, or take the attack out.",
             });
         }

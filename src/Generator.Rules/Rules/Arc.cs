@@ -35,7 +35,7 @@ public sealed class Arc : Rule
         var over = technique.Weight - shape.Caps[phase];
         if (over > 0 && tally.Count(Severity.Rough, over))
         {
-            tally.Tell(At(scene, step, Severity.Rough, $"{technique.Name} (weight {technique.Weight}) is too heavy this early in the arc; {shape.Caps[phase]} is the most here.") with
+            tally.Tell(At(scene, step, Severity.Rough, $"{Words.Cap(technique.Name)} (weight {technique.Weight}) is too heavy this early in the arc; {shape.Caps[phase]} is the most here.") with
             {
                 Points = over,
                 Measured = technique.Weight,

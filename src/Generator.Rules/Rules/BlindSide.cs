@@ -33,7 +33,7 @@ public sealed class BlindSide : Rule
         }
         else if (seconds < scene.Settle.ReactionSeconds && tally.Count(Severity.Unsafe))
         {
-            tally.Tell(At(scene, step, Severity.Unsafe, $"The cue of {Words.Name(scene, step.Row.Attacker)}'s {attack.Name} comes {Words.Seconds(seconds)} before contact; reacting takes {Words.Seconds(scene.Settle.ReactionSeconds)}.") with
+            tally.Tell(At(scene, step, Severity.Unsafe, $"The cue of {Words.Name(scene, step.Row.Attacker)}'s {Words.Low(attack.Name)} comes {Words.Seconds(seconds)} before contact; reacting takes {Words.Seconds(scene.Settle.ReactionSeconds)}.") with
             {
                 Measured = seconds,
                 Allowed = scene.Settle.ReactionSeconds,
@@ -49,7 +49,7 @@ public sealed class BlindSide : Rule
     {
         var (who, hero) = (Words.Name(scene, step.Row.Attacker), scene.Brief.Hero.Name);
         var clock = new Bearing(step.SeenFrom).ToClockText();
-        return At(scene, step, Severity.Unsafe, $"{who}'s {attack.Name} comes from {hero}'s {clock} o'clock, out of sight, without a spoken or sounded cue.") with
+        return At(scene, step, Severity.Unsafe, $"{who}'s {Words.Low(attack.Name)} comes from {hero}'s {clock} o'clock, out of sight, without a spoken or sounded cue.") with
         {
             Measured = Math.Abs(step.SeenFrom) * 15,
             Allowed = scene.Settle.SightHalfAngle * 15,

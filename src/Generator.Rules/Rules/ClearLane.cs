@@ -64,7 +64,7 @@ public sealed class ClearLane : Rule
     private Finding OffTheFloor(Scene scene, Step step, Reaction reaction, AttackerState lands, int edge)
     {
         var clock = new Bearing(lands.Bearing).ToClockText();
-        return At(scene, step, Severity.Unsafe, $"{reaction.Name} carries {Words.Name(scene, step.Row.Attacker)} {Words.Metres(lands.Distance)} out at {clock} o'clock; the floor is clear for {Words.Metres(edge)}.") with
+        return At(scene, step, Severity.Unsafe, $"{Words.Cap(reaction.Name)} carries {Words.Name(scene, step.Row.Attacker)} {Words.Metres(lands.Distance)} out at {clock} o'clock; the floor is clear for {Words.Metres(edge)}.") with
         {
             Measured = lands.Distance / 100m,
             Allowed = edge / 100m,
@@ -76,7 +76,7 @@ public sealed class ClearLane : Rule
     private Finding InTheWay(Scene scene, Step step, Reaction reaction, int other, int beside, int clearance)
     {
         var (who, stands) = (Words.Name(scene, step.Row.Attacker), Words.Name(scene, other));
-        return At(scene, step, Severity.Unsafe, $"{reaction.Name} sends {who} past {stands} at {Words.Metres(beside)}; the way wants {Words.Metres(clearance)} clear.") with
+        return At(scene, step, Severity.Unsafe, $"{Words.Cap(reaction.Name)} sends {who} past {stands} at {Words.Metres(beside)}; the way wants {Words.Metres(clearance)} clear.") with
         {
             Who = $"{who}, {stands}",
             Measured = beside / 100m,

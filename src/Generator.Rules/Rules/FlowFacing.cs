@@ -31,7 +31,7 @@ public sealed class FlowFacing : Rule
         var allowed = step.TurnAllowed * DegreesPerHalfHour;
         var gripped = step.TurnAllowed < scene.Settle.TurnFor(step.Gap);
         var (hero, target) = (scene.Brief.Hero.Name, Words.Name(scene, step.Row.Attacker));
-        return At(scene, step, Severity.Broken, $"{hero} would have to turn {turn}° before {technique.Name} finds {target}; {(gripped ? "the grip" : "the gap")} allows {allowed}°.") with
+        return At(scene, step, Severity.Broken, $"{hero} would have to turn {turn}° before {Words.Low(technique.Name)} finds {target}; {(gripped ? "the grip" : "the gap")} allows {allowed}°.") with
         {
             Measured = turn,
             Allowed = allowed,

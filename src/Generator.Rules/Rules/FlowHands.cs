@@ -37,7 +37,7 @@ public sealed class FlowHands : Rule
     private Finding Told(Scene scene, Step step, Technique technique, string side, Hand hand, HandNeed need)
     {
         var hero = scene.Brief.Hero.Name;
-        return At(scene, step, Severity.Broken, $"{hero}'s {side} hand is {Words.Of(scene, hand)}; {technique.Name} needs it {Words.Of(need)}.") with
+        return At(scene, step, Severity.Broken, $"{hero}'s {side} hand is {Words.Of(scene, hand)}; {Words.Low(technique.Name)} needs it {Words.Of(need)}.") with
         {
             Advice = hand.Kind switch
             {

@@ -28,14 +28,14 @@ public sealed class FlowStance : Rule
         var from = scene.Book.Stances.NameOf(step.Before.Stance);
         if (step.StanceTime >= StanceTable.Never)
         {
-            return At(scene, step, Severity.Broken, $"{technique.Name} cannot start from {from}.") with
+            return At(scene, step, Severity.Broken, $"{Words.Cap(technique.Name)} cannot start from {from}.") with
             {
                 Advice = "Choose a technique that starts from this stance, or let the move before end in another.",
             };
         }
 
         var to = scene.Book.Stances.NameOf(step.StanceStart);
-        return At(scene, step, Severity.Broken, $"From {from} to {to} takes longer than the gap before {technique.Name}.") with
+        return At(scene, step, Severity.Broken, $"From {from} to {to} takes longer than the gap before {Words.Low(technique.Name)}.") with
         {
             Measured = step.Gap / 2m,
             Allowed = step.StanceTime / 2m,

@@ -76,7 +76,7 @@ public sealed class Grip : Rule
     {
         var who = Words.Name(scene, step.Row.Attacker);
         var held = step.Before.Attackers[step.Row.Attacker].Posture.IsControlled();
-        return At(scene, step, Severity.Broken, $"{who} {(held ? "is held by" : "still grips")} {scene.Brief.Hero.Name} and cannot throw {step.Attack!.Name}.") with
+        return At(scene, step, Severity.Broken, $"{who} {(held ? "is held by" : "still grips")} {scene.Brief.Hero.Name} and cannot throw {Words.Low(step.Attack!.Name)}.") with
         {
             Advice = held ? $"Let go of {who} first." : "Let the hero escape first.",
         };
@@ -88,7 +88,7 @@ public sealed class Grip : Rule
         if (!BoundStops(step, technique))
         {
             var who = HeldHand(step, technique);
-            return At(scene, step, Severity.Broken, $"{Words.Name(scene, who)} holds {hero}'s hand; {technique.Name} does not work so.") with
+            return At(scene, step, Severity.Broken, $"{Words.Name(scene, who)} holds {hero}'s hand; {Words.Low(technique.Name)} does not work so.") with
             {
                 Advice = "Escape first, or choose a technique that leaves the held hand alone.",
             };
@@ -100,7 +100,7 @@ public sealed class Grip : Rule
             Bound.Rear => $"{Words.Name(scene, step.BoundByStart)} grips {hero} from behind",
             _ => $"nobody grips {hero}",
         };
-        return At(scene, step, Severity.Broken, step.BoundStart == Bound.Free ? $"{technique.Name} works against a grip, and {grip}." : $"{grip}; {technique.Name} does not work so.") with
+        return At(scene, step, Severity.Broken, step.BoundStart == Bound.Free ? $"{Words.Cap(technique.Name)} works against a grip, and {grip}." : $"{grip}; {Words.Low(technique.Name)} does not work so.") with
         {
             Advice = step.BoundStart == Bound.Free ? "Choose a technique for a hero who is free." : "Escape first, or choose a technique that uses the grip.",
         };

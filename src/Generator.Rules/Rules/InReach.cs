@@ -38,7 +38,7 @@ public sealed class InReach : Rule
     private Finding Told(Scene scene, Step step, Severity severity, string how, Technique technique, int allowed)
     {
         var near = severity == Severity.Unsafe;
-        return At(scene, step, severity, $"{Words.Name(scene, step.Row.Attacker)} is {Words.Metres(step.Distance)} from the mark, {how} for {technique.Name} ({(near ? "at least" : "at most")} {Words.Metres(allowed)}).") with
+        return At(scene, step, severity, $"{Words.Name(scene, step.Row.Attacker)} is {Words.Metres(step.Distance)} from the mark, {how} for {Words.Low(technique.Name)} ({(near ? "at least" : "at most")} {Words.Metres(allowed)}).") with
         {
             Measured = step.Distance / 100m,
             Allowed = allowed / 100m,

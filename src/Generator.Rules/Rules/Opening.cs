@@ -79,7 +79,7 @@ public sealed class Opening : Rule
         var before = step.Before.Attackers[step.Row.Attacker];
         if (step.TargetPosture is null && step.Start > before.OpenUntil && technique.Needs.Contains(before.Posture))
         {
-            return At(scene, step, Severity.Broken, $"The opening is over: {who} was {Words.Of(before.Posture)} until count {new HalfCounts(before.OpenUntil).ToCountText()}, and {technique.Name} comes at {new HalfCounts(step.Start).ToCountText()}.") with
+            return At(scene, step, Severity.Broken, $"The opening is over: {who} was {Words.Of(before.Posture)} until count {new HalfCounts(before.OpenUntil).ToCountText()}, and {Words.Low(technique.Name)} comes at {new HalfCounts(step.Start).ToCountText()}.") with
             {
                 Measured = (step.Start - before.OpenUntil) / 2m,
                 Allowed = 0,
@@ -90,8 +90,8 @@ public sealed class Opening : Rule
 
         var now = step.TargetPosture is { } posture ? Words.Of(posture) : "recovering, neither open nor ready";
         return At(scene, step, Severity.Broken, technique.Needs.IsEmpty
-            ? $"{technique.Name} only answers an attack, and {who} throws none."
-            : $"{who} is {now}; {technique.Name} needs somebody {Words.Of(technique.Needs)}.") with
+            ? $"{Words.Cap(technique.Name)} only answers an attack, and {who} throws none."
+            : $"{who} is {now}; {Words.Low(technique.Name)} needs somebody {Words.Of(technique.Needs)}.") with
         {
             Advice = "Choose a technique for this posture, or another reaction before it.",
         };
@@ -101,8 +101,8 @@ public sealed class Opening : Rule
     {
         var suits = Words.Join([.. technique.Reactions.Select(r => scene.Book.ReactionIndex(r) is var i and >= 0 ? scene.Book.Reactions[i].Name : r)], "or");
         return At(scene, step, Severity.Broken, step.Reaction is { } reaction
-            ? $"{reaction.Name} does not suit {technique.Name}."
-            : $"{technique.Name} leaves open how {Words.Name(scene, step.Row.Attacker)} reacts.") with
+            ? $"{Words.Cap(reaction.Name)} does not suit {Words.Low(technique.Name)}."
+            : $"{Words.Cap(technique.Name)} leaves open how {Words.Name(scene, step.Row.Attacker)} reacts.") with
         {
             Advice = $"Let it be {suits}.",
         };
@@ -126,7 +126,7 @@ public sealed class Opening : Rule
             Posture.OnBack => "on the back already",
             _ => "down already",
         };
-        return At(scene, step, Severity.Broken, $"{reaction.Name} is only for somebody {needs}; {who} is {(step.TargetPosture is { } p ? Words.Of(p) : "recovering")}.") with
+        return At(scene, step, Severity.Broken, $"{Words.Cap(reaction.Name)} is only for somebody {needs}; {who} is {(step.TargetPosture is { } p ? Words.Of(p) : "recovering")}.") with
         {
             Advice = "Choose another reaction.",
         };

@@ -20,7 +20,7 @@ public sealed class TempoFloor : Rule
             JudgeSeconds(scene, step, technique.Name, technique.Length, technique.FewestSeconds, tally);
             if (step.Gap < 0 && tally.Count(Severity.Unsafe))
             {
-                tally.Tell(At(scene, step, Severity.Unsafe, $"{technique.Name} starts {Words.Counts(-step.Gap)} before the move before it is over.") with
+                tally.Tell(At(scene, step, Severity.Unsafe, $"{Words.Cap(technique.Name)} starts {Words.Counts(-step.Gap)} before the move before it is over.") with
                 {
                     Measured = step.Gap / 2m,
                     Allowed = 0,

@@ -36,25 +36,25 @@ public sealed class Variety : Rule
         var last = was.Last;
         if (last.Count > 0 && Same(last[^1], technique))
         {
-            Tell(scene, step, TwiceInARow, $"{technique.Name} follows {last[^1].Name}: the same technique twice in a row.", tally);
+            Tell(scene, step, TwiceInARow, $"{Words.Cap(technique.Name)} follows {Words.Low(last[^1].Name)}: the same technique twice in a row.", tally);
         }
 
         if (Times(last, technique) >= 2)
         {
-            Tell(scene, step, 1, $"{technique.Name} comes for the third time within {VarietyMemory.Length + 1} moves.", tally);
+            Tell(scene, step, 1, $"{Words.Cap(technique.Name)} comes for the third time within {VarietyMemory.Length + 1} moves.", tally);
         }
 
         if (RunOf(last, technique, static (a, b) => a.IsHit && b.IsHit && a.Height == b.Height))
         {
-            Tell(scene, step, 1, $"{technique.Name} is the fourth hit in a row at one height.", tally);
+            Tell(scene, step, 1, $"{Words.Cap(technique.Name)} is the fourth hit in a row at one height.", tally);
         }
 
         if (RunOf(last, technique, static (a, b) => a.Side is not null && a.Side == b.Side))
         {
-            Tell(scene, step, 1, $"{technique.Name} is the fourth move in a row on one side.", tally);
+            Tell(scene, step, 1, $"{Words.Cap(technique.Name)} is the fourth move in a row on one side.", tally);
         }
 
-        return new VarietyMemory([.. last.Count < VarietyMemory.Length ? last : last.Skip(1), technique]);
+        return was.Then(technique);
     }
 
     private static bool Same(Technique one, Technique other) => string.Equals(one.BaseId, other.BaseId, StringComparison.Ordinal);
