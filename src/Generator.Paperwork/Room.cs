@@ -1,3 +1,0 @@
-namespace Generator.Paperwork;
-
-internal static class Room;

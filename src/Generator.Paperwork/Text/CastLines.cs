@@ -1,0 +1,46 @@
+using Generator.Domain;
+
+namespace Generator.Paperwork.Text;
+
+/// <summary>Who is in the fight: heights, skill, and where each one opens.</summary>
+internal static class CastLines
+{
+    private const int LongestName = 24;
+
+    public static IEnumerable<string> Of(Brief brief, IReadOnlyList<Placement> placements)
+    {
+        var width = Math.Min(LongestName, brief.Attackers.Select(a => Page.LengthOf(a.Name)).Append(Page.LengthOf(brief.Hero.Name)).Max());
+        yield return "CAST";
+        var hero = brief.Hero;
+        var opening = $"hero on the mark, facing 12, {Words.Of(hero.OpeningStance)}{Limits(hero)}";
+        foreach (var line in One(string.Empty, hero, opening, width))
+        {
+            yield return line;
+        }
+
+        for (var i = 0; i < brief.Attackers.Count; i++)
+        {
+            var attacker = brief.Attackers[i];
+            foreach (var line in One("A" + Words.Number(i + 1), attacker, (i < placements.Count ? Opens(placements[i]) : "nowhere") + Limits(attacker), width))
+            {
+                yield return line;
+            }
+        }
+    }
+
+    private static IEnumerable<string> One(string number, Performer performer, string rest, int width) =>
+        Page.Row(2, (number, 2), (performer.Name, width), (performer.Height.ToString(), 6), (Words.Of(performer.Skill), 7), (rest, Page.Width - width - 25));
+
+    private static string Opens(Placement placement)
+    {
+        var entrance = placement.Entrance > HalfCounts.Zero ? $"enters at {placement.Entrance.ToCountText()}" : "in from the start";
+        return $"opens at {Words.Clock(placement.Bearing)}, {placement.Distance} from the mark, {entrance}";
+    }
+
+    private static string Limits(Performer performer)
+    {
+        IReadOnlyList<string> limits = [.. performer.Limits, .. performer.Wardrobe.Select(w => "wears " + w)];
+        var falls = performer.FallsPerRun is { } f ? "; at most " + Words.Many(f, "fall") + " a run" : string.Empty;
+        return (limits.Count > 0 ? "; " + string.Join(", ", limits) : string.Empty) + falls;
+    }
+}

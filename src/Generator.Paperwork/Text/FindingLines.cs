@@ -1,0 +1,38 @@
+using Generator.Domain;
+
+namespace Generator.Paperwork.Text;
+
+/// <summary>One finding after another, in the order of the counts.</summary>
+internal static class FindingLines
+{
+    private const string Under = "         ";
+
+    public static IEnumerable<string> Of(IReadOnlyList<Finding> findings) => findings.OrderBy(f => f.Count).ThenBy(f => f.Move).SelectMany(One);
+
+    private static IEnumerable<string> One(Finding finding)
+    {
+        var move = finding.Move > 0 ? "move " + Words.Number(finding.Move) : "the whole";
+        foreach (var line in Page.Row(2, (finding.Count.ToCountText(), 5), (finding.Rule, 15), (Words.Of(finding.Severity), 6), (move, 9), (finding.Who, 53)))
+        {
+            yield return line;
+        }
+
+        foreach (var line in Page.Hang(Under, finding.Message).Concat(Page.Hang(Under, Figures(finding))).Concat(Page.Hang(Under, finding.Advice)))
+        {
+            yield return line;
+        }
+    }
+
+    private static string Figures(Finding finding)
+    {
+        IReadOnlyList<string?> figures =
+        [
+            finding.Measured is { } measured ? $"measured {Words.Number(measured)}{Unit(finding)}" : null,
+            finding.Allowed is { } allowed ? $"allowed {Words.Number(allowed)}{Unit(finding)}" : null,
+            finding.Points > 0 ? Words.Points(finding.Points) : null,
+        ];
+        return string.Join(", ", figures.OfType<string>());
+    }
+
+    private static string Unit(Finding finding) => finding.Unit.Length == 0 ? string.Empty : " " + finding.Unit;
+}

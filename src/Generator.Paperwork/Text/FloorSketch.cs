@@ -1,0 +1,151 @@
+using Generator.Domain;
+
+namespace Generator.Paperwork.Text;
+
+/// <summary>
+/// A floor plan drawn with characters, seen from above, 12 o'clock at the top. A row stands for twice the length of a column, as
+/// letters are about twice as high as wide.
+/// </summary>
+internal static class FloorSketch
+{
+    private const int MostColumns = 56;
+
+    private const int MostRows = 24;
+
+    private const int Margin = 5;
+
+    private const string ObstacleLetters = "abcdefghijklmnopqrstuvwxyz";
+
+    /// <summary>Centimetres that a column may stand for.</summary>
+    private static readonly int[] Scales = [25, 50, 100, 200, 250, 500, 1000];
+
+    public static IEnumerable<string> Of(Brief brief, IReadOnlyList<Placement> placements)
+    {
+        var floor = brief.Floor;
+        var scale = ScaleOf(floor);
+        var grid = Draw(brief, placements, scale, out var outside);
+        var markColumn = Math.Clamp(floor.MarkX.Value / scale, 0, grid[0].Length - 1);
+        var markRow = RowOf(floor.MarkY.Value, floor, scale, grid.Length);
+        var beside = new Queue<string>(Legend(brief, placements, scale, outside));
+        yield return $"FLOOR  {Words.Number(floor.Width.Metres)} m wide, {Words.Number(floor.Depth.Metres)} m deep, {Words.Of(floor.Surface)}; seen from above, 12 o'clock at the top";
+        var edge = new string(' ', Margin) + "+" + new string('-', grid[0].Length) + "+";
+        yield return Under("12", markColumn);
+        yield return edge;
+        for (var row = 0; row < grid.Length; row++)
+        {
+            var left = row == markRow ? "   9 " : new string(' ', Margin);
+            var right = row == markRow ? " 3" : "  ";
+            var words = row > 0 && beside.Count > 0 ? "   " + beside.Dequeue() : string.Empty;
+            yield return $"{left}|{new string(grid[row])}|{right}{words}".TrimEnd();
+        }
+
+        yield return edge;
+        yield return Under("6", markColumn);
+        foreach (var rest in beside)
+        {
+            yield return new string(' ', Margin) + rest;
+        }
+    }
+
+    private static string Under(string label, int column) => new string(' ', Margin + 1 + column) + label;
+
+    private static int ScaleOf(FloorPlan floor) =>
+        Scales.FirstOrDefault(s => Cells(floor.Width.Value, s) <= MostColumns && Cells(floor.Depth.Value, 2 * s) <= MostRows, Scales[^1]);
+
+    private static int Cells(int length, int scale) => Math.Max(1, (length + scale - 1) / scale);
+
+    private static int RowOf(int y, FloorPlan floor, int scale, int rows) => Math.Clamp((floor.Depth.Value - y) / (2 * scale), 0, rows - 1);
+
+    private static char[][] Draw(Brief brief, IReadOnlyList<Placement> placements, int scale, out HashSet<int> outside)
+    {
+        var floor = brief.Floor;
+        var rows = Cells(floor.Depth.Value, 2 * scale);
+        var columns = Cells(floor.Width.Value, scale);
+        var grid = Enumerable.Range(0, rows).Select(_ => Enumerable.Repeat(' ', columns).ToArray()).ToArray();
+        for (var o = 0; o < floor.Obstacles.Count; o++)
+        {
+            Fill(grid, floor, floor.Obstacles[o], ObstacleMark(o), scale);
+        }
+
+        grid[RowOf(floor.MarkY.Value, floor, scale, rows)][Math.Clamp(floor.MarkX.Value / scale, 0, columns - 1)] = '^';
+        outside = [];
+        for (var a = 0; a < Math.Min(placements.Count, brief.Attackers.Count); a++)
+        {
+            var (x, y) = PlaceOf(placements[a], floor);
+            if (x < 0 || y < 0 || x > floor.Width.Value || y > floor.Depth.Value || !Put(grid[RowOf(y, floor, scale, rows)], Math.Min(x / scale, columns - 1), (char)('1' + a)))
+            {
+                outside.Add(a);
+            }
+        }
+
+        return grid;
+    }
+
+    private static (int X, int Y) PlaceOf(Placement placement, FloorPlan floor)
+    {
+        var (sin, cos) = Math.SinCos(placement.Bearing.Degrees * Math.PI / 180);
+        return (floor.MarkX.Value + (int)Math.Round(placement.Distance.Value * sin), floor.MarkY.Value + (int)Math.Round(placement.Distance.Value * cos));
+    }
+
+    /// <summary>Puts a number into its column, or, when somebody stands there already, into the next free one with room between.</summary>
+    private static bool Put(char[] row, int column, char mark)
+    {
+        for (var c = column; c < row.Length; c++)
+        {
+            if (!IsTaken(row[c]) && (c == 0 || c == column || !IsTaken(row[c - 1])))
+            {
+                row[c] = mark;
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsTaken(char cell) => cell is '^' or (>= '1' and <= '9');
+
+    private static void Fill(char[][] grid, FloorPlan floor, Obstacle obstacle, char mark, int scale)
+    {
+        for (var row = 0; row < grid.Length; row++)
+        {
+            var top = floor.Depth.Value - (row * 2 * scale);
+            if (obstacle.Y.Value >= top || obstacle.Y.Value + obstacle.Depth.Value <= top - (2 * scale))
+            {
+                continue;
+            }
+
+            for (var column = 0; column < grid[row].Length; column++)
+            {
+                var left = column * scale;
+                if (obstacle.X.Value < left + scale && obstacle.X.Value + obstacle.Width.Value > left)
+                {
+                    grid[row][column] = mark;
+                }
+            }
+        }
+    }
+
+    private static char ObstacleMark(int index) => index < ObstacleLetters.Length ? ObstacleLetters[index] : '#';
+
+    private static IEnumerable<string> Legend(Brief brief, IReadOnlyList<Placement> placements, int scale, HashSet<int> outside)
+    {
+        yield return "^ " + Page.Clean(brief.Hero.Name) + " on the mark";
+        for (var a = 0; a < brief.Attackers.Count; a++)
+        {
+            var beyond = outside.Contains(a) || a >= placements.Count ? " (not on this plan)" : string.Empty;
+            yield return Words.Number(a + 1) + " " + Page.Clean(brief.Attackers[a].Name) + beyond;
+        }
+
+        for (var o = 0; o < brief.Floor.Obstacles.Count; o++)
+        {
+            yield return ObstacleMark(o) + " " + Page.Clean(brief.Floor.Obstacles[o].Name);
+        }
+
+        foreach (var camera in brief.Cameras)
+        {
+            yield return $"{Page.Clean(camera.Name)}: {Words.Clock(camera.Bearing)}, {camera.Distance} away, {camera.Height} high";
+        }
+
+        yield return "scale: a row is " + Words.Number(scale / 50m) + " m";
+    }
+}

@@ -1,0 +1,83 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Paperwork.Text;
+
+/// <summary>The moves with their counts, exchanges under the name of the attacker.</summary>
+internal static class MoveLines
+{
+    private const int CountWidth = 5;
+
+    private const int AttackWidth = 28;
+
+    private const int TechniqueWidth = 28;
+
+    private const int ReactionWidth = 29;
+
+    private const int Indent = 2;
+
+    public static IEnumerable<string> Of(Scene scene, Routine routine, IReadOnlyList<Step> steps)
+    {
+        yield return "MOVES";
+        foreach (var line in Cells("COUNT", "ATTACK", "TECHNIQUE", "REACTION"))
+        {
+            yield return line;
+        }
+
+        yield return Page.Line('-');
+        for (var i = 0; i < steps.Count; i++)
+        {
+            if (StartsGroup(steps, i))
+            {
+                foreach (var line in Page.Hang(string.Empty, Header(scene, steps[i])))
+                {
+                    yield return line;
+                }
+            }
+
+            foreach (var line in One(scene, routine.Moves[i], steps[i]))
+            {
+                yield return line;
+            }
+
+            if (i == steps.Count - 1 || StartsGroup(steps, i + 1))
+            {
+                foreach (var line in ResetLines.After(scene, steps, i).SelectMany(l => Detail(l, '>')))
+                {
+                    yield return line;
+                }
+
+                yield return string.Empty;
+            }
+        }
+    }
+
+    /// <summary>Nothing but pauses share a group without a target.</summary>
+    private static bool StartsGroup(IReadOnlyList<Step> steps, int i) =>
+        i == 0 || steps[i].Opens || steps[i].HasTarget != steps[i - 1].HasTarget;
+
+    private static string Header(Scene scene, Step step)
+    {
+        if (!step.HasTarget)
+        {
+            return Page.Clean(scene.Brief.Hero.Name) + " alone";
+        }
+
+        var name = Page.Clean(scene.Brief.Attackers[step.Row.Attacker].Name);
+        return $"{name} (A{Words.Number(step.Row.Attacker + 1)}), {Words.Clock(step.TargetBearing)}";
+    }
+
+    private static IEnumerable<string> One(Scene scene, Move move, Step step)
+    {
+        var attack = step.Attack is { } a ? $"{a.Name} from {Words.Clock(step.TargetBearing)}" : string.Empty;
+        var technique = step.Technique?.Name ?? "(nothing answers it)";
+        return Cells(Words.Count(step.Start), attack, technique, step.Reaction?.Name ?? string.Empty)
+            .Concat(StepDetails.Of(scene, move, step).SelectMany(l => Detail(l, '.')));
+    }
+
+    private static IEnumerable<string> Cells(string count, string attack, string technique, string reaction) =>
+        Page.Row(Indent, (count, CountWidth), (attack, AttackWidth), (technique, TechniqueWidth), (reaction, ReactionWidth));
+
+    private static IEnumerable<string> Detail(string text, char mark) => Page.Hang($"{new string(' ', Indent + CountWidth + 2)}{mark} ", text);
+}

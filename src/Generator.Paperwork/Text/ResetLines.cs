@@ -1,0 +1,58 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Paperwork.Text;
+
+/// <summary>What becomes of the attacker when an exchange is over.</summary>
+internal static class ResetLines
+{
+    /// <summary>Lines that follow the last move of an exchange; none after a pause without a target.</summary>
+    public static IEnumerable<string> After(Scene scene, IReadOnlyList<Step> steps, int last)
+    {
+        var step = steps[last];
+        if (!step.HasTarget)
+        {
+            yield break;
+        }
+
+        yield return Fate(scene, steps, last, step.Row.Attacker);
+        if (step.Second >= 0 && step.After.Attackers[step.Second].Posture == Posture.Out)
+        {
+            yield return $"{StepDetails.Name(scene, step.Second)} is out";
+        }
+    }
+
+    private static string Fate(Scene scene, IReadOnlyList<Step> steps, int last, int attacker)
+    {
+        var name = StepDetails.Name(scene, attacker);
+        var hero = Page.Clean(scene.Brief.Hero.Name);
+        var now = steps[last].After.Attackers[attacker];
+        if (now.Posture == Posture.Out)
+        {
+            return now.Gone ? $"{name} is out, and leaves the floor at {Words.Clock(now.Bearing)}" : $"{name} is out, at {Words.Clock(now.Bearing)}";
+        }
+
+        var next = steps.Skip(last + 1).FirstOrDefault(s => s.HasTarget && s.Row.Attacker == attacker);
+        if (now.Posture.IsControlled())
+        {
+            return $"{hero} keeps hold of {name}" + Until(next);
+        }
+
+        if (now.Posture == Posture.Gripping)
+        {
+            return $"{name} keeps hold of {hero}" + Until(next);
+        }
+
+        if (next is null)
+        {
+            return $"{name} does not come again";
+        }
+
+        return next.Attack is null
+            ? $"{name} stays near, next at {Words.Count(next.Start)}"
+            : $"{name} back at {Words.Count(next.Start)} from {Words.Clock(next.TargetBearing)} (could land from {Words.Count(Replay.ThreatTime(scene, steps[last].After, attacker))})";
+    }
+
+    private static string Until(Step? next) => next is null ? string.Empty : $" until {Words.Count(next.Start)}";
+}

@@ -1,0 +1,105 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Paperwork.Text;
+
+/// <summary>What stands in small print under a move, in the order in which it happens.</summary>
+internal static class StepDetails
+{
+    public static IEnumerable<string> Of(Scene scene, Move move, Step step)
+    {
+        IReadOnlyList<string?> details =
+        [
+            CueOf(scene, step),
+            Settles(scene, step),
+            Opening(scene, step),
+            HeroFalls(scene, step),
+            Falls(scene, step),
+            Second(scene, step),
+            move.Linger > HalfCounts.Zero ? $"{Name(scene, step.Row.Attacker)} lingers {Words.Span(move.Linger)}" : null,
+            Page.Clean(move.Note) is { Length: > 0 } note ? "note: " + note : null,
+        ];
+        return details.OfType<string>();
+    }
+
+    internal static string Name(Scene scene, int attacker) => Page.Clean(scene.Brief.Attackers[attacker].Name);
+
+    private static string Hero(Scene scene) => Page.Clean(scene.Brief.Hero.Name);
+
+    private static string? CueOf(Scene scene, Step step)
+    {
+        var behind = step.HasTarget && step.Attack is not null && Math.Abs(step.SeenFrom) > scene.Settle.SightHalfAngle;
+        return step.Row.Cue switch
+        {
+            Cue.None => behind ? "comes from outside the hero's sight, without a cue" : null,
+            var cue => $"cue: {Words.Of(cue)}{(behind ? ", comes from outside the hero's sight" : string.Empty)}",
+        };
+    }
+
+    /// <summary>What the hero does in the gap before the move.</summary>
+    private static string? Settles(Scene scene, Step step)
+    {
+        if (step.Technique is null)
+        {
+            return null;
+        }
+
+        var turn = step.TurnMade == 0 ? null : $"turns {(step.TurnMade > 0 ? "clockwise" : "counter-clockwise")} to face {Words.Clock(step.FacingStart)}";
+        var change = step.StanceStart == step.Before.Stance || step.StanceTime == 0 ? null : "changes to " + StanceName(scene, step.StanceStart);
+        IReadOnlyList<string> done = [.. new[] { turn, change }.OfType<string>()];
+        return done.Count == 0 ? null : $"first {Hero(scene)} {string.Join(" and ", done)}";
+    }
+
+    private static string StanceName(Scene scene, Stance stance)
+    {
+        var name = scene.Book.Stances.NameOf(stance);
+        return char.ToLowerInvariant(name[0]) + name[1..];
+    }
+
+    private static string? Opening(Scene scene, Step step)
+    {
+        if (step.Mode != MoveMode.FollowUp)
+        {
+            return null;
+        }
+
+        var name = Name(scene, step.Row.Attacker);
+        return step.TargetPosture switch
+        {
+            null => $"no opening: {name} is recovering",
+            Posture.Ready => $"{name} stands ready",
+            Posture.Out => $"{name} is out",
+            Posture.Gripping => $"answers the grip of {name}",
+            var held when held.Value.IsControlled() => $"uses the hold: {Words.Of(held.Value)}",
+            var open => $"uses the opening: {Words.Of(open.Value)}, open until {Words.Count(step.Before.Attackers[step.Row.Attacker].OpenUntil)}",
+        };
+    }
+
+    private static string? HeroFalls(Scene scene, Step step) =>
+        step.Technique is { HeroFall: not FallClass.None } technique ? $"fall: {Hero(scene)}, {FallWords(technique.HeroFall)}" : null;
+
+    private static string? Falls(Scene scene, Step step) =>
+        step.HasTarget && step.Reaction is { Fall: not FallClass.None } reaction
+            ? $"fall: {Name(scene, step.Row.Attacker)}, {FallWords(reaction.Fall)}, lands at {Words.Clock(step.After.Attackers[step.Row.Attacker].Bearing)}"
+            : null;
+
+    private static string FallWords(FallClass fall) => fall switch
+    {
+        FallClass.ToKnee => "to a knee",
+        FallClass.Back => "on the back",
+        FallClass.Side => "on the side",
+        FallClass.Forward => "forward",
+        _ => "thrown over",
+    };
+
+    private static string? Second(Scene scene, Step step)
+    {
+        if (step.Second < 0 || step.Technique is null)
+        {
+            return null;
+        }
+
+        return step.Technique.TakesTwo ? $"takes {Name(scene, step.Second)} as well" : $"{Name(scene, step.Row.Attacker)} bumps into {Name(scene, step.Second)}";
+    }
+}

@@ -1,0 +1,34 @@
+using System.Globalization;
+using Generator.Domain;
+using Generator.Library.Reading;
+
+namespace Generator.Paperwork.Text;
+
+/// <summary>How values are said on paper.</summary>
+internal static class Words
+{
+    /// <summary>"left-lead" is read "left lead".</summary>
+    public static string Of<T>(T value)
+        where T : struct, Enum => EnumWords.Of(value).Replace('-', ' ');
+
+    /// <summary>"12 o'clock", "2:30".</summary>
+    public static string Clock(Bearing bearing) => bearing.HalfHours % 2 == 0 ? bearing.ToClockText() + " o'clock" : bearing.ToClockText();
+
+    public static string Clock(int halfHours) => Clock(new Bearing(halfHours));
+
+    /// <summary>A moment in half counts: "14&amp;".</summary>
+    public static string Count(int moment) => new HalfCounts(moment).ToCountText();
+
+    /// <summary>A span: "1 count", "2.5 counts".</summary>
+    public static string Span(HalfCounts span) => span.ToSpanText() + (span.Value == HalfCounts.PerCount ? " count" : " counts");
+
+    public static string Number(decimal value) => value.ToString("0.##", CultureInfo.InvariantCulture);
+
+    public static string Number(int value) => value.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>"1 point", "3 points".</summary>
+    public static string Points(int points) => Number(points) + (points == 1 ? " point" : " points");
+
+    /// <summary>"1 move", "3 moves".</summary>
+    public static string Many(int number, string one) => Number(number) + " " + one + (number == 1 ? string.Empty : "s");
+}

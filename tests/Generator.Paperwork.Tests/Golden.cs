@@ -1,0 +1,29 @@
+using System.Runtime.CompilerServices;
+using Xunit.Sdk;
+
+namespace Generator.Testing;
+
+/// <summary>Compares text with a file in the folder Golden beside the test project; a difference is written beside it as <c>.actual</c>.</summary>
+internal static class Golden
+{
+    /// <summary>Fails when the file is missing or its text is another. Line ends count, except that a checkout may turn them.</summary>
+    public static void Matches(string name, string actual, [CallerFilePath] string caller = "")
+    {
+        var folder = new DirectoryInfo(Path.GetDirectoryName(caller)!);
+        while (folder is not null && !Directory.Exists(Path.Combine(folder.FullName, "Golden")))
+        {
+            folder = folder.Parent;
+        }
+
+        var path = Path.Combine(folder?.FullName ?? throw new XunitException("There is no folder Golden above the test."), "Golden", name + ".txt");
+        var expected = File.Exists(path) ? File.ReadAllText(path).ReplaceLineEndings("\n") : null;
+        if (string.Equals(expected, actual, StringComparison.Ordinal))
+        {
+            File.Delete(path + ".actual");
+            return;
+        }
+
+        File.WriteAllText(path + ".actual", actual);
+        throw new XunitException(expected is null ? $"{path} does not exist; the text is in {name}.txt.actual." : $"The text is not that of {path}; compare it with {name}.txt.actual.\n{actual}");
+    }
+}
