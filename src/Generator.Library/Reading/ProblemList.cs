@@ -4,6 +4,7 @@ namespace Generator.Library.Reading;
 public sealed class ProblemList
 {
     private readonly List<Problem> problems = [];
+    private readonly HashSet<Problem> seen = [];
 
     public int Count => problems.Count;
 
@@ -19,5 +20,12 @@ public sealed class ProblemList
         }
     }
 
-    public void Add(Problem problem) => problems.Add(problem);
+    /// <summary>Adds a problem; the same one again is not told twice.</summary>
+    public void Add(Problem problem)
+    {
+        if (seen.Add(problem))
+        {
+            problems.Add(problem);
+        }
+    }
 }

@@ -33,6 +33,7 @@ public static class StrictJson
     /// <summary>The value that the text holds, or null when it cannot be read.</summary>
     public static JToken? Parse(string file, string text, ProblemList problems)
     {
+        text = text.TrimStart('\uFEFF');
         try
         {
             if (!Scan(file, text, problems))

@@ -1,0 +1,163 @@
+using Generator.Domain;
+using Generator.Library.Reading;
+
+namespace Generator.Library.Files;
+
+/// <summary>
+/// Reads a brief and checks it against the library and against itself. Only attackers and length are required; the defaults of the
+/// rest are those of <see cref="Brief"/> and its parts, except that the mark lies in the middle of the floor that is given.
+/// </summary>
+public static class BriefReader
+{
+    /// <summary>The brief, or everything that is wrong with it.</summary>
+    public static Read<Brief> Parse(SourceFile file, Book book)
+    {
+        var problems = new ProblemList();
+        var root = StrictJson.Object(file.Name, file.Text, problems);
+        return new Read<Brief>(root is null ? null : Brief(root, book), problems);
+    }
+
+    /// <summary>Reads a brief that lies inside another file; worthless once a problem has been added.</summary>
+    internal static Brief Brief(ObjectReader root, Book book)
+    {
+        root.Allow("$schema");
+        var length = Length(root);
+        var latest = length is { Counts: { } counts } ? HalfCounts.FromCounts(counts + length.Tolerance) : new HalfCounts(int.MaxValue);
+        var hero = PerformerReader.Hero(root.Object("hero"), book);
+        var floor = FloorReader.Floor(root.Object("floor"));
+        var attackers = PerformerReader.Attackers(root, hero, floor, latest, book);
+        var cast = new Cast([.. attackers.Select(a => a.Name)]);
+        var brief = new Brief
+        {
+            Title = root.Name("title") ?? "Untitled fight",
+            Tempo = root.Whole("tempo", Measures.Tempo) is { } tempo ? new Tempo(tempo) : Tempo.Default,
+            Length = length,
+            Floor = floor,
+            Hero = hero,
+            Attackers = attackers,
+            Cameras = FloorReader.Cameras(root),
+            Moments = MomentReader.Moments(root, cast, latest, book),
+            Arc = root.Word<Arc>("arc") ?? Arc.Free,
+            Setbacks = root.Whole("setbacks", Measures.Asked),
+            Pauses = root.Whole("pauses", Measures.Asked),
+            Pace = Pace(root.Object("pace")),
+            Safety = Safety(root.Object("safety")),
+            Ending = Ending(root.Object("ending"), cast),
+        };
+        root.Finish();
+        return brief;
+    }
+
+    private static Length? Length(ObjectReader root)
+    {
+        const string Example = "\"length\": { \"counts\": 48 }";
+        if (!root.Has("length"))
+        {
+            root.Missing("length", Example);
+        }
+
+        if (root.Object("length") is not { } reader)
+        {
+            return null;
+        }
+
+        var counts = reader.Whole("counts", Measures.Counts);
+        var moves = reader.Whole("moves", Measures.Moves);
+        if (!reader.Has("counts") && !reader.Has("moves"))
+        {
+            root.Refuse("length", "The length says neither counts nor moves.", $"Maybe write {Example}.");
+        }
+
+        var tolerance = reader.Whole("tolerance", Measures.Tolerance) ?? (counts is null ? 1 : 4);
+        reader.Finish();
+        return new Length(counts, moves, tolerance);
+    }
+
+    private static Pace Pace(ObjectReader? reader)
+    {
+        if (reader is null)
+        {
+            return Domain.Pace.Default;
+        }
+
+        var pace = new Pace(
+            reader.Span("patienceCounts", Measures.Span) ?? Domain.Pace.Default.Patience,
+            reader.Span("longestPauseCounts", Measures.Span) ?? Domain.Pace.Default.LongestPause,
+            reader.Span("lingerCounts", Measures.Span) ?? Domain.Pace.Default.Linger);
+        reader.Finish();
+        return pace;
+    }
+
+    private static Safety Safety(ObjectReader? reader)
+    {
+        if (reader is null)
+        {
+            return Domain.Safety.Default;
+        }
+
+        var safety = new Safety(
+            reader.Span("marginCounts", Measures.Span) ?? Domain.Safety.Default.Margin,
+            reader.Whole("runs", Measures.Runs) ?? Domain.Safety.Default.Runs,
+            reader.Whole("fallsPerDay", Measures.FallsPerDay) ?? Domain.Safety.Default.FallsPerDay,
+            reader.Whole("headHitsPerDay", Measures.HeadHitsPerDay) ?? Domain.Safety.Default.HeadHitsPerDay);
+        reader.Finish();
+        return safety;
+    }
+
+    private static Ending? Ending(ObjectReader? reader, Cast cast)
+    {
+        if (reader is null)
+        {
+            return null;
+        }
+
+        var all = reader.Token("out") is null or { Type: Newtonsoft.Json.Linq.JTokenType.String };
+        if (all && reader.Text("out") is { } word && !string.Equals(word, "all", StringComparison.Ordinal))
+        {
+            reader.Refuse("out", $"{FieldText.Quote(word)} is neither \"all\" nor a list of names.", $"Maybe write [ {FieldText.Quote(word)} ].");
+        }
+
+        var named = all ? [.. Enumerable.Range(0, cast.Names.Count)] : Named(reader, cast);
+        int? last = null;
+        if (reader.Text("last") is { } name)
+        {
+            last = cast.Find(name);
+            if (last < 0)
+            {
+                reader.Refuse("last", Cast.Unknown(name), cast.Advice(name));
+            }
+            else if (!named.Contains(last.Value))
+            {
+                reader.Refuse("last", $"{cast.Names[last.Value]} is to go out last, but is not among those who go out.", "Maybe add the name to \"out\".");
+            }
+        }
+
+        reader.Finish();
+        return new Ending([.. named.Select(i => cast.Names[i])], last is { } index and >= 0 ? cast.Names[index] : null);
+    }
+
+    private static List<int> Named(ObjectReader reader, Cast cast)
+    {
+        var named = new List<int>();
+        var names = reader.Texts("out");
+        foreach (var (value, path) in reader.Entries("out").Where(e => names.Contains(e.Value.ToString().Trim(), StringComparer.Ordinal)))
+        {
+            var name = value.ToString().Trim();
+            var index = cast.Find(name);
+            if (index < 0)
+            {
+                reader.Refuse(value, path, Cast.Unknown(name), cast.Advice(name));
+            }
+            else if (named.Contains(index))
+            {
+                reader.Refuse(value, path, $"{cast.Names[index]} is named twice.", "Maybe one of the two can go.");
+            }
+            else
+            {
+                named.Add(index);
+            }
+        }
+
+        return named;
+    }
+}

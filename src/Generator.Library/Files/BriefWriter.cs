@@ -1,0 +1,111 @@
+using Generator.Domain;
+using Generator.Library.Reading;
+using Newtonsoft.Json.Linq;
+
+namespace Generator.Library.Files;
+
+/// <summary>Writes a brief as JSON, every value in full; what is null or an empty list is left out. Reading it gives the same brief.</summary>
+public static class BriefWriter
+{
+    /// <summary>The text of a <c>.brief.json</c> file.</summary>
+    public static string Text(Brief brief) => JsonText.Of(Object(brief));
+
+    /// <summary>The brief as it stands inside a routine.</summary>
+    public static JObject Object(Brief brief) => Fields(
+        ("title", brief.Title),
+        ("tempo", brief.Tempo.CountsPerMinute),
+        ("length", brief.Length is { } length ? Fields(("counts", length.Counts), ("moves", length.Moves), ("tolerance", length.Tolerance)) : null),
+        ("floor", Floor(brief.Floor)),
+        ("hero", Performer(brief.Hero, ("lead", brief.Hero.Lead is { } lead ? EnumWords.Of(lead) : "none"))),
+        ("attackers", new JArray(brief.Attackers.Select(Attacker))),
+        ("cameras", List(brief.Cameras.Select(c => Fields(("name", c.Name), ("bearing", Clock(c.Bearing)), ("distance", Metres(c.Distance)), ("height", Metres(c.Height)))))),
+        ("moments", List(brief.Moments.Select(Moment))),
+        ("arc", EnumWords.Of(brief.Arc)),
+        ("setbacks", brief.Setbacks),
+        ("pauses", brief.Pauses),
+        ("pace", Fields(("patienceCounts", Span(brief.Pace.Patience)), ("longestPauseCounts", Span(brief.Pace.LongestPause)), ("lingerCounts", Span(brief.Pace.Linger)))),
+        ("safety", Fields(
+            ("marginCounts", Span(brief.Safety.Margin)),
+            ("runs", brief.Safety.Runs),
+            ("fallsPerDay", brief.Safety.FallsPerDay),
+            ("headHitsPerDay", brief.Safety.HeadHitsPerDay))),
+        ("ending", brief.Ending is { } ending ? Fields(("out", new JArray(ending.Out)), ("last", ending.Last)) : null));
+
+    /// <summary>An object of the fields that have a value, in this order.</summary>
+    internal static JObject Fields(params ReadOnlySpan<(string Name, JToken? Value)> fields)
+    {
+        var written = new JObject();
+        foreach (var (name, value) in fields)
+        {
+            if (value is not (null or JValue { Value: null }))
+            {
+                written.Add(name, value);
+            }
+        }
+
+        return written;
+    }
+
+    internal static JValue Clock(Bearing bearing) => new(bearing.ToClockText());
+
+    internal static JValue Metres(Centimetres length) => new(length.Metres);
+
+    internal static JValue Span(HalfCounts span) => new(span.Value / 2m);
+
+    /// <summary>A number for a whole count, text for a half one.</summary>
+    internal static JValue Count(HalfCounts moment) =>
+        moment.Value % HalfCounts.PerCount == 0 ? new((moment.Value / HalfCounts.PerCount) + 1) : new(moment.ToCountText());
+
+    private static JArray? List(IEnumerable<JToken> entries) => entries.ToArray() is { Length: > 0 } some ? new JArray(some) : null;
+
+    private static JObject Floor(FloorPlan floor) => Fields(
+        ("width", Metres(floor.Width)),
+        ("depth", Metres(floor.Depth)),
+        ("mark", new JArray(Metres(floor.MarkX), Metres(floor.MarkY))),
+        ("surface", EnumWords.Of(floor.Surface)),
+        ("obstacles", List(floor.Obstacles.Select(o => Fields(
+            ("name", o.Name), ("x", Metres(o.X)), ("y", Metres(o.Y)), ("width", Metres(o.Width)), ("depth", Metres(o.Depth)))))));
+
+    private static JObject Performer(Performer performer, params ReadOnlySpan<(string Name, JToken? Value)> own) => Fields(
+        [
+            ("name", performer.Name),
+            ("height", Metres(performer.Height)),
+            ("arm", performer.Arm is { } arm ? Metres(arm) : null),
+            ("leg", performer.Leg is { } leg ? Metres(leg) : null),
+            ("skill", EnumWords.Of(performer.Skill)),
+            .. own,
+            ("limits", List(performer.Limits.Select(l => new JValue(l)))),
+            ("wardrobe", List(performer.Wardrobe.Select(w => new JValue(w)))),
+            ("fallsPerRun", performer.FallsPerRun),
+        ]);
+
+    private static JObject Attacker(AttackerPart attacker) => Performer(
+        attacker,
+        ("bearing", attacker.Bearing is { } bearing ? Clock(bearing) : null),
+        ("distance", attacker.Distance is { } distance ? Metres(distance) : null),
+        ("speed", attacker.Speed / 100m),
+        ("share", attacker.SharePercent / 100m),
+        ("entrance", attacker.Entrance is { } entrance ? Count(entrance) : null));
+
+    private static JObject Moment(Moment moment)
+    {
+        var counts = moment.Earliest is null && moment.Latest is null
+            ? null
+            : new JArray(new[] { moment.Earliest, moment.Latest }.Select(c => c is { } count ? Count(count) : JValue.CreateNull()));
+        if (moment.Moves.Count != 1)
+        {
+            return Fields(("moves", new JArray(moment.Moves.Select(Move))), ("counts", counts));
+        }
+
+        var written = Move(moment.Moves[0]);
+        if (counts is not null)
+        {
+            written.Add("counts", counts);
+        }
+
+        return written;
+    }
+
+    private static JObject Move(MomentMove move) =>
+        Fields(("technique", move.Technique), ("attacker", move.Attacker), ("attack", move.Attack), ("reaction", move.Reaction));
+}

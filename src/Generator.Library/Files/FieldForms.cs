@@ -1,0 +1,95 @@
+using Generator.Domain;
+using Generator.Library.Reading;
+using Newtonsoft.Json.Linq;
+
+namespace Generator.Library.Files;
+
+/// <summary>Getters for the forms that briefs and routines share: metres, counts, clock positions, names.</summary>
+internal static class FieldForms
+{
+    public const string ClockAdvice = "Maybe write an hour from 1 to 12, or a half hour such as \"2:30\", in quotation marks.";
+    public const string CountAdvice = "Maybe write a count from 1 on, with & for the half count after it, such as \"12&\".";
+    private const string HalvesAdvice = "Maybe write whole or half counts, such as 3 or 3.5.";
+
+    /// <summary>Metres, rounded to whole centimetres; null when absent or after a problem.</summary>
+    public static Centimetres? Metres(this ObjectReader reader, string field, Quantity quantity) =>
+        reader.Number(field, quantity) is { } metres ? Centimetres.FromMetres(metres) : null;
+
+    /// <summary>A span in whole or half counts; null when absent or after a problem.</summary>
+    public static HalfCounts? Span(this ObjectReader reader, string field, Quantity quantity)
+    {
+        if (reader.Number(field, quantity) is not { } counts)
+        {
+            return null;
+        }
+
+        if (decimal.Truncate(counts * 2) == counts * 2)
+        {
+            return new HalfCounts((int)(counts * 2));
+        }
+
+        reader.Refuse(field, $"{FieldText.Of(reader.Token(field))} is neither a whole nor a half number of counts.", HalvesAdvice);
+        return null;
+    }
+
+    /// <summary>A clock position; null when absent or after a problem.</summary>
+    public static Bearing? Clock(this ObjectReader reader, string field) =>
+        reader.Token(field) is { } value ? ClockOf(reader, value, reader.PathOf(field)) : null;
+
+    public static Bearing? ClockOf(ObjectReader reader, JToken value, string path)
+    {
+        if (value.Type == JTokenType.String && Bearing.TryParse((string?)value, out var bearing))
+        {
+            return bearing;
+        }
+
+        reader.Refuse(value, path, $"{FieldText.Of(value)} is not a clock position.", ClockAdvice);
+        return null;
+    }
+
+    /// <summary>A count as a number or as text with <c>&amp;</c>; null when absent or after a problem.</summary>
+    public static HalfCounts? Count(this ObjectReader reader, string field) =>
+        reader.Token(field) is { } value ? CountOf(reader, value, reader.PathOf(field)) : null;
+
+    public static HalfCounts? CountOf(ObjectReader reader, JToken value, string path)
+    {
+        if (value.Type is JTokenType.String or JTokenType.Integer && HalfCounts.TryParseCount(value.ToString(), out var moment))
+        {
+            return moment;
+        }
+
+        reader.Refuse(value, path, $"{FieldText.Of(value)} is not a count.", CountAdvice);
+        return null;
+    }
+
+    /// <summary>A name without line breaks; null when absent or after a problem.</summary>
+    public static string? Name(this ObjectReader reader, string field)
+    {
+        var name = reader.Text(field);
+        if (name is null || !name.Any(char.IsControl))
+        {
+            return name;
+        }
+
+        reader.Refuse(field, "A name is one line of text.", "Maybe a tab or line break slipped in.");
+        return null;
+    }
+
+    /// <summary>Texts out of a closed list of words; others are problems.</summary>
+    public static IReadOnlyList<string> KnownTexts(this ObjectReader reader, string field, string what, IReadOnlyCollection<string> words)
+    {
+        foreach (var (value, path) in reader.Entries(field))
+        {
+            if (value.Type == JTokenType.String && !string.IsNullOrWhiteSpace((string?)value) && !words.Contains(((string)value!).Trim(), StringComparer.Ordinal))
+            {
+                reader.Refuse(
+                    value,
+                    path,
+                    $"{FieldText.Of(value)} is not a known {what}.",
+                    NearestWords.Maybe((string)value!, words, $"Maybe one of these is meant: {string.Join(", ", words)}."));
+            }
+        }
+
+        return reader.Texts(field);
+    }
+}

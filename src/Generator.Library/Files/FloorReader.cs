@@ -1,0 +1,120 @@
+using System.Globalization;
+using Generator.Domain;
+using Generator.Library.Reading;
+
+namespace Generator.Library.Files;
+
+/// <summary>Reads the floor, the cameras and the audience of a brief.</summary>
+internal static class FloorReader
+{
+    public static FloorPlan Floor(ObjectReader? reader)
+    {
+        if (reader is null)
+        {
+            return new FloorPlan();
+        }
+
+        var blank = new FloorPlan();
+        var width = reader.Metres("width", Measures.FloorSide) ?? blank.Width;
+        var depth = reader.Metres("depth", Measures.FloorSide) ?? blank.Depth;
+        var mark = reader.Numbers("mark", 2, Measures.Place);
+        var floor = new FloorPlan
+        {
+            Width = width,
+            Depth = depth,
+            MarkX = mark is null ? new Centimetres(width.Value / 2) : Centimetres.FromMetres(mark[0]),
+            MarkY = mark is null ? new Centimetres(depth.Value / 2) : Centimetres.FromMetres(mark[1]),
+            Surface = reader.Word<Surface>("surface") ?? blank.Surface,
+        };
+        if (floor.MarkX > width || floor.MarkY > depth)
+        {
+            reader.Refuse("mark", $"The mark lies off the floor, which is {width} wide and {depth} deep.", "Maybe width and depth are swapped.");
+        }
+
+        floor = floor with { Obstacles = [.. reader.Objects("obstacles").Select((o, i) => Obstacle(o, i, floor))] };
+        reader.Finish();
+        return floor;
+    }
+
+    /// <summary>Whether the place at this bearing and distance from the mark lies on the floor, to the centimetre.</summary>
+    public static bool Contains(FloorPlan floor, Bearing bearing, Centimetres distance)
+    {
+        var (sin, cos) = Math.SinCos(bearing.Degrees * Math.PI / 180);
+        var x = Math.Round(floor.MarkX.Value + (distance.Value * sin));
+        var y = Math.Round(floor.MarkY.Value + (distance.Value * cos));
+        return x >= 0 && y >= 0 && x <= floor.Width.Value && y <= floor.Depth.Value;
+    }
+
+    /// <summary>The cameras, then one for each side of the audience: 10 m away, eyes at 1.2 m.</summary>
+    public static IReadOnlyList<Camera> Cameras(ObjectReader root)
+    {
+        var cameras = new List<Camera>();
+        foreach (var reader in root.Objects("cameras"))
+        {
+            var name = reader.Name("name") ?? "camera " + (cameras.Count + 1).ToString(CultureInfo.InvariantCulture);
+            if (cameras.Any(c => string.Equals(c.Name, name, StringComparison.OrdinalIgnoreCase)))
+            {
+                reader.Refuse("name", $"Two cameras are called {FieldText.Quote(name)}.", "Maybe give one of them another letter.");
+            }
+
+            if (!reader.Has("bearing"))
+            {
+                reader.Missing("bearing", "\"bearing\": \"6\"");
+            }
+
+            cameras.Add(new Camera(
+                name,
+                reader.Clock("bearing") ?? default,
+                reader.Metres("distance", Measures.CameraDistance) ?? new Centimetres(500),
+                reader.Metres("height", Measures.CameraHeight) ?? new Centimetres(150)));
+            reader.Finish();
+        }
+
+        foreach (var (value, path) in root.Entries("audience"))
+        {
+            if (FieldForms.ClockOf(root, value, path) is not { } bearing)
+            {
+                continue;
+            }
+
+            var side = new Camera("audience " + bearing.ToClockText(), bearing, new Centimetres(1000), new Centimetres(120));
+            if (cameras.Any(c => string.Equals(c.Name, side.Name, StringComparison.OrdinalIgnoreCase)))
+            {
+                root.Refuse(value, path, $"The audience at {bearing} is given twice.", "Maybe one of the two can go.");
+            }
+
+            cameras.Add(side);
+        }
+
+        return cameras;
+    }
+
+    private static Obstacle Obstacle(ObjectReader reader, int index, FloorPlan floor)
+    {
+        foreach (var field in (ReadOnlySpan<string>)["x", "y", "width", "depth"])
+        {
+            if (!reader.Has(field))
+            {
+                reader.Missing(field, $"\"{field}\": 0.5");
+            }
+        }
+
+        var obstacle = new Obstacle(
+            reader.Name("name") ?? "obstacle " + (index + 1).ToString(CultureInfo.InvariantCulture),
+            reader.Metres("x", Measures.Place) ?? floor.Width,
+            reader.Metres("y", Measures.Place) ?? floor.Depth,
+            reader.Metres("width", Measures.Thing) ?? new Centimetres(1),
+            reader.Metres("depth", Measures.Thing) ?? new Centimetres(1));
+        if (obstacle.X <= floor.MarkX && floor.MarkX <= obstacle.X + obstacle.Width && obstacle.Y <= floor.MarkY && floor.MarkY <= obstacle.Y + obstacle.Depth)
+        {
+            reader.Refuse("name", $"The obstacle {FieldText.Quote(obstacle.Name)} stands on the mark.", "Maybe x and y are swapped; they are the corner nearest the corner between 6 and 9.");
+        }
+        else if (obstacle.X > floor.Width || obstacle.Y > floor.Depth)
+        {
+            reader.Refuse("name", $"The obstacle {FieldText.Quote(obstacle.Name)} stands off the floor.", "Maybe x and y are swapped, or the floor is larger.");
+        }
+
+        reader.Finish();
+        return obstacle;
+    }
+}
