@@ -17,11 +17,14 @@ public static class BriefReader
         return new Read<Brief>(root is null ? null : Brief(root, book), problems);
     }
 
-    /// <summary>Reads a brief that lies inside another file; worthless once a problem has been added.</summary>
-    internal static Brief Brief(ObjectReader root, Book book)
+    /// <summary>
+    /// Reads a brief that lies inside another file; worthless once a problem has been added. One inside a routine may lack its length,
+    /// since a routine can be written without a brief.
+    /// </summary>
+    internal static Brief Brief(ObjectReader root, Book book, bool lengthRequired = true)
     {
         root.Allow("$schema");
-        var length = Length(root);
+        var length = Length(root, lengthRequired);
         var latest = length is { Counts: { } counts } ? HalfCounts.FromCounts(counts + length.Tolerance) : new HalfCounts(int.MaxValue);
         var hero = PerformerReader.Hero(root.Object("hero"), book);
         var floor = FloorReader.Floor(root.Object("floor"));
@@ -48,10 +51,10 @@ public static class BriefReader
         return brief;
     }
 
-    private static Length? Length(ObjectReader root)
+    private static Length? Length(ObjectReader root, bool required)
     {
         const string Example = "\"length\": { \"counts\": 48 }";
-        if (!root.Has("length"))
+        if (required && !root.Has("length"))
         {
             root.Missing("length", Example);
         }

@@ -35,5 +35,5 @@ internal sealed class Cast(IReadOnlyList<string> names)
     public static string Unknown(string word) => $"No attacker is called {FieldText.Quote(word)}.";
 
     /// <summary>The advice that goes with it.</summary>
-    public string Advice(string word) => NearestWords.Maybe(word, Names, $"Maybe one of these is meant: {string.Join(", ", Names)}.");
+    public string Advice(string word) => Names.Count == 0 ? "Maybe the brief lacks its attackers." : NearestWords.Maybe(word, Names, NearestWords.OneOf(Names));
 }

@@ -9,7 +9,7 @@ internal static class FieldForms
 {
     public const string ClockAdvice = "Maybe write an hour from 1 to 12, or a half hour such as \"2:30\", in quotation marks.";
     public const string CountAdvice = "Maybe write a count from 1 on, with & for the half count after it, such as \"12&\".";
-    private const string HalvesAdvice = "Maybe write whole or half counts, such as 3 or 3.5.";
+    public const string HalvesAdvice = "Maybe write whole or half counts, such as 3 or 3.5.";
 
     /// <summary>Metres, rounded to whole centimetres; null when absent or after a problem.</summary>
     public static Centimetres? Metres(this ObjectReader reader, string field, Quantity quantity) =>
@@ -86,7 +86,7 @@ internal static class FieldForms
                     value,
                     path,
                     $"{FieldText.Of(value)} is not a known {what}.",
-                    NearestWords.Maybe((string)value!, words, $"Maybe one of these is meant: {string.Join(", ", words)}."));
+                    NearestWords.Maybe((string)value!, words, NearestWords.OneOf(words)));
             }
         }
 

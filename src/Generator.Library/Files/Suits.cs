@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Library.Reading;
 
 namespace Generator.Library.Files;
 
@@ -9,5 +10,5 @@ internal static class Suits
 
     public static string Advice(Technique technique) => technique.Reactions.Count == 0
         ? "Maybe leave the reaction out: nobody reacts to this."
-        : $"Maybe one of these is meant: {string.Join(", ", technique.Reactions)}.";
+        : NearestWords.OneOf(technique.Reactions);
 }

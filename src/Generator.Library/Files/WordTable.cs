@@ -1,4 +1,5 @@
 using Generator.Library.Reading;
+using Generator.Library.Words;
 
 namespace Generator.Library.Files;
 
@@ -16,7 +17,7 @@ internal sealed class WordTable<T>
         foreach (var record in all)
         {
             ids.Add(id(record));
-            foreach (var word in words(record).Select(Plain).Distinct(StringComparer.Ordinal))
+            foreach (var word in words(record).Select(PlainWord.Of).Distinct(StringComparer.Ordinal))
             {
                 if (!records.TryGetValue(word, out var list))
                 {
@@ -29,21 +30,13 @@ internal sealed class WordTable<T>
     }
 
     /// <summary>One record; both sides when the word leaves the side open; none when the word is unknown.</summary>
-    public IReadOnlyList<T> Find(string word) => records.GetValueOrDefault(Plain(word)) ?? [];
+    public IReadOnlyList<T> Find(string word) => records.GetValueOrDefault(PlainWord.Of(word)) ?? [];
 
     public string Unknown(string word) => $"The library has no {kind} called {FieldText.Quote(word)}.";
 
     public string Advice(string word)
     {
         var near = NearestWords.Of(word, ids);
-        return near.Count switch
-        {
-            0 => $"Maybe it goes by another name; \"generator library\" lists them all.",
-            1 => $"Maybe {near[0]} is meant.",
-            _ => $"Maybe one of these is meant: {string.Join(", ", near)}.",
-        };
+        return near.Count > 0 ? NearestWords.OneOf(near) : "Maybe it goes by another name; \"generator library\" lists them all.";
     }
-
-    private static string Plain(string word) =>
-        string.Join(' ', word.ToLowerInvariant().Split([' ', '-', '_', '\t'], StringSplitOptions.RemoveEmptyEntries));
 }

@@ -54,12 +54,14 @@ public static class NearestWords
         IReadOnlyList<string> words = [.. known];
         var typos = Of(word, words, typosOnly: true);
         var near = typos.Count > 0 ? typos : Of(word, words);
-        return near.Count switch
-        {
-            0 => otherwise,
-            1 => $"Maybe {near[0]} is meant.",
-            _ => $"Maybe one of these is meant: {string.Join(", ", near)}.",
-        };
+        return near.Count == 0 ? otherwise : OneOf(near);
+    }
+
+    /// <summary>"Maybe … is meant." for one word, "Maybe one of these is meant: …" for more.</summary>
+    public static string OneOf(IEnumerable<string> words)
+    {
+        IReadOnlyList<string> all = [.. words];
+        return all.Count == 1 ? $"Maybe {all[0]} is meant." : $"Maybe one of these is meant: {string.Join(", ", all)}.";
     }
 
     private static int Rank(string wanted, string[] parts, string known, int cap)

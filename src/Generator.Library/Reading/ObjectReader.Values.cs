@@ -152,7 +152,7 @@ public sealed partial class ObjectReader
             value,
             path,
             $"{FieldText.Of(value)} is not one of the words for this field.",
-            NearestWords.Maybe(value.ToString(), words, $"Maybe one of these is meant: {string.Join(", ", words)}."));
+            NearestWords.Maybe(value.ToString(), words, NearestWords.OneOf(words)));
         return null;
     }
 }

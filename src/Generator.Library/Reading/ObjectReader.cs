@@ -79,7 +79,7 @@ public sealed partial class ObjectReader
                 FieldText.Path(PathOf(property.Name)),
                 FieldText.Of(property.Value),
                 $"There is no field {name} here.",
-                near is null ? $"Maybe one of these is meant: {string.Join(", ", known)}." : $"Maybe \"{near}\" is meant."));
+                near is null ? NearestWords.OneOf(known) : $"Maybe \"{near}\" is meant."));
         }
     }
 

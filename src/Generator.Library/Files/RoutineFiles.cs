@@ -1,0 +1,43 @@
+using System.Text;
+
+namespace Generator.Library.Files;
+
+/// <summary>
+/// Writes files so that a crash at any moment leaves either the old file or the new one, whole: the new one grows under a temporary name
+/// in the same folder, is flushed to the disk, and takes the old one's place in one step.
+/// </summary>
+public static class RoutineFiles
+{
+    /// <summary>Writes text as UTF-8 without byte order mark.</summary>
+    /// <exception cref="IOException">The folder is missing, full or not writable; the old file is as it was.</exception>
+    public static void Write(string path, string text) => Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+
+    /// <summary>Writes whatever <paramref name="content"/> puts into the stream. When it throws, the old file stays and nothing else is left.</summary>
+    /// <exception cref="IOException">The folder is missing, full or not writable; the old file is as it was.</exception>
+    public static void Write(string path, Action<Stream> content)
+    {
+        var named = new FileInfo(path);
+        var target = named.LinkTarget is null ? named.FullName : named.ResolveLinkTarget(returnFinalTarget: true)!.FullName;
+        var temporary = $"{target}.{Path.GetRandomFileName()}.tmp";
+        try
+        {
+            using (var stream = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.None))
+            {
+                content(stream);
+                stream.Flush(flushToDisk: true);
+            }
+
+            if (File.Exists(target) && !OperatingSystem.IsWindows())
+            {
+                File.SetUnixFileMode(temporary, File.GetUnixFileMode(target));
+            }
+
+            File.Move(temporary, target, overwrite: true);
+        }
+        catch
+        {
+            File.Delete(temporary);
+            throw;
+        }
+    }
+}

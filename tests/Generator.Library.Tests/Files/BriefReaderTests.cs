@@ -1,0 +1,84 @@
+using Generator.Domain;
+using Generator.Library.Files;
+using Generator.Library.Reading;
+using Generator.Testing;
+
+namespace Generator.Library.Tests.Files;
+
+public class BriefReaderTests
+{
+    private const string Least = "\"length\": { \"counts\": 48 }, \"attackers\": [ { \"name\": \"Bruno\" }, { \"name\": \"Wanda\" } ]";
+
+    [Fact]
+    public void What_is_not_said_takes_its_default()
+    {
+        var brief = Good($"{{ {Least} }}");
+        Assert.Equal(new Length(48, null, 4), brief.Length);
+        Assert.Equal(
+            DeepText.Of(new Brief { Attackers = [new AttackerPart { Name = "Bruno" }, new AttackerPart { Name = "Wanda" }], Length = new Length(48, null, 4) }),
+            DeepText.Of(brief));
+    }
+
+    [Fact]
+    public void The_tolerance_of_moves_alone_is_one_move() =>
+        Assert.Equal(new Length(null, 20, 1), Good("""{ "length": { "moves": 20 }, "attackers": [ { "name": "Bruno" } ] }""").Length);
+
+    [Fact]
+    public void Without_a_mark_it_lies_in_the_middle_of_the_floor_that_is_given()
+    {
+        var floor = Good($"{{ {Least}, \"floor\": {{ \"width\": 6, \"depth\": 5 }} }}").Floor;
+        Assert.Equal((300, 250), (floor.MarkX.Value, floor.MarkY.Value));
+    }
+
+    [Fact]
+    public void A_side_of_the_audience_is_a_camera_of_its_own()
+    {
+        var cameras = Good($"{{ {Least}, \"audience\": [\"6\", \"8:30\"] }}").Cameras;
+        Assert.Equal([new Camera("audience 6", new Bearing(12), new(1000), new(120)), new Camera("audience 8:30", new Bearing(17), new(1000), new(120))], cameras);
+    }
+
+    [Fact]
+    public void A_moment_may_name_a_technique_by_any_of_its_words()
+    {
+        var moments = Good($$"""{ {{Least}}, "moments": [ { "technique": "Hip toss", "attacker": "a2", "counts": [20, "28&"] }, { "moves": [ { "technique": "hip throw left" }, { "technique": "stare-down" } ] } ] }""").Moments;
+        Assert.Equal([new MomentMove("hip-throw", "Wanda", null, null)], moments[0].Moves);
+        Assert.Equal((38, 55), (moments[0].Earliest?.Value, moments[0].Latest?.Value));
+        Assert.Equal(["hip-throw-left", "stare-down"], moments[1].Moves.Select(m => m.Technique));
+    }
+
+    [Theory]
+    [InlineData("{ \"out\": \"all\" }", "Bruno Wanda", null)]
+    [InlineData("{ }", "Bruno Wanda", null)]
+    [InlineData("{ \"last\": \"bruno\" }", "Bruno Wanda", "Bruno")]
+    [InlineData("{ \"out\": [\"Wanda\"], \"last\": \"A2\" }", "Wanda", "Wanda")]
+    [InlineData("{ \"out\": [] }", "", null)]
+    public void An_ending_names_who_goes_out(string ending, string names, string? last)
+    {
+        var read = Good($"{{ {Least}, \"ending\": {ending} }}").Ending!;
+        Assert.Equal((names, last), (string.Join(' ', read.Out), read.Last));
+    }
+
+    [Fact]
+    public void Shares_are_percent_and_speeds_centimetres_a_second()
+    {
+        var attacker = Good("""{ "length": { "moves": 9 }, "attackers": [ { "name": "Bruno", "share": 0.333, "speed": 2.5, "entrance": 9 } ] }""").Attackers[0];
+        Assert.Equal((33, 250, 16), (attacker.SharePercent, attacker.Speed, attacker.Entrance?.Value));
+    }
+
+    [Fact]
+    public void The_bundled_scenario_reads_with_the_bundled_library()
+    {
+        var brief = BundledScenario.Brief(TinyBook.Book);
+        Assert.Equal("Night ferry, car deck", brief.Title);
+        Assert.Equal(["Bruno", "Wanda", "Piet"], brief.Attackers.Select(a => a.Name));
+        Assert.Equal(["hip-throw"], brief.Moments.SelectMany(m => m.Moves).Select(m => m.Technique));
+        Assert.Equal(["Bruno", "Wanda", "Piet"], brief.Ending!.Out);
+    }
+
+    private static Brief Good(string text)
+    {
+        var read = BriefReader.Parse(new SourceFile("x.brief.json", text), TinyBook.Book);
+        Assert.Equal(string.Empty, read.ToText());
+        return read.Value!;
+    }
+}

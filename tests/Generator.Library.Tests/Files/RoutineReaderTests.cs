@@ -1,0 +1,119 @@
+using Generator.Domain;
+using Generator.Library.Files;
+using Generator.Library.Reading;
+using Generator.Testing;
+
+namespace Generator.Library.Tests.Files;
+
+public class RoutineReaderTests
+{
+    private const string Header = "count,attacker,from,cue,attack,technique,reaction,linger,note\n";
+
+    [Theory]
+    [InlineData("swing-right,outside-block-left", "swing-right", "outside-block-left")]
+    [InlineData("swing right,outside block", "swing-right", "outside-block-left")]
+    [InlineData("swing left,Outer Block", "swing-left", "outside-block-right")]
+    [InlineData("hook,outside block left", "swing-right", "outside-block-left")]
+    [InlineData("haymaker,outside-block-right", "swing-left", "outside-block-right")]
+    [InlineData("rush,stare-down", "rush", "stare-down")]
+    [InlineData("swing-left,outside-block-left", "swing-left", "outside-block-left")]
+    [InlineData("swing-left,", "swing-left", null)]
+    public void A_word_without_a_side_takes_the_side_that_meets_the_other(string words, string attack, string? technique)
+    {
+        var move = Good($"{Header}1,Bruno,,,{words},,,\n").Moves[0];
+        Assert.Equal((attack, technique), (move.Attack, move.Technique));
+    }
+
+    [Fact]
+    public void All_fields_of_a_row_are_read()
+    {
+        var routine = Good(Header + "2&,Wanda,2:30,Voice,swing right,outside block left,blocked,1.5,\"mind, the step\"\n5,,,,,breather,,,\n");
+        Assert.Equal(
+            [
+                new Move { Start = new HalfCounts(3), Attacker = 0, From = new Bearing(5), Cue = Cue.Voice, Attack = "swing-right", Technique = "outside-block-left", Reaction = "limb-stopped", Linger = new HalfCounts(3), Note = "mind, the step" },
+                new Move { Start = new HalfCounts(8), Technique = "catch-breath" },
+            ],
+            routine.Moves);
+    }
+
+    [Fact]
+    public void A_technique_with_one_reaction_only_need_not_name_it() =>
+        Assert.Equal("staggers-back", Good($"{Header}1,Bruno,,,,shove off,,,\n").Moves[0].Reaction);
+
+    [Fact]
+    public void Without_a_brief_the_attackers_are_those_named_spread_round_the_clock()
+    {
+        var routine = Good(Header + "1,Wanda,,,,shove off,,,\n3,Bruno,8,,,shove off,,,\n5,wanda,4,,,shove off,,,\n7,Piet,,,,shove off,,,\n");
+        Assert.Equal(["Wanda", "Bruno", "Piet"], routine.Brief.Attackers.Select(a => a.Name));
+        Assert.Null(routine.Brief.Length);
+        Assert.Equal([0, 1, 0, 2], routine.Moves.Select(m => m.Attacker));
+        Assert.Equal(["12", "8", "8"], routine.Placements.Select(p => p.Bearing.ToClockText()));
+        Assert.All(routine.Placements, p => Assert.Equal((300, 0), (p.Distance.Value, p.Entrance.Value)));
+    }
+
+    [Theory]
+    [InlineData("A2,A1", "A1 A2")]
+    [InlineData("Bruno,A2,a1", "Bruno A2")]
+    [InlineData("A3,Bruno", "Bruno A3")]
+    public void Labels_stand_for_names_or_are_names(string words, string expected)
+    {
+        var text = Header + string.Concat(words.Split(',').Select((w, i) => $"{i + 1},{w},,,,shove off,,,\n"));
+        Assert.Equal(expected, string.Join(' ', Good(text).Brief.Attackers.Select(a => a.Name)));
+    }
+
+    [Fact]
+    public void The_routine_says_where_they_open_before_the_brief_does()
+    {
+        const string Text = """
+            { "library": "tiny-1", "attackers": [ { "name": "a2", "bearing": "7:30", "entrance": "4&" } ],
+              "moves": [ { "count": 1, "attacker": "A1", "technique": "shove-off", "linger": 0.5, "note": "" } ] }
+            """;
+        var brief = new Brief
+        {
+            Attackers = [new AttackerPart { Name = "Bruno", Bearing = new Bearing(2), Distance = new Centimetres(450) }, new AttackerPart { Name = "Wanda", Bearing = new Bearing(9), Entrance = new HalfCounts(2) }],
+        };
+        var routine = Good(Text, brief);
+        Assert.Equal([new Placement(new Bearing(2), new(450), new(0)), new Placement(new Bearing(15), new(300), new(7))], routine.Placements);
+        Assert.Equal("tiny-1", routine.LibraryVersion);
+        Assert.Same(brief, routine.Brief);
+    }
+
+    [Fact]
+    public void A_brief_that_is_given_replaces_the_one_inside()
+    {
+        const string Text = """{ "brief": { "title": "inside", "attackers": [ { "name": "Bruno" } ] }, "moves": [ { "count": 1, "attacker": "Bruno", "technique": "shove-off" } ] }""";
+        Assert.Equal("inside", Good(Text).Brief.Title);
+        Assert.Equal("given", Good(Text, new Brief { Title = "given", Attackers = [new AttackerPart { Name = "Bruno" }] }).Brief.Title);
+    }
+
+    [Fact]
+    public void What_a_draft_printed_is_a_routine()
+    {
+        const string Text = """{ "routine": { "moves": [ { "count": 1, "attacker": "Bruno", "technique": "shove-off" } ] }, "findings": [], "points": 0, "standing": "perfect" }""";
+        Assert.Equal("shove-off", Good(Text).Moves[0].Technique);
+    }
+
+    [Theory]
+    [InlineData("x.csv")]
+    [InlineData("-")]
+    [InlineData("rows.txt")]
+    public void The_kind_of_file_is_seen_from_its_name_or_its_beginning(string name)
+    {
+        var read = RoutineReader.Parse(new SourceFile(name, Header + "1,Bruno,,,,shove off,,,\n"), TinyBook.Book);
+        Assert.Equal(string.Empty, read.ToText());
+    }
+
+    [Fact]
+    public void Columns_may_stand_in_any_order_and_be_left_out()
+    {
+        var move = Good("Technique;Count;Attacker\nshove off;4;Bruno\n").Moves[0];
+        Assert.Equal(("shove-off", 6, 0), (move.Technique, move.Start.Value, move.Attacker));
+    }
+
+    private static Routine Good(string text, Brief? brief = null)
+    {
+        var read = RoutineReader.Parse(new SourceFile("-", text), TinyBook.Book, brief);
+        Assert.Equal(string.Empty, read.ToText());
+        return read.Value!;
+    }
+}
