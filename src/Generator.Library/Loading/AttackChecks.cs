@@ -22,7 +22,7 @@ internal static class AttackChecks
                 source.Refuse("miss", "A miss leaves nobody out, held or gripping.", "Maybe off-balance or turned is meant.");
             }
 
-            if (attack.Side is null && !SideChecks.IsOwnMirror(attack))
+            if (source.Has("line") && attack.Side is null && !SideChecks.IsOwnMirror(attack))
             {
                 source.Refuse("id", "It has no side, and yet its left and right differ.", "Maybe add \"side\", or make both sides alike.");
             }

@@ -37,7 +37,7 @@ internal static class AttackReader
             From = source.Window("from"),
             StartDistance = new(source.RequiredWhole("startDistance", Start)),
             Contact = source.Band("band", steps: false),
-            Length = length,
+            Length = length ?? new HalfCounts(1),
             FewestSeconds = source.FewestSeconds(length),
             Arrives = ReadArrival(source),
             GripsLeft = grips?.WordOrSame<HandEnd>("left"),

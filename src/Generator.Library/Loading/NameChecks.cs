@@ -27,8 +27,8 @@ internal static class NameChecks
             }
 
             Claim("id", id);
-            Claim("name", side is { } s ? name[..^(EnumWords.Of(s).Length + 1)] : name);
-            foreach (var (value, path) in source.Entries("aliases"))
+            Claim("name", SideWords.WithoutSide(name, side));
+            foreach (var (value, path) in source.EntriesAgain("aliases"))
             {
                 ClaimAt(value.ToString(), (message, maybe) => source.Refuse(value, path, message, maybe));
             }
@@ -37,7 +37,7 @@ internal static class NameChecks
 
             void ClaimAt(string word, Action<string, string> refuse)
             {
-                var plain = PlainWord.Of(word);
+                var plain = PlainWord.Squeezed(word);
                 if (plain.Length > 0 && !owners.TryAdd(plain, id) && !string.Equals(owners[plain], id, StringComparison.Ordinal))
                 {
                     refuse($"{FieldText.Quote(word)} already stands for {owners[plain]}.", "Maybe another word tells the two apart.");

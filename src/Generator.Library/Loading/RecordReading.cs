@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Generator.Domain;
 using Generator.Library.Reading;
 using Newtonsoft.Json.Linq;
@@ -6,10 +5,19 @@ using Newtonsoft.Json.Linq;
 namespace Generator.Library.Loading;
 
 /// <summary>Getters that several kinds of record share.</summary>
-internal static partial class RecordReading
+internal static class RecordReading
 {
     /// <summary>The word for "as it was".</summary>
     public const string Same = "same";
+
+    /// <summary>At the usual tempo, 100 counts a minute.</summary>
+    private const decimal SecondsInHalfCount = 0.3m;
+
+    private static readonly Quantity Length = new("a length", 0.5m, 10m, "counts");
+
+    private static readonly Quantity Share = new("a share of the limb", 0m, 9m, string.Empty, "Maybe it is in metres or centimetres; write it as a share, such as 1.2 for one limb and a fifth.");
+
+    private static readonly Quantity Step = new("a step", 0m, 200m, "cm", "Maybe it is in metres; write centimetres.");
 
     private static readonly Quantity Seconds = new("a time", 0.1m, 30m, "s");
 
@@ -17,7 +25,7 @@ internal static partial class RecordReading
     public static string BaseId(this ObjectReader source)
     {
         var id = source.RequiredText("id", "\"id\": \"elbow-across\"");
-        if (id.Length > 0 && !IdPattern().IsMatch(id))
+        if (id.Length > 0 && !IsId(id))
         {
             source.Refuse("id", $"{FieldText.Quote(id)} is no id: small letters and figures, with single hyphens between.", $"Maybe write \"{Kebab(id)}\".");
         }
@@ -61,10 +69,23 @@ internal static partial class RecordReading
         return source.Words<T>(field);
     }
 
-    /// <summary>A length in counts, whole or half ones, that must be there.</summary>
-    public static HalfCounts Counts(this ObjectReader source)
+    /// <summary>A list as it stands, for checks that come after it was read; empty when it is no list, which was told then.</summary>
+    public static IReadOnlyList<(JToken Value, string Path)> EntriesAgain(this ObjectReader source, string field) =>
+        source.Token(field) is JArray ? source.Entries(field) : [];
+
+    /// <summary>A length in counts, whole or half ones, that must be there; null after a problem.</summary>
+    public static HalfCounts? Counts(this ObjectReader source)
     {
-        var counts = source.RequiredNumber("counts", new Quantity("a length", 0.5m, 10m, "counts"));
+        if (!source.Has("counts"))
+        {
+            source.Missing("counts", "\"counts\": 1.5");
+        }
+
+        if (source.Number("counts", Length) is not { } counts)
+        {
+            return null;
+        }
+
         if (decimal.Truncate(counts * 2) != counts * 2)
         {
             source.Refuse("counts", "A length goes by whole and half counts.", "Maybe round it up to the next half.");
@@ -74,16 +95,16 @@ internal static partial class RecordReading
     }
 
     /// <summary>The fewest seconds, which must fit into the length at the usual tempo.</summary>
-    public static decimal FewestSeconds(this ObjectReader source, HalfCounts length)
+    public static decimal FewestSeconds(this ObjectReader source, HalfCounts? counts)
     {
         var seconds = source.RequiredNumber("fewestSeconds", Seconds);
-        var usual = length.Value * 0.3m;
-        if (source.Has("fewestSeconds") && seconds > usual)
+        if (counts is { } length && seconds > length.Value * SecondsInHalfCount)
         {
+            var usual = length.Value * SecondsInHalfCount;
             source.Refuse(
                 "fewestSeconds",
                 FormattableString.Invariant($"At 100 counts a minute {length.ToSpanText()} counts last {usual:0.##} s, less than the fewest seconds, {seconds:0.##}."),
-                FormattableString.Invariant($"Maybe give it {new HalfCounts((int)Math.Ceiling(seconds / 0.3m)).ToSpanText()} counts."));
+                FormattableString.Invariant($"Maybe give it {new HalfCounts((int)Math.Ceiling(seconds / SecondsInHalfCount)).ToSpanText()} counts."));
         }
 
         return seconds;
@@ -130,21 +151,29 @@ internal static partial class RecordReading
             return new Band(Limb.Arm, 0, 9, default, default, MeetsOnTheWay: false);
         }
 
-        var share = new Quantity("a share of the limb", 0m, 9m, string.Empty, "Maybe it is in metres or centimetres; write it as a share, such as 1.2 for one limb and a fifth.");
-        var step = new Quantity("a step", 0m, 200m, "cm", "Maybe it is in metres; write centimetres.");
         var limb = band.RequiredWord<Limb>("limb");
-        var from = band.RequiredNumber("from", share);
-        var to = band.RequiredNumber("to", share);
-        if (band.Has("from") && band.Has("to") && from >= to)
+        var from = End("from");
+        var to = End("to");
+        if (from >= to)
         {
             band.Refuse("to", "The far end of the band must lie beyond its near end.", "Maybe the two ends are swapped.");
         }
 
         var result = steps
-            ? new Band(limb, from, to, new(band.Whole("stepIn", step) ?? 0), new(band.Whole("stepOut", step) ?? 0), band.Flag("meets"))
-            : new Band(limb, from, to, default, default, MeetsOnTheWay: false);
+            ? new Band(limb, from ?? 0, to ?? 0, new(band.Whole("stepIn", Step) ?? 0), new(band.Whole("stepOut", Step) ?? 0), band.Flag("meets"))
+            : new Band(limb, from ?? 0, to ?? 0, default, default, MeetsOnTheWay: false);
         band.Finish();
         return result;
+
+        decimal? End(string end)
+        {
+            if (!band.Has(end))
+            {
+                band.Missing(end);
+            }
+
+            return band.Number(end, Share);
+        }
     }
 
     /// <summary>What it asks of the body.</summary>
@@ -166,6 +195,6 @@ internal static partial class RecordReading
         return kebab.Length > 0 ? kebab : "elbow-across";
     }
 
-    [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*$", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
-    private static partial Regex IdPattern();
+    private static bool IsId(string text) =>
+        text.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-') && text.Split('-').All(part => part.Length > 0);
 }

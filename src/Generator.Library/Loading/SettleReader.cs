@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Generator.Domain;
 using Generator.Library.Reading;
 using Newtonsoft.Json.Linq;
@@ -6,7 +5,7 @@ using Newtonsoft.Json.Linq;
 namespace Generator.Library.Loading;
 
 /// <summary>Reads <c>settle.json</c>. What it leaves out has the default of <see cref="Settle"/>.</summary>
-internal static partial class SettleReader
+internal static class SettleReader
 {
     private static readonly Settle Default = new();
 
@@ -20,7 +19,7 @@ internal static partial class SettleReader
     public static (Settle Settle, string Version) Read(ObjectReader root)
     {
         var version = root.RequiredText("version", "\"version\": \"2026.1\"");
-        if (version.Length > 0 && !VersionPattern().IsMatch(version))
+        if (version.Length > 0 && !version.Split('.').All(part => part.Length > 0 && part.All(char.IsAsciiDigit)))
         {
             root.Refuse("version", $"{FieldText.Quote(version)} is no version: figures with points between.", "Maybe write one such as 2026.1.");
         }
@@ -91,7 +90,4 @@ internal static partial class SettleReader
 
         return wardrobe;
     }
-
-    [GeneratedRegex(@"^\d+(\.\d+)*$", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
-    private static partial Regex VersionPattern();
 }

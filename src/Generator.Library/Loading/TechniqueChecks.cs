@@ -42,8 +42,8 @@ internal static class TechniqueChecks
 
     private static void CheckReactions(Technique technique, ObjectReader source, Dictionary<string, Reaction> reactions)
     {
-        var entries = source.Entries("reactions");
-        if (entries.Count == 0 && !technique.HasNoTarget)
+        var entries = source.EntriesAgain("reactions");
+        if (entries.Count == 0 && !technique.HasNoTarget && source.Token("reactions") is null or JArray)
         {
             source.Missing("reactions", "\"reactions\": [\"head-turns\"]");
         }

@@ -39,7 +39,7 @@ internal static class TechniqueReader
             Turn = new Turn(source.Whole("turn", TurnRange) ?? 0),
             Carry = source.Word<Carry>("carry") ?? Carry.None,
             Band = source.Band("band", steps: true),
-            Length = length,
+            Length = length ?? new HalfCounts(1),
             FewestSeconds = source.FewestSeconds(length),
             Needs = PostureSet.Of([.. source.Words<Posture>("needs")]),
             Answers = ReadAnswers(source),

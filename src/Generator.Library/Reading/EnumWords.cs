@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace Generator.Library.Reading;
 
 /// <summary>The words by which files name the members of an enumeration: <c>LeftLead</c> is written <c>left-lead</c>.</summary>
@@ -5,13 +7,26 @@ public static class EnumWords
 {
     /// <summary>All words of an enumeration, in its order.</summary>
     public static IReadOnlyList<string> All<T>()
-        where T : struct, Enum => [.. Enum.GetValues<T>().Select(Of)];
+        where T : struct, Enum => Table<T>.Words;
 
     public static string Of<T>(T value)
         where T : struct, Enum
     {
-        var name = value.ToString();
-        var word = new System.Text.StringBuilder(name.Length + 4);
+        var index = Array.IndexOf(Table<T>.Values, value);
+        return index >= 0 ? Table<T>.Words[index] : Kebab(value.ToString());
+    }
+
+    public static bool TryParse<T>(string word, out T value)
+        where T : struct, Enum
+    {
+        var index = Array.IndexOf(Table<T>.Words, word);
+        value = index >= 0 ? Table<T>.Values[index] : default;
+        return index >= 0;
+    }
+
+    private static string Kebab(string name)
+    {
+        var word = new StringBuilder(name.Length + 4);
         foreach (var letter in name)
         {
             if (char.IsAsciiLetterUpper(letter) && word.Length > 0)
@@ -25,19 +40,12 @@ public static class EnumWords
         return word.ToString();
     }
 
-    public static bool TryParse<T>(string word, out T value)
+    /// <summary>Worked out once for each enumeration: a library holds thousands of such words.</summary>
+    private static class Table<T>
         where T : struct, Enum
     {
-        foreach (var candidate in Enum.GetValues<T>())
-        {
-            if (string.Equals(Of(candidate), word, StringComparison.Ordinal))
-            {
-                value = candidate;
-                return true;
-            }
-        }
+        public static readonly T[] Values = Enum.GetValues<T>();
 
-        value = default;
-        return false;
+        public static readonly string[] Words = [.. Enum.GetNames<T>().Select(Kebab)];
     }
 }

@@ -1,12 +1,14 @@
+using System.Text;
+
 namespace Generator.Library.Words;
 
-/// <summary>The form in which words are compared: small letters and figures, everything else a single space.</summary>
+/// <summary>The form in which words are compared: small letters and figures; apostrophes and full stops are left out, everything else is a gap.</summary>
 public static class PlainWord
 {
     /// <summary>"Two-on-One " becomes "two on one".</summary>
     public static string Of(string text)
     {
-        var plain = new System.Text.StringBuilder(text.Length);
+        var plain = new StringBuilder(text.Length);
         foreach (var letter in text)
         {
             if (char.IsLetterOrDigit(letter))
@@ -21,4 +23,7 @@ public static class PlainWord
 
         return plain.ToString().TrimEnd();
     }
+
+    /// <summary>The same without gaps, so that "headbutt" is "Head butt".</summary>
+    public static string Squeezed(string text) => Of(text).Replace(" ", string.Empty, StringComparison.Ordinal);
 }
