@@ -1,0 +1,24 @@
+using NJsonSchema;
+
+namespace Generator.Library.Tests.Schemas;
+
+/// <summary>The schemas that come with the library, each read once.</summary>
+internal static class SchemaFiles
+{
+    private static readonly Dictionary<string, Lazy<Task<JsonSchema>>> Schemas =
+        Directory.EnumerateFiles(Folder, "*.schema.json").ToDictionary(
+            f => Path.GetFileName(f), f => new Lazy<Task<JsonSchema>>(() => JsonSchema.FromFileAsync(f)), StringComparer.Ordinal);
+
+    public static string Folder => Path.Combine(LibraryLoader.BundledFolder, "schema");
+
+    public static IEnumerable<string> Names => Schemas.Keys;
+
+    public static Task<JsonSchema> Read(string name) => Schemas[name].Value;
+
+    /// <summary>The schema that belongs to a data file of the library.</summary>
+    public static string NameFor(string file) => file switch
+    {
+        "settle.json" or "stances.json" or "attacks.json" or "reactions.json" => Path.ChangeExtension(file, ".schema.json"),
+        _ => "techniques.schema.json",
+    };
+}
