@@ -59,7 +59,7 @@ internal sealed class WordIndex<T>
             return new(Sides(gluedId, gluedSide), []);
         }
 
-        return new([], Suggest(rest, side));
+        return new([], Suggest(rest, side), WideWords.Contains(rest));
     }
 
     /// <summary>A word that stands for a record as it is; an alias that ends in a side means that side.</summary>
@@ -98,14 +98,12 @@ internal sealed class WordIndex<T>
     private List<T> Sides(string id, Side? side) =>
         [.. records[id].Where(e => side is null || e.Side is null || e.Side == side).Select(e => e.Record)];
 
+    /// <summary>What a wide word offers, then near misses and shared words, then whatever takes the fewest changes of letters.</summary>
     private IReadOnlyList<string> Suggest(string rest, Side? side)
     {
-        IEnumerable<string> near = NearestWords.Of(rest, phrases.Keys, phrases.Count);
-        if (WideWords.Contains(rest))
-        {
-            near = WideWords.OffersFor(rest).Where(phrases.ContainsKey).Concat(near);
-        }
-
+        var near = WideWords.OffersFor(rest).Where(phrases.ContainsKey)
+            .Concat(NearestWords.Of(rest, phrases.Keys, phrases.Count))
+            .Concat(phrases.Keys.OrderBy(p => NearestWords.Distance(rest, p)).ThenBy(p => p, StringComparer.Ordinal));
         return [.. near.Select(p => phrases[p]).Distinct(StringComparer.Ordinal).Take(MostSuggestions)
             .Select(id => Mirror.Id(id, records[id][0].Side is null ? null : side))];
     }

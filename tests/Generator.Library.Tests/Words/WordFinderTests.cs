@@ -61,7 +61,7 @@ public class WordFinderTests
         var lookup = Finder.Technique(text);
         Assert.Empty(lookup.Found);
         Assert.Equal(first, lookup.Suggestions[0]);
-        Assert.InRange(lookup.Suggestions.Count, 1, 3);
+        Assert.Equal(3, lookup.Suggestions.Count);
     }
 
     [Theory]
@@ -81,6 +81,7 @@ public class WordFinderTests
     {
         var lookup = Finder.Technique(text);
         Assert.Empty(lookup.Found);
+        Assert.True(lookup.IsTooWide);
         Assert.Equal(3, lookup.Suggestions.Count);
         Assert.Equal(3, lookup.Suggestions.Distinct(StringComparer.Ordinal).Count());
     }
@@ -100,11 +101,22 @@ public class WordFinderTests
     [InlineData("")]
     [InlineData("   ")]
     [InlineData("--")]
-    [InlineData("quxzyjv")]
     public void What_is_no_word_finds_and_suggests_nothing(string text)
     {
         Assert.Empty(Finder.Technique(text).Found);
         Assert.Empty(Finder.Technique(text).Suggestions);
+    }
+
+    [Theory]
+    [InlineData("moonwalk")]
+    [InlineData("quxzyjv")]
+    [InlineData("outsid block left")]
+    [InlineData("swin")]
+    public void An_unknown_word_always_gets_three_suggestions(string text)
+    {
+        Assert.All(new[] { Finder.Technique(text).Suggestions, Finder.Attack(text).Suggestions, Finder.Reaction(text).Suggestions }, near =>
+            Assert.Equal(3, near.Distinct(StringComparer.Ordinal).Count()));
+        Assert.False(Finder.Technique(text).IsTooWide);
     }
 
     [Theory]
