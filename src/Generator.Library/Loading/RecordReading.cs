@@ -187,7 +187,7 @@ internal static class RecordReading
         return source.Texts("demands");
     }
 
-    /// <summary>The hand, leg, stance … that makes an id of what somebody wrote.</summary>
+    /// <summary>What somebody wrote, made into an id.</summary>
     private static string Kebab(string text)
     {
         var letters = string.Concat(text.Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' '));

@@ -10,11 +10,7 @@ public static class EnumWords
         where T : struct, Enum => Table<T>.Words;
 
     public static string Of<T>(T value)
-        where T : struct, Enum
-    {
-        var index = Array.IndexOf(Table<T>.Values, value);
-        return index >= 0 ? Table<T>.Words[index] : Kebab(value.ToString());
-    }
+        where T : struct, Enum => Kebab(value.ToString());
 
     public static bool TryParse<T>(string word, out T value)
         where T : struct, Enum
@@ -46,6 +42,6 @@ public static class EnumWords
     {
         public static readonly T[] Values = Enum.GetValues<T>();
 
-        public static readonly string[] Words = [.. Enum.GetNames<T>().Select(Kebab)];
+        public static readonly string[] Words = Array.ConvertAll(Enum.GetNames<T>(), Kebab);
     }
 }

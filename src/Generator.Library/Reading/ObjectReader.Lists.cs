@@ -18,7 +18,19 @@ public sealed partial class ObjectReader
 
     /// <summary>A list of words of an enumeration; empty when absent.</summary>
     public IReadOnlyList<T> Words<T>(string field)
-        where T : struct, Enum => [.. Entries(field).Select(e => WordOf<T>(e.Value, e.Path)).OfType<T>()];
+        where T : struct, Enum
+    {
+        var words = new List<T>();
+        foreach (var (value, path) in Entries(field))
+        {
+            if (WordOf<T>(value, path) is { } word)
+            {
+                words.Add(word);
+            }
+        }
+
+        return words;
+    }
 
     /// <summary>A list of numbers, as many as <paramref name="count"/> says; null when absent or after a problem.</summary>
     public IReadOnlyList<decimal>? Numbers(string field, int count, Quantity quantity) => Series(field, count, quantity, whole: false);
