@@ -66,7 +66,7 @@ public class BriefReaderTests
     }
 
     [Fact]
-    public void The_bundled_scenario_reads_with_the_bundled_library()
+    public void The_bundled_scenario_reads()
     {
         var brief = BundledScenario.Brief(TinyBook.Book);
         Assert.Equal("Night ferry, car deck", brief.Title);

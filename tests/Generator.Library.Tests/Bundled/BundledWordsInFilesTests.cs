@@ -1,0 +1,59 @@
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+using Generator.Domain;
+using Generator.Library.Files;
+using Generator.Library.Reading;
+using Generator.Testing;
+
+namespace Generator.Library.Tests.Bundled;
+
+/// <summary>Every word of the library that comes with the program can be written in a file and read back.</summary>
+public class BundledWordsInFilesTests
+{
+    [Property(MaxTest = 200)]
+    public Property A_brief_with_its_words_reads_back_the_same() => Prop.ForAll(Arb.From(Briefs.Seeds()), seed =>
+    {
+        var brief = RandomBrief.Of(seed, BundledLibrary.Book);
+        var read = BriefReader.Parse(new SourceFile("x.brief.json", BriefWriter.Text(brief)), BundledLibrary.Book);
+        return Same(brief, read.Value, read.ToText());
+    });
+
+    [Property(MaxTest = 200)]
+    public Property A_routine_with_its_words_reads_back_the_same() => Prop.ForAll(Arb.From(Briefs.Seeds()), seed =>
+    {
+        var routine = RandomRoutine.Of(seed, BundledLibrary.Book);
+        var read = RoutineReader.Parse(new SourceFile("x.routine.json", RoutineWriter.Text(routine)), BundledLibrary.Book);
+        return Same(routine, read.Value, read.ToText());
+    });
+
+    [Fact]
+    public void Every_technique_with_each_of_its_reactions_is_one_row_by_id_and_by_name()
+    {
+        var book = BundledLibrary.Book;
+        var rows = book.Techniques.SelectMany(t => t.Reactions.DefaultIfEmpty(string.Empty).Select(r => (Technique: t, Reaction: r))).ToList();
+        Assert.True(rows.Count > 400);
+        foreach (var write in (Func<Technique, string>[])[t => t.Id, t => t.Name])
+        {
+            var text = "count,attacker,technique,reaction\n" + string.Concat(rows.Select((r, i) =>
+                $"{i + 1},{(r.Technique.HasNoTarget ? string.Empty : "Bruno")},{write(r.Technique)},{r.Reaction}\n"));
+            var read = RoutineReader.Parse(new SourceFile("x.csv", text), book);
+            Assert.Equal(string.Empty, read.ToText());
+            Assert.Equal(rows.Select(r => (r.Technique.Id, r.Reaction)), read.Value!.Moves.Select(m => (m.Technique!, m.Reaction ?? string.Empty)));
+        }
+    }
+
+    [Fact]
+    public void The_ferry_scenario_uses_words_of_the_bundled_library()
+    {
+        var brief = BundledScenario.Brief(BundledLibrary.Book);
+        Assert.Equal(new Length(48, null, 4), brief.Length);
+        var moment = Assert.Single(brief.Moments);
+        Assert.Equal([new MomentMove("hip-throw", "Bruno", null, null)], moment.Moves);
+        Assert.Equal(("20", "34"), (moment.Earliest?.ToCountText(), moment.Latest?.ToCountText()));
+    }
+
+    private static Property Same(object written, object? read, string problems) =>
+        (read is not null && string.Equals(DeepText.Of(written), DeepText.Of(read), StringComparison.Ordinal))
+            .Label(read is null ? problems : DeepText.Of(written) + "\n---\n" + DeepText.Of(read));
+}
