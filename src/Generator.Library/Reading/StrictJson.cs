@@ -64,7 +64,7 @@ public static class StrictJson
     private static bool Scan(string file, string text, ProblemList problems)
     {
         using var reader = Open(text);
-        var lines = text.ReplaceLineEndings("\n").Split('\n');
+        var lines = Lines(text);
         var open = new Stack<HashSet<string>>();
         var any = false;
         while (reader.Read())
@@ -91,6 +91,9 @@ public static class StrictJson
         return any;
     }
 
+    /// <summary>The lines as the parser counts them: only CR, LF and CR LF end one, not a form feed or a line separator.</summary>
+    private static string[] Lines(string text) => text.Split(["\r\n", "\n", "\r"], StringSplitOptions.None);
+
     /// <summary>The parser takes 010 for eight; a person means ten.</summary>
     private static string? OddNumber(string[] lines, JsonTextReader reader)
     {
@@ -107,7 +110,7 @@ public static class StrictJson
 
     private static Problem SyntaxProblem(string file, string text, JsonReaderException error)
     {
-        var lines = text.ReplaceLineEndings("\n").Split('\n');
+        var lines = Lines(text);
         var line = Math.Clamp(error.LineNumber, 1, lines.Length);
         var rest = lines[line - 1][Math.Clamp(error.LinePosition, 0, lines[line - 1].Length)..].Trim();
         var atEnd = rest.Length == 0 && lines.Skip(line).All(string.IsNullOrWhiteSpace);

@@ -10,7 +10,7 @@ namespace Generator.Library.Tests.Files;
 /// <summary>Whatever a file holds, reading it ends in a value or in problems with their place and advice, never in an exception.</summary>
 public class AnyTextTests
 {
-    private const string Letters = "{}[]\",:;0123456789-+eE.x\\&\n\r\t tnul/*'é\0\uFEFF";
+    private const string Letters = "{}[]\",:;0123456789-+eE.x\\&\n\r\t tnul/*'é\0\f\u2028\uFEFF";
 
     [Property(MaxTest = 1000)]
     public Property Damaged_briefs_are_read_or_reported() => Prop.ForAll(Arb.From(Briefs.Seeds()), seed =>
@@ -29,7 +29,7 @@ public class AnyTextTests
         return Told(read.Problems, read.IsGood);
     });
 
-    [Property(MaxTest = 500)]
+    [Property(MaxTest = 3000)]
     public bool Any_text_at_all_is_read_or_reported(string? text)
     {
         var file = new SourceFile("-", text ?? string.Empty);

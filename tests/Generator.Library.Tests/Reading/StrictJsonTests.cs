@@ -46,4 +46,14 @@ public class StrictJsonTests
         Assert.True(problems.IsEmpty);
         Assert.Equal("2020-01-01T00:00:00Z", root!.Text("b"));
     }
+
+    [Theory]
+    [InlineData("\f129")]
+    [InlineData("{ \"a\":\r\"\u2028\u0085\f\",\r\n \"b\": 010 }")]
+    public void Rare_line_separators_do_not_count_as_lines(string text)
+    {
+        StrictJson.Object("x.json", text, problems);
+        var problem = Assert.Single(problems.InOrder);
+        Assert.Equal(text.Contains('b', StringComparison.Ordinal) ? 3 : 1, problem.Line);
+    }
 }
