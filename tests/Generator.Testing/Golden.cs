@@ -1,10 +1,9 @@
 using System.Runtime.CompilerServices;
-using Xunit.Sdk;
 
 namespace Generator.Testing;
 
 /// <summary>Compares text with a file in the folder Golden beside the test project; a difference is written beside it as <c>.actual</c>.</summary>
-internal static class Golden
+public static class Golden
 {
     /// <summary>Fails when the file is missing or its text is another. Line ends count, except that a checkout may turn them.</summary>
     public static void Matches(string name, string actual, [CallerFilePath] string caller = "")
@@ -15,7 +14,7 @@ internal static class Golden
             folder = folder.Parent;
         }
 
-        var path = Path.Combine(folder?.FullName ?? throw new XunitException("There is no folder Golden above the test."), "Golden", name + ".txt");
+        var path = Path.Combine(folder?.FullName ?? throw new InvalidOperationException("There is no folder Golden above the test."), "Golden", name + ".txt");
         var expected = File.Exists(path) ? File.ReadAllText(path).ReplaceLineEndings("\n") : null;
         if (string.Equals(expected, actual, StringComparison.Ordinal))
         {
@@ -24,6 +23,6 @@ internal static class Golden
         }
 
         File.WriteAllText(path + ".actual", actual);
-        throw new XunitException(expected is null ? $"{path} does not exist; the text is in {name}.txt.actual." : $"The text is not that of {path}; compare it with {name}.txt.actual.\n{actual}");
+        throw new InvalidOperationException(expected is null ? $"{path} does not exist; the text is in {name}.txt.actual." : $"The text is not that of {path}; compare it with {name}.txt.actual.\n{actual}");
     }
 }

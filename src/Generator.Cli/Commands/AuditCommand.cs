@@ -1,0 +1,92 @@
+using System.CommandLine;
+using Generator.Cli.Options;
+using Generator.Cli.Work;
+using Generator.Library.Reading;
+using Generator.Paperwork.Json;
+using Generator.Paperwork.Text;
+using Generator.Rules;
+using Generator.Rules.Judging;
+
+namespace Generator.Cli.Commands;
+
+/// <summary><c>generator audit</c>: everything that the rules have to say about a routine, drafted or written by hand.</summary>
+internal static class AuditCommand
+{
+    public static Command Of(Desk desk)
+    {
+        var routine = CommonOptions.File("ROUTINE", "The routine as a file, JSON or CSV, or - for standard input.");
+        var brief = CommonOptions.Brief("The brief it answers; without it the one in the routine, else defaults.");
+        var explain = new Option<string?>("--explain") { HelpName = "RULE", Description = "Instead of an audit: the help page of a rule, such as reset-window." };
+        var output = CommonOptions.Out("Writes the report into a file instead of printing it.");
+        var json = CommonOptions.Json();
+        var library = CommonOptions.Library();
+        var command = new HouseCommand("audit", "Audits a routine: reach, stances, hands, resets, falls, sight and pace.")
+        {
+            routine, brief, explain, output, json, library,
+        };
+        command.Example = "generator audit ferry.routine.json";
+        command.ExitCodes =
+        [
+            (ExitCode.Good, "Nothing is unsafe or broken."),
+            (ExitCode.Forbidden, "Something is unsafe or broken."),
+            (ExitCode.Input, "Something that was given is wrong."),
+        ];
+        command.SetAction(parsed => parsed.GetValue(explain) is { } rule
+            ? Explain(desk, rule, parsed.GetValue(routine))
+            : Run(desk, parsed.GetValue(routine), parsed.GetValue(brief), parsed.GetValue(output), parsed.GetValue(json), parsed.GetValue(library) ?? []));
+        return command;
+    }
+
+    private static int Run(Desk desk, string? path, string? briefPath, string? output, bool json, IReadOnlyList<string> library)
+    {
+        if (path is null)
+        {
+            throw new RefusedException("generator audit: ROUTINE is missing.", "Maybe write the name of its file, or - for standard input.");
+        }
+
+        if (string.Equals(path, Inputs.Dash, StringComparison.Ordinal) && string.Equals(briefPath, Inputs.Dash, StringComparison.Ordinal))
+        {
+            throw new RefusedException("generator audit: routine and brief cannot both come from standard input.", "Maybe give one of them as a file.");
+        }
+
+        Outputs.Check(output);
+        var book = Inputs.Book(library);
+        var brief = briefPath is null ? null : Inputs.Brief(briefPath, book, desk);
+        var routine = Inputs.Routine(path, brief, book, desk);
+        if (routine.LibraryVersion.Length > 0 && !string.Equals(routine.LibraryVersion, book.Version, StringComparison.Ordinal))
+        {
+            desk.Err.WriteLine($"The routine was made with library {FieldText.Shorten(routine.LibraryVersion)}; this audit uses {book.Version}.");
+        }
+
+        var scene = new Scene(routine.Brief, book);
+        var verdict = Audit.Of(scene, routine);
+        var text = json ? AuditJson.Of(verdict) : AuditReport.Of(scene, routine, verdict);
+        if (output is null)
+        {
+            desk.Out.Write(text);
+        }
+        else
+        {
+            Outputs.Write(output, text);
+            desk.Err.WriteLine($"The report is in {output}.");
+        }
+
+        return verdict.IsClean ? ExitCode.Good : ExitCode.Forbidden;
+    }
+
+    private static int Explain(Desk desk, string rule, string? path)
+    {
+        if (path is not null)
+        {
+            throw new RefusedException("generator audit: --explain takes no routine.", "Maybe ask for the page and for the audit in two commands.");
+        }
+
+        if (RulePages.Find(rule) is not { } page)
+        {
+            throw new RefusedException($"generator audit: there is no rule {FieldText.Quote(rule)}.", NearestWords.Maybe(rule, RulePages.Ids, $"Maybe one of these is meant: {string.Join(", ", RulePages.Ids)}."));
+        }
+
+        desk.Out.Write(page);
+        return ExitCode.Good;
+    }
+}

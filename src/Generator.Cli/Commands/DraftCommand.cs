@@ -1,0 +1,49 @@
+using System.CommandLine;
+using Generator.Cli.Options;
+using Generator.Cli.Work;
+
+namespace Generator.Cli.Commands;
+
+/// <summary><c>generator draft</c>: from a brief to a routine that has passed the audit.</summary>
+internal static class DraftCommand
+{
+    public static Command Of(Desk desk)
+    {
+        var brief = CommonOptions.File("BRIEF", "The brief as a file, or - for standard input. Without one, and without the next three options, the scenario that comes with the program: a fight on the car deck of a night ferry.");
+        var attackers = NumberOption.Whole("--attackers", "N", "Instead of a brief: this many attackers, 1 to 8, everything else by default.", 1, QuickBrief.Most);
+        var counts = NumberOption.Whole("--counts", "N", "Instead of a brief: length in counts (48).", 4, 2000);
+        var moves = NumberOption.Whole("--moves", "N", "Instead of a brief: number of moves.", 1, 500);
+        var seed = NumberOption.Whole("--seed", "N", "Another number gives another routine (1).", 0, int.MaxValue);
+        var time = NumberOption.Seconds("--time", "How long to go on improving (10).", 0.1m, 3600);
+        var cold = new Option<bool>("--cold") { Description = "Leaves the whole work to CP-SAT, without the quick first pass." };
+        var output = CommonOptions.Out("Also writes the routine: as CSV when the name ends in .csv, else as JSON.");
+        var json = CommonOptions.Json();
+        var library = CommonOptions.Library();
+        var command = new HouseCommand("draft", "Drafts a routine from a brief. Whatever is shown has passed the audit without anything unsafe or broken.")
+        {
+            brief, attackers, counts, moves, seed, time, cold, output, json, library,
+        };
+        command.Example = "generator draft ferry.brief.json --seed 7 --out ferry.routine.json";
+        command.ExitCodes =
+        [
+            (ExitCode.Good, "There is a routine."),
+            (ExitCode.Input, "Something that was given is wrong."),
+            (ExitCode.Impossible, "No routine can satisfy the brief."),
+            (ExitCode.OutOfTime, "Time ran out before there was a routine."),
+        ];
+        command.SetAction(parsed => DraftRun.Of(desk, new DraftAsked
+        {
+            Brief = parsed.GetValue(brief),
+            Attackers = parsed.GetValue(attackers),
+            Counts = parsed.GetValue(counts),
+            Moves = parsed.GetValue(moves),
+            Seed = parsed.GetValue(seed),
+            Time = parsed.GetValue(time),
+            Cold = parsed.GetValue(cold),
+            Out = parsed.GetValue(output),
+            Json = parsed.GetValue(json),
+            Library = parsed.GetValue(library) ?? [],
+        }));
+        return command;
+    }
+}

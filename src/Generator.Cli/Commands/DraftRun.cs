@@ -1,0 +1,99 @@
+using System.Globalization;
+using Generator.Cli.Work;
+using Generator.Domain;
+using Generator.Library;
+using Generator.Paperwork.Json;
+using Generator.Paperwork.Text;
+using Generator.Rules;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+using Generator.Solver;
+
+namespace Generator.Cli.Commands;
+
+/// <summary>The work of <c>generator draft</c>.</summary>
+internal static class DraftRun
+{
+    public static int Of(Desk desk, DraftAsked asked)
+    {
+        if (asked.Brief is not null && asked.IsQuick)
+        {
+            throw new RefusedException("generator draft: the brief already says how many attackers, counts and moves.", "Maybe leave out --attackers, --counts and --moves, or change them in the brief.");
+        }
+
+        Outputs.Check(asked.Out);
+        var book = Inputs.Book(asked.Library);
+        var brief = BriefOf(asked, book, desk);
+        var options = new DraftOptions { Cold = asked.Cold };
+        options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? options.Time };
+        var result = new ProgressBoard(desk.Err, desk.Screen()).Run(progress => desk.Draft(brief, book, options, progress, desk.Stop));
+        return result.Status switch
+        {
+            DraftStatus.Found => Show(desk, asked, book, result, result.Routine!, result.Verdict!),
+            DraftStatus.Impossible => Impossible(desk, result),
+            _ => OutOfTime(desk),
+        };
+    }
+
+    private static Brief BriefOf(DraftAsked asked, Book book, Desk desk) => asked switch
+    {
+        { Brief: { } path } => Inputs.Brief(path, book, desk),
+        { IsQuick: true } => QuickBrief.Of(asked.Attackers, asked.Counts, asked.Moves),
+        _ => BundledScenario.Brief(book),
+    };
+
+    private static int Show(Desk desk, DraftAsked asked, Book book, DraftResult result, Routine routine, Verdict verdict)
+    {
+        var standing = StandingWords.Of(result.Standing);
+        if (asked.Out is { } path)
+        {
+            Outputs.Write(path, routine);
+        }
+
+        if (asked.Json)
+        {
+            desk.Out.Write(DraftJson.Of(routine, verdict, standing));
+        }
+        else
+        {
+            var scene = new Scene(routine.Brief, book);
+            desk.Out.Write(WallSheet.Of(scene, routine, verdict, Replay.Of(scene, routine), standing));
+        }
+
+        desk.Err.WriteLine(Remark(desk, result, standing));
+        if (asked.Out is not null)
+        {
+            desk.Err.WriteLine($"The routine is in {asked.Out}.");
+        }
+
+        return ExitCode.Good;
+    }
+
+    private static string Remark(Desk desk, DraftResult result, string standing)
+    {
+        var stopped = desk.Stop.IsCancellationRequested ? "Stopped; this is the best so far: " : string.Empty;
+        var bound = result.Standing == Standing.BestFound ? $" (no routine can have fewer than {result.Bound.ToString(CultureInfo.InvariantCulture)})" : string.Empty;
+        var again = result.Reproducible ? "The same brief and seed give it again." : "The clock ended the search, so another run may give another.";
+        return string.Create(CultureInfo.InvariantCulture, $"{stopped}{standing}, {result.Verdict!.Points} points{bound}, after {result.Elapsed.TotalSeconds:0.0} s. {again}");
+    }
+
+    private static int Impossible(Desk desk, DraftResult result)
+    {
+        desk.Err.WriteLine("No routine can satisfy this brief. These clash:");
+        foreach (var statement in result.Clash)
+        {
+            desk.Err.WriteLine("  - " + Page.Clean(statement));
+        }
+
+        desk.Err.WriteLine("  Maybe give up one of them.");
+        return ExitCode.Impossible;
+    }
+
+    private static int OutOfTime(Desk desk)
+    {
+        var why = desk.Stop.IsCancellationRequested ? "The search was stopped" : "Time ran out";
+        desk.Err.WriteLine($"{why} before there was a routine.");
+        desk.Err.WriteLine("  Maybe give it more with --time, try another --seed, or ask for less in the brief.");
+        return ExitCode.OutOfTime;
+    }
+}

@@ -1,0 +1,51 @@
+using System.CommandLine;
+using Generator.Cli.Options;
+using Generator.Cli.Work;
+using Generator.Library;
+using Generator.Library.Reading;
+using Generator.Library.Words;
+using Generator.Paperwork.Text;
+
+namespace Generator.Cli.Commands;
+
+/// <summary><c>generator library show</c>.</summary>
+internal static class LibraryShowCommand
+{
+    public static Command Of(Desk desk)
+    {
+        var name = new Argument<string>("NAME") { Description = "Id, name or notebook word of a technique, attack or reaction; the side may stand before or after it." };
+        CommonOptions.RefuseOptions(name);
+        var library = CommonOptions.Library();
+        var command = new HouseCommand("show", "Shows one record whole: how long it takes, what it needs, what follows, how it is kept safe.") { name, library };
+        command.Example = "generator library show \"parry down left\"";
+        command.SetAction(parsed =>
+        {
+            desk.Out.Write(CardsOf(Inputs.Book(parsed.GetValue(library)), parsed.GetRequiredValue(name)));
+            return ExitCode.Good;
+        });
+        return command;
+    }
+
+    /// <summary>All cards that the word may stand for; of a sided record without a side the left one, as the right one mirrors it.</summary>
+    private static string CardsOf(Book book, string word)
+    {
+        var finder = new WordFinder(book);
+        var (technique, attack, reaction) = (finder.Technique(word), finder.Attack(word), finder.Reaction(word));
+        IReadOnlyList<string> cards =
+        [
+            .. technique.Found.DistinctBy(t => t.BaseId, StringComparer.Ordinal).Select(t => LibraryCard.Of(t, book)),
+            .. attack.Found.DistinctBy(a => a.BaseId, StringComparer.Ordinal).Select(a => LibraryCard.Of(a, book)),
+            .. reaction.Found.Select(r => LibraryCard.Of(r, book)),
+        ];
+        if (cards.Count > 0)
+        {
+            return string.Join('\n', cards);
+        }
+
+        var near = NearestWords.Of(word, technique.Suggestions.Concat(attack.Suggestions).Concat(reaction.Suggestions));
+        var shown = near.Count > 0 ? near : technique.Suggestions;
+        throw new RefusedException(
+            $"generator library show: {(technique.IsTooWide ? $"{FieldText.Quote(word)} stands for too much" : $"there is no {FieldText.Quote(word)} in the library")}.",
+            shown.Count > 0 ? $"Maybe one of these is meant: {string.Join(", ", shown)}." : "Maybe generator library list shows the word.");
+    }
+}

@@ -1,0 +1,28 @@
+using Generator.Domain;
+using Generator.Library;
+using Generator.Solver;
+using Spectre.Console;
+
+namespace Generator.Cli;
+
+/// <summary>What a command works with: where it reads and writes, what stops it, and who drafts.</summary>
+public sealed class Desk
+{
+    public required TextReader In { get; init; }
+
+    /// <summary>Results.</summary>
+    public required TextWriter Out { get; init; }
+
+    /// <summary>Errors, progress and remarks, so that results can be piped.</summary>
+    public required TextWriter Err { get; init; }
+
+    /// <summary>Set once the user wants to stop.</summary>
+    public CancellationToken Stop { get; init; }
+
+    /// <summary>The screen on which progress may move; null where lines are only ever added. Asked for only when there is progress.</summary>
+    public Func<IAnsiConsole?> Screen { get; init; } = () => null;
+
+    /// <summary>Turns a brief into a routine.</summary>
+    public Func<Brief, Book, DraftOptions, IProgress<DraftProgress>, CancellationToken, DraftResult> Draft { get; init; } =
+        (brief, book, options, progress, stop) => Drafting.Draft(brief, book, options, progress, stop);
+}

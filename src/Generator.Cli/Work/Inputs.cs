@@ -1,0 +1,37 @@
+using Generator.Domain;
+using Generator.Library;
+using Generator.Library.Files;
+using Generator.Library.Reading;
+
+namespace Generator.Cli.Work;
+
+/// <summary>Reads what a command was given; whatever is wrong with it is refused with all its problems at once.</summary>
+internal static class Inputs
+{
+    /// <summary>Stands for standard input.</summary>
+    public const string Dash = "-";
+
+    public const string StandardInput = "standard input";
+
+    /// <summary>The library of the program and the user's own files.</summary>
+    public static Book Book(IReadOnlyList<string>? files) => Good(LibraryLoader.LoadBundled(files ?? []));
+
+    /// <summary>The text of a file, or of standard input for a dash.</summary>
+    public static SourceFile Source(string path, Desk desk)
+    {
+        if (string.Equals(path, Dash, StringComparison.Ordinal))
+        {
+            return new SourceFile(StandardInput, desk.In.ReadToEnd());
+        }
+
+        var problems = new ProblemList();
+        return SourceFile.Load(path, problems) ?? throw new RefusedException(string.Join('\n', problems.InOrder.Select(p => p.ToText())));
+    }
+
+    public static Brief Brief(string path, Book book, Desk desk) => Good(BriefReader.Parse(Source(path, desk), book));
+
+    public static Routine Routine(string path, Brief? brief, Book book, Desk desk) => Good(RoutineReader.Parse(Source(path, desk), book, brief));
+
+    private static T Good<T>(Read<T> read)
+        where T : class => read.Value ?? throw new RefusedException(read.ToText());
+}

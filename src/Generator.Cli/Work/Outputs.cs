@@ -1,0 +1,44 @@
+using Generator.Domain;
+using Generator.Library.Files;
+
+namespace Generator.Cli.Work;
+
+/// <summary>Writes results to files, whole or not at all.</summary>
+internal static class Outputs
+{
+    /// <summary>Refuses a path that could never be written, before any long work.</summary>
+    public static void Check(string? path)
+    {
+        if (path is null)
+        {
+            return;
+        }
+
+        if (path.Length == 0 || Directory.Exists(path))
+        {
+            throw new RefusedException($"--out {path}: this is a folder, not a file.", "Maybe add the name of the file.");
+        }
+
+        var folder = Path.GetDirectoryName(Path.GetFullPath(path));
+        if (!Directory.Exists(folder))
+        {
+            throw new RefusedException($"--out {path}: there is no folder {folder}.", "Maybe make the folder first, or its name is spelt otherwise.");
+        }
+    }
+
+    /// <summary>A routine as CSV when the name ends in .csv, else as JSON.</summary>
+    public static void Write(string path, Routine routine) =>
+        Write(path, path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) ? RoutineWriter.Csv(routine) : RoutineWriter.Text(routine));
+
+    public static void Write(string path, string text)
+    {
+        try
+        {
+            RoutineFiles.Write(path, text);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            throw new RefusedException($"--out {path}: the file cannot be written; an older one is as it was.\n  Maybe the disk is full, or you may not write there.", error);
+        }
+    }
+}

@@ -1,0 +1,88 @@
+using Generator.Domain;
+using Generator.Library;
+using Generator.Library.Reading;
+
+namespace Generator.Paperwork.Text;
+
+/// <summary>One record of the library, written out for people.</summary>
+public static class LibraryCard
+{
+    private const int Label = 16;
+
+    public static string Of(Technique technique, Book book) => Card(
+        $"{technique.Name} ({technique.Id})",
+        ("kind", $"{Words.Of(technique.Family)}, {Kind(technique.Kind)}"),
+        ("also called", string.Join(", ", technique.Aliases)),
+        ("from", string.Join(", ", technique.Starts.Members.Select(book.Stances.NameOf))),
+        ("ends in", technique.EndStance is { } end ? book.Stances.NameOf(end) : "the same stance"),
+        ("target lies", technique.HasNoTarget ? "no target" : Window(technique.Window)),
+        ("distance", technique.HasNoTarget ? string.Empty : Band(technique.Band)),
+        ("takes", Takes(technique.Length, technique.FewestSeconds)),
+        ("uses", string.Join(", ", technique.Needs.Members.Select(Words.Of))),
+        ("answers", string.Join(", ", book.Attacks.Where(a => technique.Answers.Contains(a.Line)).Select(a => a.Id))),
+        ("reactions", string.Join(", ", technique.Reactions)),
+        ("weight", $"{Words.Number(technique.Weight)} of 5"),
+        ("skill", $"hero {Words.Of(technique.HeroSkill)}, attacker {Words.Of(technique.AttackerSkill)}"),
+        ("asks for", string.Join(", ", technique.Demands)),
+        ("hazard", technique.Hazard),
+        ("kept safe", technique.Safety));
+
+    public static string Of(Attack attack, Book book) => Card(
+        $"{attack.Name} ({attack.Id})",
+        ("kind", "attack, comes by " + attack.Arrives),
+        ("also called", string.Join(", ", attack.Aliases)),
+        ("line", $"{Words.Of(attack.Line.Kind)}, at the hero's {(attack.Line.Side == LineSide.Centre ? "centre" : Words.Of(attack.Line.Side) + " side")}"),
+        ("attacker stands", Window(attack.From)),
+        ("distance", Band(attack.Contact)),
+        ("takes", Takes(attack.Length, attack.FewestSeconds)),
+        ("answered by", string.Join(", ", book.Techniques.Where(t => t.Answers.Contains(attack.Line)).Select(t => t.Id))),
+        ("leaves open", attack.LeavesOpen),
+        ("asks for", string.Join(", ", attack.Demands)),
+        ("hazard", attack.Hazard),
+        ("kept safe", attack.Safety));
+
+    public static string Of(Reaction reaction, Book book) => Card(
+        $"{reaction.Name} ({reaction.Id})",
+        ("kind", "reaction" + (reaction.Fall == FallClass.None ? string.Empty : $", a fall ({EnumWords.Of(reaction.Fall)})")),
+        ("also called", string.Join(", ", reaction.Aliases)),
+        ("leaves them", reaction.Posture is { } posture ? Words.Of(posture) : "as before"),
+        ("open for", Seconds(reaction.OpenSeconds)),
+        ("ready after", Seconds(reaction.ReadySeconds) + (reaction.NoviceReadySeconds is { } novice ? $" (novice {Seconds(novice)})" : string.Empty)),
+        ("sent back", reaction.Back.ToString()),
+        ("skill", Words.Of(reaction.Skill)),
+        ("floor", Words.Of(reaction.Surface)),
+        ("comes from", string.Join(", ", book.Techniques.Where(t => t.Reactions.Contains(reaction.Id, StringComparer.Ordinal)).Select(t => t.BaseId).Distinct(StringComparer.Ordinal))),
+        ("sold by", reaction.Sell),
+        ("risk", reaction.Risk));
+
+    private static string Card(string title, params ReadOnlySpan<(string Label, string Words)> rows)
+    {
+        var lines = new List<string>(Page.Wrap(title, Page.Width));
+        foreach (var (label, words) in rows)
+        {
+            lines.AddRange(Page.Hang("  " + Page.Pad(label, Label), words));
+        }
+
+        return string.Concat(lines.Select(l => l + "\n"));
+    }
+
+    private static string Kind(ContactKind kind) => kind switch
+    {
+        ContactKind.NonContact => "without contact",
+        ContactKind.Contact => "light contact",
+        _ => "done together",
+    };
+
+    private static string Window(Window window) =>
+        window.IsAnywhere ? "anywhere" : $"{Words.Clock(window.From)} to {Words.Clock(window.To)}, with the hero facing 12";
+
+    private static string Band(Band band)
+    {
+        var step = band.StepIn > default(Centimetres) || band.StepOut > default(Centimetres) ? $"; steps in up to {band.StepIn}, out up to {band.StepOut}" : string.Empty;
+        return $"{Words.Number(band.From)} to {Words.Number(band.To)} times the {Words.Of(band.Limb)}{step}";
+    }
+
+    private static string Takes(HalfCounts length, decimal fewest) => $"{Words.Span(length)}, never less than {Words.Number(fewest)} s";
+
+    private static string Seconds(decimal? seconds) => seconds is { } s ? Words.Number(s) + " s" : string.Empty;
+}

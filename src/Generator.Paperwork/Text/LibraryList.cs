@@ -1,0 +1,33 @@
+using Generator.Domain;
+using Generator.Library;
+
+namespace Generator.Paperwork.Text;
+
+/// <summary>What the library holds, by family; sided records once.</summary>
+public static class LibraryList
+{
+    /// <summary>Words that name a part of the library: the families, then attack and reaction.</summary>
+    public static IReadOnlyList<string> Parts { get; } = [.. Enum.GetValues<Family>().Select(Words.Of), "attack", "reaction"];
+
+    /// <summary>The list, or one part of it; null part is all.</summary>
+    public static string Of(Book book, string? part)
+    {
+        var text = Enum.GetValues<Family>()
+            .Select(f => (Part: Words.Of(f), Rows: Rows(book.Techniques.Where(t => t.Family == f).Select(t => (t.BaseId, t.Name, t.Side, t.Aliases)))))
+            .Append((Part: "attack", Rows: Rows(book.Attacks.Select(a => (a.BaseId, a.Name, a.Side, a.Aliases)))))
+            .Append((Part: "reaction", Rows: Rows(book.Reactions.Select(r => (r.Id, r.Name, (Side?)null, r.Aliases)))))
+            .Where(p => part is null || string.Equals(p.Part, part, StringComparison.Ordinal))
+            .SelectMany(p => Part(p.Part, p.Rows));
+        return string.Concat(text.Select(l => l + "\n"));
+    }
+
+    private static IEnumerable<string> Part(string part, List<(string Id, string Name, string Aliases)> rows) =>
+        [$"{part.ToUpperInvariant()} ({Words.Number(rows.Count)})", .. rows.SelectMany(r => Page.Row(2, (r.Id, 26), (r.Name, 32), (r.Aliases, 36))), string.Empty];
+
+    private static List<(string Id, string Name, string Aliases)> Rows(IEnumerable<(string Id, string Name, Side? Side, IReadOnlyList<string> Aliases)> records) =>
+        [.. records.Where(r => r.Side is not Side.Right || !records.Any(o => o.Side == Side.Left && string.Equals(o.Id, r.Id, StringComparison.Ordinal)))
+            .Select(r => (r.Id, r.Side is null ? r.Name : WithoutSide(r.Name) + ", left or right", string.Join(", ", r.Aliases.Select(WithoutSide).Distinct(StringComparer.Ordinal))))];
+
+    private static string WithoutSide(string name) =>
+        name.EndsWith(" left", StringComparison.Ordinal) ? name[..^5] : name.EndsWith(" right", StringComparison.Ordinal) ? name[..^6] : name;
+}

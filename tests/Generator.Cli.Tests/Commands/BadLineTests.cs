@@ -1,0 +1,44 @@
+using System.Text;
+using Generator.Testing;
+
+namespace Generator.Cli.Tests.Commands;
+
+/// <summary>Whatever is wrong with a line is told in two lines, with exit code 2 and nothing on standard output.</summary>
+public class BadLineTests
+{
+    private static readonly string[] Lines =
+    [
+        "drat", "frobnicate", "explain", "draft --sede 4", "draft --foo", "draft --seed x", "draft --seed", "draft --seed -1", "draft --seed 1 --seed 2",
+        "draft --time 0,5", "draft --time 0", "draft --time 4000", "draft --attackers 9 --counts 3 --moves 0", "draft a b", "draft nowhere.json",
+        "draft nowhere.json --attackers 3", "draft --out nowhere/r.json", "draft --out .", "draft --library nowhere.json",
+        "audit", "audit nowhere.json", "audit --jsno nowhere.json", "audit --explain", "audit --explain reset-windo", "audit --explain no-waiting r.json",
+        "audit - --brief -", "audit nowhere.csv --seed 4", "audit r.json --brief nowhere.json", "library lst", "library list thro", "library list --all", "library show", "library show kick",
+        "library show swnig",
+    ];
+
+    [Fact]
+    public void Every_fault_is_told_in_the_form_of_the_house()
+    {
+        using var rig = new Rig();
+        var text = new StringBuilder();
+        foreach (var line in Lines)
+        {
+            var answer = rig.Run(line.Split(' '));
+            Assert.Equal((ExitCode.Input, string.Empty), (answer.Code, answer.Out));
+            Assert.Matches("^(.+\n  Maybe .+\n)+$", answer.Err);
+            text.Append("$ generator ").Append(line).Append('\n').Append(answer.Err).Append('\n');
+        }
+
+        Golden.Matches("bad-lines", text.ToString().Replace(Path.GetFullPath("nowhere"), "HERE/nowhere", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_fault_of_the_program_is_told_without_a_stack_trace()
+    {
+        using var rig = new Rig { Draft = (_, _, _, _, _) => throw new InvalidOperationException("two counts differ") };
+        var answer = rig.Run("draft");
+        Assert.Equal((ExitCode.Fault, string.Empty), (answer.Code, answer.Out));
+        Assert.StartsWith("Generator stopped: two counts differ\n  Maybe ", answer.Err, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", answer.Err, StringComparison.Ordinal);
+    }
+}

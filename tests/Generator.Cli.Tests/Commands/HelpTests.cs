@@ -1,0 +1,48 @@
+using Generator.Testing;
+
+namespace Generator.Cli.Tests.Commands;
+
+public class HelpTests
+{
+    [Theory]
+    [InlineData("help", "--help")]
+    [InlineData("help-draft", "draft", "--help")]
+    [InlineData("help-audit", "audit", "--help")]
+    [InlineData("help-library", "library", "-h")]
+    [InlineData("help-library-list", "library", "list", "--help")]
+    [InlineData("help-library-show", "library", "show", "--help")]
+    public void Every_command_has_a_page_with_an_example(string golden, params string[] args)
+    {
+        using var rig = new Rig();
+        var answer = rig.Run(args);
+        Assert.Equal(ExitCode.Good, answer.Code);
+        Assert.Empty(answer.Err);
+        Assert.Contains("Example:\n  generator ", answer.Out, StringComparison.Ordinal);
+        Golden.Matches(golden, answer.Out);
+    }
+
+    [Fact]
+    public void Without_a_command_the_page_is_shown()
+    {
+        using var rig = new Rig();
+        Assert.Equal(rig.Run("--help"), rig.Run());
+    }
+
+    [Fact]
+    public void Help_wins_over_what_else_is_wrong_and_reads_no_library()
+    {
+        using var rig = new Rig();
+        Assert.Equal(rig.Run("draft", "--help"), rig.Run("draft", "--library", "nowhere.json", "--seed", "x", "--help"));
+    }
+
+    [Fact]
+    public void Releases_to_come_are_not_listed()
+    {
+        using var rig = new Rig();
+        foreach (var command in new[] { "alternatives", "repair", "revise", "explain", "paperwork" })
+        {
+            Assert.DoesNotContain($"  {command} ", rig.Run("--help").Out, StringComparison.Ordinal);
+            Assert.Equal(ExitCode.Input, rig.Run(command).Code);
+        }
+    }
+}

@@ -1,0 +1,61 @@
+using Generator.Library;
+using Generator.Paperwork.Text;
+
+namespace Generator.Cli.Tests.Commands;
+
+public class LibraryCommandTests
+{
+    [Fact]
+    public void The_list_names_every_record_once()
+    {
+        using var rig = new Rig();
+        var listed = rig.Run("library", "list").Out.Split('\n').Where(l => l.Length > 2 && l[0] == ' ' && l[2] != ' ').Select(l => l[2..].Split(' ')[0]).ToList();
+        var book = LibraryLoader.LoadBundled().Value!;
+        var known = book.Techniques.Select(t => t.BaseId).Concat(book.Attacks.Select(a => a.BaseId)).Distinct(StringComparer.Ordinal).Concat(book.Reactions.Select(r => r.Id));
+        Assert.Equal(known.Order(StringComparer.Ordinal), listed.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void A_part_is_taken_in_the_singular_and_in_the_plural()
+    {
+        using var rig = new Rig();
+        foreach (var part in LibraryList.Parts)
+        {
+            var answer = rig.Run("library", "list", part);
+            Assert.Equal(ExitCode.Good, answer.Code);
+            Assert.StartsWith(part.ToUpperInvariant() + " (", answer.Out, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(rig.Run("library", "list", "throw"), rig.Run("library", "list", "Throws"));
+        Assert.Equal(rig.Run("library", "list", "finish"), rig.Run("library", "list", "finishes"));
+    }
+
+    [Fact]
+    public void Every_record_has_a_card_that_says_how_it_is_kept_safe()
+    {
+        using var rig = new Rig();
+        var book = LibraryLoader.LoadBundled().Value!;
+        Assert.All(book.Techniques.Select(t => LibraryCard.Of(t, book)).Concat(book.Attacks.Select(a => LibraryCard.Of(a, book))), card => Assert.Contains("\n  kept safe ", card, StringComparison.Ordinal));
+        Assert.All(book.Reactions.Select(r => LibraryCard.Of(r, book)), card => Assert.Contains("\n  leaves them ", card, StringComparison.Ordinal));
+        Assert.StartsWith("Parry down left (parry-down-left)\n", rig.Run("library", "show", "Low Parry, left").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_word_that_is_technique_and_attack_shows_both_cards()
+    {
+        using var rig = new Rig();
+        var cards = rig.Run("library", "show", "left hook").Out;
+        Assert.StartsWith("Hook left (hook-left)\n", cards, StringComparison.Ordinal);
+        Assert.Contains("\n\nSwing left (swing-left)\n", cards, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_library_file_of_the_user_with_a_fault_is_told()
+    {
+        using var rig = new Rig();
+        var answer = rig.Run("library", "list", "--library", rig.File("mine.json", "{ \"techniqes\": [] }"));
+        Assert.Equal((ExitCode.Input, string.Empty), (answer.Code, answer.Out));
+        Assert.StartsWith("FOLDER/mine.json, line 1", answer.Err, StringComparison.Ordinal);
+        Assert.Contains("\n  Maybe ", answer.Err, StringComparison.Ordinal);
+    }
+}

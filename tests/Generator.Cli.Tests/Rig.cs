@@ -1,0 +1,45 @@
+using Generator.Cli;
+using Generator.Domain;
+using Generator.Library;
+using Generator.Solver;
+
+namespace Generator.Cli.Tests;
+
+/// <summary>Runs commands in this process, with a folder of its own for files.</summary>
+internal sealed class Rig : IDisposable
+{
+    public Rig() => Directory.CreateDirectory(Folder);
+
+    public string Folder { get; } = Path.Combine(Path.GetTempPath(), "generator-" + Path.GetRandomFileName());
+
+    /// <summary>Text on standard input.</summary>
+    public string Input { get; init; } = string.Empty;
+
+    public CancellationToken Stop { get; init; }
+
+    /// <summary>Stands in for the search; a test that does not set it must not draft.</summary>
+    public Func<Brief, Book, DraftOptions, IProgress<DraftProgress>, CancellationToken, DraftResult> Draft { get; init; } =
+        (_, _, _, _, _) => throw new InvalidOperationException("Nothing was to be drafted.");
+
+    /// <summary>Puts a file into the folder and returns its path.</summary>
+    public string File(string name, string text)
+    {
+        var path = Path.Combine(Folder, name);
+        System.IO.File.WriteAllText(path, text);
+        return path;
+    }
+
+    /// <summary>Runs one command; the folder is printed as FOLDER, so that texts are the same everywhere.</summary>
+    public Answer Run(params string[] args)
+    {
+        using var output = new StringWriter { NewLine = "\n" };
+        using var errors = new StringWriter { NewLine = "\n" };
+        using var input = new StringReader(Input);
+        var code = CommandLine.Run(args, new Desk { In = input, Out = output, Err = errors, Stop = Stop, Draft = Draft });
+        return new Answer(code, Named(output), Named(errors));
+    }
+
+    public void Dispose() => Directory.Delete(Folder, recursive: true);
+
+    private string Named(StringWriter text) => text.ToString().Replace(Folder + Path.DirectorySeparatorChar, "FOLDER/", StringComparison.Ordinal);
+}
