@@ -3,24 +3,27 @@ using Generator.Domain;
 namespace Generator.Rules.Replaying;
 
 /// <summary>The second half of a step: what the move makes of hero and attackers. Applied whether or not the move was possible.</summary>
-internal static class Effects
+public static class Effects
 {
     /// <summary>Bearing at which a reaction leaves an attacker who stood at <paramref name="bearing"/>.</summary>
-    public static int Landing(Technique technique, Reaction reaction, int bearing, Attack? attack)
+    public static int Landing(Technique technique, Reaction reaction, int bearing, Attack? attack) =>
+        new Bearing(bearing + CarriedRound(technique.Carry, reaction.Round, attack is { Line.Side: LineSide.Right })).HalfHours;
+
+    /// <summary>Half hours round the clock, signed: which way the carry of a technique sends a reaction's way round.</summary>
+    public static int CarriedRound(Carry carry, int round, bool attackAtTheRight)
     {
-        if (reaction.Round == Turn.About.HalfHours)
+        if (round == Turn.About.HalfHours)
         {
-            return new Bearing(bearing + reaction.Round).HalfHours;
+            return round;
         }
 
-        var sign = technique.Carry switch
+        return carry switch
         {
-            Carry.Clockwise => 1,
-            Carry.CounterClockwise => -1,
-            Carry.WithAttack => attack is { Line.Side: LineSide.Right } ? -1 : 1,
+            Carry.Clockwise => round,
+            Carry.CounterClockwise => -round,
+            Carry.WithAttack => attackAtTheRight ? -round : round,
             _ => 0,
         };
-        return new Bearing(bearing + (sign * reaction.Round)).HalfHours;
     }
 
     public static FightState Of(Scene scene, Step step)
@@ -130,7 +133,7 @@ internal static class Effects
     }
 
     /// <summary>An out hand that the technique leaves alone is back by the time it ends.</summary>
-    private static Hand HandAfter(Hand start, HandEnd end, int target) => end switch
+    public static Hand HandAfter(Hand start, HandEnd end, int target) => end switch
     {
         HandEnd.Guard => Hand.Guard,
         HandEnd.Out => Hand.Out,
@@ -147,7 +150,7 @@ internal static class Effects
     };
 
     /// <summary>Any posture but a held one frees the hands that held the target; any but gripping ends the target's grip.</summary>
-    private static Hand Freed(Hand hand, int target, Posture now)
+    public static Hand Freed(Hand hand, int target, Posture now)
     {
         var frees = (hand.Holds(target) && !now.IsControlled()) || (hand.HeldBy(target) && now != Posture.Gripping);
         return frees ? Hand.Guard : hand;

@@ -98,7 +98,7 @@ internal static class Seeing
 
     private static (Stance Stance, int Time) StanceOf(Scene scene, FightState state, Technique? technique, Attack? attack, MoveMode mode)
     {
-        var stance = mode == MoveMode.EscapesGrab ? GripStance(state.Stance, attack!) : state.Stance;
+        var stance = mode == MoveMode.EscapesGrab ? StanceChoice.Pulled(state.Stance, attack!) : state.Stance;
         if (technique is null || technique.Starts.Contains(stance))
         {
             return (stance, 0);
@@ -108,9 +108,6 @@ internal static class Seeing
         var fixedFeet = state.Bound != Bound.Free || mode == MoveMode.EscapesGrab;
         return (to, fixedFeet ? StanceTable.Never : time);
     }
-
-    private static Stance GripStance(Stance stance, Attack attack) =>
-        attack.GripsStance is { } pulled && stance is Stance.LeftLead or Stance.RightLead or Stance.Square ? attack.GripsStance!.Value : stance;
 
     private static (Hand Left, Hand Right, Bound Bound, int BoundBy) HandsOf(Scene scene, FightState state, int gap, int attacker, Attack? attack, MoveMode mode)
     {

@@ -30,6 +30,10 @@ public static class StanceChoice
         return (best.Stance, best.Time);
     }
 
+    /// <summary>The stance in which a grab leaves the hero: some pull a standing hero down.</summary>
+    public static Stance Pulled(Stance stance, Attack grab) =>
+        grab.GripsStance is { } into && (stance is Stance.LeftLead or Stance.RightLead or Stance.Square) ? into : stance;
+
     private static int RankOf(Scene scene, Stance stance)
     {
         if (stance == Stance.Square)

@@ -1,0 +1,152 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Solver.Engine;
+using Generator.Solver.Rules;
+using Google.OrTools.Sat;
+
+namespace Generator.Solver.Filling;
+
+/// <summary>
+/// Rows of a routine as a CP-SAT model, with every state in between: which technique on whom, which attack and reaction, when, and what it
+/// makes of hero and attackers. The state parts only say what Replay says; what is allowed, and what it costs, comes from the rule modules.
+/// </summary>
+public sealed class MoveModel
+{
+    private readonly List<(string Rule, LinearExpr Points)> points = [];
+
+    public MoveModel(Scene scene, Vocabulary vocabulary, MoveModelOptions options)
+    {
+        Scene = scene;
+        Vocabulary = vocabulary;
+        Options = options;
+        Classes = new UseClasses(scene, vocabulary);
+        Start = OpeningPart.Build(this);
+        var before = Start;
+        var slots = new List<SlotVars>();
+        for (var i = 0; i < options.Rows; i++)
+        {
+            var slot = ChoicePart.Build(this, i, before, slots.Count > 0 ? slots[^1] : null);
+            StancePart.Build(this, slot);
+            TargetPart.Build(this, slot);
+            FacingPart.Build(this, slot);
+            DistancePart.Build(this, slot);
+            AfterPart.Build(this, slot);
+            slots.Add(slot);
+            before = slot.After;
+        }
+
+        Slots = slots;
+        foreach (var module in RuleModules.All.Where(m => !options.Without.Contains(m.Id)))
+        {
+            module.Post(this);
+        }
+    }
+
+    public Scene Scene { get; }
+
+    public Vocabulary Vocabulary { get; }
+
+    public MoveModelOptions Options { get; }
+
+    public UseClasses Classes { get; }
+
+    public Cp Cp { get; } = new();
+
+    /// <summary>State before the first row.</summary>
+    public BoundaryVars Start { get; }
+
+    /// <summary>Half counts added to each attacker's return or entrance before the first row.</summary>
+    public IReadOnlyList<IntVar> Delays { get; set; } = [];
+
+    /// <summary>Moment of each attacker's entrance.</summary>
+    public IReadOnlyList<IntVar> Entrances { get; set; } = [];
+
+    public IReadOnlyList<SlotVars> Slots { get; }
+
+    /// <summary>State after the last row.</summary>
+    public BoundaryVars End => Slots.Count > 0 ? Slots[^1].After : Start;
+
+    /// <summary>Number of attackers; also stands for "nobody" where an attacker is chosen.</summary>
+    public int Cast => Scene.Cast;
+
+    /// <summary>What rules charge within these rows.</summary>
+    public LinearExpr Points => points.Count == 0 ? LinearExpr.Constant(0) : LinearExpr.Sum(points.Select(p => p.Points));
+
+    /// <summary>What each rule charges.</summary>
+    public IEnumerable<(string Rule, LinearExpr Points)> PointsByRule => points;
+
+    /// <summary>A rule charges points.</summary>
+    public void Charge(string rule, LinearExpr amount) => points.Add((rule, amount));
+
+    /// <summary>Sum over the uses of a slot of a number that each has.</summary>
+    public LinearExpr OverUses(SlotVars slot, Func<Use, long> number)
+    {
+        var chosen = Enumerable.Range(0, Vocabulary.Uses.Count).Select(u => (u, n: number(Vocabulary.Uses[u]))).Where(p => p.n != 0).ToList();
+        return chosen.Count == 0 ? LinearExpr.Constant(0) : Cp.Sum(chosen.Select(p => slot.Uses[p.u]), chosen.Select(p => p.n));
+    }
+
+    /// <summary>Sum over the reactions of a slot of a number that each has.</summary>
+    public LinearExpr OverReactions(SlotVars slot, Func<int, long> number)
+    {
+        var chosen = Enumerable.Range(0, Vocabulary.Reactions.Count).Select(r => (r, n: number(Vocabulary.Reactions[r]))).Where(p => p.n != 0).ToList();
+        return chosen.Count == 0 ? LinearExpr.Constant(0) : Cp.Sum(chosen.Select(p => slot.Reactions[p.r]), chosen.Select(p => p.n));
+    }
+
+    /// <summary>Sum over the attacks of a slot of a number that each has.</summary>
+    public LinearExpr OverAttacks(SlotVars slot, Func<int, long> number)
+    {
+        var chosen = Enumerable.Range(0, Vocabulary.Attacks.Count).Select(k => (k, n: number(Vocabulary.Attacks[k]))).Where(p => p.n != 0).ToList();
+        return chosen.Count == 0 ? LinearExpr.Constant(0) : Cp.Sum(chosen.Select(p => slot.Attacks[p.k]), chosen.Select(p => p.n));
+    }
+
+    /// <summary>A literal that is true when one of the uses that fit is chosen.</summary>
+    public BoolVar UseIs(SlotVars slot, Func<Use, bool> fits, string name) =>
+        Any(slot.Uses, Enumerable.Range(0, Vocabulary.Uses.Count).Where(u => fits(Vocabulary.Uses[u])), name);
+
+    /// <summary>A literal that is true when one of the reactions that fit is chosen.</summary>
+    public BoolVar ReactionIs(SlotVars slot, Func<Reaction, bool> fits, string name) =>
+        Any(slot.Reactions, Enumerable.Range(0, Vocabulary.Reactions.Count).Where(r => fits(Scene.Book.Reactions[Vocabulary.Reactions[r]])), name);
+
+    /// <summary>A literal that is true when one of the attacks that fit is chosen.</summary>
+    public BoolVar AttackIs(SlotVars slot, Func<Attack, bool> fits, string name) =>
+        Any(slot.Attacks, Enumerable.Range(0, Vocabulary.Attacks.Count).Where(k => fits(Scene.Book.Attacks[Vocabulary.Attacks[k]])), name);
+
+    /// <summary>A value of the target; equal to <paramref name="none"/> in a row without one.</summary>
+    public IntVar OfTarget(SlotVars slot, Func<AttackerVars, IntVar> what, long none, string name)
+    {
+        if (slot.FixedTarget >= 0 && slot.FixedTarget < Cast && Options.FewestRows > slot.Index)
+        {
+            return what(slot.Before.Attackers[slot.FixedTarget]);
+        }
+
+        var values = slot.Before.Attackers.Select(what).ToList();
+        var low = Math.Min(none, values.Min(v => Cp.Range(v).Low));
+        var high = Math.Max(none, values.Max(v => Cp.Range(v).High));
+        var picked = Cp.Int(low, high, name);
+        for (var a = 0; a < Cast; a++)
+        {
+            Cp.Model.Add(picked == values[a]).OnlyEnforceIf(slot.Targets[a]);
+        }
+
+        Cp.Model.Add(picked == none).OnlyEnforceIf(slot.NoTarget);
+        return picked;
+    }
+
+    private BoolVar Any(BoolVar[] literals, IEnumerable<int> chosen, string name)
+    {
+        var some = chosen.Select(i => literals[i]).ToArray();
+        if (some.Length == 0)
+        {
+            return Cp.False;
+        }
+
+        if (some.Length == 1)
+        {
+            return some[0];
+        }
+
+        var any = Cp.Bool(name);
+        Cp.Model.Add(Cp.Sum(some) == any);
+        return any;
+    }
+}

@@ -1,0 +1,41 @@
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+
+namespace Generator.Solver.Filling;
+
+/// <summary>From where to where a move model reaches.</summary>
+public sealed record MoveModelOptions
+{
+    /// <summary>State before the first row; null to choose the opening (placements and entrances) as well.</summary>
+    public FightState? From { get; init; }
+
+    /// <summary>What the rules remember at <see cref="From"/>; null when the opening is chosen.</summary>
+    public Score? Memory { get; init; }
+
+    /// <summary>Number of rows.</summary>
+    public required int Rows { get; init; }
+
+    /// <summary>Fewest rows that must be used; the others may stay idle at the end.</summary>
+    public required int FewestRows { get; init; }
+
+    /// <summary>The routine ends with the last row: rules about the whole routine are posted.</summary>
+    public bool Ends { get; init; }
+
+    /// <summary>Attacker of each row where it is known beforehand (−1 for a row without target, −2 for unknown).</summary>
+    public IReadOnlyList<int>? Targets { get; init; }
+
+    /// <summary>Farthest walk round the mark before an attack, in half hours.</summary>
+    public int MostWalkRound { get; init; } = 3;
+
+    /// <summary>Latest moment of all, in half counts.</summary>
+    public required int Horizon { get; init; }
+
+    /// <summary>Half counts that may still be added to each attacker's return (or entrance) before the first row; null for none.</summary>
+    public IReadOnlyList<int>? Delays { get; init; }
+
+    /// <summary>Tables keep rows that rules forbid, so that each rule forbids by itself (tests). Slower.</summary>
+    public bool Total { get; init; }
+
+    /// <summary>Ids of rules to leave out (tests).</summary>
+    public IReadOnlySet<string> Without { get; init; } = new HashSet<string>(StringComparer.Ordinal);
+}

@@ -1,0 +1,10 @@
+namespace Generator.Solver.Rules;
+
+/// <summary>All rules on the solver's side.</summary>
+public static class RuleModules
+{
+    public static readonly IReadOnlyList<RuleModule> All =
+    [
+        new FlowStance(),
+    ];
+}
