@@ -8,8 +8,10 @@ namespace Generator.Rules;
 /// </summary>
 public static class FloorGeometry
 {
-    /// <summary>A way starts this far from the mark: nearer in it is the hero who gets out of it.</summary>
-    private const int WayStart = 60;
+    /// <summary>
+    /// A way starts this far from the mark and is never shorter: nearer in it is the hero who gets out of it. So a longer way is never clearer.
+    /// </summary>
+    public const int WayStart = 60;
 
     private static readonly double[] Cosines = [.. Enumerable.Range(0, Bearing.Circle + 1).Select(Cosine)];
 
@@ -30,8 +32,8 @@ public static class FloorGeometry
     {
         var cosine = Cosines[delta];
         var stands = Round10(other);
-        var end = Round10(landing);
-        return Between(stands, Math.Clamp(stands * cosine, Math.Min(WayStart, end), end), cosine);
+        var end = Math.Max(WayStart, Round10(landing));
+        return Between(stands, Math.Clamp(stands * cosine, WayStart, end), cosine);
     }
 
     private static int Between(double first, double second, double cosine) =>

@@ -22,6 +22,16 @@ public sealed class Grip : Rule
                 tally.Tell(AttackerStopped(scene, step));
             }
         }
+        else if (Forgotten(step) is var lost and >= 0)
+        {
+            if (tally.Count(Severity.Broken))
+            {
+                tally.Tell(At(scene, step, Severity.Broken, $"{Words.Cap(step.Technique!.Name)} takes the hand that holds {Words.Name(scene, lost)}, who is simply forgotten.") with
+                {
+                    Advice = $"Let go of {Words.Name(scene, lost)} first, or choose a technique for the other hand.",
+                });
+            }
+        }
         else if (step.Technique is { } technique && (BoundStops(step, technique) || HeldHand(step, technique) >= 0) && tally.Count(Severity.Broken))
         {
             tally.Tell(HeroStopped(scene, step, technique));
@@ -49,6 +59,25 @@ public sealed class Grip : Rule
     /// <summary>The attacker is held, or has the hands full with an earlier grip.</summary>
     private static bool AttacksFromHold(Step step) =>
         step.Attack is not null && step.HasTarget && step.Before.Attackers[step.Row.Attacker].Posture is var posture && (posture.IsControlled() || posture == Posture.Gripping);
+
+    /// <summary>
+    /// Somebody other than the target whose hold the move forgets: the hand that held them fits the technique, yet ends otherwise. −1 for nobody.
+    /// Where the hand does not fit, flow-hands speaks.
+    /// </summary>
+    private static int Forgotten(Step step)
+    {
+        if (step.Technique is not { } technique)
+        {
+            return -1;
+        }
+
+        var target = step.HasTarget ? step.Row.Attacker : -1;
+        var left = Forgets(step.LeftStart, technique.LeftNeed, step.After.Left, target);
+        return left >= 0 ? left : Forgets(step.RightStart, technique.RightNeed, step.After.Right, target);
+    }
+
+    private static int Forgets(Hand hand, HandNeed need, Hand after, int target) =>
+        hand.Kind == HandKind.Holding && hand.Who != target && after != hand && HandFit.Accepts(hand, need, target) ? hand.Who : -1;
 
     private static bool BoundStops(Step step, Technique technique)
     {

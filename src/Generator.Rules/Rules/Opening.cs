@@ -50,7 +50,7 @@ public sealed class Opening : Rule
     public static bool FindsOpening(Step step, Technique technique)
     {
         var target = step.Before.Attackers[step.Row.Attacker];
-        var opensGrip = technique.Family != Family.Setback && target.Posture == Posture.Gripping && target.Grip is { } line && technique.Answers.Contains(line);
+        var opensGrip = technique.Family == Family.Escape && target.Posture == Posture.Gripping && target.Grip is { } line && technique.Answers.Contains(line);
         return opensGrip || (step.TargetPosture is { } posture && technique.Needs.Contains(posture));
     }
 

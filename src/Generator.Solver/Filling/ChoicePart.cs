@@ -72,24 +72,6 @@ internal static class ChoicePart
     private static void Fit(MoveModel model, SlotVars slot)
     {
         var cp = model.Cp;
-        var reactionAt = model.Vocabulary.Reactions.Select((r, n) => (model.Scene.Book.Reactions[r].Id, n)).ToDictionary(p => p.Id, p => p.n, StringComparer.Ordinal);
-        var attackAt = model.Vocabulary.Attacks.Select((k, n) => (k, n)).ToDictionary(p => p.k, p => p.n);
-        for (var u = 0; u < slot.Uses.Length; u++)
-        {
-            var use = model.Vocabulary.Uses[u];
-            if (!use.HasTarget || ReferenceEquals(slot.Uses[u], cp.False))
-            {
-                continue;
-            }
-
-            var suits = use.Technique!.Reactions.Where(reactionAt.ContainsKey).Select(id => (ILiteral)slot.Reactions[reactionAt[id]]);
-            cp.Model.AddBoolOr([slot.Uses[u].Not(), .. suits]);
-            if (use.CarriesAttack)
-            {
-                cp.Model.AddBoolOr([slot.Uses[u].Not(), .. use.Attacks.Select(k => (ILiteral)slot.Attacks[attackAt[k]])]);
-            }
-        }
-
         cp.Model.Add(model.OverUses(slot, u => u.CarriesAttack ? 1 : 0) + slot.NoAttack == 1);
         cp.Model.Add(model.OverUses(slot, u => u.HasTarget ? 1 : 0) + slot.NoReaction == 1);
         cp.Model.Add(model.OverUses(slot, u => u.HasTarget ? 1 : 0) + slot.NoTarget == 1);

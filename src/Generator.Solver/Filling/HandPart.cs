@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Rules;
 using Generator.Rules.Replaying;
 
 namespace Generator.Solver.Filling;
@@ -91,7 +92,7 @@ internal static class HandPart
             hand = new Hand(HandKind.Held, who);
         }
 
-        var fits = HandFit.Accepts(side == Side.Left ? technique.LeftNeed : technique.RightNeed, hand, who);
+        var fits = HandFit.Accepts(hand, side == Side.Left ? technique.LeftNeed : technique.RightNeed, who);
         var fault = fits ? 0 : hand.Kind == HandKind.Held ? 2 : 1;
         var end = Effects.HandAfter(hand, side == Side.Left ? technique.LeftEnd : technique.RightEnd, who);
         if (hand.Kind == HandKind.Holding && hand.Who != who && end != hand && fault == 0)

@@ -1,10 +1,13 @@
 namespace Generator.Solver.Rules;
 
-/// <summary>All rules on the solver's side.</summary>
+/// <summary>All rules on the solver's side, in the order of the help.</summary>
 public static class RuleModules
 {
     public static readonly IReadOnlyList<RuleModule> All =
     [
-        new FlowStance(),
+        new FlowStance(), new FlowHands(), new FlowFacing(), new InReach(), new AnswersAttack(), new Opening(), new NearestFirst(),
+        new ResetWindow(), new NoWaiting(), new DeadAir(), new OneContact(), new ClearLane(), new Spacing(), new Grip(), new OutStaysOut(),
+        new Able(), new Exposure(), new TempoFloor(), new BlindSide(), new Sightline(), new Variety(), new Share(), new Arc(), new Length(),
+        new Ending(), new Moments(), new Setbacks(),
     ];
 }

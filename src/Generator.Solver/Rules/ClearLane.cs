@@ -1,0 +1,63 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Solver.Filling;
+using Google.OrTools.Sat;
+
+namespace Generator.Solver.Rules;
+
+/// <summary>Nobody is sent or falls through another performer, an obstacle or the floor's edge.</summary>
+public sealed class ClearLane : RuleModule
+{
+    public override string Id => "clear-lane";
+
+    public override void Post(MoveModel model)
+    {
+        var settle = model.Scene.Settle;
+        var standing = FloorParts.LandingLimits(settle.LaneBeside.Value);
+        var falling = FloorParts.LandingLimits(settle.LaneBesideFall.Value);
+        foreach (var slot in model.Slots)
+        {
+            var sends = model.ReactionIs(slot, r => r.Sends, $"sends[{slot.Index}]");
+            var stays = model.ReactionIs(slot, r => r.Sends && !(r.Posture == Posture.Out && r.Back.Value >= 200), $"stays[{slot.Index}]");
+            var falls = model.ReactionIs(slot, r => r.Sends && r.Fall is not (FallClass.None or FallClass.ToKnee), $"fallsdown[{slot.Index}]");
+            var walks = model.ReactionIs(slot, r => r.Sends && r.Fall is FallClass.None or FallClass.ToKnee, $"walksoff[{slot.Index}]");
+            var edge = FloorParts.Edge(model, slot.TargetAfter.Bearing, $"edge[{slot.Index}]");
+            model.Cp.Model.Add(slot.TargetAfter.Distance <= edge).OnlyEnforceIf(stays);
+            var lands = FloorParts.Tens(model, slot.TargetAfter.Distance, $"landstens[{slot.Index}]");
+            for (var a = 0; a < model.Cast; a++)
+            {
+                if (!ReferenceEquals(sends, model.Cp.False))
+                {
+                    Pass(model, slot, a, lands, walks, falls, standing, falling);
+                }
+            }
+        }
+    }
+
+    private static void Pass(MoveModel model, SlotVars slot, int a, IntVar lands, BoolVar walks, BoolVar falls, long[] standing, long[] falling)
+    {
+        var cp = model.Cp;
+        var other = slot.Before.Attackers[a];
+        if (ReferenceEquals(other.Controlled, cp.True) || ReferenceEquals(other.Gripping, cp.True) || model.Options.From?.Attackers[a].Gone == true)
+        {
+            return;
+        }
+
+        var name = $"lane[{slot.Index},{a}]";
+        var entered = cp.AtMost(model.Entrances[a], slot.Start, name + ".entered");
+        var place = FloorParts.Place(model, slot.TargetAfter.Bearing, other, name);
+        var gone = FloorParts.Gone(model, slot.Index, a);
+        Limit(walks, standing, ".walks");
+        Limit(falls, falling, ".falls");
+
+        void Limit(BoolVar when, long[] limits, string what)
+        {
+            if (!ReferenceEquals(when, cp.False))
+            {
+                var limit = cp.Int(0, FloorParts.NoLimit, name + what);
+                cp.Model.AddElement(place, limits, limit);
+                cp.Model.Add((LinearExpr)lands + 1 <= limit).OnlyEnforceIf([when, slot.Targets[a].Not(), entered, other.Controlled.Not(), other.Gripping.Not(), .. gone.Select(g => g.Not())]);
+            }
+        }
+    }
+}

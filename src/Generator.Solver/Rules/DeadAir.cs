@@ -1,0 +1,24 @@
+using Generator.Domain;
+using Generator.Solver.Filling;
+
+namespace Generator.Solver.Rules;
+
+/// <summary>A point for each half count of a gap beyond the longest pause; far longer gaps are forbidden.</summary>
+public sealed class DeadAir : RuleModule
+{
+    public override string Id => "dead-air";
+
+    public override void Post(MoveModel model)
+    {
+        var longest = model.Scene.Brief.Pace.LongestPause.Value;
+        var begins = model.Options.From is not { Moves: > 0 };
+        foreach (var slot in model.Slots.Skip(begins ? 1 : 0))
+        {
+            model.Cp.Model.Add(slot.Gap <= Pace.DeadAirBreaks.Value);
+            if (longest < Pace.DeadAirBreaks.Value)
+            {
+                model.Charge(Id, model.Cp.Positive(slot.Gap - longest, Pace.DeadAirBreaks.Value, $"deadair[{slot.Index}]"));
+            }
+        }
+    }
+}

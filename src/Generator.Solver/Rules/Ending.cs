@@ -1,0 +1,64 @@
+using Generator.Domain;
+using Generator.Rules.Memories;
+using Generator.Solver.Filling;
+using Google.OrTools.Sat;
+
+namespace Generator.Solver.Rules;
+
+/// <summary>The attackers who must be out are out, by a finish; the one who must go out last does.</summary>
+public sealed class Ending : RuleModule
+{
+    public override string Id => "ending";
+
+    public override void Post(MoveModel model)
+    {
+        if (model.Scene.Brief.Ending is not { } ending || !model.Options.Ends)
+        {
+            return;
+        }
+
+        var solver = model.Cp.Model;
+        var names = model.Scene.Brief.Attackers.Select(a => a.Name).ToList();
+        var finished = model.Options.Memory?.MemoryOf(Id) is EndingMemory memory ? memory : EndingMemory.Nobody;
+        foreach (var a in ending.Out.Select(name => names.IndexOf(name)))
+        {
+            if (a < 0 || (model.Options.From?.Attackers[a].Posture == Posture.Out && !finished.Contains(a)))
+            {
+                solver.AddBoolOr([]);
+                continue;
+            }
+
+            solver.AddBoolOr([model.End.Attackers[a].Out]);
+            foreach (var slot in model.Slots)
+            {
+                var finish = model.UseIs(slot, u => u.Technique is { Family: Family.Finish }, $"finish[{slot.Index},{a}]");
+                solver.AddBoolOr([slot.Targets[a].Not(), slot.TargetAfter.Out.Not(), finish]);
+            }
+        }
+
+        if (ending.Last is { } last)
+        {
+            Last(model, names.IndexOf(last));
+        }
+    }
+
+    private static void Last(MoveModel model, int last)
+    {
+        var solver = model.Cp.Model;
+        if (last < 0)
+        {
+            solver.AddBoolOr([]);
+            return;
+        }
+
+        solver.AddBoolOr([model.End.Attackers[last].Out]);
+        var time = OutTimes.Of(model, last);
+        for (var a = 0; a < model.Cast; a++)
+        {
+            if (a != last)
+            {
+                solver.Add(OutTimes.Of(model, a) + 1 <= time).OnlyEnforceIf(model.End.Attackers[a].Out);
+            }
+        }
+    }
+}

@@ -1,0 +1,52 @@
+using Generator.Domain;
+using Generator.Rules.Memories;
+using Generator.Solver.Filling;
+using Google.OrTools.Sat;
+
+namespace Generator.Solver.Rules;
+
+/// <summary>Falls and head-height hits of each performer in a run stay under the caps. The ten seconds of effort are a note and bind nobody.</summary>
+public sealed class Exposure : RuleModule
+{
+    public override string Id => "exposure";
+
+    public override void Post(MoveModel model)
+    {
+        var brief = model.Scene.Brief;
+        var memory = model.Options.Memory?.MemoryOf(Id) as ExposureMemory ?? new ExposureMemory(0, 0, new int[model.Cast], null, false);
+        var headHits = brief.Safety.HeadHitsPerDay / brief.Safety.Runs;
+        for (var a = 0; a < model.Cast; a++)
+        {
+            var falls = model.Options.From?.Attackers[a].Falls ?? 0;
+            Cap(model, a, falls, FallCap(brief, brief.Attackers[a]), r => r.Fall != FallClass.None, "falls");
+            Cap(model, a, memory.HeadHits[a], headHits, r => r.HeadHit, "headhits");
+        }
+
+        var heroFalls = model.Slots.Select(s => model.OverUses(s, u => u.Technique is { } t && t.HeroFall != FallClass.None ? 1 : 0));
+        Limit(model, heroFalls, FallCap(brief, brief.Hero) - memory.HeroFalls);
+        var heroHits = model.Slots.Select(s => (LinearExpr)model.Cp.And($"herohit[{s.Index}]",
+            model.UseIs(s, u => u.Technique is { Family: Family.Setback }, $"setbackhit[{s.Index}]"),
+            model.AttackIs(s, IsHigh, $"highattack[{s.Index}]")));
+        Limit(model, heroHits, headHits - memory.HeroHeadHits);
+    }
+
+    private static int FallCap(Brief brief, Performer performer) => performer.FallsPerRun ?? brief.Safety.FallsPerDay / brief.Safety.Runs;
+
+    private static bool IsHigh(Attack attack) =>
+        attack.Line.Kind is LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KickHighRound;
+
+    private static void Cap(MoveModel model, int attacker, int before, int cap, Func<Reaction, bool> counts, string name)
+    {
+        if (before + model.Slots.Count <= cap)
+        {
+            return;
+        }
+
+        var each = model.Slots.Select(s => (LinearExpr)model.Cp.And($"{name}[{s.Index},{attacker}]", s.Targets[attacker], model.ReactionIs(s, counts, $"{name}[{s.Index}]")));
+        Limit(model, each, cap - before);
+    }
+
+    /// <summary>What was over the cap before these rows stays so; none may be added to it.</summary>
+    private static void Limit(MoveModel model, IEnumerable<LinearExpr> each, int room) =>
+        model.Cp.Model.Add(LinearExpr.Sum([.. each, LinearExpr.Constant(0)]) <= Math.Max(0, room));
+}

@@ -1,0 +1,102 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Solver.Filling;
+using Google.OrTools.Sat;
+
+namespace Generator.Solver.Rules;
+
+/// <summary>Places on the floor as the rules of space need them: distances in tens of centimetres, angles in half hours, looked up in tables.</summary>
+internal static class FloorParts
+{
+    /// <summary>Tens of centimetres from the mark that tables reach; whoever is farther counts as this far.</summary>
+    public const int Tens10 = 80;
+
+    /// <summary>A landing limit that binds nobody.</summary>
+    public const int NoLimit = 10_000;
+
+    private const int Angles = (Bearing.Circle / 2) + 1;
+
+    /// <summary>For each place of another (angle, tens), the fewest tens of a landing that would pass them closer than the clearance.</summary>
+    public static long[] LandingLimits(int clearance)
+    {
+        var limits = new long[Angles * (Tens10 + 1)];
+        for (var delta = 0; delta < Angles; delta++)
+        {
+            for (var tens = 0; tens <= Tens10; tens++)
+            {
+                limits[(delta * (Tens10 + 1)) + tens] = FirstLanding(delta, tens * 10, clearance);
+            }
+        }
+
+        return limits;
+    }
+
+    /// <summary>Nearest multiple of ten centimetres, in tens.</summary>
+    public static IntVar Tens(MoveModel model, IntVar distance, string name)
+    {
+        var (low, high) = Engine.Cp.Range(distance);
+        var tens = model.Cp.Int((low + 5) / 10, (high + 5) / 10, name);
+        model.Cp.Model.Add(LinearExpr.Affine(tens, 10, 0) <= distance + 5);
+        model.Cp.Model.Add(LinearExpr.Affine(tens, 10, 9) >= distance + 5);
+        return tens;
+    }
+
+    /// <summary>Farthest place on the floor on a bearing.</summary>
+    public static IntVar Edge(MoveModel model, IntVar bearing, string name)
+    {
+        var edges = Enumerable.Range(0, Bearing.Circle).Select(b => (long)model.Scene.Floor[b]).ToArray();
+        var edge = model.Cp.Int(edges.Min(), edges.Max(), name);
+        model.Cp.Model.AddElement(bearing, edges, edge);
+        return edge;
+    }
+
+    /// <summary>Half hours between two bearings, 0 to 12.</summary>
+    public static IntVar Apart(MoveModel model, IntVar one, IntVar other, string name)
+    {
+        var way = model.Cp.Round(one - other, name + ".way");
+        var apart = model.Cp.Int(0, Bearing.Circle / 2, name);
+        model.Cp.Model.AddMinEquality(apart, [way, LinearExpr.Affine(way, -1, Bearing.Circle)]);
+        return apart;
+    }
+
+    /// <summary>Where another is, as an index into <see cref="LandingLimits"/>.</summary>
+    public static IntVar Place(MoveModel model, IntVar bearing, AttackerVars other, string name)
+    {
+        var apart = Apart(model, bearing, other.Bearing, name + ".apart");
+        var tens = Tens(model, other.Distance, name + ".tens");
+        var near = model.Cp.Int(0, Tens10, name + ".near");
+        model.Cp.Model.AddMinEquality(near, [tens, LinearExpr.Constant(Tens10)]);
+        var place = model.Cp.Int(0, (Angles * (Tens10 + 1)) - 1, name + ".place");
+        model.Cp.Model.Add(place == (apart * (Tens10 + 1)) + near);
+        return place;
+    }
+
+    /// <summary>Literals that say that the attacker has run off in an earlier row.</summary>
+    public static IReadOnlyList<BoolVar> Gone(MoveModel model, int beforeRow, int attacker)
+    {
+        var flees = new List<BoolVar>();
+        foreach (var slot in model.Slots.Take(beforeRow))
+        {
+            var off = model.ReactionIs(slot, r => r.Posture == Posture.Out && r.Back.Value >= 200, $"off[{slot.Index}]");
+            if (!ReferenceEquals(off, model.Cp.False))
+            {
+                flees.Add(model.Cp.And($"gone[{slot.Index},{attacker}]", off, slot.Targets[attacker]));
+            }
+        }
+
+        return flees;
+    }
+
+    private static long FirstLanding(int delta, int other, int clearance)
+    {
+        for (var landing = 0; landing <= 10 * Tens10 * 2; landing += 10)
+        {
+            if (FloorGeometry.LaneDistance(delta, other, landing) < clearance)
+            {
+                return landing / 10;
+            }
+        }
+
+        return NoLimit;
+    }
+}

@@ -1,0 +1,29 @@
+using Generator.Domain;
+using Generator.Solver.Filling;
+
+namespace Generator.Solver.Rules;
+
+/// <summary>Whoever opens an exchange has the least threat time of all active attackers, within one count.</summary>
+public sealed class NearestFirst : RuleModule
+{
+    public override string Id => "nearest-first";
+
+    public override void Post(MoveModel model)
+    {
+        foreach (var slot in model.Slots)
+        {
+            for (var a = 0; a < model.Cast; a++)
+            {
+                var own = slot.Before.Attackers[a];
+                for (var b = 0; b < model.Cast; b++)
+                {
+                    var other = slot.Before.Attackers[b];
+                    if (a != b)
+                    {
+                        model.Cp.Model.Add(own.Threat <= other.Threat + HalfCounts.PerCount).OnlyEnforceIf([slot.Targets[a], slot.Opens, own.Active, other.Active]);
+                    }
+                }
+            }
+        }
+    }
+}
