@@ -35,6 +35,9 @@ public sealed record SearchSettings
     /// <summary>Random choices among equals, so that other seeds give other routines.</summary>
     public bool Randomised { get; init; }
 
+    /// <summary>Follow the model's own order of decisions (<see cref="Filling.DecisionOrder"/>) instead of the solver's.</summary>
+    public bool OwnOrder { get; init; }
+
     internal string ToParameters()
     {
         var parts = new List<string>
@@ -75,6 +78,11 @@ public sealed record SearchSettings
         if (Randomised)
         {
             parts.Add("randomize_search:true,permute_variable_randomly:true");
+        }
+
+        if (OwnOrder)
+        {
+            parts.Add("search_branching:FIXED_SEARCH");
         }
 
         return string.Join(',', parts);

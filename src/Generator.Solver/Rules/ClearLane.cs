@@ -38,14 +38,15 @@ public sealed class ClearLane : RuleModule
     {
         var cp = model.Cp;
         var other = slot.Before.Attackers[a];
-        if (ReferenceEquals(other.Controlled, cp.True) || ReferenceEquals(other.Gripping, cp.True) || model.Options.From?.Attackers[a].Gone == true)
+        if (slot.FixedTarget == a || ReferenceEquals(other.Controlled, cp.True) || ReferenceEquals(other.Gripping, cp.True) || model.Options.From?.Attackers[a].Gone == true)
         {
             return;
         }
 
         var name = $"lane[{slot.Index},{a}]";
         var entered = cp.AtMost(model.Entrances[a], slot.Start, name + ".entered");
-        var place = FloorParts.Place(model, slot.TargetAfter.Bearing, other, name);
+        var apart = FloorParts.Apart(model, slot.TargetAfter.Bearing, other.Bearing, name + ".apart");
+        var tens = FloorParts.Tens(model, other.Distance, name + ".tens");
         var gone = FloorParts.Gone(model, slot.Index, a);
         Limit(walks, standing, ".walks");
         Limit(falls, falling, ".falls");
@@ -54,8 +55,7 @@ public sealed class ClearLane : RuleModule
         {
             if (!ReferenceEquals(when, cp.False))
             {
-                var limit = cp.Int(0, FloorParts.NoLimit, name + what);
-                cp.Model.AddElement(place, limits, limit);
+                var limit = FloorParts.LookUp(model, limits, apart, tens, name + what);
                 cp.Model.Add((LinearExpr)lands + 1 <= limit).OnlyEnforceIf([when, slot.Targets[a].Not(), entered, other.Controlled.Not(), other.Gripping.Not(), .. gone.Select(g => g.Not())]);
             }
         }

@@ -31,6 +31,25 @@ internal static class FloorParts
         return limits;
     }
 
+    /// <summary>
+    /// For each place of another (angle, tens), one end of the stretch of a ray, in tens, on which somebody would stand too close to them.
+    /// An empty stretch runs from 1000 to −1 and binds nobody.
+    /// </summary>
+    public static long[] Stretches(int spacing, bool nearest)
+    {
+        var ends = new long[Angles * (Tens10 + 1)];
+        for (var delta = 0; delta < Angles; delta++)
+        {
+            for (var tens = 0; tens <= Tens10; tens++)
+            {
+                var close = Enumerable.Range(0, Tens10 + (spacing / 10) + 1).Where(t => FloorGeometry.Apart(delta, t * 10, tens * 10) < spacing).ToList();
+                ends[(delta * (Tens10 + 1)) + tens] = close.Count == 0 ? (nearest ? 1000 : -1) : nearest ? close[0] : close[^1];
+            }
+        }
+
+        return ends;
+    }
+
     /// <summary>Nearest multiple of ten centimetres, in tens.</summary>
     public static IntVar Tens(MoveModel model, IntVar distance, string name)
     {
@@ -59,16 +78,36 @@ internal static class FloorParts
         return apart;
     }
 
-    /// <summary>Where another is, as an index into <see cref="LandingLimits"/>.</summary>
-    public static IntVar Place(MoveModel model, IntVar bearing, AttackerVars other, string name)
+    /// <summary>The entry of a table over angle and place (<see cref="LandingLimits"/>) for another attacker.</summary>
+    public static IntVar LookUp(MoveModel model, long[] table, IntVar apart, IntVar tens, string name)
     {
-        var apart = Apart(model, bearing, other.Bearing, name + ".apart");
-        var tens = Tens(model, other.Distance, name + ".tens");
-        var near = model.Cp.Int(0, Tens10, name + ".near");
-        model.Cp.Model.AddMinEquality(near, [tens, LinearExpr.Constant(Tens10)]);
-        var place = model.Cp.Int(0, (Angles * (Tens10 + 1)) - 1, name + ".place");
-        model.Cp.Model.Add(place == (apart * (Tens10 + 1)) + near);
-        return place;
+        var cp = model.Cp;
+        var (low, high) = Engine.Cp.Range(tens);
+        (low, high) = (Math.Min(low, Tens10), Math.Min(high, Tens10));
+        var count = high - low + 1;
+        var part = new long[Angles * count];
+        for (var delta = 0; delta < Angles; delta++)
+        {
+            Array.Copy(table, (delta * (Tens10 + 1)) + low, part, delta * count, count);
+        }
+
+        var found = cp.Int(part.Min(), part.Max(), name);
+        if (Engine.Cp.IsConst(found))
+        {
+            return found;
+        }
+
+        var index = apart;
+        if (count > 1)
+        {
+            var near = cp.Int(low, high, name + ".near");
+            cp.Model.AddMinEquality(near, [tens, LinearExpr.Constant(Tens10)]);
+            index = cp.Int(0, part.Length - 1, name + ".place");
+            cp.Model.Add(index == (apart * count) + near - low);
+        }
+
+        cp.Model.AddElement(index, part, found);
+        return found;
     }
 
     /// <summary>Literals that say that the attacker has run off in an earlier row.</summary>

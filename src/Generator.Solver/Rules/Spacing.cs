@@ -1,5 +1,4 @@
 using Generator.Domain;
-using Generator.Rules;
 using Generator.Solver.Filling;
 using Google.OrTools.Sat;
 
@@ -72,35 +71,14 @@ public sealed class Spacing : RuleModule
         var cp = model.Cp;
         var one = FloorParts.Tens(model, first, name + ".one");
         var other = FloorParts.Tens(model, second, name + ".other");
-        var (low, high) = Engine.Cp.Range(other);
-        var count = high - low + 1;
-        var from = new long[13 * count];
-        var to = new long[13 * count];
-        for (var delta = 0; delta <= 12; delta++)
-        {
-            for (var tens = low; tens <= high; tens++)
-            {
-                var (nearest, farthest) = Stretch(delta, (int)tens * 10, model.Scene.Settle.Spacing.Value);
-                from[(delta * count) + tens - low] = nearest;
-                to[(delta * count) + tens - low] = farthest;
-            }
-        }
-
-        var place = cp.Int(0, (13 * count) - 1, name + ".at");
-        cp.Model.Add(place == (apart * count) + other - low);
-        var begins = cp.Int(from.Min(), from.Max(), name + ".from");
-        var ends = cp.Int(to.Min(), to.Max(), name + ".to");
-        cp.Model.AddElement(place, from, begins);
-        cp.Model.AddElement(place, to, ends);
+        var begins = FloorParts.LookUp(model, Nearest(model), apart, other, name + ".from");
+        var ends = FloorParts.LookUp(model, Farthest(model), apart, other, name + ".to");
         var nearer = cp.Bool(name + ".nearer");
         cp.Model.Add((LinearExpr)one + 1 <= begins).OnlyEnforceIf([.. when, nearer]);
         cp.Model.Add((LinearExpr)one >= ends + 1).OnlyEnforceIf([.. when, nearer.Not()]);
     }
 
-    /// <summary>Tens of centimetres on the first's ray that are too close to the second; an empty stretch is (1000, −1) and binds nobody.</summary>
-    private static (int Nearest, int Farthest) Stretch(int delta, int second, int spacing)
-    {
-        var close = Enumerable.Range(0, 320).Where(t => FloorGeometry.Apart(delta, t * 10, second) < spacing).ToList();
-        return close.Count == 0 ? (1000, -1) : (close[0], close[^1]);
-    }
+    private static long[] Nearest(MoveModel model) => FloorParts.Stretches(model.Scene.Settle.Spacing.Value, nearest: true);
+
+    private static long[] Farthest(MoveModel model) => FloorParts.Stretches(model.Scene.Settle.Spacing.Value, nearest: false);
 }
