@@ -36,6 +36,7 @@ public sealed class MoveModel
         }
 
         Slots = slots;
+        NoLeadIn();
         foreach (var module in RuleModules.All.Where(m => !options.Without.Contains(m.Id)))
         {
             module.Post(this);
@@ -130,6 +131,20 @@ public sealed class MoveModel
 
         Cp.Model.Add(picked == none).OnlyEnforceIf(slot.NoTarget);
         return picked;
+    }
+
+    /// <summary>A draft starts when its first attacker has come in; only routines written by hand let them set off before count 1.</summary>
+    private void NoLeadIn()
+    {
+        if (Options.From is { Moves: > 0 } || Slots.Count == 0)
+        {
+            return;
+        }
+
+        for (var a = 0; a < Cast; a++)
+        {
+            Cp.Model.Add(Slots[0].Start + Scene.Settle.ContactAfter.Value >= Start.Attackers[a].Threat).OnlyEnforceIf(Slots[0].Targets[a]);
+        }
     }
 
     private BoolVar Any(BoolVar[] literals, IEnumerable<int> chosen, string name)

@@ -24,6 +24,9 @@ public sealed record MoveModelOptions
     /// <summary>Attacker of each row where it is known beforehand (−1 for a row without target, −2 for unknown).</summary>
     public IReadOnlyList<int>? Targets { get; init; }
 
+    /// <summary>Attacker whom a plan suggests for each row (−1 for none): tried first, not bound.</summary>
+    public IReadOnlyList<int>? Plan { get; init; }
+
     /// <summary>Farthest walk round the mark before an attack, in half hours.</summary>
     public int MostWalkRound { get; init; } = 3;
 

@@ -55,6 +55,15 @@ public sealed class Vocabulary
         return new Vocabulary(uses, attacks, reactions);
     }
 
+    /// <summary>
+    /// A smaller vocabulary for a quick search: a share of the uses drawn by the dice, and everything that is kept.
+    /// </summary>
+    /// <param name="dice">Draws.</param>
+    /// <param name="share">0 to 1.</param>
+    /// <param name="keep">Techniques that stay in anyway.</param>
+    public Vocabulary Drawn(Random dice, double share, Func<Technique, bool> keep) =>
+        new([.. Uses.Where(u => u.Technique is null || keep(u.Technique) || dice.NextDouble() < share)], Attacks, Reactions);
+
     private static bool TooFast(Scene scene, HalfCounts length, decimal fewest) => scene.Brief.Tempo.SecondsIn(length) < fewest;
 
     private static IEnumerable<Use> UsesOf(Scene scene, int index, IReadOnlyList<int> attacks)

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Solver.Filling;
+using Generator.Solver.Staging;
 
 namespace Generator.Solver.Rules;
 
@@ -19,6 +20,17 @@ public sealed class DeadAir : RuleModule
             {
                 model.Charge(Id, model.Cp.Positive(slot.Gap - longest, Pace.DeadAirBreaks.Value, $"deadair[{slot.Index}]"));
             }
+        }
+    }
+
+    public override void Post(StagingModel plan)
+    {
+        for (var j = 1; j < plan.Exchanges.Count; j++)
+        {
+            var (before, exchange) = (plan.Exchanges[j - 1], plan.Exchanges[j]);
+            plan.Cp.Model.Add(exchange.Start <= before.End + Pace.DeadAirBreaks.Value);
+            var gap = plan.Cp.Positive((Google.OrTools.Sat.LinearExpr)exchange.Start - before.End - plan.Scene.Brief.Pace.LongestPause.Value, plan.Horizon, $"deadair[{j}]");
+            plan.Charge(gap);
         }
     }
 }

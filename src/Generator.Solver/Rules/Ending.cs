@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Rules.Memories;
 using Generator.Solver.Filling;
+using Generator.Solver.Staging;
 using Google.OrTools.Sat;
 
 namespace Generator.Solver.Rules;
@@ -39,6 +40,20 @@ public sealed class Ending : RuleModule
         if (ending.Last is { } last)
         {
             Last(model, names.IndexOf(last));
+        }
+    }
+
+    public override void Post(StagingModel plan)
+    {
+        if (plan.Scene.Brief.Ending is not { } ending || !plan.Ends)
+        {
+            return;
+        }
+
+        var names = plan.Scene.Brief.Attackers.Select(a => a.Name).ToList();
+        foreach (var a in ending.Out.Append(ending.Last).OfType<string>().Select(name => names.IndexOf(name)))
+        {
+            plan.Cp.Model.AddBoolOr([a < 0 ? plan.Cp.False : plan.EndOut[a]]);
         }
     }
 

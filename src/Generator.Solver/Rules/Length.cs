@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Solver.Filling;
+using Generator.Solver.Staging;
 using Google.OrTools.Sat;
 
 namespace Generator.Solver.Rules;
@@ -34,6 +35,30 @@ public sealed class Length : RuleModule
             if (model.Options.Ends)
             {
                 solver.Add(number >= moves - tolerance);
+            }
+        }
+    }
+
+    public override void Post(StagingModel plan)
+    {
+        if (plan.Scene.Brief.Length is not { } length)
+        {
+            return;
+        }
+
+        if (length.Counts is { } counts && plan.Ends)
+        {
+            plan.Cp.Model.Add(plan.EndTime >= HalfCounts.PerCount * (counts - length.Tolerance));
+        }
+
+        if (length.Moves is { } moves)
+        {
+            var tolerance = length.Counts is null ? length.Tolerance : 1;
+            var number = LinearExpr.Sum([.. plan.Exchanges.Select(e => (LinearExpr)e.Moves), LinearExpr.Constant(plan.From.Moves)]);
+            plan.Cp.Model.Add(number <= moves + tolerance);
+            if (plan.Ends)
+            {
+                plan.Cp.Model.Add(number >= moves - tolerance);
             }
         }
     }

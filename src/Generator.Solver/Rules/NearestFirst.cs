@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Solver.Filling;
+using Generator.Solver.Staging;
 
 namespace Generator.Solver.Rules;
 
@@ -21,6 +22,23 @@ public sealed class NearestFirst : RuleModule
                     if (a != b)
                     {
                         model.Cp.Model.Add(own.Threat <= other.Threat + HalfCounts.PerCount).OnlyEnforceIf([slot.Targets[a], slot.Opens, own.Active, other.Active]);
+                    }
+                }
+            }
+        }
+    }
+
+    public override void Post(StagingModel plan)
+    {
+        foreach (var exchange in plan.Exchanges)
+        {
+            for (var a = 0; a < plan.Scene.Cast; a++)
+            {
+                for (var b = 0; b < plan.Scene.Cast; b++)
+                {
+                    if (a != b && (exchange.Index > 0 || (plan.From.Attackers[a].IsActive && plan.From.Attackers[b].IsActive)))
+                    {
+                        plan.Cp.Model.Add(exchange.Threats[a] <= exchange.Threats[b] + HalfCounts.PerCount).OnlyEnforceIf([exchange.By[a], exchange.Out[b].Not()]);
                     }
                 }
             }

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Solver.Filling;
+using Generator.Solver.Staging;
 using Google.OrTools.Sat;
 
 namespace Generator.Solver.Rules;
@@ -31,6 +32,32 @@ public sealed class NoWaiting : RuleModule
         if (model.Options.Ends)
         {
             Close(model, patience, far);
+        }
+    }
+
+    public override void Post(StagingModel plan)
+    {
+        var cp = plan.Cp;
+        var patience = plan.Scene.Brief.Pace.Patience.Value;
+        var far = plan.Horizon * 4;
+        foreach (var exchange in plan.Exchanges)
+        {
+            var over = cp.Int(-far, far, $"waits[{exchange.Index}]");
+            for (var a = 0; a < plan.Scene.Cast; a++)
+            {
+                cp.Model.Add(over == exchange.Start + (plan.Scene.Settle.ContactAfter.Value - patience) - exchange.Threats[a]).OnlyEnforceIf(exchange.By[a]);
+            }
+
+            cp.Model.Add(over == 0).OnlyEnforceIf(exchange.Used.Not());
+            plan.Charge(cp.Positive(over, far, $"waiting[{exchange.Index}]"));
+        }
+
+        for (var a = 0; a < plan.Scene.Cast; a++)
+        {
+            var over = cp.Int(-far, far, $"waitsatend[{a}]");
+            cp.Model.Add(over == (LinearExpr)plan.EndTime - plan.EndThreats[a] - patience).OnlyEnforceIf(plan.EndOut[a].Not());
+            cp.Model.Add(over == 0).OnlyEnforceIf(plan.EndOut[a]);
+            plan.Charge(cp.Positive(over, far, $"waitingatend[{a}]"));
         }
     }
 

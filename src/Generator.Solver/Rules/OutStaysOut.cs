@@ -1,4 +1,5 @@
 using Generator.Solver.Filling;
+using Generator.Solver.Staging;
 
 namespace Generator.Solver.Rules;
 
@@ -14,6 +15,17 @@ public sealed class OutStaysOut : RuleModule
             for (var a = 0; a < model.Cast; a++)
             {
                 model.Cp.Model.AddImplication(slot.Targets[a], slot.Before.Attackers[a].Out.Not());
+            }
+        }
+    }
+
+    public override void Post(StagingModel plan)
+    {
+        foreach (var exchange in plan.Exchanges)
+        {
+            for (var a = 0; a < plan.Scene.Cast; a++)
+            {
+                plan.Cp.Model.AddImplication(exchange.By[a], exchange.Out[a].Not());
             }
         }
     }

@@ -1,4 +1,5 @@
 using Generator.Solver.Filling;
+using Generator.Solver.Staging;
 
 namespace Generator.Solver.Rules;
 
@@ -20,6 +21,21 @@ public sealed class ResetWindow : RuleModule
                 model.Cp.Model
                     .Add(slot.Start + settle.ContactAfter.Value >= own.Threat + (way * settle.WalkRoundPerHalfHour.Value))
                     .OnlyEnforceIf([slot.Targets[a], slot.HasAttack, own.Active]);
+            }
+        }
+    }
+
+    public override void Post(StagingModel plan)
+    {
+        // A plan's exchange begins with an attack, unless it goes on with somebody who is held or open at the start.
+        foreach (var exchange in plan.Exchanges)
+        {
+            for (var a = 0; a < plan.Scene.Cast; a++)
+            {
+                if (exchange.Index > 0 || plan.From.Attackers[a].PostureAt(plan.From.Time) == Generator.Domain.Posture.Ready)
+                {
+                    plan.Cp.Model.Add(exchange.Start + plan.Scene.Settle.ContactAfter.Value >= exchange.Threats[a]).OnlyEnforceIf(exchange.By[a]);
+                }
             }
         }
     }

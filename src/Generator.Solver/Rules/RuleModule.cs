@@ -1,4 +1,5 @@
 using Generator.Solver.Filling;
+using Generator.Solver.Staging;
 
 namespace Generator.Solver.Rules;
 
@@ -13,4 +14,9 @@ public abstract class RuleModule
 
     /// <summary>Posts the rule to rows of a routine.</summary>
     public abstract void Post(MoveModel model);
+
+    /// <summary>Posts what of the rule a plan of exchanges can already tell; nothing for rules that need the moves.</summary>
+    public virtual void Post(StagingModel plan)
+    {
+    }
 }
