@@ -1,0 +1,190 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+using Generator.Rules.Rules;
+
+namespace Generator.Solver.Constructing;
+
+/// <summary>What the brief asks of the whole routine, in the form in which the search looks at it.</summary>
+internal sealed class Aims
+{
+    /// <summary>Half counts that a move takes on average, where the brief counts moves only.</summary>
+    public const double Pace = 4.4;
+
+    /// <summary>Half counts wanted between one attacker's going out and the next.</summary>
+    private const double OutSpacing = 18;
+
+    public Aims(Scene scene, Repertoire repertoire)
+    {
+        Scene = scene;
+        var brief = scene.Brief;
+        var length = brief.Length ?? new Length(null, 8 * scene.Cast, 8 * scene.Cast);
+        ByTime = length.Counts is not null;
+        WantedMoves = length.Moves;
+        (LowTime, HighTime) = length.Counts is { } counts
+            ? (2 * (counts - length.Tolerance), 2 * (counts + length.Tolerance))
+            : (0, int.MaxValue);
+        var slack = ByTime ? 1 : length.Tolerance;
+        (LowMoves, HighMoves) = length.Moves is { } moves ? (moves - slack, moves + slack) : (0, int.MaxValue);
+        Total = length.Counts is { } c ? 2 * c : length.Moves.GetValueOrDefault() * Pace;
+        MustOut = [.. brief.Attackers.Select(a => brief.Ending is null || brief.Ending.Out.Contains(a.Name))];
+        Outs = MustOut.Count(o => o);
+        Last = brief.Ending?.Last is { } last ? brief.Attackers.Select(a => a.Name).ToList().IndexOf(last) : -1;
+        var spacing = Math.Min(OutSpacing, 0.8 * Total / Math.Max(1, Outs));
+        OutTimes = [.. Enumerable.Range(0, Outs).Select(k => Total - ((Outs - 1 - k) * spacing))];
+        Moments = [.. brief.Moments.Select((m, i) => ToAim(m, i, repertoire))];
+        FallCaps = [.. brief.Attackers.Select(a => Exposure.FallCap(brief, a))];
+        Arc = ArcShape.Of(brief);
+    }
+
+    public Scene Scene { get; }
+
+    /// <summary>The brief counts the routine in counts; else in moves.</summary>
+    public bool ByTime { get; }
+
+    public int LowTime { get; }
+
+    public int HighTime { get; }
+
+    public int? WantedMoves { get; }
+
+    public int LowMoves { get; }
+
+    public int HighMoves { get; }
+
+    /// <summary>Length aimed at, in half counts (estimated where the brief counts moves).</summary>
+    public double Total { get; }
+
+    /// <summary>Who must be out at the end.</summary>
+    public bool[] MustOut { get; }
+
+    /// <summary>How many must.</summary>
+    public int Outs { get; }
+
+    /// <summary>Who goes out last; −1 when it does not matter.</summary>
+    public int Last { get; }
+
+    /// <summary>When the first, second … should go out.</summary>
+    public double[] OutTimes { get; }
+
+    public MomentAim[] Moments { get; }
+
+    /// <summary>Most falls of each attacker.</summary>
+    public int[] FallCaps { get; }
+
+    /// <summary>The arc asked for; null when it is free.</summary>
+    public ArcShape? Arc { get; }
+
+    /// <summary>How far the routine has come on the scale of <see cref="Total"/>.</summary>
+    public double Progress(FightState state) => ByTime ? state.Time : state.Moves * Pace;
+
+    /// <summary>The layer of the beam in which a state is compared with others: its time or its number of moves.</summary>
+    public int LayerOf(FightState state) => ByTime ? state.Time : state.Moves;
+
+    public int LastLayer => ByTime ? HighTime : HighMoves;
+
+    /// <summary>How many of those who must be out are.</summary>
+    public int OutsIn(FightState state)
+    {
+        var outs = 0;
+        for (var a = 0; a < MustOut.Length; a++)
+        {
+            outs += MustOut[a] && state.Attackers[a].Posture == Posture.Out ? 1 : 0;
+        }
+
+        return outs;
+    }
+
+    /// <summary>A routine that begins like this can still become what the brief asks.</summary>
+    public bool MayGoOn(Node node)
+    {
+        var state = node.State;
+        if (state.Time > HighTime || state.Moves > HighMoves || node.Setbacks > (Scene.Brief.Setbacks ?? int.MaxValue) || node.Beats > (Scene.Brief.Pauses ?? int.MaxValue))
+        {
+            return false;
+        }
+
+        return OutsKeepOrder(state) && MomentsStillPossible(node);
+    }
+
+    /// <summary>A routine may end here, as far as can be told without the rules.</summary>
+    public bool MayEnd(Node node)
+    {
+        var state = node.State;
+        return state.Time >= LowTime && state.Moves >= LowMoves
+            && OutsIn(state) == Outs
+            && node.Setbacks == (Scene.Brief.Setbacks ?? node.Setbacks) && node.Beats == (Scene.Brief.Pauses ?? node.Beats)
+            && node.MomentsDone == (1 << Moments.Length) - 1
+            && state.Bound == Bound.Free && IsFree(state.Left) && IsFree(state.Right);
+    }
+
+    private static bool IsFree(Hand hand) => hand.Kind is HandKind.Guard or HandKind.Out;
+
+    /// <summary>Nobody else goes out who should not, the last one goes last, and somebody is left until the end.</summary>
+    private bool OutsKeepOrder(FightState state)
+    {
+        var (left, lastOutAt, otherOutAt) = (0, -1, -1);
+        for (var a = 0; a < MustOut.Length; a++)
+        {
+            if (state.Attackers[a].OutAt < 0)
+            {
+                left++;
+                if (a != Last && MustOut[a] && Last >= 0 && state.Attackers[Last].OutAt >= 0)
+                {
+                    return false;
+                }
+            }
+            else if (!MustOut[a])
+            {
+                return false;
+            }
+            else if (a == Last)
+            {
+                lastOutAt = state.Attackers[a].OutAt;
+            }
+            else
+            {
+                otherOutAt = Math.Max(otherOutAt, state.Attackers[a].OutAt);
+            }
+        }
+
+        return (lastOutAt < 0 || otherOutAt < lastOutAt) && (left > 0 || (state.Time >= LowTime && state.Moves >= LowMoves));
+    }
+
+    private bool MomentsStillPossible(Node node)
+    {
+        for (var m = 0; m < Moments.Length; m++)
+        {
+            var started = node.Moment == m;
+            if ((node.MomentsDone & (1 << m)) != 0)
+            {
+                continue;
+            }
+
+            if (!started && node.State.Time > Moments[m].Latest)
+            {
+                return false;
+            }
+
+            for (var s = started ? node.MomentMoves : 0; s < Moments[m].Steps.Length; s++)
+            {
+                if (Moments[m].Steps[s].Attacker is >= 0 and var a && node.State.Attackers[a].OutAt >= 0)
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+    }
+
+    private MomentAim ToAim(Moment moment, int index, Repertoire repertoire)
+    {
+        var earliest = moment.Earliest?.Value ?? 0;
+        var latest = moment.Latest?.Value ?? (ByTime ? HighTime : int.MaxValue);
+        var due = moment.Earliest is null && moment.Latest is null
+            ? Total * (index + 0.6) / Scene.Brief.Moments.Count
+            : Math.Min(earliest + ((latest - (double)earliest) / 2), Total);
+        return new MomentAim([.. moment.Moves.Select(m => new MomentStep(Scene, repertoire, m))], earliest, latest, due);
+    }
+}

@@ -1,0 +1,263 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Solver.Constructing;
+
+/// <summary>Makes the beginnings that are longer by one move: each allowed by every rule so far. One for each lane of the search.</summary>
+internal sealed class Expander(Scene scene, Repertoire repertoire, Aims aims, Dice dice)
+{
+    /// <summary>Moves tried to go on with the attacker of the last one.</summary>
+    private const int FollowUpTries = 12;
+
+    private const int OpeningTries = 10;
+
+    private const int OtherTries = 3;
+
+    private readonly RowFitting fitting = new(scene, repertoire);
+    private readonly Lingering lingering = new(scene);
+    private readonly Sprouting sprouting = new(scene, aims);
+    private readonly int longestGap = Pace.DeadAirBreaks.Value;
+
+    /// <summary>Adds the children of a node to a list.</summary>
+    public void Expand(Node node, List<Node> children)
+    {
+        if (node.Moment >= 0)
+        {
+            Aim(node, aims.Moments[node.Moment].Steps[node.MomentMoves], children);
+            return;
+        }
+
+        for (var m = 0; m < aims.Moments.Length; m++)
+        {
+            if ((node.MomentsDone & (1 << m)) == 0 && node.State.Time + longestGap >= aims.Moments[m].Earliest)
+            {
+                Aim(node, aims.Moments[m].Steps[0], children);
+            }
+        }
+
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            if (!node.IsOpening || node.First == a)
+            {
+                OnAttacker(node, a, repertoire.Menus[a], false, children);
+            }
+        }
+
+        NoTarget(node, repertoire.Recoveries, children);
+        if (BeatsWanted(node))
+        {
+            NoTarget(node, repertoire.Breaths, children);
+        }
+    }
+
+    private bool BeatsWanted(Node node) => scene.Brief.Pauses is null || node.Beats < scene.Brief.Pauses;
+
+    private bool SetbacksWanted(Node node) => scene.Brief.Setbacks is null || node.Setbacks < scene.Brief.Setbacks;
+
+    /// <summary>Tries everything that fulfils one move of a hero moment.</summary>
+    private void Aim(Node node, MomentStep step, List<Node> children)
+    {
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            if (step.Menus[a] is { } menu && (!node.IsOpening || node.First == a))
+            {
+                OnAttacker(node, a, menu, true, children);
+            }
+        }
+
+        NoTarget(node, step.NoTargets, children);
+    }
+
+    private void OnAttacker(Node node, int a, Menu menu, bool aimed, List<Node> children)
+    {
+        var attacker = node.State.Attackers[a];
+        if (attacker.Posture == Posture.Out)
+        {
+            return;
+        }
+
+        var time = node.State.Time;
+        var least = node.IsOpening ? node.FirstStart : 0;
+        var most = node.IsOpening ? node.FirstStart : longestGap;
+        if (attacker.PostureAt(time + least) is { } posture)
+        {
+            var open = attacker.IsActive && posture != Posture.Ready ? Math.Min(most, attacker.OpenUntil - time) : most;
+            var tries = aimed ? int.MaxValue : a == node.State.LastTarget || !attacker.IsActive ? FollowUpTries : OtherTries;
+            Some(node, a, menu.FollowUps[(int)posture], least, open, tries, children);
+            if (attacker.Posture == Posture.Gripping && attacker.Grip is { } grip)
+            {
+                Some(node, a, menu.Escapes[grip.Index], least, open, tries, children);
+            }
+
+            if (BeatsWanted(node))
+            {
+                Some(node, a, menu.Beats[(int)posture], least, open, aimed ? int.MaxValue : 2, children);
+            }
+        }
+
+        if (attacker.IsActive)
+        {
+            var soonest = Math.Max(least, node.Threats[a] - scene.Settle.ContactAfter.Value - time);
+            if (soonest <= most && node.Threats[a] <= lingering.Latest(node, a))
+            {
+                Some(node, a, menu.Answers, soonest, most, aimed ? int.MaxValue : OpeningTries, children);
+                if (SetbacksWanted(node))
+                {
+                    Some(node, a, menu.Setbacks, soonest, most, aimed ? int.MaxValue : OtherTries, children);
+                }
+            }
+        }
+    }
+
+    /// <summary>Walks through the choices from a random place in random strides until enough of them were possible.</summary>
+    private void Some(Node node, int a, Choice[] choices, int least, int most, int tries, List<Node> children)
+    {
+        var count = choices.Length;
+        if (count == 0)
+        {
+            return;
+        }
+
+        var (at, stride) = (dice.Next(count), StrideFor(count));
+        var looks = tries == int.MaxValue ? count : Math.Min(count, tries * 6);
+        for (var i = 0; i < looks && tries > 0; i++)
+        {
+            tries -= TryChoice(node, a, choices[at], least, most, children) ? 1 : 0;
+            at = (at + stride) % count;
+        }
+    }
+
+    private int StrideFor(int count)
+    {
+        while (true)
+        {
+            var stride = 1 + dice.Next(count);
+            if (Coprime(stride, count))
+            {
+                return stride;
+            }
+        }
+    }
+
+    private static bool Coprime(int a, int b)
+    {
+        while (b != 0)
+        {
+            (a, b) = (b, a % b);
+        }
+
+        return a == 1;
+    }
+
+    private bool TryChoice(Node node, int a, Choice choice, int least, int most, List<Node> children)
+    {
+        if (choice.Attack < 0 && scene.Book.Techniques[choice.Technique].Family == Family.Finish && !MayFinish(node, a))
+        {
+            return false;
+        }
+
+        var (bearing, from) = (node.State.Attackers[a].Bearing, -1);
+        if (choice.Attack >= 0 && dice.Percent(15) && WalkedRound(node, a, ref least) is { } other)
+        {
+            (bearing, from) = (other, other);
+        }
+
+        var start = fitting.StartOf(node.State, a, choice, bearing, least, most, out var cue);
+        if (start < 0)
+        {
+            return false;
+        }
+
+        if (!node.IsOpening && dice.Percent(15))
+        {
+            start = Math.Min(start + 1 + dice.Next(2), node.State.Time + most);
+        }
+
+        var reaction = choice.Reactions.Length == 0 ? -1 : choice.Reactions[dice.Next(choice.Reactions.Length)];
+        var row = new Row(start, a, from, cue, choice.Attack, choice.Technique, reaction, 0);
+        return Grow(node, row, children);
+    }
+
+    /// <summary>Another bearing from which there is time to come, and the gap that it takes.</summary>
+    private int? WalkedRound(Node node, int a, ref int least)
+    {
+        var by = (1 + dice.Next(4)) * (dice.Percent(50) ? 1 : -1);
+        var bearing = new Bearing(node.State.Attackers[a].Bearing + by).HalfHours;
+        if (node.IsOpening || node.State.Attackers[a].Distance > scene.Floor[bearing])
+        {
+            return null;
+        }
+
+        var walk = Math.Abs(by) * scene.Settle.WalkRoundPerHalfHour.Value;
+        least = Math.Max(least, node.Threats[a] + walk - scene.Settle.ContactAfter.Value - node.State.Time);
+        return bearing;
+    }
+
+    private bool MayFinish(Node node, int a)
+    {
+        if (!aims.MustOut[a])
+        {
+            return false;
+        }
+
+        var done = aims.OutsIn(node.State);
+        return done < aims.Outs && aims.Progress(node.State) >= aims.OutTimes[done] - 24;
+    }
+
+    private void NoTarget(Node node, Choice[] choices, List<Node> children)
+    {
+        if (node.IsOpening && node.First >= 0)
+        {
+            return;
+        }
+
+        foreach (var choice in choices)
+        {
+            var start = fitting.StartOf(node.State, -1, choice, 0, 0, longestGap, out _);
+            if (start >= 0)
+            {
+                Grow(node, new Row(start, -1, -1, Cue.None, -1, choice.Technique, -1, 0), children);
+            }
+        }
+    }
+
+    /// <summary>Steps, lets the rules look, and keeps the child when nothing forbids it.</summary>
+    private bool Grow(Node node, in Row row, List<Node> children)
+    {
+        var state = node.State;
+        Patch[] patches = [];
+        var opens = row.Attacker >= 0 && (row.Attack >= 0 || row.Attacker != state.LastTarget);
+        if (opens && node.Threats[row.Attacker] != int.MaxValue)
+        {
+            var contact = row.Start + scene.Settle.ContactAfter.Value;
+            if (lingering.ForOpening(node, row.Attacker, contact, Bears(node, row, contact), out patches) is not { } ready)
+            {
+                return false;
+            }
+
+            state = ready;
+        }
+
+        if (sprouting.Child(node, state, patches, row, opens) is not { } child)
+        {
+            return false;
+        }
+
+        children.Add(child);
+        return true;
+    }
+
+    /// <summary>The latest threat time that the move itself bears: an attack must not land before it, a ready target must still be ready.</summary>
+    private int Bears(Node node, in Row row, int contact)
+    {
+        if (row.Attack < 0)
+        {
+            var attacker = node.State.Attackers[row.Attacker];
+            return attacker.PostureAt(row.Start) == Posture.Ready ? row.Start + scene.WalkTime(row.Attacker, attacker.Distance) : node.Threats[row.Attacker];
+        }
+
+        var round = row.From < 0 ? 0 : new Bearing(node.State.Attackers[row.Attacker].Bearing).Apart(new Bearing(row.From));
+        return contact - (round * scene.Settle.WalkRoundPerHalfHour.Value);
+    }
+}

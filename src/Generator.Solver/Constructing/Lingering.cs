@@ -1,0 +1,142 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Solver.Constructing;
+
+/// <summary>
+/// Decides afterwards how long somebody stayed down or when they came in: the later, the less they stand waiting. Putting a return off
+/// later never harms what was checked before, for nearest-first only looks for the least threat time.
+/// </summary>
+internal sealed class Lingering(Scene scene)
+{
+    private const int Unlimited = 100_000;
+
+    private readonly int most = scene.Brief.Pace.Linger.Value;
+    private readonly int patience = scene.Brief.Pace.Patience.Value;
+    private readonly int tolerance = HalfCounts.PerCount;
+
+    /// <summary>Half counts by which an attacker's return can still be put off.</summary>
+    public int Room(Node node, int attacker) => node.Anchors[attacker] switch
+    {
+        Node.Fixed => 0,
+        Node.AtEntrance => scene.Brief.Attackers[attacker].Entrance is null ? Unlimited : 0,
+        _ => most - node.Lingers[attacker],
+    };
+
+    /// <summary>The latest threat time at which nearest-first still lets this attacker come, everybody else lingering as they may.</summary>
+    public int Latest(Node node, int attacker)
+    {
+        var latest = int.MaxValue;
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            if (a != attacker && node.Threats[a] != int.MaxValue)
+            {
+                latest = Math.Min(latest, node.Threats[a] + Room(node, a) + tolerance);
+            }
+        }
+
+        return latest;
+    }
+
+    /// <summary>
+    /// The state in which the attacker may open with a contact at <paramref name="contact"/>, others put off where need be and the attacker as far
+    /// as patience wants; null when nearest-first forbids it.
+    /// </summary>
+    /// <param name="node">Where the search stands.</param>
+    /// <param name="attacker">Who opens; must be active.</param>
+    /// <param name="contact">When the attack lands.</param>
+    /// <param name="bears">The latest threat time that the opening bears.</param>
+    /// <param name="patches">What was decided.</param>
+    public FightState? ForOpening(Node node, int attacker, int contact, int bears, out Patch[] patches)
+    {
+        patches = [];
+        var threat = node.Threats[attacker];
+        var latest = Latest(node, attacker);
+        if (threat > latest)
+        {
+            return null;
+        }
+
+        var wanted = Math.Min(Math.Min(contact - patience, bears), Math.Min(latest, threat + Room(node, attacker)));
+        var aim = Math.Max(threat, wanted);
+        List<Patch>? decided = null;
+        AttackerState[]? attackers = null;
+        if (aim > threat)
+        {
+            aim = PutOff(node, attacker, aim, Math.Min(bears, latest), ref attackers, ref decided);
+        }
+
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            if (a != attacker && node.Threats[a] < aim - tolerance)
+            {
+                PutOff(node, a, aim - tolerance, int.MaxValue, ref attackers, ref decided);
+            }
+        }
+
+        return Done(node, attackers, decided, ref patches);
+    }
+
+    /// <summary>The state at the end, those still in put off as far as patience wants.</summary>
+    public FightState ForEnd(Node node, out Patch[] patches)
+    {
+        patches = [];
+        List<Patch>? decided = null;
+        AttackerState[]? attackers = null;
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            var wanted = node.State.Time - patience;
+            if (node.Threats[a] < wanted)
+            {
+                PutOff(node, a, Math.Min(wanted, node.Threats[a] + Room(node, a)), int.MaxValue, ref attackers, ref decided);
+            }
+        }
+
+        return Done(node, attackers, decided, ref patches);
+    }
+
+    private static FightState Done(Node node, AttackerState[]? attackers, List<Patch>? decided, ref Patch[] patches)
+    {
+        if (attackers is null || decided is null)
+        {
+            return node.State;
+        }
+
+        patches = [.. decided];
+        return node.State with { Attackers = attackers };
+    }
+
+    /// <summary>Puts a return off to a threat time, or leaves it alone where that is impossible; returns the threat time then.</summary>
+    private int PutOff(Node node, int attacker, int threat, int highest, ref AttackerState[]? attackers, ref List<Patch>? decided)
+    {
+        var before = node.Threats[attacker];
+        var anchor = node.Anchors[attacker];
+        if (threat <= before || anchor == Node.Fixed)
+        {
+            return before;
+        }
+
+        attackers ??= [.. node.State.Attackers];
+        decided ??= [];
+        var was = attackers[attacker];
+        var walk = scene.WalkTime(attacker, was.Distance);
+        if (anchor == Node.AtEntrance)
+        {
+            var entrance = Math.Max(1, threat - walk);
+            if (entrance + walk > highest)
+            {
+                return before;
+            }
+
+            attackers[attacker] = was with { Entrance = entrance, ReadyAt = entrance };
+            decided.Add(new Patch(attacker, anchor, entrance));
+            return entrance + walk;
+        }
+
+        var by = threat - before;
+        attackers[attacker] = was with { ReadyAt = was.ReadyAt + by };
+        decided.Add(new Patch(attacker, anchor, node.Lingers[attacker] + by));
+        return threat;
+    }
+}

@@ -1,0 +1,54 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Solver.Constructing;
+
+/// <summary>One move of a hero moment, with its words looked up and everything that could fulfil it.</summary>
+internal sealed class MomentStep
+{
+    private readonly bool[] techniques;
+    private readonly bool[]? attacks;
+    private readonly int attacker;
+    private readonly int reaction;
+
+    public MomentStep(Scene scene, Repertoire repertoire, MomentMove move)
+    {
+        techniques = [.. scene.Book.Techniques.Select(t => t.Id == move.Technique || t.BaseId == move.Technique)];
+        attacks = move.Attack is null ? null : [.. scene.Book.Attacks.Select(a => a.Id == move.Attack || a.BaseId == move.Attack)];
+        attacker = move.Attacker is null ? -1 : scene.Brief.Attackers.Select(a => a.Name).ToList().IndexOf(move.Attacker);
+        reaction = move.Reaction is null ? -1 : scene.Book.ReactionIndex(move.Reaction);
+        Menus = [.. repertoire.Menus.Select((menu, a) => attacker < 0 || attacker == a ? menu.Only(Keep) : null)];
+        NoTargets = attacker >= 0 ? [] : [.. repertoire.Breaths.Concat(repertoire.Recoveries).Select(Keep).OfType<Choice>()];
+    }
+
+    /// <summary>For each attacker what fulfils it; null for those whom it does not concern.</summary>
+    public Menu?[] Menus { get; }
+
+    /// <summary>What fulfils it without a target.</summary>
+    public Choice[] NoTargets { get; }
+
+    /// <summary>The attacker it names; −1 for any.</summary>
+    public int Attacker => attacker;
+
+    public bool IsMetBy(in Row row) =>
+        row.Technique >= 0 && techniques[row.Technique]
+        && (attacker < 0 || row.Attacker == attacker)
+        && (attacks is null || (row.Attack >= 0 && attacks[row.Attack]))
+        && (reaction < 0 || row.Reaction == reaction);
+
+    private Choice? Keep(Choice choice)
+    {
+        if (!techniques[choice.Technique] || (attacks is not null && (choice.Attack < 0 || !attacks[choice.Attack])))
+        {
+            return null;
+        }
+
+        if (reaction < 0)
+        {
+            return choice;
+        }
+
+        return choice.Reactions.Contains(reaction) ? choice with { Reactions = [reaction] } : null;
+    }
+}

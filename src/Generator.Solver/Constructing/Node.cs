@@ -1,0 +1,77 @@
+using Generator.Domain;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+
+namespace Generator.Solver.Constructing;
+
+/// <summary>The beginning of a routine: its last move, the node before it, and what is true and known after it. Immutable once made.</summary>
+internal sealed class Node
+{
+    /// <summary>The attacker has not acted yet: their return is put off by a later entrance.</summary>
+    public const int AtEntrance = -1;
+
+    /// <summary>The attacker's return cannot be put off.</summary>
+    public const int Fixed = -2;
+
+    /// <summary>Null at the opening.</summary>
+    public Node? Parent { get; init; }
+
+    public Row Row { get; init; }
+
+    public required FightState State { get; init; }
+
+    public required Score Score { get; init; }
+
+    /// <summary>Opening placements; entrances as the brief fixes them.</summary>
+    public required IReadOnlyList<Placement> Placements { get; init; }
+
+    /// <summary>Decisions about earlier moves that this one brought with it.</summary>
+    public Patch[] Patches { get; init; } = [];
+
+    /// <summary>At the opening: the only attacker who may come first; −1 for a beat without one.</summary>
+    public int First { get; init; } = -1;
+
+    /// <summary>At the opening: the moment of the first move.</summary>
+    public int FirstStart { get; init; }
+
+    /// <summary>For each attacker the row whose linger puts off their return, or <see cref="AtEntrance"/> or <see cref="Fixed"/>.</summary>
+    public required int[] Anchors { get; init; }
+
+    /// <summary>For each attacker the linger given at that row so far.</summary>
+    public required int[] Lingers { get; init; }
+
+    /// <summary>Exchanges of each attacker.</summary>
+    public required int[] Exchanges { get; init; }
+
+    /// <summary>Threat times, <see cref="int.MaxValue"/> for those who are not active.</summary>
+    public required int[] Threats { get; init; }
+
+    public int Setbacks { get; init; }
+
+    public int Beats { get; init; }
+
+    /// <summary>Moves of the exchange so far.</summary>
+    public int Run { get; init; }
+
+    /// <summary>One bit for each hero moment that stands.</summary>
+    public int MomentsDone { get; init; }
+
+    /// <summary>The hero moment that is under way; −1 for none.</summary>
+    public int Moment { get; init; } = -1;
+
+    /// <summary>How many of its moves stand.</summary>
+    public int MomentMoves { get; init; }
+
+    /// <summary>Greatest weight in each phase of the arc, three bits each.</summary>
+    public int Peaks { get; init; }
+
+    /// <summary>What the beam sorts by: the less the better.</summary>
+    public double Value { get; set; }
+
+    public bool IsOpening => Parent is null;
+
+    public int Depth => State.Moves;
+
+    /// <summary>Greatest weight in one phase of the arc.</summary>
+    public int PeakIn(int phase) => (Peaks >> (3 * phase)) & 7;
+}

@@ -1,0 +1,231 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Solver.Constructing;
+
+/// <summary>
+/// What a beginning is worth: the points that the rules have counted, and an estimate in points of what its situation will cost or
+/// already owes: waiting, dead air, outs too early or late, shares, setbacks, beats, peaks and hero moments that are due.
+/// Weights were set by measurement on random briefs.
+/// </summary>
+internal sealed class Outlook(Aims aims)
+{
+    /// <summary>Half counts that one exchange keeps the hero busy.</summary>
+    private const double ServiceTime = 9;
+
+    /// <summary>Half counts that a finish needs from the opening of its exchange.</summary>
+    private const double FinishTime = 8;
+
+    private readonly double patience = aims.Scene.Brief.Pace.Patience.Value;
+    private readonly double longestPause = aims.Scene.Brief.Pace.LongestPause.Value;
+    private readonly int cast = aims.Scene.Cast;
+
+    public double Of(Node node, Func<int, int> room)
+    {
+        var progress = aims.Progress(node.State);
+        return node.Score.Points
+            + Waiting(node, room)
+            + DeadAir(node)
+            + Outs(node, progress)
+            + Shares(node, progress)
+            + Dues(node, progress)
+            + Moments(node)
+            + Comfort(node, progress);
+    }
+
+    /// <summary>Who comes when, one after the other, and how long beyond patience the later ones will have stood by then.</summary>
+    private double Waiting(Node node, Func<int, int> room)
+    {
+        Span<(int Threat, int Most)> queue = stackalloc (int, int)[cast];
+        var n = 0;
+        for (var a = 0; a < cast; a++)
+        {
+            if (node.Threats[a] != int.MaxValue && !(a == node.State.LastTarget && node.State.Attackers[a].OpenUntil >= node.State.Time))
+            {
+                queue[n++] = (node.Threats[a], node.Threats[a] + room(a));
+            }
+        }
+
+        queue[..n].Sort(static (x, y) => x.Most.CompareTo(y.Most));
+        var (at, owed) = ((double)node.State.Time, 0.0);
+        for (var i = 0; i < n; i++)
+        {
+            at = Math.Max(at, queue[i].Threat);
+            owed += Math.Max(0, at - queue[i].Most - patience);
+            at += ServiceTime;
+        }
+
+        return 0.6 * owed;
+    }
+
+    private double DeadAir(Node node)
+    {
+        var (state, soonest) = (node.State, int.MaxValue);
+        for (var a = 0; a < cast; a++)
+        {
+            var attacker = state.Attackers[a];
+            if (attacker.Posture == Posture.Out)
+            {
+                continue;
+            }
+
+            if (!attacker.IsActive || attacker.OpenUntil >= state.Time)
+            {
+                return 0;
+            }
+
+            soonest = Math.Min(soonest, node.Threats[a]);
+        }
+
+        if (soonest == int.MaxValue)
+        {
+            return 0;
+        }
+
+        var silence = soonest - aims.Scene.Settle.ContactAfter.Value - state.Time - longestPause;
+        return silence <= 0 ? 0 : silence + (silence + longestPause > Pace.DeadAirBreaks.Value ? 30 : 0);
+    }
+
+    private double Outs(Node node, double progress)
+    {
+        var done = aims.OutsIn(node.State);
+        var (expected, remaining) = (0, aims.Outs - done);
+        while (expected < aims.Outs && aims.OutTimes[expected] <= progress + FinishTime)
+        {
+            expected++;
+        }
+
+        var cost = 3.0 * Math.Max(0, done - expected);
+        if (remaining > 0)
+        {
+            cost += 0.12 * Math.Max(0, progress - aims.OutTimes[done]);
+            var end = aims.ByTime ? aims.HighTime : aims.HighMoves * Aims.Pace;
+            cost += 0.7 * Math.Max(0, progress + (remaining * FinishTime) - end);
+        }
+
+        for (var a = 0; a < cast; a++)
+        {
+            var spare = aims.FallCaps[a] - node.State.Attackers[a].Falls;
+            cost += aims.MustOut[a] && node.State.Attackers[a].OutAt < 0 && spare <= 0 ? 1.5 : 0;
+        }
+
+        return cost;
+    }
+
+    /// <summary>Exchanges that somebody still lacks to come within one of those who are in play no longer than they, against the room left.</summary>
+    private double Shares(Node node, double progress)
+    {
+        var (lacking, spread, least, most) = (0.0, 0, int.MaxValue, 0);
+        for (var a = 0; a < cast; a++)
+        {
+            if (aims.Scene.Brief.Attackers[a].SharePercent is not null)
+            {
+                continue;
+            }
+
+            least = node.State.Attackers[a].OutAt < 0 ? Math.Min(least, node.Exchanges[a]) : least;
+            most = Math.Max(most, node.Exchanges[a]);
+        }
+
+        for (var a = 0; a < cast; a++)
+        {
+            if (aims.Scene.Brief.Attackers[a].SharePercent is { } percent)
+            {
+                var all = node.Exchanges.Sum();
+                spread += Math.Max(0, (Math.Abs((100 * node.Exchanges[a]) - (percent * all)) - 100) / 100);
+            }
+            else if (node.State.Attackers[a].OutAt < 0)
+            {
+                lacking += Math.Max(0, most - 1 - node.Exchanges[a]);
+            }
+        }
+
+        var room = Math.Max(0, (aims.Total - progress) / ServiceTime);
+        return Math.Max(0, lacking - room) + (0.25 * lacking) + (0.5 * spread);
+    }
+
+    private double Dues(Node node, double progress)
+    {
+        var brief = aims.Scene.Brief;
+        return Due(node.Setbacks, brief.Setbacks ?? 0, progress) + Due(node.Beats, brief.Pauses ?? 0, progress) + Pacing(node, progress) + Peaks(node);
+    }
+
+    private double Due(int done, int wanted, double progress)
+    {
+        if (done >= wanted)
+        {
+            return 0;
+        }
+
+        var due = aims.Total * (done + 0.4) / (wanted + 0.3);
+        return Math.Min(4, 0.12 * Math.Max(0, progress - due)) + (progress > aims.Total - (4 * (wanted - done)) ? 20 : 0);
+    }
+
+    /// <summary>Counts and moves both asked for: they must come out together.</summary>
+    private double Pacing(Node node, double progress)
+    {
+        if (aims.WantedMoves is not { } moves || !aims.ByTime)
+        {
+            return 0;
+        }
+
+        var off = Math.Abs(node.State.Moves - (progress * moves / aims.Total));
+        return 0.3 * Math.Max(0, off - 1) * (1 + (2 * progress / aims.Total));
+    }
+
+    /// <summary>Peaks that the arc still wants: certain once their phases are past.</summary>
+    private double Peaks(Node node)
+    {
+        if (aims.Arc is not { Peaks.Count: > 0 } arc || node.IsOpening)
+        {
+            return 0;
+        }
+
+        var phase = arc.PhaseOf(node.Row.Start, node.Depth - 1);
+        var owed = 0.0;
+        foreach (var phases in arc.Peaks)
+        {
+            var greatest = 0;
+            foreach (var p in phases)
+            {
+                greatest = Math.Max(greatest, node.PeakIn(p));
+            }
+
+            var share = phase > phases[^1] ? 1 : phase == phases[^1] ? 0.3 : 0;
+            owed += share * Math.Max(0, ArcShape.PeakFrom - greatest);
+        }
+
+        return owed;
+    }
+
+    private double Moments(Node node)
+    {
+        var owed = 0.0;
+        for (var m = 0; m < aims.Moments.Length; m++)
+        {
+            var aim = aims.Moments[m];
+            if ((node.MomentsDone & (1 << m)) != 0)
+            {
+                continue;
+            }
+
+            var share = node.Moment == m ? 1 - ((node.MomentMoves + 1.0) / (aim.Steps.Length + 1)) : 1;
+            var late = node.State.Time - Math.Min(aim.Due, aim.Earliest);
+            owed += share * (late < 0 ? 0 : Math.Min(12, 2 + (0.25 * late)));
+        }
+
+        return owed;
+    }
+
+    /// <summary>Positions from which little is possible, and exchanges of one move or of many, cost a trifle.</summary>
+    private double Comfort(Node node, double progress)
+    {
+        var state = node.State;
+        var cost = state.Stance.IsFloor() ? 0.5 : state.Stance.IsKneeling() ? 0.2 : 0;
+        cost += state.Bound != Bound.Free ? 0.4 : 0;
+        cost += 0.2 * Math.Max(0, node.Run - 4);
+        var tied = state.Left.Kind >= HandKind.Holding || state.Right.Kind >= HandKind.Holding || state.Bound != Bound.Free;
+        return cost + (tied && progress > aims.Total - 8 ? 2 : 0);
+    }
+}

@@ -1,0 +1,191 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Solver.Constructing;
+
+/// <summary>
+/// What these people can do on this floor at this tempo, indexed by situation, so that nearly every candidate of the search is possible.
+/// Built once for a scene.
+/// </summary>
+internal sealed class Repertoire
+{
+    private static readonly int Postures = Enum.GetValues<Posture>().Length;
+
+    private readonly Scene scene;
+    private readonly bool[] possible;
+    private readonly Stance[,] stanceTo;
+    private readonly int[,] stanceTime;
+
+    public Repertoire(Scene scene)
+    {
+        this.scene = scene;
+        var techniques = scene.Book.Techniques;
+        possible = [.. techniques.Select((t, i) => scene.Able.WhyNotTechnique(i) is null && InTempo(t.Length, t.FewestSeconds))];
+        var stances = Enum.GetValues<Stance>();
+        stanceTo = new Stance[stances.Length, techniques.Count];
+        stanceTime = new int[stances.Length, techniques.Count];
+        foreach (var stance in stances)
+        {
+            for (var t = 0; t < techniques.Count; t++)
+            {
+                (stanceTo[(int)stance, t], stanceTime[(int)stance, t]) = StanceChoice.For(scene, stance, techniques[t].Starts);
+            }
+        }
+
+        GapForTurn = [.. Enumerable.Range(0, (Bearing.Circle / 2) + 1).Select(GapFor)];
+        Menus = [.. Enumerable.Range(0, scene.Cast).Select(MenuOf)];
+        Recoveries = [.. NoTargets(true)];
+        Breaths = [.. NoTargets(false)];
+    }
+
+    /// <summary>One for each attacker.</summary>
+    public Menu[] Menus { get; }
+
+    /// <summary>Getting up, without a target.</summary>
+    public Choice[] Recoveries { get; }
+
+    /// <summary>Beats of the story without a target.</summary>
+    public Choice[] Breaths { get; }
+
+    /// <summary>Half counts that a turn of so many half hours takes.</summary>
+    public int[] GapForTurn { get; }
+
+    /// <summary>Stance in which a technique starts, coming from another.</summary>
+    public Stance StanceTo(Stance from, int technique) => stanceTo[(int)from, technique];
+
+    /// <summary>Half counts that the change to it takes.</summary>
+    public int StanceTime(Stance from, int technique) => stanceTime[(int)from, technique];
+
+    private bool InTempo(HalfCounts length, decimal fewestSeconds) => scene.Brief.Tempo.SecondsIn(length) >= fewestSeconds;
+
+    private int GapFor(int turn)
+    {
+        var gap = 0;
+        while (gap < StanceTable.Never && scene.Settle.TurnFor(gap) < turn)
+        {
+            gap++;
+        }
+
+        return gap;
+    }
+
+    private IEnumerable<Choice> NoTargets(bool recovery)
+    {
+        for (var t = 0; t < possible.Length; t++)
+        {
+            if (possible[t] && scene.Book.Techniques[t] is { HasNoTarget: true } pause && pause.Recovery == recovery)
+            {
+                yield return new Choice(-1, t, []);
+            }
+        }
+    }
+
+    private Menu MenuOf(int attacker)
+    {
+        var answers = Answers(attacker).ToList();
+        var followUps = new Choice[Postures][];
+        var beats = new Choice[Postures][];
+        for (var p = 0; p < Postures; p++)
+        {
+            var all = FollowUps(attacker, (Posture)p).ToList();
+            followUps[p] = [.. all.Where(c => !IsBeat(c))];
+            beats[p] = [.. all.Where(IsBeat)];
+        }
+
+        return new Menu
+        {
+            Answers = [.. answers.Where(c => !IsSetback(c))],
+            Setbacks = [.. answers.Where(IsSetback)],
+            FollowUps = followUps,
+            Escapes = [.. Enumerable.Range(0, AttackLine.Count).Select(l => Escapes(attacker, AttackLine.FromIndex(l)).ToArray())],
+            Beats = beats,
+        };
+    }
+
+    private bool IsSetback(Choice choice) => scene.Book.Techniques[choice.Technique].Family == Family.Setback;
+
+    private bool IsBeat(Choice choice) => scene.Book.Techniques[choice.Technique] is { Family: Family.Pause, Recovery: false };
+
+    private IEnumerable<Choice> Answers(int attacker)
+    {
+        for (var k = 0; k < scene.Book.Attacks.Count; k++)
+        {
+            var attack = scene.Book.Attacks[k];
+            if (scene.Able.WhyNotAttack(k, attacker) is not null || !InTempo(attack.Length, attack.FewestSeconds))
+            {
+                continue;
+            }
+
+            for (var t = 0; t < possible.Length; t++)
+            {
+                var technique = scene.Book.Techniques[t];
+                var suits = attack.IsWalkIn ? technique.Needs.Contains(Posture.Ready) : technique.Answers.Contains(attack.Line);
+                if (suits && Works(t, attacker) && Meets(k, t, attacker) && Reactions(t, attacker, null, technique.Family == Family.Setback && attack.IsGrab) is { Length: > 0 } reactions)
+                {
+                    yield return new Choice(k, t, reactions);
+                }
+            }
+        }
+    }
+
+    private bool Works(int technique, int attacker) =>
+        possible[technique] && !scene.Book.Techniques[technique].HasNoTarget && scene.Able.WhyNotOn(technique, attacker) is null;
+
+    private bool Meets(int attack, int technique, int attacker)
+    {
+        var reach = scene.TechniqueReach(technique, attacker);
+        var stop = scene.StopDistance(attack, attacker);
+        var distance = scene.Book.Techniques[technique].Band.MeetsOnTheWay ? Math.Max(stop, reach.Near) : stop;
+        return distance >= reach.Least && distance <= reach.Most;
+    }
+
+    private IEnumerable<Choice> FollowUps(int attacker, Posture posture)
+    {
+        for (var t = 0; t < possible.Length; t++)
+        {
+            if (scene.Book.Techniques[t].Needs.Contains(posture) && Works(t, attacker) && Reactions(t, attacker, posture, false) is { Length: > 0 } reactions)
+            {
+                yield return new Choice(-1, t, reactions);
+            }
+        }
+    }
+
+    private IEnumerable<Choice> Escapes(int attacker, AttackLine line)
+    {
+        for (var t = 0; t < possible.Length; t++)
+        {
+            var technique = scene.Book.Techniques[t];
+            var escapes = technique.Family == Family.Escape && technique.Answers.Contains(line);
+            if (escapes && Works(t, attacker) && Reactions(t, attacker, Posture.Gripping, false) is { Length: > 0 } reactions)
+            {
+                yield return new Choice(-1, t, reactions);
+            }
+        }
+    }
+
+    /// <summary>Reactions that this attacker can perform from this posture (null: comes with an attack).</summary>
+    private int[] Reactions(int technique, int attacker, Posture? posture, bool grabGetsThrough)
+    {
+        var fitting = new List<int>();
+        foreach (var id in scene.Book.Techniques[technique].Reactions)
+        {
+            var r = scene.Book.ReactionIndex(id);
+            if (r >= 0 && scene.Able.WhyNotReaction(r, attacker) is null && Follows(scene.Book.Reactions[r], posture, grabGetsThrough))
+            {
+                fitting.Add(r);
+            }
+        }
+
+        return [.. fitting];
+    }
+
+    private static bool Follows(Reaction reaction, Posture? posture, bool grabGetsThrough) => reaction switch
+    {
+        { Posture: null } => posture is { } held && held.IsControlled(),
+        { Posture: Posture.Gripping } => grabGetsThrough || posture == Posture.Gripping,
+        { Posture: Posture.OnBack, Fall: FallClass.None, Back.Value: 0 } => posture == Posture.OnBack,
+        { Posture: Posture.FaceDown or Posture.Pinned, Fall: FallClass.None } => posture is { } down && down.IsDown(),
+        _ => true,
+    };
+}

@@ -1,0 +1,153 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Solver.Constructing;
+
+/// <summary>Makes the child of a node from a move, or tells that a rule or the brief forbids it.</summary>
+internal sealed class Sprouting(Scene scene, Aims aims)
+{
+    /// <summary>The child, or null.</summary>
+    /// <param name="node">Its parent.</param>
+    /// <param name="state">The parent's state with the patches applied.</param>
+    /// <param name="patches">Decisions about earlier moves that the move brings with it.</param>
+    /// <param name="row">The move.</param>
+    /// <param name="opens">It begins an exchange.</param>
+    public Node? Child(Node node, FightState state, Patch[] patches, in Row row, bool opens)
+    {
+        var step = Replay.Step(scene, state, row);
+        if (step.After.Time > aims.HighTime)
+        {
+            return null;
+        }
+
+        var score = node.Score.Observe(scene, step);
+        if (score.Forbidden > 0)
+        {
+            return null;
+        }
+
+        var technique = step.Technique!;
+        var (done, moment, moves) = Moments(node, row);
+        var child = new Node
+        {
+            Parent = node,
+            Row = row,
+            State = step.After,
+            Score = score,
+            Placements = node.Placements,
+            Patches = patches,
+            Anchors = Anchors(node, step),
+            Lingers = Lingers(node, patches, row),
+            Exchanges = opens ? Counted(node.Exchanges, row.Attacker) : node.Exchanges,
+            Threats = Threats(step.After),
+            Setbacks = node.Setbacks + (technique.Family == Family.Setback ? 1 : 0),
+            Beats = node.Beats + (technique is { Family: Family.Pause, Recovery: false } ? 1 : 0),
+            Run = opens ? 1 : node.Run + 1,
+            MomentsDone = done,
+            Moment = moment,
+            MomentMoves = moves,
+            Peaks = Peaks(node, step),
+        };
+        return aims.MayGoOn(child) ? child : null;
+    }
+
+    public int[] Threats(FightState state)
+    {
+        var threats = new int[scene.Cast];
+        for (var a = 0; a < threats.Length; a++)
+        {
+            threats[a] = Replay.ThreatTime(scene, state, a);
+        }
+
+        return threats;
+    }
+
+    private static int[] Counted(int[] exchanges, int attacker)
+    {
+        var next = (int[])exchanges.Clone();
+        next[attacker]++;
+        return next;
+    }
+
+    /// <summary>The move's own linger can put the target's return off; whoever was bumped into is fixed.</summary>
+    private static int[] Anchors(Node node, Step step)
+    {
+        if (!step.HasTarget)
+        {
+            return node.Anchors;
+        }
+
+        var next = (int[])node.Anchors.Clone();
+        next[step.Row.Attacker] = step.Reaction is { Posture: not null } ? step.Index : Node.Fixed;
+        if (step.Second >= 0)
+        {
+            next[step.Second] = Node.Fixed;
+            next[step.Row.Attacker] = step.Technique!.TakesTwo ? Node.Fixed : next[step.Row.Attacker];
+        }
+
+        return next;
+    }
+
+    private static int[] Lingers(Node node, Patch[] patches, in Row row)
+    {
+        if (patches.Length == 0 && (row.Attacker < 0 || node.Lingers[row.Attacker] == 0))
+        {
+            return node.Lingers;
+        }
+
+        var next = (int[])node.Lingers.Clone();
+        foreach (var patch in patches)
+        {
+            next[patch.Attacker] = patch.Row >= 0 ? patch.Value : next[patch.Attacker];
+        }
+
+        if (row.Attacker >= 0)
+        {
+            next[row.Attacker] = 0;
+        }
+
+        return next;
+    }
+
+    private int Peaks(Node node, Step step)
+    {
+        if (aims.Arc is null)
+        {
+            return 0;
+        }
+
+        var shift = 3 * aims.Arc.PhaseOf(step.Start, step.Index);
+        var was = (node.Peaks >> shift) & 7;
+        return step.Technique!.Weight > was ? (node.Peaks & ~(7 << shift)) | (step.Technique.Weight << shift) : node.Peaks;
+    }
+
+    private (int Done, int Moment, int Moves) Moments(Node node, in Row row)
+    {
+        var done = node.MomentsDone;
+        if (node.Moment >= 0)
+        {
+            var steps = aims.Moments[node.Moment].Steps;
+            if (steps[node.MomentMoves].IsMetBy(row))
+            {
+                return node.MomentMoves + 1 == steps.Length ? (done | (1 << node.Moment), -1, 0) : (done, node.Moment, node.MomentMoves + 1);
+            }
+        }
+
+        for (var m = 0; m < aims.Moments.Length; m++)
+        {
+            var aim = aims.Moments[m];
+            if ((done & (1 << m)) == 0 && row.Start >= aim.Earliest && row.Start <= aim.Latest && aim.Steps[0].IsMetBy(row))
+            {
+                if (aim.Steps.Length > 1)
+                {
+                    return (done, m, 1);
+                }
+
+                done |= 1 << m;
+            }
+        }
+
+        return (done, -1, 0);
+    }
+}
