@@ -1,5 +1,8 @@
+using System.Diagnostics;
 using Generator.Domain;
 using Generator.Library;
+using Generator.Rules;
+using Generator.Solver.Constructing;
 
 namespace Generator.Solver;
 
@@ -12,6 +15,49 @@ public static class Drafting
     /// <param name="options">Seed, time, and whether CP-SAT is to work alone.</param>
     /// <param name="progress">Told of every better routine.</param>
     /// <param name="stop">Stops the search; the best routine so far is returned.</param>
-    public static DraftResult Draft(Brief brief, Book book, DraftOptions options, IProgress<DraftProgress>? progress = null, CancellationToken stop = default) =>
-        new() { Status = DraftStatus.OutOfTime };
+    public static DraftResult Draft(Brief brief, Book book, DraftOptions options, IProgress<DraftProgress>? progress = null, CancellationToken stop = default)
+    {
+        var clock = Stopwatch.StartNew();
+        var complete = DraftBrief.Complete(brief);
+        var scene = new Scene(complete, book);
+        if (BriefChecks.Clash(scene) is { Count: > 0 } clash)
+        {
+            return new DraftResult { Status = DraftStatus.Impossible, Clash = clash, Elapsed = clock.Elapsed };
+        }
+
+        using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        ends.CancelAfter(options.Time);
+        var desk = new DraftDesk(scene, clock, progress, ends);
+        var sources = Sources(options);
+        var tasks = sources.Select(s => Task.Run(() => Work(s, desk, options, ends))).ToArray();
+        var outcomes = tasks.Select(t => t.GetAwaiter().GetResult()).ToArray();
+        return desk.Result([.. sources.Zip(outcomes, (source, end) => (source.Name, end))]);
+    }
+
+    /// <summary>The parts of the engine that work side by side.</summary>
+    private static IRoutineSource[] Sources(DraftOptions options) => options.Cold ? [] : [new ConstructivePass()];
+
+    /// <summary>Lets one part of the engine work; a fault in it stops the others, so that it is told at once.</summary>
+    private static SourceEnd Work(IRoutineSource source, DraftDesk desk, DraftOptions options, CancellationTokenSource ends)
+    {
+        var sound = false;
+        try
+        {
+            var end = source.Run(desk.Scene, options, () => desk.Best, (routine, verdict) => desk.Take(source.Name, routine, verdict), ends.Token);
+            sound = true;
+            if (end.Impossible)
+            {
+                ends.Cancel();
+            }
+
+            return end;
+        }
+        finally
+        {
+            if (!sound)
+            {
+                ends.Cancel();
+            }
+        }
+    }
 }

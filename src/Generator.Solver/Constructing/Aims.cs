@@ -1,7 +1,6 @@
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Replaying;
-using Generator.Rules.Rules;
 
 namespace Generator.Solver.Constructing;
 
@@ -33,7 +32,7 @@ internal sealed class Aims
         var spacing = Math.Min(OutSpacing, 0.8 * Total / Math.Max(1, Outs));
         OutTimes = [.. Enumerable.Range(0, Outs).Select(k => Total - ((Outs - 1 - k) * spacing))];
         Moments = [.. brief.Moments.Select((m, i) => ToAim(m, i, repertoire))];
-        FallCaps = [.. brief.Attackers.Select(a => Exposure.FallCap(brief, a))];
+        FallCaps = [.. brief.Attackers.Select(a => Rules.Rules.Exposure.FallCap(brief, a))];
         Arc = ArcShape.Of(brief);
     }
 
@@ -114,7 +113,7 @@ internal sealed class Aims
         return state.Time >= LowTime && state.Moves >= LowMoves
             && OutsIn(state) == Outs
             && node.Setbacks == (Scene.Brief.Setbacks ?? node.Setbacks) && node.Beats == (Scene.Brief.Pauses ?? node.Beats)
-            && node.MomentsDone == (1 << Moments.Length) - 1
+            && node.MomentsDone == (1L << Moments.Length) - 1
             && state.Bound == Bound.Free && IsFree(state.Left) && IsFree(state.Right);
     }
 
@@ -156,7 +155,7 @@ internal sealed class Aims
         for (var m = 0; m < Moments.Length; m++)
         {
             var started = node.Moment == m;
-            if ((node.MomentsDone & (1 << m)) != 0)
+            if ((node.MomentsDone & (1L << m)) != 0)
             {
                 continue;
             }

@@ -5,7 +5,7 @@ using Generator.Rules.Replaying;
 namespace Generator.Solver.Constructing;
 
 /// <summary>Makes the beginnings that are longer by one move: each allowed by every rule so far. One for each lane of the search.</summary>
-internal sealed class Expander(Scene scene, Repertoire repertoire, Aims aims, Dice dice)
+internal sealed class Expander(Ground ground, Dice dice)
 {
     /// <summary>Moves tried to go on with the attacker of the last one.</summary>
     private const int FollowUpTries = 12;
@@ -14,9 +14,12 @@ internal sealed class Expander(Scene scene, Repertoire repertoire, Aims aims, Di
 
     private const int OtherTries = 3;
 
-    private readonly RowFitting fitting = new(scene, repertoire);
-    private readonly Lingering lingering = new(scene);
-    private readonly Sprouting sprouting = new(scene, aims);
+    private readonly Scene scene = ground.Scene;
+    private readonly Repertoire repertoire = ground.Repertoire;
+    private readonly Aims aims = ground.Aims;
+    private readonly RowFitting fitting = new(ground.Scene, ground.Repertoire);
+    private readonly Lingering lingering = new(ground.Scene);
+    private readonly Sprouting sprouting = new(ground.Scene, ground.Aims);
     private readonly int longestGap = Pace.DeadAirBreaks.Value;
 
     /// <summary>Adds the children of a node to a list.</summary>
@@ -30,7 +33,7 @@ internal sealed class Expander(Scene scene, Repertoire repertoire, Aims aims, Di
 
         for (var m = 0; m < aims.Moments.Length; m++)
         {
-            if ((node.MomentsDone & (1 << m)) == 0 && node.State.Time + longestGap >= aims.Moments[m].Earliest)
+            if ((node.MomentsDone & (1L << m)) == 0 && node.State.Time + longestGap >= aims.Moments[m].Earliest)
             {
                 Aim(node, aims.Moments[m].Steps[0], children);
             }

@@ -54,7 +54,7 @@ internal sealed class Node
     public int Run { get; init; }
 
     /// <summary>One bit for each hero moment that stands.</summary>
-    public int MomentsDone { get; init; }
+    public long MomentsDone { get; init; }
 
     /// <summary>The hero moment that is under way; −1 for none.</summary>
     public int Moment { get; init; } = -1;
@@ -71,6 +71,19 @@ internal sealed class Node
     public bool IsOpening => Parent is null;
 
     public int Depth => State.Moves;
+
+    /// <summary>All nodes from the opening to this one.</summary>
+    public List<Node> Path()
+    {
+        var path = new List<Node>();
+        for (var node = this; node is not null; node = node.Parent)
+        {
+            path.Add(node);
+        }
+
+        path.Reverse();
+        return path;
+    }
 
     /// <summary>Greatest weight in one phase of the arc.</summary>
     public int PeakIn(int phase) => (Peaks >> (3 * phase)) & 7;

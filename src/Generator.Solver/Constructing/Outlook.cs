@@ -21,11 +21,11 @@ internal sealed class Outlook(Aims aims)
     private readonly double longestPause = aims.Scene.Brief.Pace.LongestPause.Value;
     private readonly int cast = aims.Scene.Cast;
 
-    public double Of(Node node, Func<int, int> room)
+    public double Of(Node node, Lingering lingering)
     {
         var progress = aims.Progress(node.State);
         return node.Score.Points
-            + Waiting(node, room)
+            + Waiting(node, lingering)
             + DeadAir(node)
             + Outs(node, progress)
             + Shares(node, progress)
@@ -35,7 +35,7 @@ internal sealed class Outlook(Aims aims)
     }
 
     /// <summary>Who comes when, one after the other, and how long beyond patience the later ones will have stood by then.</summary>
-    private double Waiting(Node node, Func<int, int> room)
+    private double Waiting(Node node, Lingering lingering)
     {
         Span<(int Threat, int Most)> queue = stackalloc (int, int)[cast];
         var n = 0;
@@ -43,7 +43,7 @@ internal sealed class Outlook(Aims aims)
         {
             if (node.Threats[a] != int.MaxValue && !(a == node.State.LastTarget && node.State.Attackers[a].OpenUntil >= node.State.Time))
             {
-                queue[n++] = (node.Threats[a], node.Threats[a] + room(a));
+                queue[n++] = (node.Threats[a], node.Threats[a] + lingering.Room(node, a));
             }
         }
 
@@ -205,7 +205,7 @@ internal sealed class Outlook(Aims aims)
         for (var m = 0; m < aims.Moments.Length; m++)
         {
             var aim = aims.Moments[m];
-            if ((node.MomentsDone & (1 << m)) != 0)
+            if ((node.MomentsDone & (1L << m)) != 0)
             {
                 continue;
             }

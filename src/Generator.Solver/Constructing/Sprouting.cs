@@ -122,7 +122,7 @@ internal sealed class Sprouting(Scene scene, Aims aims)
         return step.Technique!.Weight > was ? (node.Peaks & ~(7 << shift)) | (step.Technique.Weight << shift) : node.Peaks;
     }
 
-    private (int Done, int Moment, int Moves) Moments(Node node, in Row row)
+    private (long Done, int Moment, int Moves) Moments(Node node, in Row row)
     {
         var done = node.MomentsDone;
         if (node.Moment >= 0)
@@ -130,21 +130,21 @@ internal sealed class Sprouting(Scene scene, Aims aims)
             var steps = aims.Moments[node.Moment].Steps;
             if (steps[node.MomentMoves].IsMetBy(row))
             {
-                return node.MomentMoves + 1 == steps.Length ? (done | (1 << node.Moment), -1, 0) : (done, node.Moment, node.MomentMoves + 1);
+                return node.MomentMoves + 1 == steps.Length ? (done | (1L << node.Moment), -1, 0) : (done, node.Moment, node.MomentMoves + 1);
             }
         }
 
         for (var m = 0; m < aims.Moments.Length; m++)
         {
             var aim = aims.Moments[m];
-            if ((done & (1 << m)) == 0 && row.Start >= aim.Earliest && row.Start <= aim.Latest && aim.Steps[0].IsMetBy(row))
+            if ((done & (1L << m)) == 0 && row.Start >= aim.Earliest && row.Start <= aim.Latest && aim.Steps[0].IsMetBy(row))
             {
                 if (aim.Steps.Length > 1)
                 {
                     return (done, m, 1);
                 }
 
-                done |= 1 << m;
+                done |= 1L << m;
             }
         }
 

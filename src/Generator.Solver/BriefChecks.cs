@@ -1,0 +1,154 @@
+using Generator.Domain;
+using Generator.Rules;
+
+namespace Generator.Solver;
+
+/// <summary>
+/// What arithmetic alone can say against a brief: whatever it names cannot be satisfied by any routine. It finds only some impossible briefs.
+/// </summary>
+internal static class BriefChecks
+{
+    /// <summary>Statements of the brief that cannot hold together, in words; empty when nothing was found.</summary>
+    public static IReadOnlyList<string> Clash(Scene scene) =>
+        [.. Lengths(scene).Concat(Endings(scene)).Concat(Moments(scene)).Concat(Places(scene))];
+
+    private static IEnumerable<string> Lengths(Scene scene)
+    {
+        var brief = scene.Brief;
+        if (brief.Length is not { } length)
+        {
+            yield break;
+        }
+
+        var (setbacks, pauses) = (brief.Setbacks ?? 0, brief.Pauses ?? 0);
+        var outs = brief.Ending?.Out.Count ?? 0;
+        var finishes = scene.Book.Techniques.Any(t => t.TakesTwo && t.Family == Family.Finish) ? (outs + 1) / 2 : outs;
+        var fewest = finishes + setbacks + pauses;
+        var asked = $"{outs} attackers out, {setbacks} setbacks and {pauses} pauses";
+        var most = length.Moves + (length.Counts is null ? length.Tolerance : 1);
+        if (most < fewest)
+        {
+            yield return $"A length of {length.Moves} moves has no room for {asked}.";
+        }
+
+        var shortest = (finishes * Shortest(scene, t => t.Family == Family.Finish)) + (setbacks * Shortest(scene, t => t.Family == Family.Setback))
+            + (pauses * Shortest(scene, t => t.Family == Family.Pause && !t.Recovery));
+        if (length.Counts + length.Tolerance is { } counts && 2 * counts < shortest)
+        {
+            yield return $"A length of {length.Counts} counts has no room for {asked}.";
+        }
+    }
+
+    private static int Shortest(Scene scene, Func<Technique, bool> of) => scene.Book.Techniques.Where(of).Select(t => t.Length.Value).DefaultIfEmpty(0).Min();
+
+    private static IEnumerable<string> Endings(Scene scene)
+    {
+        if (scene.Brief.Ending is not { } ending)
+        {
+            yield break;
+        }
+
+        if (ending.Last is { } last && !ending.Out.Contains(last))
+        {
+            yield return $"{last} is to go out last, but is not among those who go out.";
+        }
+
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            if (ending.Out.Contains(scene.Brief.Attackers[a].Name) && !CanGoOut(scene, a))
+            {
+                yield return $"{scene.Brief.Attackers[a].Name} must be out at the end, but no finish suits both performers, this floor and this tempo.";
+            }
+        }
+    }
+
+    private static bool CanGoOut(Scene scene, int attacker)
+    {
+        for (var t = 0; t < scene.Book.Techniques.Count; t++)
+        {
+            var technique = scene.Book.Techniques[t];
+            if (technique.Family == Family.Finish && CanDo(scene, t) && scene.Able.WhyNotOn(t, attacker) is null
+                && technique.Reactions.Any(id => scene.Book.Reaction(id).Posture == Posture.Out && scene.Able.WhyNotReaction(scene.Book.ReactionIndex(id), attacker) is null))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool CanDo(Scene scene, int technique) =>
+        scene.Able.WhyNotTechnique(technique) is null && scene.Brief.Tempo.SecondsIn(scene.Book.Techniques[technique].Length) >= scene.Book.Techniques[technique].FewestSeconds;
+
+    private static IEnumerable<string> Moments(Scene scene)
+    {
+        var end = scene.Brief.Length is { Counts: { } counts } length ? 2 * (counts + length.Tolerance) : int.MaxValue;
+        foreach (var moment in scene.Brief.Moments)
+        {
+            var name = string.Join(", ", moment.Moves.Select(m => m.Technique));
+            if (moment.Earliest is { } earliest && moment.Latest is { } latest && latest < earliest)
+            {
+                yield return $"The hero moment {name} may begin no later than count {latest.ToCountText()}, and no sooner than {earliest.ToCountText()}.";
+            }
+            else if (moment.Earliest is { } start && start.Value >= end)
+            {
+                yield return $"The hero moment {name} begins at count {start.ToCountText()} at the earliest, after the end of the routine.";
+            }
+
+            foreach (var move in moment.Moves)
+            {
+                if (WhyNot(scene, move) is { } reason)
+                {
+                    yield return $"The hero moment {name} cannot be: {reason}.";
+                }
+            }
+        }
+    }
+
+    /// <summary>Why no version of the technique can be done; null when one can.</summary>
+    private static string? WhyNot(Scene scene, MomentMove move)
+    {
+        string? reason = $"there is no technique {move.Technique}";
+        for (var t = 0; t < scene.Book.Techniques.Count; t++)
+        {
+            var technique = scene.Book.Techniques[t];
+            if (technique.Id != move.Technique && technique.BaseId != move.Technique)
+            {
+                continue;
+            }
+
+            reason = scene.Able.WhyNotTechnique(t) ?? (CanDo(scene, t) ? null : $"at this tempo {technique.Name} is faster than its fewest seconds");
+            if (reason is null)
+            {
+                return null;
+            }
+        }
+
+        return reason;
+    }
+
+    private static IEnumerable<string> Places(Scene scene)
+    {
+        var cast = scene.Brief.Attackers;
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            if (cast[a] is not { Bearing: { } bearing, Distance: { } distance })
+            {
+                continue;
+            }
+
+            if (distance.Value > scene.Floor[bearing.HalfHours])
+            {
+                yield return $"{cast[a].Name} opens {distance} out at {bearing.ToClockText()} o'clock, where the floor is clear for {new Centimetres(scene.Floor[bearing.HalfHours])}.";
+            }
+
+            for (var b = a + 1; b < scene.Cast; b++)
+            {
+                if (cast[b] is { Bearing: { } other, Distance: { } far } && FloorGeometry.Apart(bearing.Apart(other), distance.Value, far.Value) < scene.Settle.Spacing.Value)
+                {
+                    yield return $"{cast[a].Name} and {cast[b].Name} open less than {scene.Settle.Spacing} apart.";
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,171 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+
+namespace Generator.Solver.Constructing;
+
+/// <summary>
+/// Beam search in layers of equal time (or equal number of moves): of every layer the most promising nodes are expanded by one move,
+/// and each child goes to the layer in which it ends. One for each run.
+/// </summary>
+internal sealed class Beam
+{
+    /// <summary>Children of one node that may stay in one layer.</summary>
+    private const int SiblingsKept = 4;
+
+    private readonly Scene scene;
+    private readonly Aims aims;
+    private readonly Dice dice;
+    private readonly int width;
+    private readonly double noise;
+    private readonly Expander expander;
+    private readonly Outlook outlook;
+    private readonly Lingering lingering;
+    private readonly List<Node>?[] layers;
+    private readonly List<Node> children = [];
+    private readonly HashSet<int> twins = [];
+    private readonly Dictionary<Node, int> siblings = [];
+    private int bound;
+
+    /// <param name="ground">What every run shares.</param>
+    /// <param name="dice">Its own chance.</param>
+    /// <param name="width">Nodes kept in a layer.</param>
+    /// <param name="noise">Most that chance adds to the value of a node, in points.</param>
+    /// <param name="bound">Only routines with fewer points are wanted.</param>
+    public Beam(Ground ground, Dice dice, int width, double noise, int bound)
+    {
+        (scene, aims, this.dice, this.width, this.noise, this.bound) = (ground.Scene, ground.Aims, dice, width, noise, bound);
+        expander = new Expander(ground, dice);
+        outlook = new Outlook(aims);
+        lingering = new Lingering(scene);
+        layers = new List<Node>?[(aims.LastLayer == int.MaxValue ? 0 : aims.LastLayer) + 1];
+    }
+
+    /// <summary>Runs from the roots to the end. The best routine found, or null.</summary>
+    /// <param name="roots">Where to begin.</param>
+    /// <param name="found">Told of every better routine.</param>
+    /// <param name="stop">Ends the run early; the best so far is returned.</param>
+    public Finish? Run(IEnumerable<Node> roots, Action<Finish> found, CancellationToken stop)
+    {
+        Finish? best = null;
+        foreach (var root in roots)
+        {
+            Put(root);
+        }
+
+        for (var l = 0; l < layers.Length; l++)
+        {
+            if (layers[l] is not { } layer)
+            {
+                continue;
+            }
+
+            layers[l] = null;
+            foreach (var node in Kept(layer))
+            {
+                if (stop.IsCancellationRequested)
+                {
+                    return best;
+                }
+
+                if (aims.MayEnd(node) && !node.IsOpening && End(node) is { } finish)
+                {
+                    best = finish;
+                    bound = finish.Points;
+                    found(finish);
+                    if (bound == 0)
+                    {
+                        return best;
+                    }
+                }
+
+                children.Clear();
+                expander.Expand(node, children);
+                foreach (var child in children)
+                {
+                    child.Value = outlook.Of(child, lingering) + (noise * dice.Unit());
+                    Put(child);
+                }
+            }
+        }
+
+        return best;
+    }
+
+    private void Put(Node node)
+    {
+        var layer = aims.LayerOf(node.State);
+        if (layer < layers.Length && node.Score.Points < bound)
+        {
+            (layers[layer] ??= []).Add(node);
+        }
+    }
+
+    /// <summary>The best of a layer, without twins and without too many children of one node.</summary>
+    private List<Node> Kept(List<Node> layer)
+    {
+        layer.Sort(static (x, y) => x.Value.CompareTo(y.Value));
+        twins.Clear();
+        siblings.Clear();
+        var kept = new List<Node>(width);
+        foreach (var node in layer)
+        {
+            if (kept.Count == width)
+            {
+                break;
+            }
+
+            if (node.Score.Points >= bound || !twins.Add(TwinKey(node)))
+            {
+                continue;
+            }
+
+            if (node.Parent is { } parent)
+            {
+                var count = siblings.GetValueOrDefault(parent);
+                if (count == SiblingsKept)
+                {
+                    continue;
+                }
+
+                siblings[parent] = count + 1;
+            }
+
+            kept.Add(node);
+        }
+
+        return kept;
+    }
+
+    private Finish? End(Node node)
+    {
+        var end = lingering.ForEnd(node, out var patches);
+        var score = node.Score.Close(scene, end);
+        return score.Forbidden == 0 && score.Points < bound ? new Finish(node, patches, score.Points) : null;
+    }
+
+    private int TwinKey(Node node)
+    {
+        var state = node.State;
+        var hash = default(HashCode);
+        hash.Add(state.Stance);
+        hash.Add(state.Facing);
+        hash.Add(state.Left);
+        hash.Add(state.Right);
+        hash.Add(state.Bound);
+        hash.Add(state.LastTarget);
+        hash.Add(node.IsOpening ? node.First : node.Row.Reaction);
+        hash.Add(node.MomentsDone);
+        hash.Add(node.Setbacks);
+        var threats = 0;
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            threats += node.Threats[a] == int.MaxValue ? 7 * (a + 1) : node.Threats[a];
+            hash.Add(state.Attackers[a].Posture);
+        }
+
+        hash.Add(threats);
+        return hash.ToHashCode();
+    }
+}

@@ -1,0 +1,63 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+
+namespace Generator.Solver.Constructing;
+
+/// <summary>What all runs of the constructive pass for one scene share.</summary>
+internal sealed class Ground
+{
+    /// <summary>Moments at which the first move may start: at once, or after a turn or a change of stance.</summary>
+    private static readonly int[] FirstStarts = [0, 2, 4];
+
+    public Ground(Scene scene)
+    {
+        Scene = scene;
+        Repertoire = new Repertoire(scene);
+        Aims = new Aims(scene, Repertoire);
+    }
+
+    public Scene Scene { get; }
+
+    public Repertoire Repertoire { get; }
+
+    public Aims Aims { get; }
+
+    /// <summary>The openings of one staging: who comes first, and when.</summary>
+    public IEnumerable<Node> Openings(IReadOnlyList<Placement> placements)
+    {
+        yield return Opening(placements, -1, 0, 0);
+        for (var a = 0; a < Scene.Cast; a++)
+        {
+            var walk = Scene.WalkTime(a, placements[a].Distance.Value);
+            if (placements[a].Entrance > HalfCounts.Zero)
+            {
+                yield return Opening(placements, a, Math.Max(0, placements[a].Entrance.Value + walk - Scene.Settle.ContactAfter.Value), 0);
+                continue;
+            }
+
+            foreach (var start in FirstStarts)
+            {
+                yield return Opening(placements, a, start, Replay.LeadIn(Scene, placements, new Row(start, a, -1, Cue.None, -1, -1, -1, 0)));
+            }
+        }
+    }
+
+    private Node Opening(IReadOnlyList<Placement> placements, int first, int start, int leadIn)
+    {
+        var state = Replay.Open(Scene, placements, leadIn);
+        return new Node
+        {
+            State = state,
+            Score = Score.Begin(Scene, state),
+            Placements = placements,
+            First = first,
+            FirstStart = start,
+            Anchors = [.. placements.Select(_ => Node.AtEntrance)],
+            Lingers = new int[Scene.Cast],
+            Exchanges = new int[Scene.Cast],
+            Threats = [.. Enumerable.Range(0, Scene.Cast).Select(a => Replay.ThreatTime(Scene, state, a))],
+        };
+    }
+}

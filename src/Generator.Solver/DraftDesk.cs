@@ -1,0 +1,78 @@
+using System.Diagnostics;
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Judging;
+
+namespace Generator.Solver;
+
+/// <summary>Where the parts of the engine hand in routines: keeps the best, tells of progress, and stops everybody when it cannot be bettered.</summary>
+internal sealed class DraftDesk(Scene scene, Stopwatch clock, IProgress<DraftProgress>? progress, CancellationTokenSource ends)
+{
+    private readonly Lock door = new();
+    private Verdict? verdict;
+    private string source = string.Empty;
+    private TimeSpan? firstAfter;
+
+    public Scene Scene => scene;
+
+    /// <summary>The best routine so far.</summary>
+    public Routine? Best { get; private set; }
+
+    /// <summary>Takes a routine in when it is better than the best.</summary>
+    /// <exception cref="DisagreementException">The audit forbids it: a fault of the program.</exception>
+    public void Take(string from, Routine routine, Verdict judged)
+    {
+        if (!judged.IsClean)
+        {
+            throw new DisagreementException($"The {from} handed in a routine that the audit forbids: {judged.Findings.First(f => f.Severity >= Severity.Broken).Message}");
+        }
+
+        lock (door)
+        {
+            if (verdict is not null && verdict.Points <= judged.Points)
+            {
+                return;
+            }
+
+            firstAfter ??= clock.Elapsed;
+            (Best, verdict, source) = (routine, judged, from);
+            progress?.Report(new DraftProgress(clock.Elapsed, judged.Points, 0, from));
+            if (judged.Points == 0)
+            {
+                ends.Cancel();
+            }
+        }
+    }
+
+    /// <summary>What came of it all.</summary>
+    public DraftResult Result(IReadOnlyList<(string Name, SourceEnd End)> outcomes)
+    {
+        lock (door)
+        {
+            if (Best is null)
+            {
+                var proof = outcomes.FirstOrDefault(o => o.End.Impossible).End;
+                return new DraftResult
+                {
+                    Status = proof is null ? DraftStatus.OutOfTime : DraftStatus.Impossible,
+                    Clash = proof?.Clash ?? [],
+                    Elapsed = clock.Elapsed,
+                };
+            }
+
+            var bound = outcomes.Count == 0 ? 0 : outcomes.Max(o => o.End.Bound);
+            return new DraftResult
+            {
+                Status = DraftStatus.Found,
+                Routine = Best,
+                Verdict = verdict,
+                Standing = verdict!.Points == 0 ? Standing.Perfect : verdict.Points <= bound ? Standing.ProvenBest : Standing.BestFound,
+                Bound = Math.Min(bound, verdict.Points),
+                FirstAfter = firstAfter,
+                Elapsed = clock.Elapsed,
+                Source = source,
+                Reproducible = outcomes.Any(o => o.Name == source && o.End.ByItself),
+            };
+        }
+    }
+}
