@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Replaying;
+using Exposure = Generator.Rules.Rules.Exposure;
 
 namespace Generator.Solver.Constructing;
 
@@ -32,7 +33,7 @@ internal sealed class Aims
         var spacing = Math.Min(OutSpacing, 0.8 * Total / Math.Max(1, Outs));
         OutTimes = [.. Enumerable.Range(0, Outs).Select(k => Total - ((Outs - 1 - k) * spacing))];
         Moments = [.. brief.Moments.Select((m, i) => ToAim(m, i, repertoire))];
-        FallCaps = [.. brief.Attackers.Select(a => Rules.Rules.Exposure.FallCap(brief, a))];
+        FallCaps = [.. brief.Attackers.Select(a => Exposure.FallCap(brief, a))];
         Arc = ArcShape.Of(brief);
     }
 

@@ -1,0 +1,145 @@
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+using Generator.Domain;
+using Generator.Library;
+using Generator.Rules;
+using Generator.Rules.Judging;
+using Generator.Testing;
+
+namespace Generator.Solver.Tests.Constructing;
+
+public class DraftingTests
+{
+    [Property(MaxTest = 12)]
+    public Property Whatever_is_drafted_passes_the_audit_and_keeps_what_the_brief_fixed()
+    {
+        return Prop.ForAll(Briefs.Seeds().ToArbitrary(), seed =>
+        {
+            var brief = Drafts.Small(seed);
+            var result = Drafts.Draft(brief, seed, 2);
+            if (result.Routine is not { } routine)
+            {
+                return (result.Status != DraftStatus.Found).Label("nothing drafted").Classify(true, "nothing");
+            }
+
+            var verdict = Audit.Of(new Scene(routine.Brief, Drafts.Book), routine);
+            var clean = verdict.IsClean && verdict.Points == result.Verdict!.Points;
+            var kept = brief.Attackers.Zip(routine.Placements).All(p => Keeps(p.First, p.Second));
+            var allOut = routine.Brief.Ending!.Out.Count == brief.Attackers.Count;
+            return (clean && kept && allOut).Label($"clean {clean}, placements kept {kept}, all out {allOut}").Classify(true, "drafted");
+        });
+    }
+
+    [Fact]
+    public void Most_small_briefs_are_drafted()
+    {
+        var found = Enumerable.Range(0, 10).Count(seed => Drafts.Draft(Drafts.Small(seed), seed, 4).Status == DraftStatus.Found);
+        Assert.True(found >= 8, $"{found} of 10");
+    }
+
+    [Fact]
+    public void The_scenario_of_the_tool_is_drafted_with_its_hero_moment_setback_and_pause()
+    {
+        var result = Drafts.Draft(BundledScenario.Brief(Drafts.Book));
+        Assert.Equal(DraftStatus.Found, result.Status);
+        var moves = result.Routine!.Moves;
+        Assert.Contains(moves, m => m.Technique!.StartsWith("hip-throw", StringComparison.Ordinal) && m.Attacker == 0 && m.Start.Value is >= 38 and <= 66);
+        Assert.Equal(1, moves.Count(m => Drafts.Book.Technique(m.Technique!).Family == Family.Setback));
+        Assert.Equal(1, moves.Count(m => Drafts.Book.Technique(m.Technique!) is { Family: Family.Pause, Recovery: false }));
+    }
+
+    [Fact]
+    public void The_same_seed_gives_the_same_routine_and_another_seed_another()
+    {
+        var first = Drafts.Draft(Drafts.Plain(), 5);
+        var again = Drafts.Draft(Drafts.Plain(), 5);
+        var other = Drafts.Draft(Drafts.Plain(), 6);
+        Assert.True(first.Reproducible);
+        Assert.True(again.Reproducible);
+        Assert.Equal(first.Routine!.Placements, again.Routine!.Placements);
+        Assert.Equal(first.Routine.Moves, again.Routine.Moves);
+        Assert.NotEqual(first.Routine.Moves, other.Routine!.Moves);
+    }
+
+    [Fact]
+    public void Moves_alone_can_give_the_length()
+    {
+        var result = Drafts.Draft(Drafts.Plain() with { Length = new Length(null, 14, 1) });
+        Assert.InRange(result.Routine!.Moves.Count, 13, 15);
+    }
+
+    [Fact]
+    public void Counts_and_moves_can_give_the_length_together()
+    {
+        var result = Drafts.Draft(Drafts.Plain() with { Length = new Length(26, 12, 4) });
+        Assert.InRange(result.Routine!.Moves.Count, 11, 13);
+    }
+
+    [Fact]
+    public void A_run_of_moves_stands_where_the_brief_fixes_it()
+    {
+        var moment = new Moment([new MomentMove("hip-throw", "Bruno", null, null), new MomentMove("stomp-finish", "Bruno", null, null)], new HalfCounts(20), new HalfCounts(44));
+        var moves = Drafts.Draft(Drafts.Plain(moment)).Routine!.Moves;
+        var at = moves.ToList().FindIndex(m => m.Technique!.StartsWith("hip-throw", StringComparison.Ordinal) && m.Start.Value is >= 20 and <= 44);
+        Assert.True(at >= 0);
+        Assert.StartsWith("stomp-finish", moves[at + 1].Technique, StringComparison.Ordinal);
+        Assert.Equal(0, moves[at + 1].Attacker);
+    }
+
+    [Fact]
+    public void Who_goes_out_last_is_as_the_brief_asks_and_who_may_stay_in_stays()
+    {
+        var brief = Drafts.Plain() with
+        {
+            Attackers = [.. Drafts.Plain().Attackers, new AttackerPart { Name = "Piet" }],
+            Length = new Length(36, null, 6),
+            Ending = new Ending(["Bruno", "Wanda"], "Wanda"),
+        };
+        var moves = Drafts.Draft(brief).Routine!.Moves;
+        var outs = moves.Where(m => m.Reaction is not null && Drafts.Book.Reaction(m.Reaction).Posture == Posture.Out).Select(m => m.Attacker).ToList();
+        Assert.Equal([0, 1], outs);
+    }
+
+    [Fact]
+    public void A_stop_keeps_the_best_so_far()
+    {
+        // Two attackers who are both to have nine exchanges in ten: no routine is without points.
+        var brief = Drafts.Plain() with { Attackers = [.. Drafts.Plain().Attackers.Select(a => a with { SharePercent = 90 })] };
+        using var stop = new CancellationTokenSource();
+        var told = new StopAtFirst(stop);
+        var result = Drafting.Draft(brief, Drafts.Book, new DraftOptions { Time = TimeSpan.FromHours(1) }, told, stop.Token);
+        Assert.Equal(DraftStatus.Found, result.Status);
+        Assert.True(result.Verdict!.Points > 0);
+        Assert.Equal(Standing.BestFound, result.Standing);
+        Assert.False(result.Reproducible);
+        Assert.Equal(told.Points, result.Verdict.Points);
+    }
+
+    [Fact]
+    public void Time_that_is_too_short_for_anything_is_said_so()
+    {
+        using var stop = new CancellationTokenSource();
+        stop.Cancel();
+        var result = Drafting.Draft(Drafts.Plain(), Drafts.Book, new DraftOptions(), null, stop.Token);
+        Assert.Equal(DraftStatus.OutOfTime, result.Status);
+        Assert.Null(result.Routine);
+    }
+
+    /// <summary>Stops the search when the first routine is told.</summary>
+    private sealed class StopAtFirst(CancellationTokenSource stop) : IProgress<DraftProgress>
+    {
+        public int? Points { get; private set; }
+
+        public void Report(DraftProgress value)
+        {
+            Points = value.BestPoints;
+            stop.Cancel();
+        }
+    }
+
+    private static bool Keeps(AttackerPart part, Placement placement) =>
+        (part.Bearing is null || part.Bearing == placement.Bearing)
+        && (part.Distance is null || part.Distance == placement.Distance)
+        && (part.Entrance is null || part.Entrance == placement.Entrance);
+}

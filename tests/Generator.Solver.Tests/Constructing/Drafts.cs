@@ -1,0 +1,59 @@
+using Generator.Domain;
+using Generator.Library;
+using Generator.Testing;
+
+namespace Generator.Solver.Tests.Constructing;
+
+/// <summary>Briefs to draft with the library that comes with the program, and how to draft them.</summary>
+internal static class Drafts
+{
+    private static readonly string[] Names = ["Bruno", "Wanda", "Piet"];
+
+    private static readonly Lazy<Book> Loaded = new(() =>
+    {
+        var read = LibraryLoader.LoadBundled();
+        return read.Value ?? throw new InvalidOperationException(read.ToText());
+    });
+
+    public static Book Book => Loaded.Value;
+
+    /// <summary>A small brief that makes sense, from its seed.</summary>
+    public static Brief Small(int seed)
+    {
+        var chance = new Chance(seed);
+        var cast = chance.Whole(1, 3);
+        var counts = chance.Whole(8 * cast, 30);
+        return new Brief
+        {
+            Tempo = new Tempo(chance.Whole(80, 120)),
+            Length = chance.Percent(70) ? new Length(counts, null, 4) : new Length(null, counts / 2, 2),
+            Attackers = [.. Names.Take(cast).Select((n, i) => Attacker(chance, n, i * Bearing.Circle / cast))],
+            Arc = chance.Any<Arc>(),
+            Setbacks = chance.Maybe(() => chance.Whole(0, 1)),
+            Pauses = chance.Maybe(() => chance.Whole(0, 1)),
+            Cameras = chance.List(0, 2, i => new Camera("camera " + i, new Bearing(12 * i), new Centimetres(500), new Centimetres(150))),
+        };
+    }
+
+    /// <summary>Two trained attackers and a length of 24 counts.</summary>
+    public static Brief Plain(params IReadOnlyList<Moment> moments) => new()
+    {
+        Length = new Length(24, null, 4),
+        Attackers = [new AttackerPart { Name = "Bruno", Skill = Skill.Stunt }, new AttackerPart { Name = "Wanda" }],
+        Moments = moments,
+    };
+
+    public static DraftResult Draft(Brief brief, int seed = 1, int seconds = 20) =>
+        Drafting.Draft(brief, Book, new DraftOptions { Seed = seed, Time = TimeSpan.FromSeconds(seconds) });
+
+    private static AttackerPart Attacker(Chance chance, string name, int bearing) => new()
+    {
+        Name = name,
+        Skill = chance.One([Skill.Trained, Skill.Stunt]),
+        Speed = chance.Whole(120, 400),
+        Bearing = chance.Percent(50) ? new Bearing(bearing + chance.Whole(-1, 1)) : null,
+        Distance = chance.Percent(50) ? new Centimetres(chance.Whole(150, 350)) : null,
+        Entrance = chance.Percent(20) ? new HalfCounts(chance.Whole(0, 10)) : null,
+        Limits = chance.Some(["no-back-fall", "no-thrown-over-fall"], 20),
+    };
+}
