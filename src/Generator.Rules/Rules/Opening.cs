@@ -77,7 +77,7 @@ public sealed class Opening : Rule
     {
         var who = Words.Name(scene, step.Row.Attacker);
         var before = step.Before.Attackers[step.Row.Attacker];
-        if (step.TargetPosture is null && step.Start > before.OpenUntil && technique.Needs.Contains(before.Posture))
+        if (step.Start > before.OpenUntil && before.Posture != Posture.Ready && technique.Needs.Contains(before.Posture))
         {
             return At(scene, step, Severity.Broken, $"The opening is over: {who} was {Words.Of(before.Posture)} until count {new HalfCounts(before.OpenUntil).ToCountText()}, and {Words.Low(technique.Name)} comes at {new HalfCounts(step.Start).ToCountText()}.") with
             {

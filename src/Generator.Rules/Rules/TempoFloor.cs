@@ -43,7 +43,7 @@ public sealed class TempoFloor : Rule
         var seconds = scene.Brief.Tempo.SecondsIn(length);
         if (seconds < fewest && tally.Count(Severity.Unsafe))
         {
-            tally.Tell(At(scene, step, Severity.Unsafe, $"At {scene.Brief.Tempo.CountsPerMinute} counts a minute {name} has {Words.Seconds(seconds)}; it needs {Words.Seconds(fewest)}.") with
+            tally.Tell(At(scene, step, Severity.Unsafe, $"At {scene.Brief.Tempo.CountsPerMinute} counts a minute {Words.Low(name)} has {Words.Seconds(seconds)}; it needs {Words.Seconds(fewest)}.") with
             {
                 Measured = seconds,
                 Allowed = fewest,

@@ -1,0 +1,57 @@
+using Generator.Domain;
+using Generator.Rules.Tests.Fights;
+
+namespace Generator.Rules.Tests.Chains;
+
+/// <summary>Whole sequences under all rules at once, as written and in the mirror.</summary>
+public sealed class ChainTests
+{
+    public static TheoryData<string, string> Flowing => FlowingChains.All;
+
+    public static TheoryData<string, string> OneSided => FlowingChains.OneSided;
+
+    public static TheoryData<string, string, string> Broken => BrokenChains.All;
+
+    [Theory]
+    [MemberData(nameof(Flowing))]
+    public void A_sequence_that_flows_has_no_finding(string start, string moves) =>
+        Assert.Empty(Findings(Fight.Of(start, Open(moves)), moves));
+
+    [Theory]
+    [MemberData(nameof(Flowing))]
+    public void A_sequence_that_flows_does_so_in_the_mirror(string start, string moves) =>
+        Assert.Empty(Findings(FightMirror.Of(Fight.Of(start, Open(moves))), moves));
+
+    [Theory]
+    [MemberData(nameof(OneSided))]
+    public void A_sequence_on_one_side_is_only_told_so(string start, string moves)
+    {
+        foreach (var fight in (Fight[])[Fight.Of(start, Open(moves)), FightMirror.Of(Fight.Of(start, Open(moves)))])
+        {
+            Assert.Equal(1, fight.Audit().Points);
+            Assert.EndsWith("is the fourth move in a row on one side.", Assert.Single(Findings(fight, moves)), StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Broken))]
+    public void A_planted_fault_is_found_by_its_rule_alone(string rule, string start, string moves) =>
+        Assert.Equal([rule], Findings(Fight.Of(start, Open(moves)), moves).Select(f => f.Split(':')[0]).Distinct(StringComparer.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(Broken))]
+    public void A_planted_fault_is_found_in_the_mirror(string rule, string start, string moves) =>
+        Assert.Equal([rule], Findings(FightMirror.Of(Fight.Of(start, Open(moves))), moves).Select(f => f.Split(':')[0]).Distinct(StringComparer.Ordinal));
+
+    private const string Ends = "; END";
+
+    private static string Open(string moves) => moves.Replace(Ends, string.Empty, StringComparison.Ordinal);
+
+    /// <summary>A sequence may stop in the middle of a hold: only one marked END must have let go.</summary>
+    private static IReadOnlyList<string> Findings(Fight fight, string moves) =>
+    [
+        .. fight.Audit().Findings
+            .Where(f => moves.EndsWith(Ends, StringComparison.Ordinal) || f is not { Rule: "grip", Move: 0 })
+            .Select(f => $"{f.Rule}: {f.Severity} move {f.Move} {f.Message}"),
+    ];
+}

@@ -1,0 +1,8 @@
+namespace Generator.Rules.Tests.Fights;
+
+/// <summary>The test shows a fight in which this rule finds something.</summary>
+[AttributeUsage(AttributeTargets.Method, AllowMultiple = true)]
+internal sealed class FailsAttribute(string rule) : Attribute
+{
+    public string Rule { get; } = rule;
+}

@@ -1,0 +1,39 @@
+using Generator.Domain;
+using Generator.Rules.Tests.Fights;
+
+namespace Generator.Rules.Tests.Rules;
+
+public sealed class FlowStanceTests
+{
+    private const string Start = "left-lead Bruno@12/250";
+
+    private static Found Judge(string start, string moves) => Verify.Rule("flow-stance").Given(Fight.Of(start, moves));
+
+    [Fact]
+    [Fails("flow-stance")]
+    public void From_the_back_to_the_feet_takes_four_counts() =>
+        Judge(Start, "swing-right > knocked-down {presses-on} ; +7 cross-right {head-back}").Finds(1, 2).As(Severity.Broken).Measures(3.5m, 4m, "counts");
+
+    [Fact]
+    [Passes("flow-stance")]
+    public void With_four_counts_the_hero_is_up() =>
+        Judge(Start, "swing-right > knocked-down {presses-on} ; +8 cross-right {head-back}").FindsNothing();
+
+    [Theory]
+    [InlineData(13, 1)]
+    [InlineData(14, 0)]
+    public void A_novice_hero_gets_up_more_slowly(int gap, int findings) =>
+        Judge("left-lead Bruno@12/250 hero=novice", $"swing-right > knocked-down {{presses-on}} ; +{gap} cross-right {{head-back}}").Finds(findings, 2);
+
+    [Fact]
+    public void A_foot_must_come_down_first() =>
+        Judge(Start, "round-kick-low-right > shin-check-left {limb-stopped} ; +1 cross-right {head-back}").Finds(1, 2);
+
+    [Fact]
+    public void A_kick_from_the_raised_knee_needs_no_change() =>
+        Judge(Start, "round-kick-low-right > shin-check-left {limb-stopped} ; raised-push-kick-left {staggers-back}").FindsNothing();
+
+    [Fact]
+    public void A_hero_who_is_bound_keeps_the_feet_where_they_are() =>
+        Judge("square Bruno@12/150", "headlock-right > headlocked {keeps-grip} ; +20 cross-right {head-back}").Finds(1, 2).Says("cannot start from");
+}

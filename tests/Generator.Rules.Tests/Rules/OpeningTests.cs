@@ -1,0 +1,64 @@
+using Generator.Domain;
+using Generator.Rules.Tests.Fights;
+
+namespace Generator.Rules.Tests.Rules;
+
+public sealed class OpeningTests
+{
+    private const string Block = "swing-right > outside-block-left {limb-stopped} ; ";
+
+    private static Found Judge(string moves, string start = "left-lead Bruno@12/250") => Verify.Rule("opening").Given(Fight.Of(start, moves));
+
+    [Fact]
+    [Fails("opening")]
+    public void A_knee_to_the_head_needs_somebody_folded() =>
+        Judge(Block + "cross-right {head-back} ; knee-to-head-left {back-fall}").Finds(1, 3).As(Severity.Broken).Says("with the head back");
+
+    [Fact]
+    [Passes("opening")]
+    public void Folded_it_finds_one() => Judge(Block + "body-punch-right {folds} ; knee-to-head-left {back-fall}").FindsNothing();
+
+    /// <summary>0.9 s are 3 half counts from the end of the parry.</summary>
+    [Theory]
+    [InlineData(3, 0)]
+    [InlineData(4, 1)]
+    public void An_opening_is_over_in_time(int gap, int findings) =>
+        Judge($"swing-right > parry-down-left {{head-drops}} ; +{gap} uppercut-right {{head-back}}").Finds(findings, 2);
+
+    [Fact]
+    public void It_tells_by_how_much() =>
+        Judge("swing-right > parry-down-left {head-drops} ; +4 uppercut-right {head-back}").Measures(0.5m, 0, "counts").Says("until count 3&");
+
+    [Fact]
+    public void Whoever_is_ready_again_is_no_opening_for_an_uppercut() =>
+        Judge("swing-right > parry-down-left {head-drops} ; +12 uppercut-right {head-back}").Finds(1, 2);
+
+    [Fact]
+    public void A_defence_is_no_follow_up() => Judge(Block + "outside-block-right {limb-stopped}").Finds(1, 2).Says("only answers an attack");
+
+    [Fact]
+    public void An_escape_opens_the_grip_it_is_made_for() =>
+        Judge("headlock-right > headlocked {keeps-grip} ; headlock-slip-right {limb-swept-in}", "square Bruno@12/150").FindsNothing();
+
+    [Fact]
+    public void And_no_other() => Judge("headlock-right > headlocked {keeps-grip} ; hip-frame {grip-breaks}", "square Bruno@12/150").Finds(1, 2);
+
+    [Theory]
+    [InlineData("cross-right {folds}", "does not suit")]
+    [InlineData("cross-right", "leaves open how Bruno reacts")]
+    [InlineData("body-punch-right {jolts-in-hold}", "held by the hero")]
+    [InlineData("body-punch-right {keeps-grip}", "gripping already")]
+    [InlineData("double-palm {crashes-into}", "needs a second attacker")]
+    [InlineData("heads-together {out-crumples}", "needs a second attacker")]
+    public void The_reaction_suits_the_technique_and_the_moment(string move, string words) => Judge(Block + "+1 " + move).Finds(1, 2).Says(words);
+
+    [Fact]
+    public void Knocked_flat_one_can_be_pinned() => Judge(Block + "cross-right {sits-down} ; knee-pin-right {pinned} ; ground-punch-right {jolts-in-hold} ; let-go {left-lying}").FindsNothing();
+
+    [Fact]
+    public void Only_somebody_lying_jerks_on_the_floor() =>
+        Judge(Block + "cross-right {sits-down} ; knee-pin-right {pinned} ; ground-punch-right {jerks-on-floor}").Finds(1, 4).Says("on the back already");
+
+    [Fact]
+    public void Of_somebody_out_another_rule_speaks() => Judge(Block + "finishing-cross-right {out-flat} ; cross-right {head-back}").FindsNothing();
+}

@@ -1,0 +1,41 @@
+using Generator.Domain;
+using Generator.Rules.Tests.Fights;
+
+namespace Generator.Rules.Tests.Rules;
+
+/// <summary>A sit fall takes 3.3 s, 11 half counts, and 2 of margin; from 127 cm there is 1 half count to walk: 14 from the end of the move.</summary>
+public sealed class ResetWindowTests
+{
+    private const string Falls = "swing-right > outside-block-left {limb-stopped} ; cross-right {sits-down}";
+
+    private static Found Judge(string moves) => Verify.Rule("reset-window").Given(Fight.Of("left-lead Bruno@12/250", moves));
+
+    [Fact]
+    [Fails("reset-window")]
+    public void A_fallen_attacker_is_not_back_at_once() =>
+        Judge(Falls + " ; +11 swing-left > duck {overswings}").Finds(1, 3).As(Severity.Unsafe).Measures(9.5m, 10m, "count");
+
+    [Fact]
+    [Passes("reset-window")]
+    public void But_in_time() => Judge(Falls + " ; +12 swing-left > duck {overswings}").FindsNothing();
+
+    [Theory]
+    [InlineData(15, 1)]
+    [InlineData(16, 0)]
+    public void Lingering_takes_longer(int gap, int findings) => Judge($"{Falls} ~4 ; +{gap} swing-left > duck {{overswings}}").Finds(findings, 3);
+
+    [Theory]
+    [InlineData(15, 1)]
+    [InlineData(16, 0)]
+    public void So_does_walking_round(int gap, int findings) => Judge($"{Falls} ; Bruno@1: +{gap} swing-left > duck {{overswings}}").Finds(findings, 3);
+
+    [Theory]
+    [InlineData(16, 1)]
+    [InlineData(17, 0)]
+    public void A_novice_takes_longer_to_get_up(int gap, int findings) =>
+        Verify.Rule("reset-window").Given(Fight.Of("left-lead Bruno@12/250", $"{Falls} ; +{gap} swing-left > duck {{overswings}}").WithAttacker(0, b => b with { Skill = Skill.Novice })).Finds(findings, 3);
+
+    [Fact]
+    public void Of_somebody_out_another_rule_speaks() =>
+        Judge("swing-right > outside-block-left {limb-stopped} ; finishing-cross-right {out-flat} ; swing-left > duck {overswings}").FindsNothing();
+}

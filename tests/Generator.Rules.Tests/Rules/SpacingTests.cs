@@ -1,0 +1,41 @@
+using Generator.Domain;
+using Generator.Rules.Tests.Fights;
+
+namespace Generator.Rules.Tests.Rules;
+
+public sealed class SpacingTests
+{
+    private const string Block = "swing-right > outside-block-left {limb-stopped}";
+
+    private static Found Judge(string start, string moves) => Verify.Rule("spacing").Given(Fight.Of(start, moves));
+
+    /// <summary>2 × 1.5 m × sin 15°.</summary>
+    [Fact]
+    [Fails("spacing")]
+    public void Two_open_too_close() =>
+        Judge("left-lead Bruno@12/250 Wanda@2/150 Piet@3/150", string.Empty).Finds(1, 0).As(Severity.Unsafe).Measures(0.78m, 1, "m").Concerns("Wanda, Piet");
+
+    [Theory]
+    [Passes("spacing")]
+    [InlineData("left-lead Bruno@12/250 Wanda@2/200 Piet@3/200")]
+    [InlineData("left-lead Bruno@12/250 Wanda@2/150 Piet@4/150")]
+    public void A_metre_apart_is_well(string start) => Judge(start, Block).FindsNothing();
+
+    [Fact]
+    public void Everybody_opens_on_the_floor() => Judge("left-lead Bruno@12/571", Block).Finds(1, 0).Measures(5.71m, 5.70m, "m");
+
+    [Fact]
+    public void The_opener_comes_too_close_to_one_who_stands_ready() => Judge("left-lead Bruno@12/250 Wanda@1/120", Block).Finds(1, 1).Says("0.60 m apart");
+
+    [Fact]
+    public void Who_is_busy_going_down_is_not_standing() =>
+        Judge("left-lead Bruno@12/250 Wanda@1/250", Block + " ; cross-right {sits-down} ; Wanda: +1 swing-right > outside-block-left {limb-stopped}").FindsNothing();
+
+    [Fact]
+    public void Coming_from_another_bearing_needs_floor_there()
+    {
+        var fight = Fight.Of("left-lead Bruno@12/250", "Bruno@3: swing-right > outside-block-left {limb-stopped}");
+        Verify.Rule("spacing").Given(fight.With(b => b with { Floor = b.Floor with { Width = new(400), MarkX = new(200) } })).Finds(1, 1).Measures(2.5m, 1.7m, "m");
+        Verify.Rule("spacing").Given(fight).FindsNothing();
+    }
+}
