@@ -42,4 +42,9 @@ public sealed class GripTests
 
     [Fact]
     public void An_escape_needs_a_grip() => Judge("swing-right > outside-block-left {limb-stopped} ; +1 wedge-up {limb-swept-out}").Finds(1, 2).Says("nobody grips Ines");
+
+    /// <summary>Pushing Wanda off takes both hands, and the left one has Bruno.</summary>
+    [Fact]
+    public void A_held_attacker_is_not_simply_forgotten() =>
+        Judge(Caught + "Wanda: +1 jab-right > slip-left {falls-short} ; collar-hold-right {held-fast} ; release-push {staggers-back} ; Bruno: pull-past-left {rolls-through}").Finds(1, 4).Says("Bruno, who is simply forgotten");
 }
