@@ -1,0 +1,81 @@
+using System.Diagnostics;
+
+namespace Generator.Cli.Tests.Readme;
+
+/// <summary>What the README shows is run as it stands, as a program of its own, in a folder with the README's files.</summary>
+public class ReadmeTests
+{
+    private const string Start = "dotnet run --project src/Generator.Cli -- ";
+
+    [Fact]
+    public async Task Every_command_of_the_readme_runs_as_it_says()
+    {
+        using var rig = new Rig();
+        var (ran, compared) = (0, 0);
+        var last = string.Empty;
+        foreach (var block in ReadmeBlock.All())
+        {
+            switch (block.Mark.Split(", "))
+            {
+                case [['f', 'i', 'l', 'e', ':', .. var name]]:
+                    rig.File(name.Trim(), block.Text);
+                    break;
+                case ["output"]:
+                    Assert.Equal(block.Text, last);
+                    compared++;
+                    break;
+                case ["run", .. var exit]:
+                    foreach (var line in block.Text.Split('\n', StringSplitOptions.RemoveEmptyEntries))
+                    {
+                        Assert.StartsWith(Start, line, StringComparison.Ordinal);
+                        last = await Run(rig.Folder, line[Start.Length..], exit is [var code] ? code : "exit 0");
+                        ran++;
+                    }
+
+                    break;
+                default:
+                    Assert.Fail($"The README has a mark that nothing reads: {block.Mark}.");
+                    break;
+            }
+        }
+
+        Assert.True(ran >= 8 && compared >= 1, $"{ran} commands, {compared} outputs");
+    }
+
+    [Fact]
+    public void The_readme_and_the_build_script_run_the_tests_in_the_same_way()
+    {
+        const string Command = "dotnet test Generator.sln";
+        Assert.Contains("\n" + Command + "\n", File.ReadAllText(Path.Combine(ReadmeBlock.Top, "README.md")).ReplaceLineEndings("\n"), StringComparison.Ordinal);
+        Assert.Contains("\n" + Command + " 2>&1 ", File.ReadAllText(Path.Combine(ReadmeBlock.Top, ".ci", "run")).ReplaceLineEndings("\n"), StringComparison.Ordinal);
+    }
+
+    /// <summary>Runs the program and returns what it printed; a draft is given five seconds where the line says nothing.</summary>
+    private static async Task<string> Run(string folder, string line, string exit)
+    {
+        var start = new ProcessStartInfo("dotnet") { WorkingDirectory = folder, UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true };
+        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "generator.dll"));
+        foreach (var word in Words(line))
+        {
+            start.ArgumentList.Add(word);
+        }
+
+        if (line.StartsWith("draft", StringComparison.Ordinal) && !line.Contains("--time", StringComparison.Ordinal))
+        {
+            start.ArgumentList.Add("--time");
+            start.ArgumentList.Add("5");
+        }
+
+        using var process = Process.Start(start)!;
+        var errors = process.StandardError.ReadToEndAsync();
+        var output = await process.StandardOutput.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        Assert.True(string.Equals(exit, $"exit {process.ExitCode}", StringComparison.Ordinal), $"{line}: exit {process.ExitCode} instead of {exit}\n{await errors}{output}");
+        Assert.NotEmpty(output);
+        return output.ReplaceLineEndings("\n");
+    }
+
+    /// <summary>Words of a shell line, of which only double quotation marks are understood.</summary>
+    private static IEnumerable<string> Words(string line) =>
+        line.Split('"').SelectMany((part, i) => i % 2 == 1 ? [part] : part.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+}
