@@ -70,7 +70,7 @@ internal static class MoveLines
 
     private static IEnumerable<string> One(Scene scene, Move move, Step step)
     {
-        var attack = step.Attack is { } a ? $"{a.Name} from {Words.Clock(step.TargetBearing)}" : string.Empty;
+        var attack = step.Attack is { } a ? $"{a.Name} from {new Bearing(step.TargetBearing).ToClockText()}" : string.Empty;
         var technique = step.Technique?.Name ?? "(nothing answers it)";
         return Cells(Words.Count(step.Start), attack, technique, step.Reaction?.Name ?? string.Empty)
             .Concat(StepDetails.Of(scene, move, step).SelectMany(l => Detail(l, '.')));

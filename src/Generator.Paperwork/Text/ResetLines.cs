@@ -49,9 +49,13 @@ internal static class ResetLines
             return $"{name} does not come again";
         }
 
-        return next.Attack is null
-            ? $"{name} stays near, next at {Words.Count(next.Start)}"
-            : $"{name} back at {Words.Count(next.Start)} from {Words.Clock(next.TargetBearing)} (could land from {Words.Count(Replay.ThreatTime(scene, steps[last].After, attacker))})";
+        if (next.Attack is null)
+        {
+            return $"{hero} takes {name} on again at {Words.Count(next.Start)}";
+        }
+
+        var soonest = Replay.ThreatTime(scene, steps[last].After, attacker) + (next.WalkRound * scene.Settle.WalkRoundPerHalfHour.Value);
+        return $"{name} back at {Words.Count(next.Start)} from {Words.Clock(next.TargetBearing)}, lands at {Words.Count(next.Contact)} (no sooner than {Words.Count(soonest)})";
     }
 
     private static string Until(Step? next) => next is null ? string.Empty : $" until {Words.Count(next.Start)}";

@@ -11,6 +11,7 @@ internal static class StepDetails
     {
         IReadOnlyList<string?> details =
         [
+            step.WalkRound > 0 ? $"comes round from {Words.Clock(step.Before.Attackers[step.Row.Attacker].Bearing)}" : null,
             CueOf(scene, step),
             Settles(scene, step),
             Opening(scene, step),
