@@ -12,7 +12,7 @@ internal static class CastLines
         var width = Math.Min(LongestName, brief.Attackers.Select(a => Page.LengthOf(a.Name)).Append(Page.LengthOf(brief.Hero.Name)).Max());
         yield return "CAST";
         var hero = brief.Hero;
-        var opening = $"hero on the mark, facing 12, {Words.Of(hero.OpeningStance)}{Limits(hero)}";
+        var opening = $"the hero, on the mark, facing 12, {Words.Of(hero.OpeningStance)}{Limits(hero)}";
         foreach (var line in One(string.Empty, hero, opening, width))
         {
             yield return line;
