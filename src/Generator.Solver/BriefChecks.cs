@@ -105,7 +105,7 @@ internal static class BriefChecks
         }
     }
 
-    /// <summary>Why no version of the technique can be done; null when one can.</summary>
+    /// <summary>Why no version of the move can be done by anybody whom it may concern; null when one can.</summary>
     private static string? WhyNot(Scene scene, MomentMove move)
     {
         string? reason = $"there is no technique {move.Technique}";
@@ -117,7 +117,59 @@ internal static class BriefChecks
                 continue;
             }
 
-            reason = scene.Able.WhyNotTechnique(t) ?? (CanDo(scene, t) ? null : $"at this tempo {technique.Name} is faster than its fewest seconds");
+            reason = scene.Able.WhyNotTechnique(t) ?? (CanDo(scene, t) ? WhyNobody(scene, t, move) : $"at this tempo {technique.Name} is faster than its fewest seconds");
+            if (reason is null)
+            {
+                return null;
+            }
+        }
+
+        return reason;
+    }
+
+    /// <summary>Why no attacker whom the move may concern can be its partner.</summary>
+    private static string? WhyNobody(Scene scene, int technique, MomentMove move)
+    {
+        if (scene.Book.Techniques[technique].HasNoTarget)
+        {
+            return move.Attacker is null ? null : $"{scene.Book.Techniques[technique].Name} has no partner";
+        }
+
+        string? reason = $"{move.Attacker} is not in the cast";
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            if (move.Attacker is not null && scene.Brief.Attackers[a].Name != move.Attacker)
+            {
+                continue;
+            }
+
+            reason = scene.Able.WhyNotOn(technique, a) ?? WhyNoReaction(scene, technique, a, move.Reaction);
+            if (reason is null)
+            {
+                return null;
+            }
+        }
+
+        return reason;
+    }
+
+    private static string? WhyNoReaction(Scene scene, int technique, int attacker, string? wanted)
+    {
+        var (name, suiting) = (scene.Book.Techniques[technique].Name, scene.Book.Techniques[technique].Reactions);
+        if (wanted is not null && !suiting.Contains(wanted))
+        {
+            return $"the reaction {wanted} does not suit {name}";
+        }
+
+        string? reason = null;
+        foreach (var id in suiting)
+        {
+            if (wanted is not null && id != wanted)
+            {
+                continue;
+            }
+
+            reason = scene.Able.WhyNotReaction(scene.Book.ReactionIndex(id), attacker);
             if (reason is null)
             {
                 return null;

@@ -9,6 +9,7 @@ namespace Generator.Solver;
 internal sealed class DraftDesk(Scene scene, Stopwatch clock, IProgress<DraftProgress>? progress, CancellationTokenSource ends)
 {
     private readonly Lock door = new();
+    private readonly int least = BriefBound.Of(scene);
     private Verdict? verdict;
     private string source = string.Empty;
     private TimeSpan? firstAfter;
@@ -36,8 +37,8 @@ internal sealed class DraftDesk(Scene scene, Stopwatch clock, IProgress<DraftPro
 
             firstAfter ??= clock.Elapsed;
             (Best, verdict, source) = (routine, judged, from);
-            progress?.Report(new DraftProgress(clock.Elapsed, judged.Points, 0, from));
-            if (judged.Points == 0)
+            progress?.Report(new DraftProgress(clock.Elapsed, judged.Points, least, from));
+            if (judged.Points <= least)
             {
                 ends.Cancel();
             }
@@ -60,7 +61,7 @@ internal sealed class DraftDesk(Scene scene, Stopwatch clock, IProgress<DraftPro
                 };
             }
 
-            var bound = outcomes.Count == 0 ? 0 : outcomes.Max(o => o.End.Bound);
+            var bound = outcomes.Select(o => o.End.Bound).Append(least).Max();
             return new DraftResult
             {
                 Status = DraftStatus.Found,

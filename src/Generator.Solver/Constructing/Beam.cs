@@ -26,6 +26,7 @@ internal sealed class Beam
     private readonly List<Node> children = [];
     private readonly HashSet<int> twins = [];
     private readonly Dictionary<Node, int> siblings = [];
+    private readonly int least;
     private int bound;
 
     /// <param name="ground">What every run shares.</param>
@@ -36,6 +37,7 @@ internal sealed class Beam
     public Beam(Ground ground, Dice dice, int width, double noise, int bound)
     {
         (scene, aims, this.dice, this.width, this.noise, this.bound) = (ground.Scene, ground.Aims, dice, width, noise, bound);
+        least = ground.Least;
         expander = new Expander(ground, dice);
         outlook = new Outlook(aims);
         lingering = new Lingering(scene);
@@ -74,7 +76,7 @@ internal sealed class Beam
                     best = finish;
                     bound = finish.Points;
                     found(finish);
-                    if (bound == 0)
+                    if (bound <= least)
                     {
                         return best;
                     }

@@ -38,7 +38,7 @@ public sealed class ConstructivePass : IRoutineSource
             best = better;
             var (routine, verdict) = Draftsman.Write(scene, best);
             found(routine, verdict);
-            if (best.Points == 0)
+            if (best.Points <= ground.Least)
             {
                 return new SourceEnd { ByItself = true };
             }
@@ -53,10 +53,10 @@ public sealed class ConstructivePass : IRoutineSource
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         var told = best is null ? 0 : 1;
 
-        // The very first routine is shown at once; a perfect one waits for the lane before it, so that always the same one is shown.
+        // The very first routine is shown at once; one that cannot be bettered waits for the lane before it, so that always the same one is shown.
         void First(Finish finish)
         {
-            if (finish.Points > 0 && Interlocked.Exchange(ref told, 1) == 0)
+            if (finish.Points > ground.Least && Interlocked.Exchange(ref told, 1) == 0)
             {
                 var (routine, verdict) = Draftsman.Write(ground.Scene, finish);
                 found(routine, verdict);
@@ -71,7 +71,7 @@ public sealed class ConstructivePass : IRoutineSource
         }
         finally
         {
-            if (finishes[0] is null or { Points: 0 } && (finishes[0] is not null || stop.IsCancellationRequested))
+            if (finishes[0]?.Points <= ground.Least)
             {
                 ends.Cancel();
             }

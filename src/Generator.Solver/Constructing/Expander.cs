@@ -160,9 +160,20 @@ internal sealed class Expander(Ground ground, Dice dice)
             return false;
         }
 
-        var (bearing, from) = (node.State.Attackers[a].Bearing, -1);
-        if (choice.Attack >= 0 && dice.Percent(15) && WalkedRound(node, a, ref least) is { } other)
+        var attacker = node.State.Attackers[a];
+        if (choice.Attack < 0 && !Reaches(choice.Technique, a, attacker.Distance))
         {
+            return false;
+        }
+
+        var (bearing, from) = (attacker.Bearing, -1);
+        if (choice.Attack >= 0 && (dice.Percent(10) || CrowdAt(node, a, choice.Attack, bearing, node.State.Time + least) is null))
+        {
+            if (WalkedRound(node, a, ref least) is not { } other || CrowdAt(node, a, choice.Attack, other, node.State.Time + least) is null)
+            {
+                return false;
+            }
+
             (bearing, from) = (other, other);
         }
 
@@ -180,6 +191,41 @@ internal sealed class Expander(Ground ground, Dice dice)
         var reaction = choice.Reactions.Length == 0 ? -1 : choice.Reactions[dice.Next(choice.Reactions.Length)];
         var row = new Row(start, a, from, cue, choice.Attack, choice.Technique, reaction, 0);
         return Grow(node, row, children);
+    }
+
+    private bool Reaches(int technique, int a, int distance)
+    {
+        var reach = scene.TechniqueReach(technique, a);
+        return distance >= reach.Least && distance <= reach.Most;
+    }
+
+    /// <summary>
+    /// Those who would stand ready too close to where the attack is thrown from, one bit each, and can still be put off until it has landed;
+    /// null when one of them cannot.
+    /// </summary>
+    private int? CrowdAt(Node node, int a, int attack, int bearing, int start)
+    {
+        var distance = scene.StopDistance(attack, a);
+        var contact = start + scene.Settle.ContactAfter.Value;
+        var crowd = 0;
+        for (var other = 0; other < scene.Cast; other++)
+        {
+            var stands = node.State.Attackers[other];
+            if (other == a || !stands.StandsReadyAt(contact)
+                || FloorGeometry.Apart(new Bearing(bearing).Apart(new Bearing(stands.Bearing)), distance, stands.Distance) >= scene.Settle.Spacing.Value)
+            {
+                continue;
+            }
+
+            if (contact + 1 - stands.SetsOffAt > lingering.Room(node, other))
+            {
+                return null;
+            }
+
+            crowd |= 1 << other;
+        }
+
+        return crowd;
     }
 
     /// <summary>Another bearing from which there is time to come, and the gap that it takes.</summary>
@@ -234,7 +280,9 @@ internal sealed class Expander(Ground ground, Dice dice)
         if (opens && node.Threats[row.Attacker] != int.MaxValue)
         {
             var contact = row.Start + scene.Settle.ContactAfter.Value;
-            if (lingering.ForOpening(node, row.Attacker, contact, Bears(node, row, contact), out patches) is not { } ready)
+            var bearing = row.From < 0 ? state.Attackers[row.Attacker].Bearing : row.From;
+            var crowd = row.Attack < 0 ? 0 : CrowdAt(node, row.Attacker, row.Attack, bearing, row.Start);
+            if (crowd is null || lingering.ForOpening(node, row.Attacker, contact, Bears(node, row, contact), crowd.Value, out patches) is not { } ready)
             {
                 return false;
             }

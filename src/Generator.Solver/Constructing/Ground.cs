@@ -16,6 +16,7 @@ internal sealed class Ground
         Scene = scene;
         Repertoire = new Repertoire(scene);
         Aims = new Aims(scene, Repertoire);
+        Least = BriefBound.Of(scene);
     }
 
     public Scene Scene { get; }
@@ -23,6 +24,9 @@ internal sealed class Ground
     public Repertoire Repertoire { get; }
 
     public Aims Aims { get; }
+
+    /// <summary>Points below which no routine of the brief can come.</summary>
+    public int Least { get; }
 
     /// <summary>The openings of one staging: who comes first, and when.</summary>
     public IEnumerable<Node> Openings(IReadOnlyList<Placement> placements)

@@ -47,8 +47,9 @@ internal sealed class Lingering(Scene scene)
     /// <param name="attacker">Who opens; must be active.</param>
     /// <param name="contact">When the attack lands.</param>
     /// <param name="bears">The latest threat time that the opening bears.</param>
+    /// <param name="crowd">Who must not stand ready yet when it lands, one bit each.</param>
     /// <param name="patches">What was decided.</param>
-    public FightState? ForOpening(Node node, int attacker, int contact, int bears, out Patch[] patches)
+    public FightState? ForOpening(Node node, int attacker, int contact, int bears, int crowd, out Patch[] patches)
     {
         patches = [];
         var threat = node.Threats[attacker];
@@ -69,9 +70,20 @@ internal sealed class Lingering(Scene scene)
 
         for (var a = 0; a < scene.Cast; a++)
         {
-            if (a != attacker && node.Threats[a] < aim - tolerance)
+            if (a == attacker)
             {
-                PutOff(node, a, aim - tolerance, int.MaxValue, ref attackers, ref decided);
+                continue;
+            }
+
+            var least = aim - tolerance;
+            if ((crowd & (1 << a)) != 0)
+            {
+                least = Math.Max(least, contact + 1 + scene.WalkTime(a, node.State.Attackers[a].Distance));
+            }
+
+            if (node.Threats[a] < least)
+            {
+                PutOff(node, a, least, int.MaxValue, ref attackers, ref decided);
             }
         }
 
@@ -120,9 +132,9 @@ internal sealed class Lingering(Scene scene)
         attackers ??= [.. node.State.Attackers];
         decided ??= [];
         var was = attackers[attacker];
-        var walk = scene.WalkTime(attacker, was.Distance);
         if (anchor == Node.AtEntrance)
         {
+            var walk = scene.WalkTime(attacker, was.Distance);
             var entrance = Math.Max(1, threat - walk);
             if (entrance + walk > highest)
             {

@@ -17,6 +17,12 @@ internal sealed class Outlook(Aims aims)
     /// <summary>Half counts that a finish needs from the opening of its exchange.</summary>
     private const double FinishTime = 8;
 
+    /// <summary>Half counts before the end of a hero moment's window at which the search begins to look for its attacker.</summary>
+    private const int Foresight = 44;
+
+    /// <summary>Half counts for which somebody may be held without a cost.</summary>
+    private const int LongHold = 10;
+
     private readonly double patience = aims.Scene.Brief.Pace.Patience.Value;
     private readonly double longestPause = aims.Scene.Brief.Pace.LongestPause.Value;
     private readonly int cast = aims.Scene.Cast;
@@ -31,6 +37,7 @@ internal sealed class Outlook(Aims aims)
             + Shares(node, progress)
             + Dues(node, progress)
             + Moments(node)
+            + Parked(node)
             + Comfort(node, progress);
     }
 
@@ -213,9 +220,48 @@ internal sealed class Outlook(Aims aims)
             var share = node.Moment == m ? 1 - ((node.MomentMoves + 1.0) / (aim.Steps.Length + 1)) : 1;
             var late = node.State.Time - Math.Min(aim.Due, aim.Earliest);
             owed += share * (late < 0 ? 0 : Math.Min(12, 2 + (0.25 * late)));
+            if (node.Moment != m && aim.Steps[0].Attacker is >= 0 and var a && aim.Latest - node.State.Time < Foresight)
+            {
+                owed += OutOfHand(node, a, aim.Latest);
+            }
         }
 
         return owed;
+    }
+
+    /// <summary>How far the attacker of a hero moment is from being there in time.</summary>
+    private double OutOfHand(Node node, int a, int latest)
+    {
+        var (state, attacker) = (node.State, node.State.Attackers[a]);
+        var spent = attacker.Falls >= aims.FallCaps[a] ? 3.0 : 0;
+        if (!attacker.IsActive || attacker.OpenUntil >= state.Time)
+        {
+            return spent;
+        }
+
+        var ahead = 0;
+        for (var other = 0; other < cast; other++)
+        {
+            ahead += other != a && node.Threats[other] < node.Threats[a] ? 1 : 0;
+        }
+
+        var there = Math.Max(node.Threats[a], state.Time + (0.5 * ServiceTime * ahead));
+        return spent + (0.4 * Math.Max(0, there + 4 - latest));
+    }
+
+    /// <summary>Somebody held for long is parked, not fought.</summary>
+    private static double Parked(Node node)
+    {
+        var cost = 0.0;
+        foreach (var attacker in node.State.Attackers)
+        {
+            if (!attacker.IsActive && attacker.Posture != Posture.Out)
+            {
+                cost += 0.15 * Math.Max(0, node.State.Time - attacker.OpenUntil - LongHold);
+            }
+        }
+
+        return cost;
     }
 
     /// <summary>Positions from which little is possible, and exchanges of one move or of many, cost a trifle.</summary>

@@ -29,6 +29,20 @@ public class BriefChecksTests
         Contains(Drafts.Plain(new Moment([new MomentMove("hip-throw", null, null, null)], null, null)) with { Hero = new HeroPart { Name = "Ines", Skill = Skill.Novice } }, "Ines is novice");
 
     [Fact]
+    public void A_moment_beyond_its_attacker() =>
+        Contains(Drafts.Plain(new Moment([new MomentMove("hip-throw", "Wanda", null, null)], null, null)), "Wanda is trained");
+
+    [Fact]
+    public void A_moment_whose_every_reaction_is_forbidden() =>
+        Contains(
+            Drafts.Plain(new Moment([new MomentMove("outside-reap", "Wanda", null, null)], null, null)) with { Attackers = [new AttackerPart { Name = "Wanda", Limits = ["no-back-fall"] }] },
+            "no-back-fall");
+
+    [Fact]
+    public void A_moment_with_a_reaction_that_does_not_suit_it() =>
+        Contains(Drafts.Plain(new Moment([new MomentMove("hip-throw", "Bruno", null, "falls-short")], null, null)), "falls-short does not suit");
+
+    [Fact]
     public void A_moment_that_the_library_does_not_know() =>
         Contains(Drafts.Plain(new Moment([new MomentMove("moon-kick", null, null, null)], null, null)), "there is no technique moon-kick");
 
