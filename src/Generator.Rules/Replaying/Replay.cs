@@ -10,10 +10,13 @@ namespace Generator.Rules.Replaying;
 public static class Replay
 {
     /// <summary>Every step of a routine, in the order of its rows.</summary>
-    public static IReadOnlyList<Step> Of(Scene scene, Routine routine)
+    /// <param name="scene">Brief and library.</param>
+    /// <param name="routine">The rows and the opening placements.</param>
+    /// <param name="facing">Where the hero faces at the start; 12 o'clock unless somebody turns the whole floor.</param>
+    public static IReadOnlyList<Step> Of(Scene scene, Routine routine, Bearing facing = default)
     {
         var rows = routine.Moves.Select(m => Row.Of(m, scene)).ToArray();
-        var state = Open(scene, routine.Placements, rows.Length > 0 ? LeadIn(scene, routine.Placements, rows[0]) : 0);
+        var state = Open(scene, routine.Placements, rows.Length > 0 ? LeadIn(scene, routine.Placements, rows[0]) : 0, facing);
         var steps = new List<Step>(rows.Length);
         foreach (var row in rows)
         {
@@ -26,8 +29,9 @@ public static class Replay
     }
 
     /// <summary>The state before the first move; the attackers set off <paramref name="leadIn"/> half counts before count 1.</summary>
-    public static FightState Open(Scene scene, IReadOnlyList<Placement> placements, int leadIn = 0) => new()
+    public static FightState Open(Scene scene, IReadOnlyList<Placement> placements, int leadIn = 0, Bearing facing = default) => new()
     {
+        Facing = facing.HalfHours,
         Stance = scene.Brief.Hero.OpeningStance,
         Attackers = [.. Enumerable.Range(0, scene.Cast).Select(a => Place(a < placements.Count ? placements[a] : new Placement(default, new Centimetres(300), HalfCounts.Zero), leadIn))],
     };
