@@ -31,7 +31,7 @@ public sealed class SymmetryTests
             seen.Add(findings);
             Assert.Equal(Facts(findings), Facts(Judge(image, default)));
         });
-        seen.AssertMany(fights: 100, rules: 20);
+        seen.AssertMany(fights: 200, rules: 25);
     }
 
     [Fact]
@@ -52,7 +52,7 @@ public sealed class SymmetryTests
             seen.Add(findings);
             Assert.Equal(Facts(findings), Facts(Judge(turned, default(Bearing) + by)));
         });
-        seen.AssertMany(fights: Fights, rules: 22);
+        seen.AssertMany(fights: Fights, rules: 25);
     }
 
     [Fact]
@@ -77,7 +77,7 @@ public sealed class SymmetryTests
                 findings.Select(f => f with { Who = Others(f.Who, fight), Message = Others(f.Message, fight), Advice = Others(f.Advice, fight) }),
                 Judge(renamed, default));
         });
-        seen.AssertMany(fights: Fights, rules: 22);
+        seen.AssertMany(fights: Fights, rules: 25);
     }
 
     [Fact]
@@ -96,7 +96,7 @@ public sealed class SymmetryTests
             Assert.Equal(verdict.PointsByRule, score.PointsByRule);
             Assert.Equal(RuleBook.All.Select(r => verdict.Findings.Where(f => f.Rule == r.Id).Sum(f => f.Points)), score.PointsByRule);
         });
-        seen.AssertMany(fights: Fights, rules: 22);
+        seen.AssertMany(fights: Fights, rules: 25);
     }
 
     private static void Each(Action<int> judge) =>

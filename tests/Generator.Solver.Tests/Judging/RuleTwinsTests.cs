@@ -1,0 +1,21 @@
+using Generator.Rules.Judging;
+using Generator.Solver.Rules;
+
+namespace Generator.Solver.Tests.Judging;
+
+/// <summary>Every rule of the audit has a module of the same name on the solver's side, and the other way round.</summary>
+public sealed class RuleTwinsTests
+{
+    private static IEnumerable<string> NamesOf<T>() => typeof(T).Assembly.GetTypes().Where(t => t is { IsAbstract: false } && t.IsSubclassOf(typeof(T))).Select(t => t.Name).Order(StringComparer.Ordinal);
+
+    [Fact]
+    public void Both_sides_have_the_same_rules() => Assert.Equal(NamesOf<Rule>(), NamesOf<RuleModule>());
+
+    [Fact]
+    public void Both_sides_list_all_of_them_in_the_same_order()
+    {
+        Assert.Equal(27, RuleBook.All.Count);
+        Assert.Equal(RuleBook.All.Select(r => r.GetType().Name), RuleModules.All.Select(m => m.GetType().Name));
+        Assert.Equal(RuleBook.All.Select(r => r.Id), RuleModules.All.Select(m => m.Id));
+    }
+}
