@@ -3,6 +3,7 @@ using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
 using Generator.Solver.Constructing;
+using Generator.Solver.Rolling;
 
 namespace Generator.Solver;
 
@@ -29,13 +30,13 @@ public static class Drafting
         ends.CancelAfter(options.Time);
         var desk = new DraftDesk(scene, clock, progress, ends);
         var sources = Sources(options);
-        var tasks = sources.Select(s => Task.Run(() => Work(s, desk, options, ends))).ToArray();
+        var tasks = sources.Select(s => Lane.Start(() => Work(s, desk, options, ends))).ToArray();
         var outcomes = tasks.Select(t => t.GetAwaiter().GetResult()).ToArray();
         return desk.Result([.. sources.Zip(outcomes, (source, end) => (source.Name, end))]);
     }
 
     /// <summary>The parts of the engine that work side by side.</summary>
-    private static IRoutineSource[] Sources(DraftOptions options) => options.Cold ? [] : [new ConstructivePass()];
+    private static IRoutineSource[] Sources(DraftOptions options) => options.Cold ? [new RollingSource()] : [new ConstructivePass(), new RollingSource()];
 
     /// <summary>Lets one part of the engine work; a fault in it stops the others, so that it is told at once.</summary>
     private static SourceEnd Work(IRoutineSource source, DraftDesk desk, DraftOptions options, CancellationTokenSource ends)

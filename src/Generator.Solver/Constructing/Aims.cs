@@ -14,6 +14,9 @@ internal sealed class Aims
     /// <summary>Half counts wanted between one attacker's going out and the next.</summary>
     private const double OutSpacing = 18;
 
+    /// <summary>With more attackers than this the floor is too full for all of them at once: some go out early, others come in late.</summary>
+    private const int Crowd = 5;
+
     public Aims(Scene scene, Repertoire repertoire)
     {
         Scene = scene;
@@ -30,7 +33,7 @@ internal sealed class Aims
         MustOut = [.. brief.Attackers.Select(a => brief.Ending is null || brief.Ending.Out.Contains(a.Name))];
         Outs = MustOut.Count(o => o);
         Last = brief.Ending?.Last is { } last ? brief.Attackers.Select(a => a.Name).ToList().IndexOf(last) : -1;
-        var spacing = Math.Min(OutSpacing, 0.8 * Total / Math.Max(1, Outs));
+        var spacing = Outs > Crowd ? 0.75 * Total / Outs : Math.Min(OutSpacing, 0.8 * Total / Math.Max(1, Outs));
         OutTimes = [.. Enumerable.Range(0, Outs).Select(k => Total - ((Outs - 1 - k) * spacing))];
         Moments = [.. brief.Moments.Select((m, i) => ToAim(m, i, repertoire))];
         FallCaps = [.. brief.Attackers.Select(a => Exposure.FallCap(brief, a))];
@@ -77,6 +80,9 @@ internal sealed class Aims
 
     /// <summary>How far the routine has come on the scale of <see cref="Total"/>.</summary>
     public double Progress(FightState state) => ByTime ? state.Time : state.Moves * Pace;
+
+    /// <summary>How many moves more than the time would want there have been, where the brief asks for both counts and moves; else 0.</summary>
+    public double MovesAhead(FightState state) => ByTime && WantedMoves is { } moves ? state.Moves - (state.Time * moves / Total) : 0;
 
     /// <summary>The layer of the beam in which a state is compared with others: its time or its number of moves.</summary>
     public int LayerOf(FightState state) => ByTime ? state.Time : state.Moves;

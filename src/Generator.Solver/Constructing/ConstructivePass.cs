@@ -63,11 +63,11 @@ public sealed class ConstructivePass : IRoutineSource
             }
         }
 
-        var others = Enumerable.Range(1, Lanes - 1).Select(lane => Task.Run(() => Lane(ground, seed, round, lane, best, First, ends.Token))).ToArray();
+        var others = Enumerable.Range(1, Lanes - 1).Select(lane => Lane.Start(() => Once(ground, seed, round, lane, best, First, ends.Token))).ToArray();
         var finishes = new Finish?[Lanes];
         try
         {
-            finishes[0] = Lane(ground, seed, round, 0, best, First, ends.Token);
+            finishes[0] = Once(ground, seed, round, 0, best, First, ends.Token);
         }
         finally
         {
@@ -85,7 +85,7 @@ public sealed class ConstructivePass : IRoutineSource
         return finishes.OfType<Finish>().MinBy(f => f.Points);
     }
 
-    private static Finish? Lane(Ground ground, int seed, int round, int lane, Finish? best, Action<Finish> found, CancellationToken stop)
+    private static Finish? Once(Ground ground, int seed, int round, int lane, Finish? best, Action<Finish> found, CancellationToken stop)
     {
         var dice = new Dice(Dice.SeedOf(seed, lane, round));
         var width = Widths[(round + lane) % Widths.Length] * (ground.Aims.ByTime ? 1 : ByMoves);

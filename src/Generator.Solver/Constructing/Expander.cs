@@ -183,7 +183,7 @@ internal sealed class Expander(Ground ground, Dice dice)
             return false;
         }
 
-        if (!node.IsOpening && dice.Percent(15))
+        if (!node.IsOpening && dice.Percent(aims.MovesAhead(node.State) > 1 ? 45 : 15))
         {
             start = Math.Min(start + 1 + dice.Next(2), node.State.Time + most);
         }

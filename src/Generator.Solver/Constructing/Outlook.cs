@@ -172,13 +172,13 @@ internal sealed class Outlook(Aims aims)
     /// <summary>Counts and moves both asked for: they must come out together.</summary>
     private double Pacing(Node node, double progress)
     {
-        if (aims.WantedMoves is not { } moves || !aims.ByTime)
+        if (aims.WantedMoves is null || !aims.ByTime)
         {
             return 0;
         }
 
-        var off = Math.Abs(node.State.Moves - (progress * moves / aims.Total));
-        return 0.3 * Math.Max(0, off - 1) * (1 + (2 * progress / aims.Total));
+        var off = Math.Abs(aims.MovesAhead(node.State));
+        return 0.5 * Math.Max(0, off - 1) * (1 + (2 * progress / aims.Total));
     }
 
     /// <summary>Peaks that the arc still wants: certain once their phases are past.</summary>

@@ -117,6 +117,16 @@ public class DraftingTests
     }
 
     [Fact]
+    public void Cold_leaves_the_work_to_CP_SAT()
+    {
+        using var stop = new CancellationTokenSource();
+        var brief = Drafts.Plain() with { Attackers = [new AttackerPart { Name = "Bruno" }], Length = new Length(12, null, 6) };
+        var result = Drafting.Draft(brief, Drafts.Book, new DraftOptions { Cold = true, Time = TimeSpan.FromMinutes(2) }, new StopAtFirst(stop), stop.Token);
+        Assert.Equal("rolling CP-SAT", result.Source);
+        Assert.True(Audit.Of(new Scene(result.Routine!.Brief, Drafts.Book), result.Routine).IsClean);
+    }
+
+    [Fact]
     public void Time_that_is_too_short_for_anything_is_said_so()
     {
         using var stop = new CancellationTokenSource();
