@@ -10,7 +10,12 @@ internal sealed class Expander(Ground ground, Dice dice)
     /// <summary>Moves tried to go on with the attacker of the last one.</summary>
     private const int FollowUpTries = 12;
 
-    private const int OpeningTries = 10;
+    /// <summary>Openings tried on all attackers together, and the most and fewest on one of them.</summary>
+    private const int AllOpeningTries = 28;
+
+    private const int MostOpeningTries = 10;
+
+    private const int FewestOpeningTries = 3;
 
     private const int OtherTries = 3;
 
@@ -20,6 +25,7 @@ internal sealed class Expander(Ground ground, Dice dice)
     private readonly RowFitting fitting = new(ground.Scene, ground.Repertoire);
     private readonly Lingering lingering = new(ground.Scene);
     private readonly Sprouting sprouting = new(ground.Scene, ground.Aims);
+    private readonly int openingTries = Math.Clamp(AllOpeningTries / ground.Scene.Cast, FewestOpeningTries, MostOpeningTries);
     private readonly int longestGap = Pace.DeadAirBreaks.Value;
 
     /// <summary>Adds the children of a node to a list.</summary>
@@ -104,7 +110,7 @@ internal sealed class Expander(Ground ground, Dice dice)
             var soonest = Math.Max(least, node.Threats[a] - scene.Settle.ContactAfter.Value - time);
             if (soonest <= most && node.Threats[a] <= lingering.Latest(node, a))
             {
-                Some(node, a, menu.Answers, soonest, most, aimed ? int.MaxValue : OpeningTries, children);
+                Some(node, a, menu.Answers, soonest, most, aimed ? int.MaxValue : openingTries, children);
                 if (SetbacksWanted(node))
                 {
                     Some(node, a, menu.Setbacks, soonest, most, aimed ? int.MaxValue : OtherTries, children);

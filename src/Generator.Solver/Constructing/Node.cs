@@ -53,6 +53,9 @@ internal sealed class Node
     /// <summary>Moves of the exchange so far.</summary>
     public int Run { get; init; }
 
+    /// <summary>Exchanges that ended after one move of the hero's.</summary>
+    public int Bare { get; init; }
+
     /// <summary>One bit for each hero moment that stands.</summary>
     public long MomentsDone { get; init; }
 

@@ -23,6 +23,9 @@ internal sealed class Outlook(Aims aims)
     /// <summary>Half counts for which somebody may be held without a cost.</summary>
     private const int LongHold = 10;
 
+    /// <summary>Parrying and turning away is less of a fight than parrying and answering.</summary>
+    private const double BareCost = 0.2;
+
     private readonly double patience = aims.Scene.Brief.Pace.Patience.Value;
     private readonly double longestPause = aims.Scene.Brief.Pace.LongestPause.Value;
     private readonly int cast = aims.Scene.Cast;
@@ -270,7 +273,7 @@ internal sealed class Outlook(Aims aims)
         var state = node.State;
         var cost = state.Stance.IsFloor() ? 0.5 : state.Stance.IsKneeling() ? 0.2 : 0;
         cost += state.Bound != Bound.Free ? 0.4 : 0;
-        cost += 0.2 * Math.Max(0, node.Run - 4);
+        cost += (0.2 * Math.Max(0, node.Run - 4)) + (BareCost * node.Bare);
         var tied = state.Left.Kind >= HandKind.Holding || state.Right.Kind >= HandKind.Holding || state.Bound != Bound.Free;
         return cost + (tied && progress > aims.Total - 8 ? 2 : 0);
     }
