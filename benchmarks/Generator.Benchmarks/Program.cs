@@ -1,1 +1,20 @@
-return 0;
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Running;
+using Generator.Benchmarks;
+using Generator.Benchmarks.Drafts;
+
+// draft: drafts the stored briefs and prints what that took; briefs: writes them anew; anything else: BenchmarkDotNet's own options.
+switch (args)
+{
+    case ["draft", .. var rest]:
+        return DraftRun.All(rest);
+    case [DraftChild.Word, var file, var seconds, var mode]:
+        return DraftChild.Run(file, seconds, mode);
+    case ["briefs"]:
+        StoredBriefs.Write();
+        return 0;
+    default:
+        var settings = DefaultConfig.Instance.WithArtifactsPath(Places.Artifacts);
+        BenchmarkSwitcher.FromAssembly(typeof(AuditBenchmark).Assembly).Run(args, settings);
+        return 0;
+}

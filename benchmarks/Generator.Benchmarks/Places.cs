@@ -1,0 +1,27 @@
+namespace Generator.Benchmarks;
+
+/// <summary>Where stored briefs lie and results go, found from the working folder or from the program upwards.</summary>
+internal static class Places
+{
+    private static readonly string Top = FindTop();
+
+    public static string Briefs => Path.Combine(Top, "benchmarks", "briefs");
+
+    public static string Artifacts => Path.Combine(Top, ".artifacts", "bench");
+
+    private static string FindTop()
+    {
+        foreach (var start in new[] { Environment.CurrentDirectory, AppContext.BaseDirectory })
+        {
+            for (var folder = new DirectoryInfo(start); folder is not null; folder = folder.Parent)
+            {
+                if (File.Exists(Path.Combine(folder.FullName, "Generator.sln")))
+                {
+                    return folder.FullName;
+                }
+            }
+        }
+
+        throw new InvalidOperationException("The folder with Generator.sln was not found from here upwards.");
+    }
+}
