@@ -35,9 +35,9 @@ internal sealed class Aims
         Last = brief.Ending?.Last is { } last ? brief.Attackers.Select(a => a.Name).ToList().IndexOf(last) : -1;
         var spacing = Outs > Crowd ? 0.75 * Total / Outs : Math.Min(OutSpacing, 0.8 * Total / Math.Max(1, Outs));
         OutTimes = [.. Enumerable.Range(0, Outs).Select(k => Total - ((Outs - 1 - k) * spacing))];
-        Moments = [.. brief.Moments.Select((m, i) => ToAim(m, i, repertoire))];
         FallCaps = [.. brief.Attackers.Select(a => Exposure.FallCap(brief, a))];
         Arc = ArcShape.Of(brief);
+        Moments = [.. brief.Moments.Select((m, i) => ToAim(m, i, repertoire))];
     }
 
     public Scene Scene { get; }
@@ -190,7 +190,27 @@ internal sealed class Aims
         var latest = moment.Latest?.Value ?? (ByTime ? HighTime : int.MaxValue);
         var due = moment.Earliest is null && moment.Latest is null
             ? Total * (index + 0.6) / Scene.Brief.Moments.Count
-            : Math.Min(earliest + ((latest - (double)earliest) / 2), Total);
+            : FirstBearable(moment.Moves[0].Technique, earliest, latest);
         return new MomentAim([.. moment.Moves.Select(m => new MomentStep(Scene, repertoire, m))], earliest, latest, due);
+    }
+
+    /// <summary>The first half count of a window at which the arc bears the weight of the technique; the first of all when it never does.</summary>
+    private int FirstBearable(string technique, int earliest, int latest)
+    {
+        if (Arc is null || !ByTime)
+        {
+            return earliest;
+        }
+
+        var weight = Scene.Book.Techniques.Where(t => t.Id == technique || t.BaseId == technique).Select(t => t.Weight).DefaultIfEmpty(0).Min();
+        for (var start = earliest; start <= latest; start++)
+        {
+            if (Arc.Caps[Arc.PhaseOf(start, 0)] >= weight)
+            {
+                return start;
+            }
+        }
+
+        return earliest;
     }
 }

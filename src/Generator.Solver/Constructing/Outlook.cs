@@ -221,7 +221,7 @@ internal sealed class Outlook(Aims aims)
             }
 
             var share = node.Moment == m ? 1 - ((node.MomentMoves + 1.0) / (aim.Steps.Length + 1)) : 1;
-            var late = node.State.Time - Math.Min(aim.Due, aim.Earliest);
+            var late = node.State.Time - aim.Due;
             owed += share * (late < 0 ? 0 : Math.Min(12, 2 + (0.25 * late)));
             if (node.Moment != m && aim.Steps[0].Attacker is >= 0 and var a && aim.Latest - node.State.Time < Foresight)
             {
