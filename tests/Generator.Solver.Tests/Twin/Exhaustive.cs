@@ -1,0 +1,79 @@
+using Generator.Domain;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+
+namespace Generator.Solver.Tests.Twin;
+
+/// <summary>The naive twin: tries every routine of a tiny world with Replay and the audit's rules alone.</summary>
+internal static class Exhaustive
+{
+    /// <summary>Every routine without an unsafe or broken finding, with its points.</summary>
+    public static Dictionary<string, int> Clean(TinyWorld world)
+    {
+        var found = new Dictionary<string, int>(StringComparer.Ordinal);
+        var open = Replay.Open(world.Scene, world.Placements);
+        Extend(world, open, Score.Begin(world.Scene, open), [], found);
+        return found;
+    }
+
+    public static string Key(IEnumerable<Row> rows) =>
+        string.Join(" ; ", rows.Select(r => $"{r.Start} {r.Attacker} {r.Attack} {r.Technique} {r.Reaction}"));
+
+    private static void Extend(TinyWorld world, FightState state, Score score, List<Row> rows, Dictionary<string, int> found)
+    {
+        if (score.Forbidden > 0)
+        {
+            return;
+        }
+
+        var end = score.Close(world.Scene, state);
+        if (rows.Count > 0 && end.Forbidden == 0)
+        {
+            found[Key(rows)] = end.Points;
+        }
+
+        if (rows.Count == world.Rows)
+        {
+            return;
+        }
+
+        foreach (var row in Next(world, state))
+        {
+            var step = Replay.Step(world.Scene, state, row);
+            rows.Add(row);
+            Extend(world, step.After, score.Observe(world.Scene, step), rows, found);
+            rows.RemoveAt(rows.Count - 1);
+        }
+    }
+
+    private static IEnumerable<Row> Next(TinyWorld world, FightState state)
+    {
+        var book = world.Book;
+        for (var gap = 0; gap <= world.MostGap; gap++)
+        {
+            for (var t = 0; t < book.Techniques.Count; t++)
+            {
+                if (book.Techniques[t].HasNoTarget)
+                {
+                    yield return new Row(state.Time + gap, -1, -1, Cue.None, -1, t, -1, 0);
+                    continue;
+                }
+
+                foreach (var reaction in book.Techniques[t].Reactions)
+                {
+                    for (var a = 0; a < world.Scene.Cast; a++)
+                    {
+                        for (var k = -1; k < book.Attacks.Count; k++)
+                        {
+                            var row = new Row(state.Time + gap, a, -1, Cue.Voice, k, t, book.ReactionIndex(reaction), 0);
+                            if (state.Moves > 0 || Replay.LeadIn(world.Scene, world.Placements, row) == 0)
+                            {
+                                yield return row;
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,201 @@
+using Generator.Domain;
+using Generator.Library;
+using Generator.Rules;
+
+namespace Generator.Solver.Tests.Twin;
+
+/// <summary>
+/// A made-up library of a few records and a brief for one or two attackers, drawn by a seed so that rules bite about as often as not.
+/// Small enough to try every routine of it.
+/// </summary>
+internal sealed class TinyWorld
+{
+    private static readonly Band Anywhere = new(Limb.Arm, 0, 9, new Centimetres(0), new Centimetres(0), false);
+    private readonly Random dice;
+
+    public TinyWorld(int seed)
+    {
+        dice = new Random(seed);
+        Rows = 2 + dice.Next(2);
+        MostGap = 1 + dice.Next(3);
+        Book = new Book("tiny", Stances(), new Settle(), Techniques(), Attacks(), Reactions());
+        Brief = DrawBrief();
+        Placements = [.. Brief.Attackers.Select(a => new Placement(a.Bearing!.Value, a.Distance!.Value, a.Entrance!.Value))];
+        Scene = new Scene(Brief, Book);
+    }
+
+    public int Rows { get; }
+
+    /// <summary>Longest gap before a row, the first one's counted from the moment its attacker can be there.</summary>
+    public int MostGap { get; }
+
+    public Book Book { get; }
+
+    public Brief Brief { get; }
+
+    public IReadOnlyList<Placement> Placements { get; }
+
+    public Scene Scene { get; }
+
+    private bool Chance(int percent) => dice.Next(100) < percent;
+
+    private T One<T>(params T[] items) => items[dice.Next(items.Length)];
+
+    private static StanceTable Stances()
+    {
+        var standing = new[] { Stance.LeftLead, Stance.RightLead, Stance.Square, Stance.Low };
+        return new StanceTable(
+        [
+            .. Enum.GetValues<Stance>().Select(s => new StanceInfo
+            {
+                Stance = s,
+                Name = s.ToString(),
+                HeightShare = 1,
+                Changes = [.. standing.Where(t => t != s).Select(t => new StanceChange(t, new HalfCounts(s.IsFloor() ? 5 : 2), new HalfCounts(s.IsFloor() ? 9 : 3)))],
+            }),
+        ]);
+    }
+
+    private Technique Technique(string id, Family family, params string[] reactions) => new()
+    {
+        Id = id,
+        BaseId = id,
+        Name = id,
+        Family = family,
+        Starts = One(StanceSet.Of(Stance.LeftLead, Stance.Square), StanceSet.Of(Stance.LeftLead, Stance.RightLead, Stance.Square, Stance.Low), StanceSet.Of(Stance.Square)),
+        EndStance = One<Stance?>(null, null, Stance.Square, Stance.LeftLead),
+        Window = One(Window.Anywhere, Window.Anywhere, new Window(-4, 4), new Window(-2, 6), new Window(9, 15)),
+        Turn = new Turn(One(0, 0, 0, 12, -3)),
+        Carry = One(Carry.None, Carry.Clockwise, Carry.WithAttack),
+        Band = Chance(70) ? Anywhere : new Band(Limb.Arm, 0.8m, 1.6m, new Centimetres(40), new Centimetres(20), Chance(20)),
+        Length = new HalfCounts(One(2, 2, 3)),
+        FewestSeconds = Chance(10) ? 0.65m : 0.5m,
+        Reactions = [.. reactions.Where(_ => Chance(80)).DefaultIfEmpty(reactions[0])],
+        Weight = 1 + dice.Next(5),
+        HeroSkill = Chance(10) ? Skill.Stunt : Skill.Novice,
+        Kind = One(ContactKind.NonContact, ContactKind.Contact),
+        Knap = One(Knap.Victim, Knap.Breath),
+        Sells = One(Sells.Any, Sells.Along, Sells.Across),
+        Height = One(Height.High, Height.Middle),
+        LeftNeed = One(HandNeed.Any, HandNeed.Any, HandNeed.Guard, HandNeed.GuardOrOut),
+        LeftEnd = HandEnd.Unchanged,
+        RightNeed = HandNeed.Any,
+    };
+
+    private IEnumerable<Technique> Techniques()
+    {
+        var posture = PostureSet.Of(Posture.OffBalance, Posture.Folded);
+        var lines = LineSet.Of([new AttackLine(LineKind.HighRound, LineSide.Left)]);
+        var block = Technique("block", Family.Defence, "stopped", "folds", "sent");
+        yield return block with { Answers = lines, LeftEnd = block.LeftNeed == HandNeed.Guard ? HandEnd.Out : HandEnd.Unchanged };
+        var strike = Technique("strike", Family.Strike, "folds", "falls");
+        yield return strike with { Needs = Chance(40) ? PostureSet.Of(Posture.OffBalance, Posture.Ready) : posture, RightNeed = HandNeed.Guard, RightEnd = HandEnd.Out };
+        yield return Technique("finish", Family.Finish, "out") with { Needs = PostureSet.Of(Posture.Folded, Posture.OnBack, Posture.HeldArm) };
+        if (Chance(60))
+        {
+            yield return Technique("catch", Family.Lock, "held") with { Needs = posture, LeftNeed = HandNeed.TakeHold, LeftEnd = HandEnd.Holding, Draws = true };
+            yield return Technique("jolt", Family.Strike, "shakes", "folds") with { Needs = PostureSet.Of(Posture.HeldArm) };
+        }
+
+        if (Chance(50))
+        {
+            yield return Technique("seized", Family.Setback, "grips") with
+            {
+                Answers = LineSet.Of([new AttackLine(LineKind.GrabWrist, LineSide.Left)]),
+                LeftNeed = HandNeed.GuardOrOut,
+                LeftEnd = HandEnd.Held,
+                HeroFall = FallClass.None,
+            };
+            yield return Technique("escape", Family.Escape, "stopped") with
+            {
+                Answers = LineSet.Of([new AttackLine(LineKind.GrabWrist, LineSide.Left)]),
+                LeftNeed = HandNeed.Held,
+                LeftEnd = HandEnd.Out,
+            };
+        }
+
+        if (Chance(40))
+        {
+            yield return Technique("breath", Family.Pause, "none") with { Reactions = [], Knap = Knap.Breath };
+        }
+    }
+
+    private IEnumerable<Attack> Attacks()
+    {
+        yield return Attack("swing", LineKind.HighRound);
+        yield return Attack("grab", LineKind.GrabWrist) with { GripsLeft = HandEnd.Held };
+        if (Chance(30))
+        {
+            yield return Attack("walk", LineKind.WalkIn);
+        }
+    }
+
+    private Attack Attack(string id, LineKind kind) => new()
+    {
+        Id = id,
+        BaseId = id,
+        Name = id,
+        Line = new AttackLine(kind, LineSide.Left),
+        HeroStances = StanceSet.Of(Enum.GetValues<Stance>()),
+        From = One(Window.Anywhere, Window.Anywhere, new Window(-4, 4)),
+        Contact = new Band(Limb.Arm, 1.2m, 1.6m, new Centimetres(0), new Centimetres(0), false),
+        Length = new HalfCounts(2),
+        FewestSeconds = 0.5m,
+        NonContact = Chance(50),
+    };
+
+    private IEnumerable<Reaction> Reactions()
+    {
+        yield return Reaction("stopped", Posture.OffBalance, 0.6m, 0.9m);
+        yield return Reaction("folds", Posture.Folded, 0.9m, 1.2m) with { HeadHit = Chance(30) };
+        yield return Reaction("sent", Posture.OffBalance, 1.2m, 1.5m) with { Back = new Centimetres(One(80, 150)), Round = One(0, 2, 12) };
+        yield return Reaction("falls", Posture.OnBack, 1.8m, 3.3m) with { Fall = FallClass.Back, Back = new Centimetres(60), Surface = SurfaceNeed.Mat };
+        yield return Reaction("held", Posture.HeldArm, null, null);
+        yield return Reaction("shakes", null, null, null);
+        yield return Reaction("grips", Posture.Gripping, null, null);
+        yield return Reaction("out", Posture.Out, null, null) with { Fall = Chance(50) ? FallClass.Side : FallClass.None, Back = new Centimetres(One(0, 40, 300)) };
+    }
+
+    private static Reaction Reaction(string id, Posture? posture, decimal? open, decimal? ready) => new()
+    {
+        Id = id,
+        Name = id,
+        Posture = posture,
+        OpenSeconds = open,
+        ReadySeconds = ready,
+        NoviceReadySeconds = ready,
+    };
+
+    private Brief DrawBrief()
+    {
+        var cast = 1 + dice.Next(2);
+        var names = new[] { "Ash", "Birch" };
+        return new Brief
+        {
+            Tempo = new Tempo(One(90, 100, 110)),
+            Length = new Length(Chance(30) ? 4 + dice.Next(4) : null, Rows, Chance(50) ? 1 : 2),
+            Floor = new FloorPlan { Width = new Centimetres(One(500, 800)), Depth = new Centimetres(One(700, 800)), MarkX = new Centimetres(250), MarkY = new Centimetres(350), Surface = One(Surface.Matted, Surface.Matted, Surface.Hard) },
+            Hero = new HeroPart { Name = "Hero", Skill = One(Skill.Trained, Skill.Stunt), Lead = One<Side?>(Side.Left, Side.Right, null) },
+            Attackers =
+            [
+                .. Enumerable.Range(0, cast).Select(a => new AttackerPart
+                {
+                    Name = names[a],
+                    Height = new Centimetres(One(165, 176, 188)),
+                    Bearing = new Bearing(One(0, 2, 6, 12, 20) + a),
+                    Distance = new Centimetres(One(150, 200, 230)),
+                    Entrance = new HalfCounts(One(0, 0, 3)),
+                    FallsPerRun = One<int?>(null, 0, 1),
+                    SharePercent = One<int?>(null, null, 50),
+                }),
+            ],
+            Cameras = Chance(40) ? [new Camera("A", new Bearing(dice.Next(24)), new Centimetres(500), new Centimetres(150))] : [],
+            Moments = Chance(20) ? [new Moment([new MomentMove(One("strike", "finish"), null, null, null)], null, Chance(50) ? new HalfCounts(8) : null)] : [],
+            Arc = One(Arc.Free, Arc.Rising, Arc.Even, Arc.TwoPeaks),
+            Setbacks = One<int?>(null, null, 0, 1),
+            Pauses = One<int?>(null, null, 0),
+            Pace = new Pace(new HalfCounts(One(1, 4, 8)), new HalfCounts(One(0, 1, 4)), HalfCounts.Zero),
+            Ending = One(null, null, new Ending([names[0]], null), new Ending([], null), new Ending([.. names.Take(cast)], Chance(50) ? names[cast - 1] : null)),
+        };
+    }
+}

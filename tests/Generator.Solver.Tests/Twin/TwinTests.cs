@@ -1,0 +1,132 @@
+using Generator.Rules.Replaying;
+using Generator.Solver.Engine;
+using Generator.Solver.Filling;
+using Google.OrTools.Sat;
+using Xunit.Abstractions;
+
+namespace Generator.Solver.Tests.Twin;
+
+/// <summary>CP-SAT and exhaustive enumeration over Replay and the audit's rules know the same routines and the same least points.</summary>
+public sealed class TwinTests(ITestOutputHelper output)
+{
+    private const int Cases = 240;
+    private static readonly SearchSettings Settings = new() { Time = TimeSpan.FromSeconds(60), Bare = true, Linear = false };
+
+    [Fact]
+    public void Least_points_and_feasibility_agree()
+    {
+        var (feasible, infeasible) = (0, 0);
+        for (var seed = 1; seed <= Cases; seed++)
+        {
+            var world = new TinyWorld(seed);
+            var clean = Exhaustive.Clean(world);
+            var model = Model(world);
+            model.Cp.Model.Minimize(model.Points);
+            using var best = new CpSession(model.Cp.Model);
+            var answer = best.Solve(Settings);
+            Assert.True(answer == (clean.Count > 0 ? CpAnswer.Optimal : CpAnswer.Infeasible), $"seed {seed}: the solver says {answer}, enumeration finds {clean.Count} routines");
+            if (clean.Count == 0)
+            {
+                infeasible++;
+                continue;
+            }
+
+            feasible++;
+            Assert.True(clean.Values.Min() == best.Objective, $"seed {seed}: least points {clean.Values.Min()} by enumeration, {best.Objective} by the solver");
+            Assert.Equal(clean[Exhaustive.Key(RowReader.Rows(model, best))], best.Objective);
+        }
+
+        output.WriteLine($"{feasible} feasible, {infeasible} infeasible of {Cases}");
+        Assert.True(feasible >= Cases / 5, $"only {feasible} feasible cases");
+        Assert.True(infeasible >= Cases / 5, $"only {infeasible} infeasible cases");
+    }
+
+    [Fact]
+    public void The_sets_of_clean_routines_are_the_same()
+    {
+        var (compared, routines) = (0, 0);
+        for (var seed = 1001; seed <= 1001 + Cases && compared < 60; seed++)
+        {
+            var world = new TinyWorld(seed);
+            var clean = Exhaustive.Clean(world);
+            if (clean.Count is 0 or > 40)
+            {
+                continue;
+            }
+
+            compared++;
+            routines += clean.Count;
+            var solved = AllOf(world, clean.Count + 5);
+            Assert.True(clean.Keys.ToHashSet(StringComparer.Ordinal).SetEquals(solved.Keys), $"seed {seed}: only enumerated: {string.Join(" | ", clean.Keys.Except(solved.Keys))}; only solved: {string.Join(" | ", solved.Keys.Except(clean.Keys))}");
+            Assert.All(solved, s => Assert.Equal(clean[s.Key], s.Value));
+        }
+
+        output.WriteLine($"{compared} worlds, {routines} routines");
+        Assert.True(compared >= 40, $"only {compared} worlds had a set to compare");
+    }
+
+    private static MoveModel Model(TinyWorld world)
+    {
+        var model = new MoveModel(world.Scene, Vocabulary.Of(world.Scene), new MoveModelOptions
+        {
+            Rows = world.Rows,
+            FewestRows = 1,
+            Ends = true,
+            MostWalkRound = 0,
+            Horizon = 40,
+        });
+        Pin.Placements(model, world.Placements);
+        foreach (var slot in model.Slots)
+        {
+            model.Cp.Model.Add(slot.Gap <= world.MostGap);
+        }
+
+        return model;
+    }
+
+    /// <summary>Solves again and again, each time without what has been found.</summary>
+    private static Dictionary<string, long> AllOf(TinyWorld world, int most)
+    {
+        var found = new Dictionary<string, long>(StringComparer.Ordinal);
+        var model = Model(world);
+        while (found.Count < most)
+        {
+            using var session = new CpSession(model.Cp.Model);
+            var answer = session.Solve(Settings);
+            if (answer == CpAnswer.Infeasible)
+            {
+                break;
+            }
+
+            Assert.True(session.HasSolution);
+            var rows = RowReader.Rows(model, session);
+            found.Add(Exhaustive.Key(rows), session.Value(model.Points));
+            Forbid(model, rows);
+        }
+
+        return found;
+    }
+
+    private static void Forbid(MoveModel model, IReadOnlyList<Row> rows)
+    {
+        var differs = new List<ILiteral>();
+        foreach (var slot in model.Slots)
+        {
+            if (slot.Index >= rows.Count)
+            {
+                differs.Add(slot.Used);
+                continue;
+            }
+
+            var row = rows[slot.Index];
+            differs.Add(slot.Used.Not());
+            differs.Add(model.Cp.Is(slot.Start, row.Start, "was").Not());
+            differs.Add(model.Cp.Is(slot.Target, row.Attacker < 0 ? model.Cast : row.Attacker, "was").Not());
+            differs.Add(model.UseIs(slot, u => u.Index == row.Technique && u.CarriesAttack == row.Attack >= 0, "was").Not());
+            differs.Add(row.Attack < 0 ? slot.HasAttack : slot.Attacks[model.Vocabulary.Attacks.ToList().IndexOf(row.Attack)].Not());
+            differs.Add(row.Reaction < 0 ? slot.NoReaction.Not() : slot.Reactions[model.Vocabulary.Reactions.ToList().IndexOf(row.Reaction)].Not());
+        }
+
+        model.Cp.Model.AddBoolOr(differs);
+    }
+}
