@@ -6,8 +6,8 @@ using Generator.Rules.Replaying;
 namespace Generator.Rules.Rules;
 
 /// <summary>
-/// No technique comes twice in a row (3 points) or a third time within eight moves (1 point); no four hits in a row at one height and no four
-/// moves in a row on one side (1 point each). Left and right of a technique count as the same technique.
+/// No technique comes twice in a row (3 points) or a third time within eight moves (1 point); no four hits in a row at one height or on
+/// one side (1 point each). Left and right of a technique count as the same technique.
 /// </summary>
 public sealed class Variety : Rule
 {
@@ -49,9 +49,9 @@ public sealed class Variety : Rule
             Tell(scene, step, 1, $"{Words.Cap(technique.Name)} is the fourth hit in a row at one height.", tally);
         }
 
-        if (RunOf(last, technique, static (a, b) => a.Side is not null && a.Side == b.Side))
+        if (RunOf(last, technique, static (a, b) => a.IsHit && b.IsHit && a.Side is not null && a.Side == b.Side))
         {
-            Tell(scene, step, 1, $"{Words.Cap(technique.Name)} is the fourth move in a row on one side.", tally);
+            Tell(scene, step, 1, $"{Words.Cap(technique.Name)} is the fourth hit in a row on one side.", tally);
         }
 
         return was.Then(technique);

@@ -32,8 +32,9 @@ internal sealed class RowFitting(Scene scene, Repertoire repertoire)
         }
 
         var (stance, stanceTime) = StanceFor(state, choice.Technique, attack, closes);
-        if (stanceTime > 0 && (closes || state.Bound != Bound.Free))
+        if (stanceTime > 0 && (closes || state.Bound != Bound.Free || technique.Recovery))
         {
+            // A bound hero changes no stance, and nobody goes down in a gap only to get up again.
             return -1;
         }
 

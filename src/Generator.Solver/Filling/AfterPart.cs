@@ -139,7 +139,7 @@ internal static class AfterPart
     private static IntVar Taken(MoveModel model, SlotVars slot, int a, AttackerVars was)
     {
         var cp = model.Cp;
-        var turning = model.Vocabulary.Uses.Any(u => u.Technique is { Supported: true } t && t.Turn.HalfHours != 0) && !ReferenceEquals(was.Gripping, cp.False);
+        var turning = !ReferenceEquals(was.Gripping, cp.False) && model.GripsHappen && model.Vocabulary.Uses.Any(TurnsWhileGripped);
         var walking = model.Vocabulary.Uses.Any(u => u.Technique is { CarriesHeld: true }) && !ReferenceEquals(was.Controlled, cp.False);
         if (!turning && !walking)
         {
@@ -156,6 +156,10 @@ internal static class AfterPart
         cp.Model.Add(bearing == was.Bearing).OnlyEnforceIf([was.Gripping.Not(), walked.Not()]);
         return bearing;
     }
+
+    /// <summary>Turns the hero and can be done while somebody else has hold of the hero.</summary>
+    private static bool TurnsWhileGripped(Use use) => use.Technique is { } t && t.Turn.HalfHours != 0
+        && (t.LeftNeed is HandNeed.Any or HandNeed.HeldByOther || t.RightNeed is HandNeed.Any or HandNeed.HeldByOther || (t.Supported && t.Bounds != BoundSet.Free));
 
     private static IntVar Choose(MoveModel model, BoolVar hits, IntVar then, IntVar otherwise, string name)
     {

@@ -67,6 +67,9 @@ public sealed class MoveModel
     /// <summary>State after the last row.</summary>
     public BoundaryVars End => Slots.Count > 0 ? Slots[^1].After : Start;
 
+    /// <summary>Somebody grips the hero at the start, or may come to: only setbacks let an attacker keep a grip.</summary>
+    public bool GripsHappen => Vocabulary.Uses.Any(u => u.Technique is { Family: Family.Setback }) || Options.From?.Attackers.Any(a => a.Posture == Posture.Gripping) == true;
+
     /// <summary>Number of attackers; also stands for "nobody" where an attacker is chosen.</summary>
     public int Cast => Scene.Cast;
 
@@ -143,7 +146,8 @@ public sealed class MoveModel
 
         for (var a = 0; a < Cast; a++)
         {
-            Cp.Model.Add(Slots[0].Start + Scene.Settle.ContactAfter.Value >= Start.Attackers[a].Threat).OnlyEnforceIf(Slots[0].Targets[a]);
+            var fromTheStart = Cp.Is(Entrances[a], 0, $"fromthestart[{a}]");
+            Cp.Model.Add(Slots[0].Start + Scene.Settle.ContactAfter.Value >= Start.Attackers[a].Threat).OnlyEnforceIf([Slots[0].Targets[a], fromTheStart]);
         }
     }
 

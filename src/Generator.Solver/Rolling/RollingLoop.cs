@@ -103,6 +103,12 @@ public sealed class RollingLoop
             Delays = delays,
             Plan = plan.Rows(rows),
         });
+        foreach (var slot in model.Slots)
+        {
+            // Nobody goes down in a gap only to get up again.
+            model.Cp.Model.Add(slot.StanceTime == 0).OnlyEnforceIf(model.UseIs(slot, u => u.Technique is { Recovery: true }, $"recovers[{slot.Index}]"));
+        }
+
         DecisionOrder.Post(model, seed);
         model.Cp.Model.Minimize((model.Points * 3) + (ends ? Google.OrTools.Sat.LinearExpr.Constant(0) : WindowAims.Of(model, plan, horizon)));
         using var session = new CpSession(model.Cp.Model);

@@ -16,12 +16,13 @@ internal static class OutTimes
 
         var cp = model.Cp;
         var time = cp.Int(0, model.Options.Horizon, $"outat[{attacker}]");
-        foreach (var slot in model.Slots)
+        var goes = model.Slots.Select(s => cp.And($"goesout[{s.Index},{attacker}]", s.Targets[attacker], s.TargetAfter.Out)).ToList();
+        for (var i = 0; i < goes.Count; i++)
         {
-            cp.Model.Add(time == slot.End).OnlyEnforceIf([slot.Targets[attacker], slot.TargetAfter.Out]);
+            cp.Model.Add(time == model.Slots[i].End).OnlyEnforceIf(goes[i]);
         }
 
-        cp.Model.Add(time == model.End.Time).OnlyEnforceIf(model.End.Attackers[attacker].Out.Not());
+        cp.Model.Add(time == model.End.Time).OnlyEnforceIf([.. goes.Select(g => g.Not())]);
         return time;
     }
 }

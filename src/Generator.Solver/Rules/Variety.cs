@@ -5,7 +5,7 @@ using Google.OrTools.Sat;
 
 namespace Generator.Solver.Rules;
 
-/// <summary>Charges for a technique twice in a row (3), a third time within eight moves, and four alike in height or side in a row (1 each).</summary>
+/// <summary>Charges for a technique twice in a row (3), a third time within eight moves, and four hits in a row alike in height or side (1 each).</summary>
 public sealed class Variety : RuleModule
 {
     private const int Back = 7;
@@ -35,7 +35,7 @@ public sealed class Variety : RuleModule
 
     private static int HeightOf(Technique? technique) => technique is { IsHit: true } ? (int)technique.Height + 1 : 0;
 
-    private static int SideOf(Technique? technique) => technique?.Side is { } side ? (int)side + 1 : 0;
+    private static int SideOf(Technique? technique) => technique is { IsHit: true, Side: { } side } ? (int)side + 1 : 0;
 
     private void Repeats(MoveModel model, SlotVars slot, IntVar name, List<IntVar> names)
     {

@@ -8,8 +8,6 @@ public sealed class ChainTests
 {
     public static TheoryData<string, string> Flowing => FlowingChains.All;
 
-    public static TheoryData<string, string> OneSided => FlowingChains.OneSided;
-
     public static TheoryData<string, string, string> Broken => BrokenChains.All;
 
     [Theory]
@@ -21,17 +19,6 @@ public sealed class ChainTests
     [MemberData(nameof(Flowing))]
     public void A_sequence_that_flows_does_so_in_the_mirror(string start, string moves) =>
         Assert.Empty(Findings(FightMirror.Of(Fight.Of(start, Open(moves))), moves));
-
-    [Theory]
-    [MemberData(nameof(OneSided))]
-    public void A_sequence_on_one_side_is_only_told_so(string start, string moves)
-    {
-        foreach (var fight in (Fight[])[Fight.Of(start, Open(moves)), FightMirror.Of(Fight.Of(start, Open(moves)))])
-        {
-            Assert.Equal(1, fight.Audit().Points);
-            Assert.EndsWith("is the fourth move in a row on one side.", Assert.Single(Findings(fight, moves)), StringComparison.Ordinal);
-        }
-    }
 
     [Theory]
     [MemberData(nameof(Broken))]

@@ -85,11 +85,6 @@ internal static class FlowingChains
             "left-lead Bruno@12/250 Wanda@2/300 Piet@9/350",
             "cross-right > cross-parry-right {limb-swept-out} ; palm-heel-left {sits-down} ; Wanda: +1 swing-left > outside-block-right {limb-stopped} ; low-side-kick-right {leg-buckles} ; Piet: !swing-right > turning-block-left {limb-stopped} ; finishing-cross-right {out-flat}"
         },
-    };
-
-    /// <summary>Sequences that flow as well, but stay on one side for four moves.</summary>
-    public static TheoryData<string, string> OneSided => new()
-    {
         {
             "left-lead Bruno@12/250 Wanda@2/300",
             "swing-right > outside-block-left {limb-stopped} ; cross-right {sits-down} ; Wanda: +1 swing-left > outside-block-right {limb-stopped} ; +1 side-hammer-right {folds} ; side-kick-right {back-fall}"

@@ -139,8 +139,8 @@ internal sealed class TinyWorld
         HeroStances = StanceSet.Of(Enum.GetValues<Stance>()),
         From = One(Window.Anywhere, Window.Anywhere, new Window(-4, 4)),
         Contact = new Band(Limb.Arm, 1.2m, 1.6m, new Centimetres(0), new Centimetres(0), false),
-        Length = new HalfCounts(2),
-        FewestSeconds = 0.5m,
+        Length = new HalfCounts(Chance(20) ? 1 : 2),
+        FewestSeconds = 0.25m,
         NonContact = Chance(50),
     };
 

@@ -33,7 +33,9 @@ public sealed class TwinTests(ITestOutputHelper output)
 
             feasible++;
             Assert.True(clean.Values.Min() == best.Objective, $"seed {seed}: least points {clean.Values.Min()} by enumeration, {best.Objective} by the solver");
-            Assert.Equal(clean[Exhaustive.Key(RowReader.Rows(model, best))], best.Objective);
+            var rows = RowReader.Rows(model, best);
+            Assert.True(clean.ContainsKey(Exhaustive.Key(rows)), $"seed {seed}: the solver's {Exhaustive.Key(rows)} is not among the routines enumerated");
+            Assert.Equal(clean[Exhaustive.Key(rows)], best.Objective);
         }
 
         output.WriteLine($"{feasible} feasible, {infeasible} infeasible of {Cases}");

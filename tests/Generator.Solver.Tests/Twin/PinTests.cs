@@ -1,0 +1,163 @@
+using Generator.Domain;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+using Generator.Solver.Engine;
+using Generator.Solver.Filling;
+using Xunit.Abstractions;
+
+namespace Generator.Solver.Tests.Twin;
+
+/// <summary>
+/// What the audit calls broken or unsafe by one rule alone, the solver forbids, and forbids by that rule alone; what the audit passes,
+/// the solver allows at the same points.
+/// </summary>
+public sealed class PinTests(ITestOutputHelper output)
+{
+    private const int Enough = 4;
+    private static readonly SearchSettings Settings = new() { Time = TimeSpan.FromSeconds(60), Bare = true, Linear = false };
+
+    /// <summary>
+    /// Rules whose breach a model cannot even say (two attacks at once, a technique without the attack it answers, moves that overlap), or
+    /// that another module forbids as well: who is out has no posture that any follow-up needs.
+    /// </summary>
+    private static readonly HashSet<string> Unsayable = new(StringComparer.Ordinal) { "one-contact", "answers-attack", "tempo-floor", "out-stays-out" };
+
+    [Fact]
+    public void Each_rule_forbids_what_the_audit_finds_by_it_alone()
+    {
+        var pinned = RuleBook.All.Where(r => r.Worst >= Severity.Broken).ToDictionary(r => r.Id, _ => 0, StringComparer.Ordinal);
+        for (var seed = 1; seed <= 12000 && pinned.Values.Any(n => n < Enough); seed++)
+        {
+            var world = new TinyWorld(seed);
+            var rows = Wander(world, seed);
+            if (OnlyRule(world, rows) is not { } rule || pinned[rule] >= Enough)
+            {
+                continue;
+            }
+
+            pinned[rule]++;
+            Assert.True(Solve(world, rows).Answer == CpAnswer.Infeasible, $"seed {seed}: {rule} is found by the audit, yet the solver allows {Exhaustive.Key(rows)}");
+            if (!Unsayable.Contains(rule))
+            {
+                Assert.True(Solve(world, rows, rule).Answer == CpAnswer.Optimal, $"seed {seed}: without {rule} the solver still forbids {Exhaustive.Key(rows)}");
+            }
+        }
+
+        output.WriteLine(string.Join(", ", pinned.Select(p => $"{p.Key} {p.Value}")));
+        Assert.All(pinned.Where(p => !Unsayable.Contains(p.Key)), p => Assert.True(p.Value > 0, $"no routine broke {p.Key} alone"));
+    }
+
+    [Fact]
+    public void What_the_audit_passes_is_feasible_at_the_same_points()
+    {
+        var (clean, charged) = (0, new HashSet<string>(StringComparer.Ordinal));
+        for (var seed = 1; seed <= 4000 && clean < 150; seed++)
+        {
+            var world = new TinyWorld(seed);
+            var rows = Wander(world, seed);
+            var verdict = Audit.Of(world.Scene, ToRoutine(world, rows));
+            if (!verdict.IsClean || HasLeadIn(world, rows))
+            {
+                continue;
+            }
+
+            clean++;
+            var (answer, points) = Solve(world, rows);
+            Assert.True(answer == CpAnswer.Optimal, $"seed {seed}: the audit passes {Exhaustive.Key(rows)}, the solver says {answer}");
+            for (var i = 0; i < RuleBook.All.Count; i++)
+            {
+                var rule = RuleBook.All[i].Id;
+                Assert.True(verdict.PointsByRule[i] == points.GetValueOrDefault(rule), $"seed {seed}: {rule} costs {verdict.PointsByRule[i]} in the audit, {points.GetValueOrDefault(rule)} in the solver: {Exhaustive.Key(rows)}");
+                if (verdict.PointsByRule[i] > 0)
+                {
+                    charged.Add(rule);
+                }
+            }
+        }
+
+        output.WriteLine($"{clean} clean routines; points by {string.Join(", ", charged)}");
+        Assert.True(clean >= 100, $"only {clean} clean routines");
+        Assert.Superset(new HashSet<string>(["no-waiting", "dead-air", "variety", "arc"], StringComparer.Ordinal), charged);
+    }
+
+    /// <summary>A random walk that mostly follows what fits, so that few rules break at once.</summary>
+    private static List<Row> Wander(TinyWorld world, int seed)
+    {
+        var dice = new Random(seed);
+        var state = Replay.Open(world.Scene, world.Placements);
+        var score = Score.Begin(world.Scene, state);
+        var rows = new List<Row>();
+        while (rows.Count < world.Rows)
+        {
+            var best = (Row: default(Row), Step: (Step?)null, Score: (Score?)null);
+            var tries = dice.Next(4) == 0 ? 2 : 4 + dice.Next(40);
+            for (var n = 0; n < tries; n++)
+            {
+                var row = Draw(world, dice, state);
+                var step = Replay.Step(world.Scene, state, row);
+                var next = score.Observe(world.Scene, step);
+                if (best.Score is null || next.Forbidden < best.Score.Forbidden)
+                {
+                    best = (row, step, next);
+                }
+            }
+
+            rows.Add(best.Row);
+            (state, score) = (best.Step!.After, best.Score!);
+        }
+
+        return rows;
+    }
+
+    private static Row Draw(TinyWorld world, Random dice, FightState state)
+    {
+        var technique = dice.Next(world.Book.Techniques.Count);
+        var record = world.Book.Techniques[technique];
+        var start = state.Time + dice.Next(5) + (state.Moves == 0 ? 4 : 0) + (dice.Next(20) == 0 ? 13 : 0);
+        if (record.HasNoTarget)
+        {
+            return new Row(start, -1, -1, Cue.None, -1, technique, -1, 0);
+        }
+
+        var answers = Enumerable.Range(0, world.Book.Attacks.Count).Where(k => record.Answers.Contains(world.Book.Attacks[k].Line)).ToList();
+        var attack = answers.Count > 0 && (record.Family != Family.Escape || dice.Next(2) == 0) ? answers[dice.Next(answers.Count)] : -1;
+        return new Row(start, dice.Next(world.Scene.Cast), -1, Cue.Voice, attack, technique, world.Book.ReactionIndex(record.Reactions[dice.Next(record.Reactions.Count)]), 0);
+    }
+
+    private static bool HasLeadIn(TinyWorld world, List<Row> rows) => Replay.LeadIn(world.Scene, world.Placements, rows[0]) > 0;
+
+    private static string? OnlyRule(TinyWorld world, List<Row> rows)
+    {
+        var rules = Audit.Of(world.Scene, ToRoutine(world, rows)).Findings.Where(f => f.Severity >= Severity.Broken).Select(f => f.Rule).Distinct(StringComparer.Ordinal).ToList();
+        return rules.Count == 1 && !HasLeadIn(world, rows) ? rules[0] : null;
+    }
+
+    private static Routine ToRoutine(TinyWorld world, List<Row> rows) =>
+        new() { Brief = world.Brief, Placements = world.Placements, Moves = [.. rows.Select(r => r.ToMove(world.Scene))] };
+
+    private static (CpAnswer Answer, Dictionary<string, int> Points) Solve(TinyWorld world, List<Row> rows, string? without = null)
+    {
+        var model = new MoveModel(world.Scene, Vocabulary.Of(world.Scene, null, keepUnfit: true), new MoveModelOptions
+        {
+            Rows = rows.Count,
+            FewestRows = rows.Count,
+            Ends = true,
+            MostWalkRound = 0,
+            Horizon = 120,
+            Total = true,
+            Without = without is null ? new HashSet<string>(StringComparer.Ordinal) : new HashSet<string>([without], StringComparer.Ordinal),
+        });
+        Pin.Placements(model, world.Placements);
+        Pin.Rows(model, rows);
+        model.Cp.Model.Minimize(model.Points);
+        using var session = new CpSession(model.Cp.Model);
+        var answer = session.Solve(Settings);
+        var points = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var (rule, charge) in session.HasSolution ? model.PointsByRule : [])
+        {
+            points[rule] = points.GetValueOrDefault(rule) + (int)session.Value(charge);
+        }
+
+        return (answer, points);
+    }
+}
