@@ -47,7 +47,7 @@ public sealed class TwinTests(ITestOutputHelper output)
     public void The_sets_of_clean_routines_are_the_same()
     {
         var (compared, routines) = (0, 0);
-        for (var seed = 1001; seed <= 1001 + Cases && compared < 60; seed++)
+        for (var seed = 1001; seed <= 1001 + (2 * Cases) && compared < 45; seed++)
         {
             var world = new TinyWorld(seed);
             var clean = Exhaustive.Clean(world);
