@@ -3,7 +3,6 @@ using System.Globalization;
 using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Reading;
-using Generator.Rules.Judging;
 using Generator.Solver;
 using Newtonsoft.Json;
 
@@ -43,25 +42,9 @@ internal static class DraftChild
             Standing = result.Routine is null ? string.Empty : result.Standing.ToString(),
             Elapsed = result.Elapsed.TotalMilliseconds,
             Memory = own.PeakWorkingSet64 / 1048576.0,
-            Audit = AuditTime(book),
+            Audit = AuditUnit.Milliseconds(book),
         };
         Console.WriteLine(JsonConvert.SerializeObject(figures));
         return 0;
-    }
-
-    /// <summary>Median of some audits of 200 moves, after the code has been compiled.</summary>
-    private static double AuditTime(Book book)
-    {
-        var scene = LongRoutine.Scene(book);
-        var routine = LongRoutine.Of(scene);
-        var times = new List<double>();
-        for (var i = 0; i < 60; i++)
-        {
-            var clock = Stopwatch.GetTimestamp();
-            _ = Audit.Of(scene, routine);
-            times.Add(Stopwatch.GetElapsedTime(clock).TotalMilliseconds);
-        }
-
-        return Spread.Of(times.Skip(20))!.Median;
     }
 }

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using System.Text;
 using Newtonsoft.Json;
 
 namespace Generator.Benchmarks.Drafts;
@@ -23,25 +24,38 @@ internal static class DraftRun
 
         var (sizes, count, time, cold) = options.Value;
         var all = new Dictionary<string, List<DraftFigures>>(StringComparer.Ordinal);
-        Console.WriteLine("| size | engine | found | first valid, ms | first valid, audits of 200 moves | points | perfect | memory, MiB |");
-        Console.WriteLine("|---|---|---|---|---|---|---|---|");
+        var table = new StringBuilder();
+        Say(table, "| size | engine | found | first valid, ms | in audits of 200 moves | times whole | points | perfect | memory, MiB | times whole |");
+        Say(table, "|---|---|---|---|---|---|---|---|---|---|");
         foreach (var size in sizes)
         {
-            string[] modes = cold ? [DraftChild.Warm, DraftChild.Cold] : [DraftChild.Warm];
-            foreach (var mode in modes)
+            var whole = Drafts(size, count, time, DraftChild.Warm);
+            all[$"{size} {DraftChild.Warm}"] = whole;
+            Say(table, Line(size, "whole", whole, "1", "1"));
+            if (cold)
             {
-                var figures = StoredBriefs.Files(size).Take(count).Select(f => Draft(f, time, mode)).ToList();
-                all[$"{size} {mode}"] = figures;
-                Console.WriteLine(Line(size, mode, figures));
+                var alone = Drafts(size, count, time, DraftChild.Cold);
+                all[$"{size} {DraftChild.Cold}"] = alone;
+                Say(table, Line(size, "CP-SAT alone", alone, AgainstWhole.Time(alone, whole), AgainstWhole.Memory(alone, whole)));
             }
         }
 
         Directory.CreateDirectory(Places.Artifacts);
         var path = Path.Combine(Places.Artifacts, "draft.json");
         File.WriteAllText(path, JsonConvert.SerializeObject(all, Formatting.Indented));
+        File.WriteAllText(Path.ChangeExtension(path, ".md"), table.ToString());
         Console.WriteLine($"\nEvery brief: {path}");
         return 0;
     }
+
+    private static void Say(StringBuilder table, string line)
+    {
+        Console.WriteLine(line);
+        table.Append(line).Append('\n');
+    }
+
+    private static List<DraftFigures> Drafts(string size, int count, string time, string mode) =>
+        [.. StoredBriefs.Files(size).Take(count).Select(f => Draft(f, time, mode))];
 
     private static (IReadOnlyList<string> Sizes, int Count, string Time, bool Cold)? Options(string[] args)
     {
@@ -95,7 +109,7 @@ internal static class DraftRun
             : new DraftFigures { Brief = Path.GetFileName(file), Status = "Failed" };
     }
 
-    private static string Line(string size, string mode, List<DraftFigures> figures)
+    private static string Line(string size, string engine, List<DraftFigures> figures, string times, string memories)
     {
         var found = figures.Where(f => f.Points is not null).ToList();
         var first = Spread.Of(found.Where(f => f.First is not null).Select(f => f.First!.Value));
@@ -105,13 +119,15 @@ internal static class DraftRun
         string[] cells =
         [
             size,
-            string.Equals(mode, DraftChild.Cold, StringComparison.Ordinal) ? "CP-SAT alone" : "whole",
+            engine,
             string.Create(CultureInfo.InvariantCulture, $"{found.Count} of {figures.Count}{Others(figures)}"),
             first?.ToText("0") ?? "–",
             ratio?.ToText("0") ?? "–",
+            times,
             points?.ToText("0.#") ?? "–",
             string.Create(CultureInfo.InvariantCulture, $"{found.Count(f => f.Points == 0)}"),
             memory?.ToText("0") ?? "–",
+            memories,
         ];
         return $"| {string.Join(" | ", cells)} |";
     }
