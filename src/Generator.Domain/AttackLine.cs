@@ -13,6 +13,9 @@ public readonly record struct AttackLine(LineKind Kind, LineSide Side)
 
     public AttackLine Mirrored => new(Kind, (LineSide)(2 - (int)Side));
 
+    /// <summary>Kind and side; the text of a record would print its mirror, and that its own, for ever.</summary>
+    public override string ToString() => $"{Kind} {Side}";
+
     /// <summary>A hand, arm or body that takes hold.</summary>
     public bool IsGrab => Kind >= LineKind.GrabWrist;
 }

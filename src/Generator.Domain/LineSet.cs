@@ -22,4 +22,7 @@ public readonly record struct LineSet(UInt128 Bits)
     }
 
     public LineSet Mirrored => Of(Members.Select(l => l.Mirrored));
+
+    /// <summary>The members; the text of a record would print its mirror, and that its own, for ever.</summary>
+    public override string ToString() => string.Join(", ", Members);
 }

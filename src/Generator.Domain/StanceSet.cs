@@ -26,4 +26,7 @@ public readonly record struct StanceSet(int Bits)
     }
 
     public StanceSet Mirrored => Of([.. Members.Select(s => s.Mirrored())]);
+
+    /// <summary>The members; the text of a record would print its mirror, and that its own, for ever.</summary>
+    public override string ToString() => string.Join(", ", Members);
 }

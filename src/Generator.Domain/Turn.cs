@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Generator.Domain;
 
 /// <summary>A turn, or a way round the clock, in half hours of 15°: positive is clockwise seen from above; −23 to 23.</summary>
@@ -10,4 +12,7 @@ public readonly record struct Turn(int HalfHours)
 
     /// <summary>The same turn seen in a mirror: half a circle by the left becomes half a circle by the right.</summary>
     public Turn Mirrored => new(-HalfHours);
+
+    /// <summary>The half hours; the text of a record would print its mirror, and that its own, for ever.</summary>
+    public override string ToString() => HalfHours.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Generator.Domain;
 
 /// <summary>
@@ -31,4 +33,7 @@ public readonly record struct Window(int From, int To)
     }
 
     public Window Mirrored => IsAnywhere ? this : new(-To, -From);
+
+    /// <summary>Both ends; the text of a record would print its mirror, and that its own, for ever.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{From} to {To}");
 }
