@@ -76,6 +76,13 @@ public sealed class Scene
         return Math.Clamp(Settle.StrikingDistance.Value, reach.Near, Math.Max(reach.Near, reach.Far));
     }
 
+    /// <summary>How far away an attacker is when the attack lands (technique −1: nothing answers it); a stop-hit meets them no nearer than its band.</summary>
+    public int ContactDistance(int attack, int technique, int attacker)
+    {
+        var stop = StopDistance(attack, attacker);
+        return technique >= 0 && Book.Techniques[technique].Band.MeetsOnTheWay ? Math.Max(stop, techniqueReach[technique, attacker].Near) : stop;
+    }
+
     /// <summary>Half counts for which a reaction leaves an opening.</summary>
     public int OpenFor(int reaction) => open[reaction];
 

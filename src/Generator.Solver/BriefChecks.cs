@@ -78,7 +78,7 @@ internal static class BriefChecks
     }
 
     private static bool CanDo(Scene scene, int technique) =>
-        scene.Able.WhyNotTechnique(technique) is null && scene.Brief.Tempo.SecondsIn(scene.Book.Techniques[technique].Length) >= scene.Book.Techniques[technique].FewestSeconds;
+        scene.Able.WhyNotTechnique(technique) is null && scene.Brief.Tempo.Allows(scene.Book.Techniques[technique].Length, scene.Book.Techniques[technique].FewestSeconds);
 
     private static IEnumerable<string> Moments(Scene scene)
     {

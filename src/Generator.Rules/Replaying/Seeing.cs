@@ -46,7 +46,7 @@ internal static class Seeing
             BoundStart = bound,
             BoundByStart = boundBy,
             TargetPosture = hasTarget ? target.PostureAt(row.Start) : null,
-            Distance = hasTarget ? DistanceOf(scene, row, technique, target) : 0,
+            Distance = !hasTarget ? 0 : row.Attack < 0 ? target.Distance : scene.ContactDistance(row.Attack, row.Technique, row.Attacker),
             Reach = hasTarget && row.Technique >= 0 ? scene.TechniqueReach(row.Technique, row.Attacker) : default,
             Second = hasTarget ? SecondOf(scene, state, row, technique, reaction, bearing, attack) : -1,
         };
@@ -111,36 +111,19 @@ internal static class Seeing
 
     private static (Hand Left, Hand Right, Bound Bound, int BoundBy) HandsOf(Scene scene, FightState state, int gap, int attacker, Attack? attack, MoveMode mode)
     {
-        var left = Settled(state.Left, gap, scene);
-        var right = Settled(state.Right, gap, scene);
+        var longEnough = gap >= scene.Settle.HandBack.Value;
+        var left = HandStates.Settled(state.Left, longEnough);
+        var right = HandStates.Settled(state.Right, longEnough);
         if (mode != MoveMode.EscapesGrab)
         {
             return (left, right, state.Bound, state.BoundBy);
         }
 
         return (
-            attack!.GripsLeft == HandEnd.Held ? Seized(left, attacker) : left,
-            attack.GripsRight == HandEnd.Held ? Seized(right, attacker) : right,
+            HandStates.Seized(left, attack!.GripsLeft, attacker),
+            HandStates.Seized(right, attack.GripsRight, attacker),
             attack.GripsBound is { } b && b != Bound.Free && state.Bound == Bound.Free ? b : state.Bound,
             attack.GripsBound is { } c && c != Bound.Free && state.Bound == Bound.Free ? attacker : state.BoundBy);
-    }
-
-    /// <summary>A hand that holds somebody, or is held already, cannot be seized.</summary>
-    private static Hand Seized(Hand hand, int attacker) =>
-        hand.Kind is HandKind.Guard or HandKind.Out ? new Hand(HandKind.Held, attacker) : hand;
-
-    private static Hand Settled(Hand hand, int gap, Scene scene) =>
-        hand.Kind == HandKind.Out && gap >= scene.Settle.HandBack.Value ? Hand.Guard : hand;
-
-    private static int DistanceOf(Scene scene, Row row, Technique? technique, AttackerState target)
-    {
-        if (row.Attack < 0)
-        {
-            return target.Distance;
-        }
-
-        var stop = scene.StopDistance(row.Attack, row.Attacker);
-        return technique is { Band.MeetsOnTheWay: true } ? Math.Max(stop, scene.TechniqueReach(row.Technique, row.Attacker).Near) : stop;
     }
 
     private static int SecondOf(Scene scene, FightState state, Row row, Technique? technique, Reaction? reaction, int bearing, Attack? attack)

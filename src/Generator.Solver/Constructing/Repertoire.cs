@@ -21,7 +21,7 @@ internal sealed class Repertoire
     {
         this.scene = scene;
         var techniques = scene.Book.Techniques;
-        possible = [.. techniques.Select((t, i) => scene.Able.WhyNotTechnique(i) is null && InTempo(t.Length, t.FewestSeconds))];
+        possible = [.. techniques.Select((t, i) => scene.Able.WhyNotTechnique(i) is null && scene.Brief.Tempo.Allows(t.Length, t.FewestSeconds))];
         var stances = Enum.GetValues<Stance>();
         stanceTo = new Stance[stances.Length, techniques.Count];
         stanceTime = new int[stances.Length, techniques.Count];
@@ -56,8 +56,6 @@ internal sealed class Repertoire
 
     /// <summary>Half counts that the change to it takes.</summary>
     public int StanceTime(Stance from, int technique) => stanceTime[(int)from, technique];
-
-    private bool InTempo(HalfCounts length, decimal fewestSeconds) => scene.Brief.Tempo.SecondsIn(length) >= fewestSeconds;
 
     private int GapFor(int turn)
     {
@@ -112,7 +110,7 @@ internal sealed class Repertoire
         for (var k = 0; k < scene.Book.Attacks.Count; k++)
         {
             var attack = scene.Book.Attacks[k];
-            if (scene.Able.WhyNotAttack(k, attacker) is not null || !InTempo(attack.Length, attack.FewestSeconds))
+            if (scene.Able.WhyNotAttack(k, attacker) is not null || !scene.Brief.Tempo.Allows(attack.Length, attack.FewestSeconds))
             {
                 continue;
             }
@@ -135,8 +133,7 @@ internal sealed class Repertoire
     private bool Meets(int attack, int technique, int attacker)
     {
         var reach = scene.TechniqueReach(technique, attacker);
-        var stop = scene.StopDistance(attack, attacker);
-        var distance = scene.Book.Techniques[technique].Band.MeetsOnTheWay ? Math.Max(stop, reach.Near) : stop;
+        var distance = scene.ContactDistance(attack, technique, attacker);
         return distance >= reach.Least && distance <= reach.Most;
     }
 

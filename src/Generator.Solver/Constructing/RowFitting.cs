@@ -64,12 +64,7 @@ internal sealed class RowFitting(Scene scene, Repertoire repertoire)
 
     private (Stance Stance, int Time) StanceFor(FightState state, int technique, Attack? attack, bool closes)
     {
-        var stance = state.Stance;
-        if (closes && attack!.GripsStance is { } pulled && stance is (Stance.LeftLead or Stance.RightLead or Stance.Square))
-        {
-            stance = pulled;
-        }
-
+        var stance = closes ? StanceChoice.Pulled(state.Stance, attack!) : state.Stance;
         return (repertoire.StanceTo(stance, technique), repertoire.StanceTime(stance, technique));
     }
 
@@ -108,9 +103,9 @@ internal sealed class RowFitting(Scene scene, Repertoire repertoire)
 
     private bool HandsFit(FightState state, Technique technique, Attack? attack, int target, int gap, bool closes)
     {
-        var back = scene.Settle.HandBack.Value;
-        var left = HandStates.Settled(state.Left, gap, back);
-        var right = HandStates.Settled(state.Right, gap, back);
+        var longEnough = gap >= scene.Settle.HandBack.Value;
+        var left = HandStates.Settled(state.Left, longEnough);
+        var right = HandStates.Settled(state.Right, longEnough);
         if (closes)
         {
             left = HandStates.Seized(left, attack!.GripsLeft, target);

@@ -44,7 +44,7 @@ public sealed class Cp
     public void Table(IReadOnlyList<IntVar> variables, IEnumerable<long[]> rows)
     {
         var ranges = variables.Select(Range).ToArray();
-        var fitting = rows.Where(row => row.Zip(ranges).All(p => p.First >= p.Second.Low && p.First <= p.Second.High)).ToList();
+        var fitting = rows.Where(row => Fits(row, ranges)).ToList();
         if (fitting.Count == 0)
         {
             Model.AddBoolOr([]);
@@ -164,6 +164,19 @@ public sealed class Cp
         var circles = Int(-3, 3, name + ".circles");
         Model.Add(expression == LinearExpr.Affine(circles, 24, 0) + wrapped);
         return wrapped;
+    }
+
+    private static bool Fits(long[] row, (long Low, long High)[] ranges)
+    {
+        for (var i = 0; i < row.Length; i++)
+        {
+            if (row[i] < ranges[i].Low || row[i] > ranges[i].High)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private BoolVar Fixed(bool value)

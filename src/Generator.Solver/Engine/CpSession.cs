@@ -73,9 +73,6 @@ public sealed class CpSession : IDisposable
 
     public bool IsTrue(BoolVar literal) => Value((IntVar)literal) == 1;
 
-    /// <summary>Variables (by index) that the solver names as enough to make the model infeasible under its assumptions.</summary>
-    public IReadOnlyList<int> Core() => Answer == CpAnswer.Infeasible ? [.. solver!.SufficientAssumptionsForInfeasibility()] : [];
-
     public void Dispose() => solver?.Dispose();
 
     private void StopWhenAsked(Listener callback, CancellationToken stop)

@@ -17,9 +17,6 @@ public sealed record SearchSettings
     /// <summary>0 and more.</summary>
     public int Seed { get; init; } = 1;
 
-    /// <summary>Short presolve, best for runs of a few seconds: no probing, one round.</summary>
-    public bool LightPresolve { get; init; } = true;
-
     /// <summary>Use linear relaxations.</summary>
     public bool Linear { get; init; } = true;
 
@@ -27,15 +24,6 @@ public sealed record SearchSettings
     /// No presolve and no clean-up during search: for models of a few rows, which are solved in less time than either takes.
     /// </summary>
     public bool Bare { get; init; }
-
-    /// <summary>Stop at the first solution.</summary>
-    public bool FirstSolution { get; init; }
-
-    /// <summary>Report every solution there is (one worker).</summary>
-    public bool EnumerateAll { get; init; }
-
-    /// <summary>Random choices among equals, so that other seeds give other routines.</summary>
-    public bool Randomised { get; init; }
 
     /// <summary>Follow the model's own order of decisions (<see cref="Filling.DecisionOrder"/>) instead of the solver's.</summary>
     public bool OwnOrder { get; init; }
@@ -53,33 +41,12 @@ public sealed record SearchSettings
             parts.Add(string.Create(CultureInfo.InvariantCulture, $"max_deterministic_time:{work:0.###}"));
         }
 
-        if (Bare)
-        {
-            parts.Add("cp_model_presolve:false,use_sat_inprocessing:false,cp_model_probing_level:0,symmetry_level:0");
-        }
-        else if (LightPresolve)
-        {
-            parts.Add("cp_model_probing_level:0,max_presolve_iterations:1,symmetry_level:0");
-        }
+        // Otherwise a short presolve, best for runs of a few seconds: no probing, one round.
+        parts.Add(Bare ? "cp_model_presolve:false,use_sat_inprocessing:false,cp_model_probing_level:0,symmetry_level:0" : "cp_model_probing_level:0,max_presolve_iterations:1,symmetry_level:0");
 
         if (!Linear)
         {
             parts.Add("linearization_level:0");
-        }
-
-        if (FirstSolution)
-        {
-            parts.Add("stop_after_first_solution:true");
-        }
-
-        if (EnumerateAll)
-        {
-            parts.Add("enumerate_all_solutions:true,keep_all_feasible_solutions_in_presolve:true");
-        }
-
-        if (Randomised)
-        {
-            parts.Add("randomize_search:true,permute_variable_randomly:true");
         }
 
         if (OwnOrder)

@@ -40,7 +40,7 @@ internal static class AfterPart
         var carry = cp.ClassOf(slot.Uses, [.. model.Vocabulary.Uses.Select(u => (int)(u.Technique?.Carry ?? Carry.None))], $"carry[{i}]");
         var right = model.AttackIs(slot, k => k.Line.Side == LineSide.Right, $"fromright[{i}]");
         var shift = cp.Int(0, 23, $"shift[{i}]");
-        cp.Table([round, carry, right, shift], ShiftRows(model));
+        cp.Table([round, carry, right, shift], model.Tables.Shift);
         var bearing = cp.Round(slot.TargetBearing + shift, $"lands[{i}]");
         var distance = DistancePart.After(model, slot);
         var open = cp.Int(-1, model.Options.Horizon * 2, $"open[{i}]");
@@ -83,7 +83,7 @@ internal static class AfterPart
         };
     }
 
-    private static IEnumerable<long[]> ShiftRows(MoveModel model)
+    public static IEnumerable<long[]> ShiftRows(MoveModel model)
     {
         foreach (var round in model.Vocabulary.Reactions.Select(r => model.Scene.Book.Reactions[r].Round).Append(0).Distinct())
         {

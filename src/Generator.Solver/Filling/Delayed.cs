@@ -11,20 +11,4 @@ public static class Delayed
 {
     /// <summary>A delay of this attacker is a later entrance, not a longer linger: they have not been in the fight yet.</summary>
     public static bool IsEntrance(AttackerState state) => state.OpenUntil == int.MinValue && state.Posture == Posture.Ready;
-
-    /// <summary>The state once an attacker's return or entrance is delayed.</summary>
-    public static FightState By(FightState state, int attacker, int halfCounts)
-    {
-        if (halfCounts == 0)
-        {
-            return state;
-        }
-
-        var attackers = state.Attackers.ToArray();
-        var was = attackers[attacker];
-        attackers[attacker] = IsEntrance(was)
-            ? was with { Entrance = was.Entrance + halfCounts, ReadyAt = Math.Max(was.ReadyAt, was.Entrance) + halfCounts }
-            : was with { ReadyAt = was.ReadyAt + halfCounts };
-        return state with { Attackers = attackers };
-    }
 }

@@ -20,12 +20,12 @@ internal static class FacingPart
         slot.TurnSize = cp.Int(0, 12, $"turn[{i}]");
         var change = cp.Int(0, 23, $"facingchange[{i}]");
         var kind = cp.ClassOf(slot.Uses, model.Classes.Facing, $"facingclass[{i}]");
-        cp.Table([kind, slot.SeenFrom, slot.TurnSize, change, slot.Relative], Rows(model));
+        cp.Table([kind, slot.SeenFrom, slot.TurnSize, change, slot.Relative], model.Tables.Facing);
         slot.FacingEnd = cp.Round(slot.Before.Facing + change, $"facing[{i + 1}]");
         slot.TurnCap = Cap(model, slot);
     }
 
-    private static IEnumerable<long[]> Rows(MoveModel model)
+    public static IEnumerable<long[]> Rows(MoveModel model)
     {
         var examples = model.Classes.FacingExamples;
         for (var c = 0; c < examples.Count; c++)

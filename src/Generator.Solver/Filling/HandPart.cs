@@ -29,7 +29,7 @@ internal static class HandPart
     {
         var cp = model.Cp;
         var classes = model.Classes;
-        var later = cp.AtMost(LinearExprOf(model.Scene.Settle.HandBack.Value), slot.Gap, $"handback[{slot.Index}]");
+        var later = cp.AtMost(Google.OrTools.Sat.LinearExpr.Constant(model.Scene.Settle.HandBack.Value), slot.Gap, $"handback[{slot.Index}]");
         var most = 1 + (2 * model.Cast);
         slot.LeftEnd = cp.Int(0, most, $"left[{slot.Index + 1}]");
         slot.RightEnd = cp.Int(0, most, $"right[{slot.Index + 1}]");
@@ -40,14 +40,12 @@ internal static class HandPart
         var left = cp.ClassOf(slot.Uses, classes.Left, $"leftclass[{slot.Index}]");
         var right = cp.ClassOf(slot.Uses, classes.Right, $"rightclass[{slot.Index}]");
         var bound = cp.ClassOf(slot.Uses, classes.Bound, $"boundclass[{slot.Index}]");
-        cp.Table([left, slot.Before.Left, later, slot.Target, slot.Fate, slot.LeftEnd, slot.LeftFault], HandRows(model, classes.LeftExamples, Side.Left));
-        cp.Table([right, slot.Before.Right, later, slot.Target, slot.Fate, slot.RightEnd, slot.RightFault], HandRows(model, classes.RightExamples, Side.Right));
-        cp.Table([bound, slot.Before.Bound, slot.Target, slot.Fate, slot.BoundEnd, slot.BoundFault], BoundRows(model));
+        cp.Table([left, slot.Before.Left, later, slot.Target, slot.Fate, slot.LeftEnd, slot.LeftFault], model.Tables.Left);
+        cp.Table([right, slot.Before.Right, later, slot.Target, slot.Fate, slot.RightEnd, slot.RightFault], model.Tables.Right);
+        cp.Table([bound, slot.Before.Bound, slot.Target, slot.Fate, slot.BoundEnd, slot.BoundFault], model.Tables.Bound);
     }
 
-    private static Google.OrTools.Sat.LinearExpr LinearExprOf(long value) => Google.OrTools.Sat.LinearExpr.Constant(value);
-
-    private static IEnumerable<long[]> HandRows(MoveModel model, IReadOnlyList<Use> examples, Side side)
+    public static IEnumerable<long[]> HandRows(MoveModel model, IReadOnlyList<Use> examples, Side side)
     {
         var most = 1 + (2 * model.Cast);
         for (var c = 0; c < examples.Count; c++)
@@ -80,18 +78,8 @@ internal static class HandPart
         }
 
         var cast = model.Cast;
-        var hand = Decode(code, cast);
-        if (hand.Kind == HandKind.Out && later)
-        {
-            hand = Hand.Guard;
-        }
-
         var who = target == cast ? -1 : target;
-        if ((side == Side.Left ? use.Grip?.GripsLeft : use.Grip?.GripsRight) == HandEnd.Held && hand.Kind is HandKind.Guard or HandKind.Out)
-        {
-            hand = new Hand(HandKind.Held, who);
-        }
-
+        var hand = HandStates.Seized(HandStates.Settled(Decode(code, cast), later), side == Side.Left ? use.Grip?.GripsLeft : use.Grip?.GripsRight, who);
         var fits = HandFit.Accepts(hand, side == Side.Left ? technique.LeftNeed : technique.RightNeed, who);
         var fault = fits ? 0 : hand.Kind == HandKind.Held ? 2 : 1;
         var end = Effects.HandAfter(hand, side == Side.Left ? technique.LeftEnd : technique.RightEnd, who);
@@ -115,7 +103,7 @@ internal static class HandPart
         _ => code < 2 + cast ? new Hand(HandKind.Holding, code - 2) : new Hand(HandKind.Held, code - 2 - cast),
     };
 
-    private static IEnumerable<long[]> BoundRows(MoveModel model)
+    public static IEnumerable<long[]> BoundRows(MoveModel model)
     {
         var examples = model.Classes.BoundExamples;
         for (var c = 0; c < examples.Count; c++)

@@ -20,6 +20,7 @@ public sealed class MoveModel
         Vocabulary = vocabulary;
         Options = options;
         Classes = new UseClasses(scene, vocabulary);
+        Tables = new TransitionTables(this);
         Start = OpeningPart.Build(this);
         var before = Start;
         var slots = new List<SlotVars>();
@@ -50,6 +51,8 @@ public sealed class MoveModel
     public MoveModelOptions Options { get; }
 
     public UseClasses Classes { get; }
+
+    internal TransitionTables Tables { get; }
 
     public Cp Cp { get; } = new();
 

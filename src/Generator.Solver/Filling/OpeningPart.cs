@@ -62,12 +62,12 @@ internal static class OpeningPart
     private static AttackerVars Fixed(MoveModel model, AttackerState state, int attacker)
     {
         var cp = model.Cp;
-        var ready = Math.Max(state.ReadyAt, state.Entrance);
-        var walk = model.Scene.WalkTime(attacker, state.Distance);
-        var readyAt = cp.Int(Delayed.IsEntrance(state) ? ready : state.ReadyAt, model.Options.Horizon * 2, $"ready0[{attacker}]");
-        cp.Model.Add(readyAt == model.Delays[attacker] + (Delayed.IsEntrance(state) ? ready : state.ReadyAt));
-        var threat = cp.Int(ready + walk, model.Options.Horizon * 3, $"threat0[{attacker}]");
-        cp.Model.Add(threat == model.Delays[attacker] + (ready + walk));
+        var ready = Delayed.IsEntrance(state) ? state.SetsOffAt : state.ReadyAt;
+        var comes = state.SetsOffAt + model.Scene.WalkTime(attacker, state.Distance);
+        var readyAt = cp.Int(ready, model.Options.Horizon * 2, $"ready0[{attacker}]");
+        cp.Model.Add(readyAt == model.Delays[attacker] + ready);
+        var threat = cp.Int(comes, model.Options.Horizon * 3, $"threat0[{attacker}]");
+        cp.Model.Add(threat == model.Delays[attacker] + comes);
         return new AttackerVars
         {
             Bearing = cp.Const(state.Bearing),

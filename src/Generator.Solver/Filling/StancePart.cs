@@ -12,14 +12,14 @@ internal static class StancePart
     {
         var cp = model.Cp;
         var kind = cp.ClassOf(slot.Uses, model.Classes.Stance, $"stanceclass[{slot.Index}]");
-        var rows = Rows(model).ToList();
+        var rows = model.Tables.Stance;
         slot.StanceTime = cp.Int(0, rows.Max(r => r[2]), $"stancetime[{slot.Index}]");
         slot.StanceForAttack = cp.Int(0, Count - 1, $"stanceforattack[{slot.Index}]");
         slot.StanceEnd = cp.Int(0, Count - 1, $"stance[{slot.Index + 1}]");
         cp.Table([kind, slot.Before.Stance, slot.StanceTime, slot.StanceForAttack, slot.StanceEnd], rows);
     }
 
-    private static IEnumerable<long[]> Rows(MoveModel model)
+    public static IEnumerable<long[]> Rows(MoveModel model)
     {
         for (var c = 0; c < model.Classes.StanceExamples.Count; c++)
         {

@@ -34,7 +34,7 @@ public sealed class Vocabulary
         var book = scene.Book;
         bool Everybody(Func<int, string?> whyNot) => Enumerable.Range(0, scene.Cast).All(a => whyNot(a) is not null);
         var attacks = Enumerable.Range(0, book.Attacks.Count)
-            .Where(k => keepUnfit || !(Everybody(a => scene.Able.WhyNotAttack(k, a)) || TooFast(scene, book.Attacks[k].Length, book.Attacks[k].FewestSeconds)))
+            .Where(k => keepUnfit || !(Everybody(a => scene.Able.WhyNotAttack(k, a)) || !scene.Brief.Tempo.Allows(book.Attacks[k].Length, book.Attacks[k].FewestSeconds)))
             .ToList();
         var reactions = Enumerable.Range(0, book.Reactions.Count)
             .Where(r => !book.Reactions[r].HitsSecond && (keepUnfit || !Everybody(a => scene.Able.WhyNotReaction(r, a))))
@@ -44,7 +44,7 @@ public sealed class Vocabulary
         for (var t = 0; t < book.Techniques.Count; t++)
         {
             var candidate = book.Techniques[t];
-            var unfit = scene.Able.WhyNotTechnique(t) is not null || Everybody(a => scene.Able.WhyNotOn(t, a)) || TooFast(scene, candidate.Length, candidate.FewestSeconds);
+            var unfit = scene.Able.WhyNotTechnique(t) is not null || Everybody(a => scene.Able.WhyNotOn(t, a)) || !scene.Brief.Tempo.Allows(candidate.Length, candidate.FewestSeconds);
             var reacts = candidate.Reactions.Count == 0 || candidate.Reactions.Any(known.Contains);
             if (!candidate.TakesTwo && reacts && (keepUnfit || !unfit) && technique?.Invoke(candidate) != false)
             {
@@ -63,8 +63,6 @@ public sealed class Vocabulary
     /// <param name="keep">Techniques that stay in anyway.</param>
     public Vocabulary Drawn(Random dice, double share, Func<Technique, bool> keep) =>
         new([.. Uses.Where(u => u.Technique is null || keep(u.Technique) || dice.NextDouble() < share)], Attacks, Reactions);
-
-    private static bool TooFast(Scene scene, HalfCounts length, decimal fewest) => scene.Brief.Tempo.SecondsIn(length) < fewest;
 
     private static IEnumerable<Use> UsesOf(Scene scene, int index, IReadOnlyList<int> attacks)
     {

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;

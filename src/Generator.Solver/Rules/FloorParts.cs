@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Solver.Filling;
@@ -16,8 +17,14 @@ internal static class FloorParts
 
     private const int Angles = (Bearing.Circle / 2) + 1;
 
+    // The tables depend on nothing but a clearance, and every row of every window asks for them.
+    private static readonly ConcurrentDictionary<int, long[]> Limits = new();
+    private static readonly ConcurrentDictionary<(int Spacing, bool Nearest), long[]> Ends = new();
+
     /// <summary>For each place of another (angle, tens), the fewest tens of a landing that would pass them closer than the clearance.</summary>
-    public static long[] LandingLimits(int clearance)
+    public static long[] LandingLimits(int clearance) => Limits.GetOrAdd(clearance, BuildLimits);
+
+    private static long[] BuildLimits(int clearance)
     {
         var limits = new long[Angles * (Tens10 + 1)];
         for (var delta = 0; delta < Angles; delta++)
@@ -35,7 +42,9 @@ internal static class FloorParts
     /// For each place of another (angle, tens), one end of the stretch of a ray, in tens, on which somebody would stand too close to them.
     /// An empty stretch runs from 1000 to −1 and binds nobody.
     /// </summary>
-    public static long[] Stretches(int spacing, bool nearest)
+    public static long[] Stretches(int spacing, bool nearest) => Ends.GetOrAdd((spacing, nearest), static key => BuildStretches(key.Spacing, key.Nearest));
+
+    private static long[] BuildStretches(int spacing, bool nearest)
     {
         var ends = new long[Angles * (Tens10 + 1)];
         for (var delta = 0; delta < Angles; delta++)
