@@ -44,6 +44,7 @@ public static class CommandLine
         {
             DraftCommand.Of(desk),
             AuditCommand.Of(desk),
+            PaperworkCommand.Of(desk),
             LibraryCommand.Of(desk),
         };
         root.Example = "generator draft --attackers 3 --counts 48";

@@ -12,6 +12,7 @@ public class BadLineTests
         "draft --time 0,5", "draft --time 0", "draft --time 4000", "draft --attackers 9 --counts 3 --moves 0", "draft a b", "draft nowhere.json",
         "draft nowhere.json --attackers 3", "draft --out nowhere/r.json", "draft --out .", "draft --library nowhere.json",
         "audit", "audit nowhere.json", "audit --jsno nowhere.json", "audit --explain", "audit --explain reset-windo", "audit --explain no-waiting r.json",
+        "paperwork", "paperwork r.json", "paperwork r.json --out", "paperwork nowhere.json --out .", "paperwork nowhere.json --out nowhere/papers", "paperwork - --brief - --out .",
         "audit - --brief -", "audit nowhere.csv --seed 4", "audit r.json --brief nowhere.json", "library lst", "library list thro", "library list --all", "library show", "library show kick",
         "library show swnig",
     ];

@@ -1,0 +1,78 @@
+using System.CommandLine;
+using Generator.Cli.Options;
+using Generator.Cli.Work;
+using Generator.Library.Reading;
+using Generator.Paperwork;
+using Generator.Rules;
+
+namespace Generator.Cli.Commands;
+
+/// <summary><c>generator paperwork</c>: makes from a routine what each person on the crew needs, as files in one folder.</summary>
+internal static class PaperworkCommand
+{
+    public static Command Of(Desk desk)
+    {
+        var routine = CommonOptions.File("ROUTINE", "The routine as a file, JSON or CSV, or - for standard input.");
+        var brief = CommonOptions.Brief("The brief it answers; without it the one in the routine, else defaults.");
+        var output = new Option<string?>("--out") { HelpName = "FOLDER", Description = "The folder for the papers; it is made when it is not there. Papers of the same names are replaced." };
+        var library = CommonOptions.Library();
+        var command = new HouseCommand("paperwork", "Makes the papers of a routine: what each person on the crew needs, in one folder.")
+        {
+            routine, brief, output, library,
+        };
+        command.Example = "generator paperwork ferry.routine.json --out ferry";
+        command.ExitCodes =
+        [
+            (ExitCode.Good, "The papers are made, and the audit found nothing unsafe or broken."),
+            (ExitCode.Forbidden, "The papers are made, but something is unsafe or broken; they say where."),
+            (ExitCode.Input, "Something that was given is wrong."),
+        ];
+        command.SetAction(parsed => Run(desk, parsed.GetValue(routine), parsed.GetValue(brief), parsed.GetValue(output), parsed.GetValue(library) ?? []));
+        return command;
+    }
+
+    private static int Run(Desk desk, string? path, string? briefPath, string? folder, IReadOnlyList<string> library)
+    {
+        if (path is null)
+        {
+            throw new RefusedException("generator paperwork: ROUTINE is missing.", "Maybe write the name of its file, or - for standard input.");
+        }
+
+        if (folder is null)
+        {
+            throw new RefusedException("generator paperwork: --out is missing.", "Maybe add --out and the name of a folder for the papers.");
+        }
+
+        if (string.Equals(path, Inputs.Dash, StringComparison.Ordinal) && string.Equals(briefPath, Inputs.Dash, StringComparison.Ordinal))
+        {
+            throw new RefusedException("generator paperwork: routine and brief cannot both come from standard input.", "Maybe give one of them as a file.");
+        }
+
+        OutputFolder.Check(folder);
+        var book = Inputs.Book(library);
+        var brief = briefPath is null ? null : Inputs.Brief(briefPath, book, desk);
+        var routine = Inputs.Routine(path, brief, book, desk);
+        if (routine.LibraryVersion.Length > 0 && !string.Equals(routine.LibraryVersion, book.Version, StringComparison.Ordinal))
+        {
+            desk.Err.WriteLine($"The routine was made with library {FieldText.Shorten(routine.LibraryVersion)}; these papers use {book.Version}.");
+        }
+
+        var source = PaperSource.Of(new Scene(routine.Brief, book), routine);
+        var papers = Pack.Of(source);
+        OutputFolder.Write(folder, papers, source);
+        var width = papers.Max(p => p.FileName.Length);
+        foreach (var paper in papers)
+        {
+            desk.Out.WriteLine($"{paper.FileName.PadRight(width)}  {paper.Purpose}");
+        }
+
+        desk.Err.WriteLine($"The papers are in {folder}.");
+        if (source.Verdict.IsClean)
+        {
+            return ExitCode.Good;
+        }
+
+        desk.Err.WriteLine("The audit found something unsafe or broken; the papers say where.");
+        return ExitCode.Forbidden;
+    }
+}

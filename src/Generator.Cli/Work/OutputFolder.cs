@@ -1,0 +1,40 @@
+using Generator.Library.Files;
+using Generator.Paperwork;
+
+namespace Generator.Cli.Work;
+
+/// <summary>Writes the papers of a pack into a folder, each whole or not at all.</summary>
+internal static class OutputFolder
+{
+    /// <summary>Refuses a folder that could never be written, before any work.</summary>
+    public static void Check(string path)
+    {
+        if (path.Length == 0 || File.Exists(path))
+        {
+            throw new RefusedException($"--out {path}: this is not a folder.", "Maybe choose another name; the papers need a folder of their own.");
+        }
+
+        var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
+        var above = Path.GetDirectoryName(full);
+        if (above is not null && !Directory.Exists(above))
+        {
+            throw new RefusedException($"--out {path}: there is no folder {above}.", "Maybe make that folder first, or its name is spelt otherwise.");
+        }
+    }
+
+    public static void Write(string path, IReadOnlyList<IPaper> papers, PaperSource source)
+    {
+        try
+        {
+            Directory.CreateDirectory(path);
+            foreach (var paper in papers)
+            {
+                RoutineFiles.Write(Path.Combine(path, paper.FileName), stream => paper.Write(source, stream));
+            }
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            throw new RefusedException($"--out {path}: the papers cannot all be written; those that could not are as they were.\n  Maybe the disk is full, or you may not write there.", error);
+        }
+    }
+}

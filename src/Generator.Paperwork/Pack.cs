@@ -1,0 +1,13 @@
+using Generator.Paperwork.Text;
+
+namespace Generator.Paperwork;
+
+/// <summary>Everything that is handed out for a routine, in the order in which it is listed.</summary>
+public static class Pack
+{
+    /// <summary>The papers of a routine; no two have the same file name, whatever the case of its letters.</summary>
+    public static IReadOnlyList<IPaper> Of(PaperSource source) =>
+    [
+        new TextPaper("wall.txt", "the wall of the rehearsal room", s => WallSheet.Of(s.Scene, s.Routine, s.Verdict, s.Steps, null)),
+    ];
+}

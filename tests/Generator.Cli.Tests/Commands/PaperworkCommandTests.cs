@@ -1,0 +1,48 @@
+namespace Generator.Cli.Tests.Commands;
+
+public class PaperworkCommandTests
+{
+    [Fact]
+    public void Papers_land_in_a_folder_that_is_made_for_them()
+    {
+        using var rig = new Rig();
+        var folder = Path.Combine(rig.Folder, "papers");
+        var answer = rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", folder);
+        Assert.Equal((ExitCode.Good, "The papers are in FOLDER/papers.\n"), (answer.Code, answer.Err));
+        var listed = answer.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => l.Split(' ')[0]);
+        Assert.Equal(listed.Order(StringComparer.Ordinal), Directory.GetFiles(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.All(Directory.GetFiles(folder), f => Assert.NotEqual(0, new FileInfo(f).Length));
+    }
+
+    [Fact]
+    public void The_same_routine_gives_the_same_bytes_over_older_papers()
+    {
+        using var rig = new Rig();
+        var routine = rig.File("r.csv", Samples.CleanCsv);
+        rig.Run("paperwork", routine, "--out", rig.Folder);
+        var first = Directory.GetFiles(rig.Folder).ToDictionary(f => f, File.ReadAllBytes, StringComparer.Ordinal);
+        rig.Run("paperwork", routine, "--out", rig.Folder);
+        Assert.Equal(first.Keys.Order(StringComparer.Ordinal), Directory.GetFiles(rig.Folder).Order(StringComparer.Ordinal));
+        Assert.All(first, f => Assert.Equal(f.Value, File.ReadAllBytes(f.Key)));
+    }
+
+    [Fact]
+    public void A_broken_routine_gets_papers_and_a_warning()
+    {
+        using var rig = new Rig();
+        var answer = rig.Run("paperwork", rig.File("r.csv", Samples.BrokenCsv), "--out", rig.Folder);
+        Assert.Equal(ExitCode.Forbidden, answer.Code);
+        Assert.EndsWith("The audit found something unsafe or broken; the papers say where.\n", answer.Err, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_file_in_place_of_the_folder_is_refused()
+    {
+        using var rig = new Rig();
+        var routine = rig.File("r.csv", Samples.CleanCsv);
+        var answer = rig.Run("paperwork", routine, "--out", routine);
+        Assert.Equal((ExitCode.Input, string.Empty), (answer.Code, answer.Out));
+        Assert.Equal("--out FOLDER/r.csv: this is not a folder.\n  Maybe choose another name; the papers need a folder of their own.\n", answer.Err);
+        Assert.Equal(Samples.CleanCsv, File.ReadAllText(routine));
+    }
+}
