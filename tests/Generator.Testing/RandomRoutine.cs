@@ -4,8 +4,8 @@ using Generator.Library;
 namespace Generator.Testing;
 
 /// <summary>
-/// Routines whose every row can be written and read, each from its seed: right words in the right fields, in order of time. Whether
-/// the fight works is another matter; most do not.
+/// Routines whose every row can be written and read, each from its seed: right words in the right fields. Whether the fight works is another
+/// matter; most do not. Some rows stand out of order, lack a reaction or have one that does not suit.
 /// </summary>
 public static class RandomRoutine
 {
@@ -22,7 +22,7 @@ public static class RandomRoutine
             Brief = chance.Percent(80) ? brief : brief with { Length = null },
             LibraryVersion = chance.One([string.Empty, book.Version]),
             Placements = [.. brief.Attackers.Select(_ => new Placement(RandomBrief.Clock(chance), new Centimetres(chance.Whole(100, 2000)), new HalfCounts(chance.Whole(0, 80))))],
-            Moves = chance.List(0, 12, _ => Move(chance, start += chance.Whole(0, 6), brief.Attackers.Count, book)),
+            Moves = chance.List(0, 12, _ => Move(chance, start = Math.Max(0, start + (chance.Percent(95) ? chance.Whole(0, 6) : -chance.Whole(1, 9))), brief.Attackers.Count, book)),
         };
     }
 
@@ -39,9 +39,20 @@ public static class RandomRoutine
             Cue = chance.Any<Cue>(),
             Attack = attack?.Id,
             Technique = technique?.Id,
-            Reaction = technique is { Reactions.Count: > 0 } ? chance.One(technique.Reactions) : null,
+            Reaction = Reaction(chance, technique, book),
             Linger = new HalfCounts(chance.Percent(50) ? 0 : chance.Whole(0, 120)),
             Note = chance.One(Notes),
         };
+    }
+
+    /// <summary>Mostly one that suits. Where only one does, a row without any would be read with it, and is not drawn.</summary>
+    private static string? Reaction(Chance chance, Technique? technique, Book book)
+    {
+        if (technique is not null && chance.Percent(4))
+        {
+            return chance.One(book.Reactions).Id;
+        }
+
+        return technique is null or { Reactions.Count: 0 } || (technique.Reactions.Count > 1 && chance.Percent(5)) ? null : chance.One(technique.Reactions);
     }
 }

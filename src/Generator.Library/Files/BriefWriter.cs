@@ -52,9 +52,8 @@ public static class BriefWriter
 
     internal static JValue Span(HalfCounts span) => new(span.Value / 2m);
 
-    /// <summary>A number for a whole count, text for a half one.</summary>
-    internal static JValue Count(HalfCounts moment) =>
-        moment.Value % HalfCounts.PerCount == 0 ? new((moment.Value / HalfCounts.PerCount) + 1) : new(moment.ToCountText());
+    /// <summary>A count of the fight, always as text, so that other programs find one kind of value whether it is whole or half.</summary>
+    internal static JValue Count(HalfCounts moment) => new(moment.ToCountText());
 
     private static JArray? List(IEnumerable<JToken> entries) => entries.ToArray() is { Length: > 0 } some ? new JArray(some) : null;
 

@@ -38,7 +38,7 @@ public static class RoutineWriter
     private static string Cell(JToken value) => ((JValue)value).ToString("0.#", System.Globalization.CultureInfo.InvariantCulture);
 
     private static JObject Row(Brief brief, Move move) => BriefWriter.Fields(
-        ("count", move.Start.ToCountText()),
+        ("count", BriefWriter.Count(move.Start)),
         ("attacker", move.Attacker is { } attacker ? brief.Attackers[attacker].Name : null),
         ("from", move.From?.ToClockText()),
         ("cue", move.Cue == Cue.None ? null : EnumWords.Of(move.Cue)),

@@ -4,11 +4,12 @@ using Generator.Library.Reading;
 
 namespace Generator.Library.Files;
 
-/// <summary>Turns rows into moves: words into ids of the library, names into numbers of the cast.</summary>
+/// <summary>
+/// Turns rows into moves: words into ids of the library, names into numbers of the cast. Whether the moves make sense, whether their counts go
+/// upwards and their reactions suit, is for the audit to say.
+/// </summary>
 internal sealed class RowReader(Cast cast, Vocabulary words)
 {
-    private HalfCounts last = new(int.MinValue);
-
     /// <summary>The move; worthless once a problem has been added.</summary>
     public Move Read(RoutineRow row)
     {
@@ -29,27 +30,16 @@ internal sealed class RowReader(Cast cast, Vocabulary words)
         };
     }
 
-    private HalfCounts Start(RoutineRow row)
+    private static HalfCounts Start(RoutineRow row)
     {
         var text = row.Text("count");
-        if (text is null)
+        if (HalfCounts.TryParseCount(text, out var start))
         {
-            row.Refuse("count", "The row has no count.", FieldForms.CountAdvice);
-        }
-        else if (!HalfCounts.TryParseCount(text, out var start))
-        {
-            row.Refuse("count", $"{Shown(text)} is not a count.", FieldForms.CountAdvice);
-        }
-        else if (start < last)
-        {
-            row.Refuse("count", $"Count {start} stands below count {last}.", "Maybe the count is mistyped, or the rows need sorting.");
-        }
-        else
-        {
-            last = start;
+            return start;
         }
 
-        return last;
+        row.Refuse("count", text is null ? "The row has no count." : $"{Shown(text)} is not a count.", FieldForms.CountAdvice);
+        return HalfCounts.Zero;
     }
 
     private static IReadOnlyList<T>? Found<T>(RoutineRow row, string field, WordTable<T> table)
@@ -116,27 +106,9 @@ internal sealed class RowReader(Cast cast, Vocabulary words)
             return null;
         }
 
-        if (technique is null || found is { Count: 0 })
-        {
-            return null;
-        }
-
-        if (found is null)
-        {
-            if (technique.Reactions.Count > 1)
-            {
-                row.Refuse("reaction", $"The row does not say how {technique.Id} is taken.", Suits.Advice(technique));
-            }
-
-            return technique.Reactions.Count == 1 ? words.Reactions.Find(technique.Reactions[0])[0] : null;
-        }
-
-        if (!technique.Reactions.Contains(found[0].Id, StringComparer.Ordinal))
-        {
-            row.Refuse("reaction", Suits.Message(technique, found[0]), Suits.Advice(technique));
-        }
-
-        return found[0];
+        // One that does not suit, or none where several do, is read as it stands.
+        found ??= technique is { Reactions: [var only] } ? words.Reactions.Find(only) : [];
+        return found.Count > 0 ? found[0] : null;
     }
 
     private static Bearing? From(RoutineRow row)

@@ -32,7 +32,7 @@ public static class Effects
         var technique = step.Technique;
         if (technique is null)
         {
-            return before with { Moves = before.Moves + 1, Attackers = Unanswered(step) };
+            return before with { LastStart = step.Start, Moves = before.Moves + 1, Attackers = Unanswered(step) };
         }
 
         var attackers = before.Attackers.ToArray();
@@ -65,6 +65,7 @@ public static class Effects
         return new FightState
         {
             Time = step.End,
+            LastStart = step.Start,
             Moves = before.Moves + 1,
             Stance = technique.EndStance ?? step.StanceStart,
             Facing = new Bearing(step.FacingStart + technique.Turn.HalfHours).HalfHours,

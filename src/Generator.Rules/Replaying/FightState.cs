@@ -8,6 +8,9 @@ public sealed record FightState
     /// <summary>End of the last move.</summary>
     public int Time { get; init; }
 
+    /// <summary>Start of the last move; below every count before the first.</summary>
+    public int LastStart { get; init; } = int.MinValue;
+
     /// <summary>Moves done so far.</summary>
     public int Moves { get; init; }
 

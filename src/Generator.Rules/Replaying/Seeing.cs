@@ -9,10 +9,12 @@ internal static class Seeing
     {
         var technique = row.Technique < 0 ? null : scene.Book.Techniques[row.Technique];
         var attack = row.Attack < 0 ? null : scene.Book.Attacks[row.Attack];
-        var reaction = row.Reaction < 0 ? null : scene.Book.Reactions[row.Reaction];
         var mode = ModeOf(technique, attack);
         var gap = row.Start - state.Time;
         var hasTarget = row.Attacker >= 0 && technique is not { HasNoTarget: true };
+        var assumed = row.Reaction < 0 && hasTarget && technique is { Reactions.Count: > 0 };
+        row = assumed ? row with { Reaction = LikelyReaction(scene, technique!, row.Attacker) } : row;
+        var reaction = row.Reaction < 0 ? null : scene.Book.Reactions[row.Reaction];
         var target = hasTarget ? state.Attackers[row.Attacker] : default;
         var bearing = hasTarget && attack is not null && row.From >= 0 ? row.From : target.Bearing;
         var seenFrom = hasTarget ? new Bearing(state.Facing).To(new Bearing(bearing)).HalfHours : 0;
@@ -27,6 +29,7 @@ internal static class Seeing
             Technique = technique,
             Attack = attack,
             Reaction = reaction,
+            ReactionAssumed = assumed,
             Before = state,
             Gap = gap,
             End = technique is null ? Math.Max(state.Time, row.Start) : row.Start + technique.Length.Value,
@@ -71,6 +74,12 @@ internal static class Seeing
             { IsGrab: true } when technique.Family == Family.Escape => MoveMode.EscapesGrab,
             _ => MoveMode.Answer,
         };
+    }
+
+    private static int LikelyReaction(Scene scene, Technique technique, int attacker)
+    {
+        var listed = technique.Reactions.Select(scene.Book.ReactionIndex).ToList();
+        return listed.FirstOrDefault(r => scene.Able.WhyNotReaction(r, attacker) is null, listed[0]);
     }
 
     private static int[] Threats(Scene scene, FightState state)

@@ -19,7 +19,14 @@ public sealed class Step
 
     public Attack? Attack { get; init; }
 
+    /// <summary>As the row says or, where it says nothing and the technique lists some, as <see cref="ReactionAssumed"/> has it.</summary>
     public Reaction? Reaction { get; init; }
+
+    /// <summary>
+    /// The row gives no reaction, though its technique needs one: what follows is seen as if it were the first listed one that the attacker can
+    /// perform. <see cref="Row"/> then holds it, too.
+    /// </summary>
+    public bool ReactionAssumed { get; init; }
 
     public required FightState Before { get; init; }
 

@@ -15,7 +15,22 @@ public sealed class Opening : Rule
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
-        if (!step.HasTarget || step.Technique is not { } technique || step.TargetPosture == Posture.Out)
+        if (step.Technique is not { } technique)
+        {
+            return null;
+        }
+
+        if (!step.HasTarget)
+        {
+            if (step.Reaction is not null && tally.Count(Severity.Broken))
+            {
+                tally.Tell(Unsuited(scene, step, technique));
+            }
+
+            return null;
+        }
+
+        if (step.TargetPosture == Posture.Out)
         {
             return null;
         }
@@ -26,12 +41,12 @@ public sealed class Opening : Rule
             tally.Tell(Closed(scene, step, technique));
         }
 
-        if (technique.Reactions.Count == 0)
+        if (step.Reaction is not { } reaction)
         {
             return null;
         }
 
-        if (step.Reaction is not { } reaction || !technique.Reactions.Contains(step.Reaction.Id))
+        if (step.ReactionAssumed || !technique.Reactions.Contains(reaction.Id))
         {
             if (tally.Count(Severity.Broken))
             {
@@ -99,12 +114,12 @@ public sealed class Opening : Rule
 
     private Finding Unsuited(Scene scene, Step step, Technique technique)
     {
-        var suits = Words.Join([.. technique.Reactions.Select(r => scene.Book.ReactionIndex(r) is var i and >= 0 ? scene.Book.Reactions[i].Name : r)], "or");
-        return At(scene, step, Severity.Broken, step.Reaction is { } reaction
-            ? $"{Words.Cap(reaction.Name)} does not suit {Words.Low(technique.Name)}."
-            : $"{Words.Cap(technique.Name)} leaves open how {Words.Name(scene, step.Row.Attacker)} reacts.") with
+        var suits = Words.Join([.. technique.Reactions.Select(r => scene.Book.ReactionIndex(r) is var i and >= 0 ? Words.Low(scene.Book.Reactions[i].Name) : r)], "or");
+        return At(scene, step, Severity.Broken, step.ReactionAssumed
+            ? $"{Words.Cap(technique.Name)} leaves open how {Words.Name(scene, step.Row.Attacker)} reacts; what follows is judged as if the reaction were {Words.Low(step.Reaction!.Name)}."
+            : $"{Words.Cap(step.Reaction!.Name)} does not suit {Words.Low(technique.Name)}.") with
         {
-            Advice = $"Let it be {suits}.",
+            Advice = technique.Reactions.Count == 0 ? "Leave the reaction out: nobody reacts to this." : $"Let it be {suits}.",
         };
     }
 

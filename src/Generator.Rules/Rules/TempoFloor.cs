@@ -4,7 +4,8 @@ using Generator.Rules.Replaying;
 
 namespace Generator.Rules.Rules;
 
-/// <summary>At this tempo neither the technique nor the attack is faster than its fewest seconds, and no move starts before the last is over.</summary>
+/// <summary>At this tempo neither the technique nor the attack is faster than its fewest seconds, and no move starts before the last is over, let alone before the
+/// last began.</summary>
 public sealed class TempoFloor : Rule
 {
     public override string Id => "tempo-floor";
@@ -15,10 +16,23 @@ public sealed class TempoFloor : Rule
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
+        var backwards = step.Start < step.Before.LastStart;
+        if (backwards && tally.Count(Severity.Unsafe))
+        {
+            var (own, last) = (new HalfCounts(step.Start), new HalfCounts(step.Before.LastStart));
+            tally.Tell(At(scene, step, Severity.Unsafe, $"Count {own.ToCountText()} stands below count {last.ToCountText()}: by the counts this move starts before the one above it.") with
+            {
+                Measured = (own - last).Value / 2m,
+                Allowed = 0,
+                Unit = "counts",
+                Advice = "Sort the rows by count, or correct the count; until then the moves are judged in the order in which they stand.",
+            });
+        }
+
         if (step.Technique is { } technique)
         {
             JudgeSeconds(scene, step, technique.Name, technique.Length, technique.FewestSeconds, tally);
-            if (step.Gap < 0 && tally.Count(Severity.Unsafe))
+            if (!backwards && step.Gap < 0 && tally.Count(Severity.Unsafe))
             {
                 tally.Tell(At(scene, step, Severity.Unsafe, $"{Words.Cap(technique.Name)} starts {Words.Counts(-step.Gap)} before the move before it is over.") with
                 {

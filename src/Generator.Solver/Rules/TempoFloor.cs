@@ -3,7 +3,8 @@ using Generator.Solver.Filling;
 
 namespace Generator.Solver.Rules;
 
-/// <summary>At this tempo no technique and no attack is faster than its fewest seconds; moves do not overlap (a gap is never negative).</summary>
+/// <summary>At this tempo no technique and no attack is faster than its fewest seconds; moves neither overlap nor stand
+/// out of order (a gap is never negative).</summary>
 public sealed class TempoFloor : RuleModule
 {
     public override string Id => "tempo-floor";

@@ -24,6 +24,19 @@ public class AuditCommandTests
         Assert.Contains("broken", answer.Out, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("1,Bruno,swing-right,parry-down-left,\r\n", "opening", "leaves open how Bruno reacts")]
+    [InlineData("1,Bruno,swing-right,parry-down-left,folds\r\n", "opening", "does not suit")]
+    [InlineData("5,Bruno,swing-right,parry-down-left,head-drops\r\n3,Bruno,,knee-to-head-right,staggers-back\r\n", "tempo-floor", "Count 3 stands below count 5")]
+    public void What_is_wrong_with_the_fight_is_found_and_not_refused(string rows, string rule, string message)
+    {
+        using var rig = new Rig { Input = "count,attacker,attack,technique,reaction\r\n" + rows };
+        var answer = rig.Run("audit", "-", "--json");
+        Assert.Equal((ExitCode.Forbidden, string.Empty), (answer.Code, answer.Err));
+        var finding = Assert.Single(JObject.Parse(answer.Out)["findings"]!, f => (string?)f["rule"] == rule);
+        Assert.Contains(message, (string?)finding["message"], StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Json_has_exactly_the_members_that_are_promised()
     {

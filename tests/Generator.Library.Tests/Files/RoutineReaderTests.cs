@@ -40,6 +40,19 @@ public class RoutineReaderTests
     public void A_technique_with_one_reaction_only_need_not_name_it() =>
         Assert.Equal("staggers-back", Good($"{Header}1,Bruno,,,,shove off,,,\n").Moves[0].Reaction);
 
+    /// <summary>What is wrong with the fight, and not with the file, is for the audit to tell.</summary>
+    [Theory]
+    [InlineData("r.csv", Header + "8,Bruno,,,,side-kick-right,,,\n5&,Bruno,,,,side-kick-right,head-back,,\n9,,,,,catch-breath,folds,,\n")]
+    [InlineData("r.json", """{ "moves": [ { "count": 8, "attacker": "Bruno", "technique": "side-kick-right" }, { "count": "5&", "attacker": "Bruno", "technique": "side-kick-right", "reaction": "head-back" }, { "count": 9, "technique": "catch-breath", "reaction": "folds" } ] }""")]
+    public void Reactions_that_lack_or_do_not_suit_and_rows_out_of_order_are_read_as_they_stand(string name, string text)
+    {
+        var read = RoutineReader.Parse(new SourceFile(name, text), TinyBook.Book);
+        Assert.Equal(string.Empty, read.ToText());
+        Assert.Equal(
+            [(14, "side-kick-right", null), (9, "side-kick-right", "head-back"), (16, "catch-breath", "folds")],
+            read.Value!.Moves.Select(m => (m.Start.Value, m.Technique, m.Reaction)));
+    }
+
     [Fact]
     public void Without_a_brief_the_attackers_are_those_named_spread_round_the_clock()
     {
@@ -76,6 +89,19 @@ public class RoutineReaderTests
         Assert.Equal([new Placement(new Bearing(2), new(450), new(0)), new Placement(new Bearing(15), new(300), new(7))], routine.Placements);
         Assert.Equal("tiny-1", routine.LibraryVersion);
         Assert.Same(brief, routine.Brief);
+    }
+
+    [Theory]
+    [InlineData("5")]
+    [InlineData("\"5\"")]
+    public void A_whole_count_may_be_a_number_or_text(string count)
+    {
+        var routine = Good($$"""
+            { "brief": { "attackers": [ { "name": "Bruno", "entrance": {{count}} } ], "moments": [ { "technique": "shove-off", "counts": [{{count}}, null] } ] },
+              "attackers": [ { "name": "Bruno", "entrance": {{count}} } ], "moves": [ { "count": {{count}}, "attacker": "Bruno", "technique": "shove-off" } ] }
+            """);
+        HalfCounts?[] read = [routine.Brief.Attackers[0].Entrance, routine.Brief.Moments[0].Earliest, routine.Placements[0].Entrance, routine.Moves[0].Start];
+        Assert.All(read, c => Assert.Equal(8, c?.Value));
     }
 
     [Fact]

@@ -5,6 +5,7 @@ using Generator.Domain;
 using Generator.Library.Files;
 using Generator.Library.Reading;
 using Generator.Testing;
+using Newtonsoft.Json.Linq;
 
 namespace Generator.Library.Tests.Files;
 
@@ -28,10 +29,36 @@ public class RoutineRoundTripTests
         return Same(routine with { Brief = placed, LibraryVersion = string.Empty }, read);
     }
 
+    /// <summary>A moment of the fight is text such as "12" or "12&amp;" wherever it stands; a span, such as a linger, is a number of counts.</summary>
+    [Fact]
+    public void Counts_of_the_fight_are_all_of_one_kind()
+    {
+        var seen = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var routine in Enumerable.Range(0, 300).Select(s => RandomRoutine.Of(s, TinyBook.Book)))
+        {
+            var root = JObject.Parse(RoutineWriter.Text(routine));
+            JToken[] moments = [.. root.SelectTokens("$..count"), .. root.SelectTokens("$..entrance"), .. root.SelectTokens("$..moments[*].counts[*]")];
+            foreach (var value in moments.Where(v => v.Type != JTokenType.Null))
+            {
+                Assert.Equal(JTokenType.String, value.Type);
+                Assert.True(HalfCounts.TryParseCount((string?)value, out var moment) && (string?)value == moment.ToCountText(), value.Path);
+                var kind = (value.Parent is JProperty property ? property.Name : "counts") + (moment.Value % 2 == 0 ? string.Empty : "&");
+                seen[kind] = seen.GetValueOrDefault(kind) + 1;
+            }
+
+            Assert.All(root.SelectTokens("$..linger"), v => Assert.True(v.Type is JTokenType.Integer or JTokenType.Float));
+        }
+
+        Assert.Equal(["count", "count&", "counts", "counts&", "entrance", "entrance&"], seen.Keys.Order(StringComparer.Ordinal));
+        Assert.All(seen.Values, n => Assert.True(n >= 20));
+    }
+
     [Fact]
     public void The_random_routines_cover_what_a_row_can_say()
     {
-        var moves = Enumerable.Range(0, 300).SelectMany(s => RandomRoutine.Of(s, TinyBook.Book).Moves).ToList();
+        var routines = Enumerable.Range(0, 300).Select(s => RandomRoutine.Of(s, TinyBook.Book)).ToList();
+        var moves = routines.SelectMany(r => r.Moves).ToList();
+        Assert.InRange(routines.Count(r => r.Moves.Zip(r.Moves.Skip(1)).Any(p => p.Second.Start < p.First.Start)), 20, routines.Count - 20);
         Assert.All(
             new Func<Move, bool>[]
             {
@@ -39,6 +66,8 @@ public class RoutineRoundTripTests
                 m => m.Technique is null,
                 m => m.Attack is null,
                 m => m.Reaction is null,
+                m => m is { Reaction: null, Technique: { } t } && TinyBook.Book.Technique(t).Reactions.Count > 1,
+                m => m is { Reaction: { } r, Technique: { } t } && !TinyBook.Book.Technique(t).Reactions.Contains(r),
                 m => m.From is not null,
                 m => m.Cue == Cue.Sound,
                 m => m.Start.Value % 2 == 1,

@@ -7,6 +7,9 @@ internal sealed class Found(IReadOnlyList<Finding> findings)
 {
     private string Told => string.Join('\n', findings.Select(f => $"{f.Move} {f.Severity} {f.Message}"));
 
+    /// <summary>The one finding there is.</summary>
+    public Finding Only => Assert.Single(findings);
+
     public void FindsNothing() => Assert.True(findings.Count == 0, Told);
 
     /// <summary>So many findings, all at one move (from 1; 0 for the whole routine). Says nothing of points.</summary>

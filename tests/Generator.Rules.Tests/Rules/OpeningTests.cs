@@ -53,6 +53,23 @@ public sealed class OpeningTests
     public void The_reaction_suits_the_technique_and_the_moment(string move, string words) => Judge(Block + "+1 " + move).Finds(1, 2).Says(words);
 
     [Fact]
+    public void What_to_do_about_a_reaction_is_said() =>
+        Assert.Equal("Let it be head back, head turns, staggers back or sits down.", Judge(Block + "+1 cross-right").Only.Advice);
+
+    [Fact]
+    public void Nobody_reacts_to_a_pause() =>
+        Assert.Equal("Leave the reaction out: nobody reacts to this.", Judge(Block + "catch-breath {folds}").Finds(1, 2).As(Severity.Broken).Says("does not suit").Only.Advice);
+
+    [Fact]
+    public void A_missing_reaction_is_found_once_and_the_fight_goes_on_as_if_it_were_the_first() =>
+        Judge("swing-right > parry-down-left ; knee-to-head-left {back-fall}").Finds(1, 1).Says("as if the reaction were head drops");
+
+    [Fact]
+    public void It_is_taken_for_one_that_the_attacker_can_perform() => Verify.Rule("opening")
+        .Given(Fight.Of("left-lead Bruno@12/250", Block + "trip-right").WithAttacker(0, a => a with { Limits = ["no-forward-fall"] }))
+        .Finds(1, 2).Says("as if the reaction were to both knees");
+
+    [Fact]
     public void Knocked_flat_one_can_be_pinned() => Judge(Block + "cross-right {sits-down} ; knee-pin-right {pinned} ; ground-punch-right {jolts-in-hold} ; let-go {left-lying}").FindsNothing();
 
     [Fact]

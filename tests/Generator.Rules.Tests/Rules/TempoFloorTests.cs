@@ -29,6 +29,14 @@ public sealed class TempoFloorTests
     public void A_move_does_not_start_before_the_last_is_over() =>
         Judge("100", "cross-right > slip-left {falls-short} ; -1 cross-right {head-back}").Finds(1, 2).As(Severity.Unsafe).Measures(-0.5m, 0, "counts");
 
+    /// <summary>The swing at 1, the cross written below it at 4, then a row at 3: two counts back from the cross, whose end is at 5.</summary>
+    [Theory]
+    [InlineData("cross-right {head-back}")]
+    [InlineData("swing-left >")]
+    public void Rows_are_in_order_of_count(string late) =>
+        Judge("100", $"cross-right > slip-left {{falls-short}} ; +4 cross-right {{head-back}} ; -4 {late} ; +9 cross-right {{head-back}}")
+            .Finds(1, 3).As(Severity.Unsafe).Says("Count 3 stands below count 4").Measures(-1, 0, "counts");
+
     [Fact]
     public void A_second_attack_may() => Judge("100", "cross-right > slip-left {falls-short} ; & swing-left >").FindsNothing();
 }
