@@ -1,0 +1,147 @@
+using Generator.Domain;
+using Generator.Paperwork.Text;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Paperwork.Teaching;
+
+/// <summary>The teaching plan as plain text of fixed width.</summary>
+public static class TeachingSheet
+{
+    private const string Under = "       ";
+
+    /// <summary>The whole sheet, ending with a line feed.</summary>
+    /// <param name="scene">The brief and the library worked out.</param>
+    /// <param name="steps">The routine replayed.</param>
+    /// <param name="plan">The plan of it.</param>
+    /// <param name="from">Date of the first day; null numbers the days only.</param>
+    public static string Of(Scene scene, IReadOnlyList<Step> steps, TeachingPlan plan, DateOnly? from) =>
+        string.Concat(Lines(scene, steps, plan, from).Select(l => l + "\n"));
+
+    private static IEnumerable<string> Lines(Scene scene, IReadOnlyList<Step> steps, TeachingPlan plan, DateOnly? from) =>
+    [
+        .. Page.Wrap("Teaching plan: " + scene.Brief.Title, Page.Width),
+        Page.Line('='),
+        .. Page.Wrap(Cautions.Sheet, Page.Width),
+        string.Empty,
+        "PHRASES",
+        .. Page.Wrap("Cut where least is under way. Each phrase begins with the last move of the one before, so that the joins are learnt too.", Page.Width),
+        string.Empty,
+        .. plan.Phrases.SelectMany(p => Phrase(scene, steps, p)),
+        .. Ladder(scene.Brief.Tempo, steps, plan.Phrases),
+        string.Empty,
+        .. Budget(scene, plan),
+        string.Empty,
+        .. Days(scene.Brief.Tempo, plan, from),
+    ];
+
+    private static IEnumerable<string> Phrase(Scene scene, IReadOnlyList<Step> steps, Phrase phrase)
+    {
+        var (first, last) = (steps[phrase.First - 1], steps[phrase.Last - 1]);
+        var who = steps.Skip(phrase.First - 1).Take(phrase.Moves).Where(s => s.HasTarget).Select(s => Page.Clean(scene.Brief.Attackers[s.Row.Attacker].Name)).Distinct();
+        foreach (var line in Page.Row(2, (Words.Number(phrase.Number), 3), ($"moves {Words.Number(phrase.First)} to {Words.Number(phrase.Last)}", 14), ($"counts {Words.Count(first.Start)} to {Words.Count(last.End)}", 20), (string.Join(", ", who), 50)))
+        {
+            yield return line;
+        }
+
+        if (phrase.Number > 1 && first.Technique is { } picked)
+        {
+            yield return $"{Under}picks up from: {picked.Name}, at {Words.Count(first.Start)}";
+        }
+
+        var moment = phrase.Last < steps.Count ? steps[phrase.Last].Start : last.End;
+        foreach (var line in Page.Hang(Under + "stops with ", Standstill.Of(scene, last.After, moment)))
+        {
+            yield return line;
+        }
+
+        if (phrase.Last < steps.Count)
+        {
+            yield return $"{Under}carry-over {Words.Number(CarryOver.Of(last, steps[phrase.Last]))}{(CarryOver.Of(last, steps[phrase.Last]) == 0 ? ", a stable moment" : " (0 would be a stable moment)")}";
+        }
+
+        yield return string.Empty;
+    }
+
+    private static IEnumerable<string> Ladder(Tempo tempo, IReadOnlyList<Step> steps, IReadOnlyList<Phrase> phrases)
+    {
+        yield return "SPEEDS  seconds for each phrase, once through";
+        foreach (var line in Page.Wrap($"Performance speed is the routine's tempo, {Words.Number(tempo.CountsPerMinute)} counts a minute. At quarter and half speed falls are walked down and blows only shown.", Page.Width))
+        {
+            yield return line;
+        }
+
+        yield return Ladder(string.Empty, s => s.ToString());
+        yield return Ladder("metronome", s => s.MetronomeOf(tempo));
+        foreach (var phrase in phrases)
+        {
+            var span = new HalfCounts(steps[phrase.Last - 1].End - steps[phrase.First - 1].Start);
+            yield return Ladder("phrase " + Words.Number(phrase.Number), s => s.TimeOf(span, tempo).ToTenths());
+        }
+
+        if (steps.Count > 0)
+        {
+            var whole = new HalfCounts(steps.Max(s => s.End));
+            yield return Ladder("the whole", s => s.TimeOf(whole, tempo).ToTenths());
+        }
+    }
+
+    private static string Ladder(string what, Func<Speed, string> of) => Page.Row(2, [(what, 20), .. Speed.Ladder.Select(s => (of(s), 13))]).First();
+
+    private static IEnumerable<string> Budget(Scene scene, TeachingPlan plan)
+    {
+        var tempo = scene.Brief.Tempo;
+        yield return "WHAT A DAY MAY ASK OF EACH PERFORMER  one run / whole day";
+        foreach (var line in Page.Wrap($"Falls and head-height hits after the brief's caps for {Words.Many(scene.Brief.Safety.Runs, "run")}, high effort as much as the planned runs take. The performer may always ask for less.", Page.Width))
+        {
+            yield return line;
+        }
+
+        yield return Page.Row(2, ("", 20), ("falls", 11), ("head-height hits", 17), ("high effort", 20)).First();
+        for (var p = 0; p < plan.Run.Count; p++)
+        {
+            var (run, day) = (plan.Run[p], plan.Budget[p]);
+            string Seconds(int effort) => ExactSeconds.Of(new HalfCounts(effort), tempo).ToTenths();
+            foreach (var line in Page.Row(
+                2,
+                (p == 0 ? scene.Brief.Hero.Name : scene.Brief.Attackers[p - 1].Name, 20),
+                ($"{Words.Number(run.Falls)} / {Words.Number(day.Falls)}", 11),
+                ($"{Words.Number(run.HeadHits)} / {Words.Number(day.HeadHits)}", 17),
+                ($"{Seconds(run.Effort)} / {Seconds(day.Effort)} s", 20)))
+            {
+                yield return line;
+            }
+        }
+    }
+
+    private static IEnumerable<string> Days(Tempo tempo, TeachingPlan plan, DateOnly? from)
+    {
+        var dates = from is { } date ? RehearsalDates.Of(date, plan.Days.Count) : null;
+        yield return "DAYS";
+        foreach (var line in Page.Wrap("Repeats are upper bounds, common practice, no source. Break after 55 minutes for 5, or after 80 for 10 (US stage practice), or as your own terms say.", Page.Width))
+        {
+            yield return line;
+        }
+
+        foreach (var day in plan.Days)
+        {
+            yield return string.Empty;
+            foreach (var line in Page.Hang($"Day {Words.Number(day.Number)}  ", (dates is null ? string.Empty : RehearsalDates.Label(dates[day.Number - 1]) + ": ") + day.Aim))
+            {
+                yield return line;
+            }
+
+            foreach (var line in day.Drills.SelectMany(d => Drill(tempo, d)))
+            {
+                yield return line;
+            }
+        }
+    }
+
+    private static IEnumerable<string> Drill(Tempo tempo, Drill drill)
+    {
+        var repeats = drill.Repeats == 0 ? "mark it only" : Words.Many(drill.Repeats, "time");
+        var held = drill.Repeats < drill.Wanted ? $"{Page.Clean(drill.HeldBackBy)} has no more falls or effort left this day" : string.Empty;
+        return Page.Row(4, (drill.What, 26), ($"{drill.Speed} speed", 20), ("metronome " + drill.Speed.MetronomeOf(tempo), 16), (repeats, 12), (held, 20));
+    }
+}

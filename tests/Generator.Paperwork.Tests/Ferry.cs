@@ -1,0 +1,29 @@
+using System.Runtime.CompilerServices;
+using Generator.Domain;
+using Generator.Library;
+using Generator.Library.Files;
+using Generator.Library.Reading;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Paperwork.Tests;
+
+/// <summary>A stored routine for the scenario that comes with the program, with the library that comes with it.</summary>
+internal static class Ferry
+{
+    public static Book Book { get; } = LibraryLoader.LoadBundled([]).Value!;
+
+    public static Routine Routine { get; } = Stored();
+
+    public static Scene Scene { get; } = new(Routine.Brief, Book);
+
+    public static IReadOnlyList<Step> Steps { get; } = Replay.Of(Scene, Routine);
+
+    private static Routine Stored([CallerFilePath] string caller = "")
+    {
+        var problems = new ProblemList();
+        var file = SourceFile.Load(Path.Combine(Path.GetDirectoryName(caller)!, "Data", "ferry.routine.json"), problems)!;
+        var read = RoutineReader.Parse(file, Book, null);
+        return read.Value ?? throw new InvalidOperationException(read.ToText());
+    }
+}

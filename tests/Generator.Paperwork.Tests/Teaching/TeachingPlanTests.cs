@@ -1,0 +1,70 @@
+using Generator.Domain;
+using Generator.Paperwork.Teaching;
+using Generator.Testing;
+
+namespace Generator.Paperwork.Tests.Teaching;
+
+public class TeachingPlanTests
+{
+    private static readonly IReadOnlyList<Phrase> Phrases = PhraseCut.Of(Ferry.Steps);
+
+    private static readonly TeachingPlan Plan = TeachingPlan.Of(Ferry.Scene, Ferry.Steps, Phrases);
+
+    [Fact]
+    public void The_plan_of_the_ferry() => Golden.Matches("teaching-plan", TeachingSheet.Of(Ferry.Scene, Ferry.Steps, Plan, null));
+
+    [Fact]
+    public void The_plan_with_dates_over_the_turn_of_the_year() => Golden.Matches("teaching-plan-dates", TeachingSheet.Of(Ferry.Scene, Ferry.Steps, Plan, new DateOnly(2026, 12, 30)));
+
+    [Fact]
+    public void A_routine_without_moves_has_no_days() => Assert.Empty(TeachingPlan.Of(Ferry.Scene, [], []).Days);
+
+    [Fact]
+    public void Every_phrase_climbs_the_whole_ladder_in_order()
+    {
+        foreach (var phrase in Phrases)
+        {
+            var rungs = Plan.Days.SelectMany(d => d.Drills).Where(d => d.What.StartsWith("phrase ", StringComparison.Ordinal) && d.First == phrase.First).Select(d => d.Speed);
+            Assert.Equal(Speed.Ladder, rungs);
+        }
+    }
+
+    [Fact]
+    public void No_day_asks_more_than_anybodys_budget_and_none_could_take_one_repeat_more()
+    {
+        var heldBack = 0;
+        foreach (var runs in new[] { 1, 2, 6, 12 })
+        {
+            foreach (var falls in new[] { 0, 3, 8, 36 })
+            {
+                var scene = new Rules.Scene(Ferry.Routine.Brief with { Safety = new Safety(HalfCounts.Zero, runs, falls, 20) }, Ferry.Book);
+                var plan = TeachingPlan.Of(scene, Ferry.Steps, Phrases);
+                foreach (var day in plan.Days)
+                {
+                    var used = Sum(scene, day.Drills, d => d.Speed.IsMarked ? 0 : d.Repeats);
+                    Assert.All(used.Zip(plan.Budget), p => Assert.True(p.First.FitsIn(p.Second), $"{p.First} of {p.Second}"));
+                    foreach (var drill in day.Drills.Where(d => d.Repeats < d.Wanted))
+                    {
+                        heldBack++;
+                        Assert.NotEmpty(drill.HeldBackBy);
+                        var more = Sum(scene, day.Drills, d => (d.Speed.IsMarked ? 0 : d.Repeats) + (d == drill ? 1 : 0));
+                        Assert.Contains(more.Zip(plan.Budget), p => !p.First.FitsIn(p.Second));
+                    }
+                }
+            }
+        }
+
+        Assert.True(heldBack > 20, $"{heldBack}");
+    }
+
+    [Fact]
+    public void What_a_performer_takes_in_one_run_is_counted_from_the_moves()
+    {
+        Assert.Equal(Ferry.Steps[^1].After.Attackers.Select(a => a.Falls), Plan.Run.Skip(1).Select(l => l.Falls));
+        Assert.Equal(Ferry.Steps.Count(s => s.HasTarget && s.Reaction is { HeadHit: true }), Plan.Run.Skip(1).Sum(l => l.HeadHits));
+        Assert.True(Plan.Run[0].Effort >= Plan.Run.Skip(1).Max(l => l.Effort));
+    }
+
+    private static IReadOnlyList<Load> Sum(Rules.Scene scene, IReadOnlyList<Drill> drills, Func<Drill, int> times) =>
+        [.. Enumerable.Range(0, scene.Cast + 1).Select(p => drills.Aggregate(default(Load), (sum, d) => sum + (Load.Of(scene, Ferry.Steps.Skip(d.First - 1).Take(d.Last - d.First + 1))[p] * times(d))))];
+}
