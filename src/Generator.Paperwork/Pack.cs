@@ -1,3 +1,4 @@
+using Generator.Paperwork.HandOffs;
 using Generator.Paperwork.Text;
 
 namespace Generator.Paperwork;
@@ -9,5 +10,6 @@ public static class Pack
     public static IReadOnlyList<IPaper> Of(PaperSource source) =>
     [
         new TextPaper("wall.txt", "the wall of the rehearsal room", s => WallSheet.Of(s.Scene, s.Routine, s.Verdict, s.Steps, null)),
+        .. HandOffPapers.Of(source),
     ];
 }

@@ -22,6 +22,9 @@ public sealed record PaperSource
     /// <summary>The routine cut into teachable runs, each of which starts with the last move of the one before.</summary>
     public required IReadOnlyList<Phrase> Phrases { get; init; }
 
+    /// <summary>What the user chose.</summary>
+    public PaperOptions Options { get; init; } = PaperOptions.Default;
+
     public Brief Brief => Routine.Brief;
 
     /// <summary>Replays, audits and cuts a routine.</summary>

@@ -15,10 +15,12 @@ internal static class PaperworkCommand
         var routine = CommonOptions.File("ROUTINE", "The routine as a file, JSON or CSV, or - for standard input.");
         var brief = CommonOptions.Brief("The brief it answers; without it the one in the routine, else defaults.");
         var output = new Option<string?>("--out") { HelpName = "FOLDER", Description = "The folder for the papers; it is made when it is not there. Papers of the same names are replaced." };
+        var from = DateOption.Of("--from", "The first rehearsal day, such as 2027-03-15: dates in the teaching plan, and a calendar file.");
+        var frames = FramesOption.Of();
         var library = CommonOptions.Library();
         var command = new HouseCommand("paperwork", "Makes the papers of a routine: what each person on the crew needs, in one folder.")
         {
-            routine, brief, output, library,
+            routine, brief, output, from, frames, library,
         };
         command.Example = "generator paperwork ferry.routine.json --out ferry";
         command.ExitCodes =
@@ -27,11 +29,17 @@ internal static class PaperworkCommand
             (ExitCode.Forbidden, "The papers are made, but something is unsafe or broken; they say where."),
             (ExitCode.Input, "Something that was given is wrong."),
         ];
-        command.SetAction(parsed => Run(desk, parsed.GetValue(routine), parsed.GetValue(brief), parsed.GetValue(output), parsed.GetValue(library) ?? []));
+        command.SetAction(parsed => Run(
+            desk,
+            parsed.GetValue(routine),
+            parsed.GetValue(brief),
+            parsed.GetValue(output),
+            new PaperOptions { From = parsed.GetValue(from), Frames = parsed.GetValue(frames) ?? PaperOptions.Default.Frames },
+            parsed.GetValue(library) ?? []));
         return command;
     }
 
-    private static int Run(Desk desk, string? path, string? briefPath, string? folder, IReadOnlyList<string> library)
+    private static int Run(Desk desk, string? path, string? briefPath, string? folder, PaperOptions options, IReadOnlyList<string> library)
     {
         if (path is null)
         {
@@ -57,7 +65,7 @@ internal static class PaperworkCommand
             desk.Err.WriteLine($"The routine was made with library {FieldText.Shorten(routine.LibraryVersion)}; these papers use {book.Version}.");
         }
 
-        var source = PaperSource.Of(new Scene(routine.Brief, book), routine);
+        var source = PaperSource.Of(new Scene(routine.Brief, book), routine) with { Options = options };
         var papers = Pack.Of(source);
         OutputFolder.Write(folder, papers, source);
         var width = papers.Max(p => p.FileName.Length);

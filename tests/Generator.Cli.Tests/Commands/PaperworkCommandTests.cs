@@ -45,4 +45,15 @@ public class PaperworkCommandTests
         Assert.Equal("--out FOLDER/r.csv: this is not a folder.\n  Maybe choose another name; the papers need a folder of their own.\n", answer.Err);
         Assert.Equal(Samples.CleanCsv, File.ReadAllText(routine));
     }
+
+    [Fact]
+    public void A_first_day_gives_a_calendar()
+    {
+        using var rig = new Rig();
+        var folder = Path.Combine(rig.Folder, "papers");
+        var answer = rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", folder, "--from", "2027-03-15");
+        Assert.Contains("\nrehearsals.ics ", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("DTSTART;VALUE=DATE:20270315\r\n", File.ReadAllText(Path.Combine(folder, "rehearsals.ics")), StringComparison.Ordinal);
+        Assert.Contains("Day 1  Mon 15 Mar 2027, week 2027-W11", File.ReadAllText(Path.Combine(folder, "teaching-plan.txt")), StringComparison.Ordinal);
+    }
 }

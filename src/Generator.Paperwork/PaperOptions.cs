@@ -1,0 +1,15 @@
+using Generator.Paperwork.HandOffs;
+
+namespace Generator.Paperwork;
+
+/// <summary>What the user chose for the papers.</summary>
+public sealed record PaperOptions
+{
+    public static readonly PaperOptions Default = new();
+
+    /// <summary>Date of the first rehearsal day; null numbers the days and makes no calendar.</summary>
+    public DateOnly? From { get; init; }
+
+    /// <summary>Frame rate of timecodes.</summary>
+    public FrameRate Frames { get; init; } = FrameRate.TwentyFive;
+}
