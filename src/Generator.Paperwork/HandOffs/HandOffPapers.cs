@@ -12,7 +12,23 @@ internal static class HandOffPapers
         {
             yield return new TextPaper("rehearsals.ics", "everybody's calendar: the rehearsal days", s => RehearsalCalendar.Of(s.Routine, Plan(s), from));
         }
+
+        yield return new TextPaper("cue-list.txt", "sound, light and camera: cues, knaps and falls with timecode", Cues);
+        yield return new TextPaper("moves.csv", "spreadsheets: every move", s => Moves(s).ToCsv());
+        yield return new TextPaper("tracks.csv", "spreadsheets: what each performer does and when", s => Tracks(s).ToCsv());
+        yield return new BytesPaper("routine.xlsx", "spreadsheets: moves and tracks in one workbook", s => Workbook.Of(Moves(s), Tracks(s)));
+        yield return new BytesPaper("click.mid", "musicians: the click, with a marker for every phrase", s => MidiClick.Of(s.Brief.Title, s.Brief.Tempo, End(s), Marker.Of(s.Steps, s.Phrases)));
+        yield return new BytesPaper("click.wav", "the rehearsal room's loudspeaker: the same click as sound", s => WavClick.Of(s.Brief.Tempo, End(s), Marker.Of(s.Steps, s.Phrases)));
     }
+
+    private static string Cues(PaperSource source) =>
+        CueList.Text(source.Brief.Title, CueList.Of(source.Scene, source.Routine, source.Steps, source.Phrases), source.Brief.Tempo, source.Options.Frames);
+
+    private static Table Moves(PaperSource source) => MoveTable.Of(source.Scene, source.Routine, source.Steps, source.Phrases);
+
+    private static Table Tracks(PaperSource source) => TrackTable.Of(source.Scene, source.Routine, source.Steps);
+
+    private static int End(PaperSource source) => source.Steps.Count == 0 ? 0 : source.Steps.Max(s => s.End);
 
     private static string Teaching(PaperSource source) => TeachingSheet.Of(source.Scene, source.Steps, Plan(source), source.Options.From);
 

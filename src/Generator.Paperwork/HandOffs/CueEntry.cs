@@ -1,0 +1,9 @@
+namespace Generator.Paperwork.HandOffs;
+
+/// <summary>One line of the cue list.</summary>
+/// <param name="Moment">Half counts from count 1.</param>
+/// <param name="Kind">What sort of cue: "phrase", "entrance", "voice", "sound", "touch", "knap", "fall", "out".</param>
+/// <param name="Who">Whose it is.</param>
+/// <param name="What">In words.</param>
+/// <param name="Move">Number of the move; 0 for entrances.</param>
+public sealed record CueEntry(int Moment, string Kind, string Who, string What, int Move);

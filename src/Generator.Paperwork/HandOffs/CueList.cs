@@ -1,0 +1,99 @@
+using Generator.Domain;
+using Generator.Paperwork.Teaching;
+using Generator.Paperwork.Text;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Paperwork.HandOffs;
+
+/// <summary>
+/// What sound, light and camera wait for, with timecode. Spoken and sounded cues come as the attack starts, knaps at the contact of the technique,
+/// falls at the end of the move. The timecode is that of the click, count-in included.
+/// </summary>
+public static class CueList
+{
+    /// <summary>In order of time; at one moment in the order in which they are called.</summary>
+    public static IReadOnlyList<CueEntry> Of(Scene scene, Routine routine, IReadOnlyList<Step> steps, IReadOnlyList<Phrase> phrases)
+    {
+        IEnumerable<CueEntry> all =
+        [
+            .. phrases.Select(p => new CueEntry(steps[p.First - 1].Start, "phrase", string.Empty, "phrase " + Words.Number(p.Number), p.First)),
+            .. routine.Placements.Take(scene.Cast).Select((p, a) => (Placement: p, a)).Where(e => e.Placement.Entrance > HalfCounts.Zero)
+                .Select(e => new CueEntry(e.Placement.Entrance.Value, "entrance", Name(scene, e.a), "from " + Words.Clock(e.Placement.Bearing), 0)),
+            .. steps.SelectMany(s => Of(scene, s)),
+        ];
+        return [.. all.Select((cue, i) => (cue, i)).OrderBy(c => c.cue.Moment).ThenBy(c => c.i).Select(c => c.cue)];
+    }
+
+    /// <summary>The list as plain text of fixed width, ending with a line feed.</summary>
+    public static string Text(string title, IReadOnlyList<CueEntry> cues, Tempo tempo, FrameRate rate)
+    {
+        var clock = new ShowClock(tempo);
+        IEnumerable<string> lines =
+        [
+            .. Page.Wrap("Cue list: " + title, Page.Width),
+            .. Page.Wrap($"Timecode at {rate} frames a second, from the first click; {Words.Number(ShowClock.CountIn)} clicks count in, count 1 is at {rate.LabelOf(rate.FrameAt(clock.At(0)))}. {Words.Number(tempo.CountsPerMinute)} counts a minute. Knaps stand one count after the technique starts: move them by ear.", Page.Width),
+            Page.Line('='),
+            .. Page.Row(2, ("TIMECODE", 11), ("COUNT", 5), ("MOVE", 4), ("KIND", 8), ("WHO", 18), ("WHAT", 42)),
+            Page.Line('-'),
+            .. cues.SelectMany(c => Page.Row(
+                2,
+                (rate.LabelOf(rate.FrameAt(clock.At(c.Moment))), 11),
+                (Words.Count(c.Moment), 5),
+                (c.Move == 0 ? string.Empty : Words.Number(c.Move), 4),
+                (c.Kind, 8),
+                (c.Who, 18),
+                (c.What, 42))),
+        ];
+        return string.Concat(lines.Select(l => l + "\n"));
+    }
+
+    private static IEnumerable<CueEntry> Of(Scene scene, Step step)
+    {
+        var move = step.Index + 1;
+        if (step.Row.Cue != Cue.None && step.Row.Attacker >= 0)
+        {
+            var starts = step.Attack is { } attack ? step.Contact - attack.Length.Value : step.Start;
+            yield return new CueEntry(starts, Words.Of(step.Row.Cue), Name(scene, step.Row.Attacker), step.Attack is { } a ? "before " + a.Name : "before the move", move);
+        }
+
+        if (step.Technique is not { } technique)
+        {
+            yield break;
+        }
+
+        if (KnapMaker(scene, step, technique) is { } maker)
+        {
+            yield return new CueEntry(step.Start + Math.Min(scene.Settle.ContactAfter.Value, technique.Length.Value), "knap", maker, technique.Name, move);
+        }
+
+        if (technique.HeroFall != FallClass.None)
+        {
+            yield return new CueEntry(step.End, "fall", Page.Clean(scene.Brief.Hero.Name), technique.Name, move);
+        }
+
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            var (before, after) = (step.Before.Attackers[a], step.After.Attackers[a]);
+            if (after.Falls > before.Falls)
+            {
+                yield return new CueEntry(step.End, "fall", Name(scene, a), $"{step.Reaction?.Name}, at {Words.Clock(after.Bearing)}", move);
+            }
+
+            if (after.Posture == Posture.Out && before.Posture != Posture.Out)
+            {
+                yield return new CueEntry(step.End, "out", Name(scene, a), after.Gone ? "leaves at " + Words.Clock(after.Bearing) : "stays at " + Words.Clock(after.Bearing), move);
+            }
+        }
+    }
+
+    private static string? KnapMaker(Scene scene, Step step, Technique technique) => !step.HasTarget ? null : technique.Knap switch
+    {
+        Knap.Hero => Page.Clean(scene.Brief.Hero.Name),
+        Knap.Victim => technique.Family == Family.Setback ? Page.Clean(scene.Brief.Hero.Name) : Name(scene, step.Row.Attacker),
+        Knap.Contact => $"{Page.Clean(scene.Brief.Hero.Name)} and {Name(scene, step.Row.Attacker)}",
+        _ => null,
+    };
+
+    private static string Name(Scene scene, int attacker) => Page.Clean(scene.Brief.Attackers[attacker].Name);
+}

@@ -1,0 +1,59 @@
+using Generator.Domain;
+using Generator.Paperwork.Teaching;
+using Generator.Paperwork.Text;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Paperwork.HandOffs;
+
+/// <summary>All moves as a table: one row a move, seconds from the first click.</summary>
+public static class MoveTable
+{
+    private static readonly string[] Columns =
+        ["move", "phrase", "count", "end", "seconds", "ends", "attacker", "bearing", "cue", "attack", "technique", "reaction", "hero stance", "hero faces", "distance m", "falls", "linger", "note"];
+
+    public static Table Of(Scene scene, Routine routine, IReadOnlyList<Step> steps, IReadOnlyList<Phrase> phrases) =>
+        new("Moves", Columns, [.. steps.Select(s => Row(scene, routine.Moves[s.Index], s, phrases))]);
+
+    private static IReadOnlyList<Cell> Row(Scene scene, Move move, Step step, IReadOnlyList<Phrase> phrases)
+    {
+        var clock = new ShowClock(scene.Brief.Tempo);
+        return
+        [
+            Cell.Number(step.Index + 1),
+            Cell.Of(string.Join(" and ", phrases.Where(p => p.First <= step.Index + 1 && step.Index + 1 <= p.Last).Select(p => Words.Number(p.Number)))),
+            Cell.Of(Words.Count(step.Start)),
+            Cell.Of(Words.Count(step.End)),
+            Cell.Number(clock.At(step.Start).Nearest(1000) / 1000m),
+            Cell.Number(clock.At(step.End).Nearest(1000) / 1000m),
+            Cell.Of(step.Row.Attacker < 0 ? string.Empty : scene.Brief.Attackers[step.Row.Attacker].Name),
+            Cell.Of(step.HasTarget ? new Bearing(step.TargetBearing).ToClockText() : string.Empty),
+            Cell.Of(move.Cue == Cue.None ? string.Empty : Words.Of(move.Cue)),
+            Cell.Of(step.Attack?.Name ?? string.Empty),
+            Cell.Of(step.Technique?.Name ?? string.Empty),
+            Cell.Of(step.Reaction?.Name ?? string.Empty),
+            Cell.Of(Words.Of(step.StanceStart)),
+            Cell.Of(new Bearing(step.FacingStart).ToClockText()),
+            step.HasTarget ? Cell.Number(step.Distance / 100m) : Cell.Of(string.Empty),
+            Cell.Of(string.Join(", ", Falls(scene, step))),
+            Cell.Number(move.Linger.Value / 2m),
+            Cell.Of(move.Note),
+        ];
+    }
+
+    private static IEnumerable<string> Falls(Scene scene, Step step)
+    {
+        if (step.Technique is { HeroFall: not FallClass.None })
+        {
+            yield return scene.Brief.Hero.Name;
+        }
+
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            if (step.After.Attackers[a].Falls > step.Before.Attackers[a].Falls)
+            {
+                yield return scene.Brief.Attackers[a].Name;
+            }
+        }
+    }
+}

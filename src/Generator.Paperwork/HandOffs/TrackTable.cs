@@ -1,0 +1,78 @@
+using Generator.Domain;
+using Generator.Paperwork.Text;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Paperwork.HandOffs;
+
+/// <summary>Everybody's track as a table: one row for each thing that one performer does, the hero first, then the attackers in their order.</summary>
+public static class TrackTable
+{
+    private static readonly string[] Columns = ["performer", "count", "end", "seconds", "ends", "does", "with", "where", "cue", "move"];
+
+    public static Table Of(Scene scene, Routine routine, IReadOnlyList<Step> steps)
+    {
+        var rows = Enumerable.Range(-1, scene.Cast + 1).SelectMany(p => (p < 0 ? Hero(scene, steps) : Attacker(scene, routine, steps, p)).OrderBy(r => r.From).ThenBy(r => r.Move).Select(r => Row(scene, p, r)));
+        return new Table("Tracks", Columns, [.. rows]);
+    }
+
+    private static IEnumerable<Entry> Hero(Scene scene, IReadOnlyList<Step> steps) =>
+        steps.Where(s => s.Technique is not null).Select(s => new Entry(s.Start, s.End, s.Technique!.Name, s.HasTarget ? scene.Brief.Attackers[s.Row.Attacker].Name : string.Empty, Clock(s.HasTarget ? s.TargetBearing : s.FacingStart), string.Empty, s.Index + 1));
+
+    private static IEnumerable<Entry> Attacker(Scene scene, Routine routine, IReadOnlyList<Step> steps, int attacker)
+    {
+        var hero = scene.Brief.Hero.Name;
+        if (attacker < routine.Placements.Count)
+        {
+            var place = routine.Placements[attacker];
+            yield return new Entry(place.Entrance.Value, place.Entrance.Value, "opens, " + place.Distance + " from the mark", string.Empty, place.Bearing.ToClockText(), string.Empty, 0);
+        }
+
+        foreach (var step in steps)
+        {
+            if (step.HasTarget && step.Row.Attacker == attacker)
+            {
+                if (step.Attack is { } attack)
+                {
+                    yield return new Entry(step.Contact - attack.Length.Value, step.Contact, attack.Name, hero, Clock(step.TargetBearing), step.Row.Cue == Cue.None ? string.Empty : Words.Of(step.Row.Cue), step.Index + 1);
+                }
+
+                if (step.Reaction is { } reaction)
+                {
+                    yield return new Entry(step.Start, step.End, reaction.Name, hero, Clock(step.After.Attackers[attacker].Bearing), string.Empty, step.Index + 1);
+                }
+            }
+            else if (step.Second == attacker)
+            {
+                yield return new Entry(step.Start, step.End, "caught up in it: " + (step.Reaction?.Name ?? step.Technique?.Name ?? string.Empty), scene.Brief.Attackers[step.Row.Attacker].Name, Clock(step.After.Attackers[attacker].Bearing), string.Empty, step.Index + 1);
+            }
+
+            if (step.After.Attackers[attacker].Posture == Posture.Out && step.Before.Attackers[attacker].Posture != Posture.Out)
+            {
+                yield return new Entry(step.End, step.End, step.After.Attackers[attacker].Gone ? "leaves the floor" : "stays down, out", string.Empty, Clock(step.After.Attackers[attacker].Bearing), string.Empty, step.Index + 1);
+            }
+        }
+    }
+
+    private static IReadOnlyList<Cell> Row(Scene scene, int performer, Entry entry)
+    {
+        var clock = new ShowClock(scene.Brief.Tempo);
+        return
+        [
+            Cell.Of(performer < 0 ? scene.Brief.Hero.Name : scene.Brief.Attackers[performer].Name),
+            Cell.Of(Words.Count(entry.From)),
+            Cell.Of(Words.Count(entry.To)),
+            Cell.Number(clock.At(entry.From).Nearest(1000) / 1000m),
+            Cell.Number(clock.At(entry.To).Nearest(1000) / 1000m),
+            Cell.Of(entry.Does),
+            Cell.Of(entry.With),
+            Cell.Of(entry.Where),
+            Cell.Of(entry.Cue),
+            entry.Move == 0 ? Cell.Of(string.Empty) : Cell.Number(entry.Move),
+        ];
+    }
+
+    private static string Clock(int bearing) => new Bearing(bearing).ToClockText();
+
+    private readonly record struct Entry(int From, int To, string Does, string With, string Where, string Cue, int Move);
+}

@@ -1,0 +1,82 @@
+using DocumentFormat.OpenXml;
+using DocumentFormat.OpenXml.Packaging;
+using DocumentFormat.OpenXml.Spreadsheet;
+using DocumentFormat.OpenXml.Validation;
+using Generator.Paperwork.HandOffs;
+using Generator.Paperwork.Teaching;
+
+namespace Generator.Paperwork.Tests.HandOffs;
+
+/// <summary>The workbook, validated and read by the Open XML SDK.</summary>
+public class WorkbookTests
+{
+    private static readonly Paperwork.HandOffs.Table Moves = MoveTable.Of(Ferry.Scene, Ferry.Routine, Ferry.Steps, PhraseCut.Of(Ferry.Steps));
+
+    private static readonly Paperwork.HandOffs.Table Tracks = TrackTable.Of(Ferry.Scene, Ferry.Routine, Ferry.Steps);
+
+    [Fact]
+    public void The_workbook_is_valid_and_holds_every_cell()
+    {
+        using var document = Open(Paperwork.HandOffs.Workbook.Of(Moves, Tracks));
+        Assert.Empty(new OpenXmlValidator(FileFormatVersions.Office2019).Validate(document));
+        Assert.Equal(["Moves", "Tracks"], document.WorkbookPart!.Workbook!.Descendants<Sheet>().Select(s => s.Name!.Value));
+        foreach (var table in new[] { Moves, Tracks })
+        {
+            var rows = Read(document, table.Name);
+            Assert.Equal(table.Columns, rows[0]);
+            Assert.Equal(table.Rows.Select(r => r.Select(Text)), rows.Skip(1));
+        }
+    }
+
+    [Fact]
+    public void Hostile_text_stays_text_and_numbers_are_numbers()
+    {
+        string[] hostile = [.. TableTests.Hostile, "bell\u0007", "<x>&amp;"];
+        using var document = Open(Paperwork.HandOffs.Workbook.Of(new Paperwork.HandOffs.Table("T", ["x", "n"], [.. hostile.Select(h => (IReadOnlyList<Paperwork.HandOffs.Cell>)[Paperwork.HandOffs.Cell.Of(h), Paperwork.HandOffs.Cell.Number(-2.5m)])])));
+        Assert.Empty(new OpenXmlValidator(FileFormatVersions.Office2019).Validate(document));
+        var sheet = document.WorkbookPart!.WorksheetParts.Single().Worksheet!;
+        Assert.Empty(sheet.Descendants<CellFormula>());
+        var cells = sheet.Descendants<DocumentFormat.OpenXml.Spreadsheet.Row>().Skip(1).Select(r => r.Elements<DocumentFormat.OpenXml.Spreadsheet.Cell>().ToList()).ToList();
+        Assert.All(cells, c => Assert.True(c[0].DataType!.Value == CellValues.String || c[0].DataType!.Value == CellValues.SharedString || c[0].DataType!.Value == CellValues.InlineString));
+        Assert.All(cells, c => Assert.True(c[1].DataType is null || c[1].DataType!.Value == CellValues.Number));
+        var back = Read(document, "T").Skip(1).Select(r => r[0]).ToList();
+        Assert.Equal(hostile.Select(Plain), back.Select(Plain));
+    }
+
+    [Fact]
+    public void The_same_tables_give_the_same_bytes() => Assert.Equal(Paperwork.HandOffs.Workbook.Of(Moves, Tracks), Paperwork.HandOffs.Workbook.Of(Moves, Tracks));
+
+    [Fact]
+    public void Tables_without_rows_make_a_valid_workbook()
+    {
+        using var document = Open(Paperwork.HandOffs.Workbook.Of(Moves with { Rows = [] }));
+        Assert.Empty(new OpenXmlValidator(FileFormatVersions.Office2019).Validate(document));
+    }
+
+    private static string Plain(string text) => text.Replace("\u0007", string.Empty, StringComparison.Ordinal).ReplaceLineEndings("\n");
+
+    private static string Text(Paperwork.HandOffs.Cell cell) => cell.Value is { } number ? number.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture) : cell.Text;
+
+    private static SpreadsheetDocument Open(byte[] bytes) => SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
+
+    private static List<List<string>> Read(SpreadsheetDocument document, string name)
+    {
+        var book = document.WorkbookPart!;
+        var id = book.Workbook!.Descendants<Sheet>().Single(s => s.Name == name).Id!.Value!;
+        var shared = book.SharedStringTablePart?.SharedStringTable!.Elements<SharedStringItem>().Select(s => s.InnerText).ToList();
+        return [.. ((WorksheetPart)book.GetPartById(id)).Worksheet!.Descendants<DocumentFormat.OpenXml.Spreadsheet.Row>().Select(r => r.Elements<DocumentFormat.OpenXml.Spreadsheet.Cell>().Select(c => Value(c, shared)).ToList())];
+    }
+
+    private static string Value(DocumentFormat.OpenXml.Spreadsheet.Cell cell, List<string>? shared)
+    {
+        var text = cell.InnerText;
+        if (cell.DataType?.Value == CellValues.SharedString)
+        {
+            return shared![int.Parse(text, System.Globalization.CultureInfo.InvariantCulture)];
+        }
+
+        return cell.DataType is null || cell.DataType.Value == CellValues.Number
+            ? text.Length == 0 ? text : decimal.Parse(text, System.Globalization.CultureInfo.InvariantCulture).ToString("0.###", System.Globalization.CultureInfo.InvariantCulture)
+            : text;
+    }
+}
