@@ -4,7 +4,8 @@ namespace Generator.Library.Files;
 
 /// <summary>
 /// Writes files so that a crash at any moment leaves either the old file or the new one, whole: the new one grows under a temporary name
-/// in the same folder, is flushed to the disk, and takes the old one's place in one step.
+/// in the same folder, is flushed to the disk, and takes the old one's place in one step. A program that is killed meanwhile leaves the
+/// temporary file beside the old one; it hinders no later write, and the next one of the same file that succeeds deletes it.
 /// </summary>
 public static class RoutineFiles
 {
@@ -18,15 +19,13 @@ public static class RoutineFiles
     {
         var named = new FileInfo(path);
         var target = named.LinkTarget is null ? named.FullName : named.ResolveLinkTarget(returnFinalTarget: true)!.FullName;
-        var temporary = $"{target}.{Path.GetRandomFileName()}.tmp";
+        var temporary = Temporary.NameFor(target);
         try
         {
-            using (var stream = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.None))
-            {
-                content(stream);
-                stream.Flush(flushToDisk: true);
-            }
-
+            // Open, and so locked, until it is in its place: no other program takes it for one that was left behind.
+            using var stream = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.Delete);
+            content(stream);
+            stream.Flush(flushToDisk: true);
             if (File.Exists(target) && !OperatingSystem.IsWindows())
             {
                 File.SetUnixFileMode(temporary, File.GetUnixFileMode(target));
@@ -39,5 +38,7 @@ public static class RoutineFiles
             File.Delete(temporary);
             throw;
         }
+
+        Temporary.ClearLeft(target);
     }
 }
