@@ -1,4 +1,5 @@
 using Generator.Paperwork.HandOffs;
+using Generator.Paperwork.SafetyPapers;
 
 namespace Generator.Paperwork;
 
@@ -12,4 +13,10 @@ public sealed record PaperOptions
 
     /// <summary>Frame rate of timecodes.</summary>
     public FrameRate Frames { get; init; } = FrameRate.TwentyFive;
+
+    /// <summary>The country whose guidance the safety papers name.</summary>
+    public Guidance Guidance { get; init; } = Guidance.Generic;
+
+    /// <summary>The change log that lies among the papers already; null when there is none.</summary>
+    public string? ChangeLog { get; init; }
 }

@@ -17,10 +17,11 @@ internal static class PaperworkCommand
         var output = new Option<string?>("--out") { HelpName = "FOLDER", Description = "The folder for the papers; it is made when it is not there. Papers of the same names are replaced." };
         var from = DateOption.Of("--from", "The first rehearsal day, such as 2027-03-15: dates in the teaching plan, and a calendar file.");
         var frames = FramesOption.Of();
+        var guidance = GuidanceOption.Of();
         var library = CommonOptions.Library();
         var command = new HouseCommand("paperwork", "Makes the papers of a routine: what each person on the crew needs, in one folder.")
         {
-            routine, brief, output, from, frames, library,
+            routine, brief, output, from, frames, guidance, library,
         };
         command.Example = "generator paperwork ferry.routine.json --out ferry";
         command.ExitCodes =
@@ -34,7 +35,7 @@ internal static class PaperworkCommand
             parsed.GetValue(routine),
             parsed.GetValue(brief),
             parsed.GetValue(output),
-            new PaperOptions { From = parsed.GetValue(from), Frames = parsed.GetValue(frames) ?? PaperOptions.Default.Frames },
+            new PaperOptions { From = parsed.GetValue(from), Frames = parsed.GetValue(frames) ?? PaperOptions.Default.Frames, Guidance = parsed.GetValue(guidance) ?? PaperOptions.Default.Guidance },
             parsed.GetValue(library) ?? []));
         return command;
     }
@@ -65,6 +66,7 @@ internal static class PaperworkCommand
             desk.Err.WriteLine($"The routine was made with library {FieldText.Shorten(routine.LibraryVersion)}; these papers use {book.Version}.");
         }
 
+        options = options with { ChangeLog = OutputFolder.ChangeLog(folder, routine) };
         var source = PaperSource.Of(new Scene(routine.Brief, book), routine) with { Options = options };
         var papers = Pack.Of(source);
         OutputFolder.Write(folder, papers, source);

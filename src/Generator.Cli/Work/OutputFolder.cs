@@ -1,5 +1,8 @@
+using Generator.Domain;
 using Generator.Library.Files;
 using Generator.Paperwork;
+using Generator.Paperwork.SafetyPapers;
+using SafetyLog = Generator.Paperwork.SafetyPapers.ChangeLog;
 
 namespace Generator.Cli.Work;
 
@@ -19,6 +22,26 @@ internal static class OutputFolder
         if (above is not null && !Directory.Exists(above))
         {
             throw new RefusedException($"--out {path}: there is no folder {above}.", "Maybe make that folder first, or its name is spelt otherwise.");
+        }
+    }
+
+    /// <summary>The change log that lies in the folder already; null when there is none. One that cannot be read is refused: it may hold sign-offs.</summary>
+    public static string? ChangeLog(string path, Routine routine)
+    {
+        var file = Path.Combine(path, SafetyLog.FileName);
+        try
+        {
+            var text = File.Exists(file) ? File.ReadAllText(file) : null;
+            SafetyLog.Next(routine, text);
+            return text;
+        }
+        catch (ChangeLogException error)
+        {
+            throw new RefusedException($"{file}: the change log cannot be read: {error.Message}.\n  Maybe it was edited: put it right, or move it away to begin a new one without its sign-offs.", error);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            throw new RefusedException($"{file}: the change log cannot be read.\n  Maybe you may not read it.", error);
         }
     }
 

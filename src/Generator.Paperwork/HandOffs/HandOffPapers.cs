@@ -1,3 +1,4 @@
+using Generator.Paperwork.SafetyPapers;
 using Generator.Paperwork.Teaching;
 
 namespace Generator.Paperwork.HandOffs;
@@ -13,6 +14,10 @@ internal static class HandOffPapers
             yield return new TextPaper("rehearsals.ics", "everybody's calendar: the rehearsal days", s => RehearsalCalendar.Of(s.Routine, Plan(s), from));
         }
 
+        yield return new TextPaper("risk-assessment.txt", "the fight coordinator: hazards, who, controls, in five steps", s => RiskSheet.Of(s, Hazards.Of(s)));
+        yield return new TextPaper("risk-assessment.html", "the same to read on a screen or to print", s => RiskPage.Of(s, Hazards.Of(s)));
+        yield return new TextPaper("fight-call.txt", "the fight captain: what is checked and run before every performance", s => FightCallSheet.Of(s, Hazards.Of(s)));
+        yield return new TextPaper(ChangeLog.FileName, "everybody: sign-offs, and what has changed since", s => ChangeLog.Next(s.Routine, s.Options.ChangeLog));
         yield return new TextPaper("cue-list.txt", "sound, light and camera: cues, knaps and falls with timecode", Cues);
         yield return new TextPaper("moves.csv", "spreadsheets: every move", s => Moves(s).ToCsv());
         yield return new TextPaper("tracks.csv", "spreadsheets: what each performer does and when", s => Tracks(s).ToCsv());

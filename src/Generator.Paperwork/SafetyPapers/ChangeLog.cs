@@ -1,0 +1,139 @@
+using Generator.Domain;
+using Generator.Library.Files;
+using Generator.Paperwork.Text;
+using Newtonsoft.Json;
+using Newtonsoft.Json.Linq;
+
+namespace Generator.Paperwork.SafetyPapers;
+
+/// <summary>
+/// The change log: which routine the sign-offs stand for, and every change since. People fill in name and date of a sign-off in the file; the
+/// same routine leaves them as they are, any other one clears them and keeps the old ones with the change.
+/// </summary>
+public static class ChangeLog
+{
+    public const string FileName = "change-log.json";
+
+    private const int MostChanges = 10_000;
+
+    private static readonly string[] Parts = ["brief", "library", "attackers"];
+
+    /// <summary>The text of the log after the papers of a routine were made.</summary>
+    /// <param name="routine">The routine.</param>
+    /// <param name="before">The log as it stands; null when there is none.</param>
+    /// <exception cref="ChangeLogException">The log as it stands is not one.</exception>
+    public static string Next(Routine routine, string? before)
+    {
+        var hash = RoutineHash.Of(routine);
+        var now = Fingerprints(routine);
+        if (before is null)
+        {
+            return Text(routine, hash, now, SignOffs(routine), [Entry(1, hash, ["first version"], [])]);
+        }
+
+        var log = Read(before);
+        if (string.Equals((string?)log["routine"], hash, StringComparison.Ordinal))
+        {
+            return JsonText.Of(log);
+        }
+
+        var changes = (JArray)log["changes"]!;
+        var signed = ((JArray)log["signOffs"]!).Where(s => !string.IsNullOrWhiteSpace((string?)s["name"])).Select(s => s.DeepClone());
+        return Text(routine, hash, now, SignOffs(routine), [.. changes.Select(c => c.DeepClone()), Entry(changes.Count + 1, hash, Differences((JObject)log["fingerprints"]!, now), signed)]);
+    }
+
+    /// <summary>Whether anybody has signed the log for the routine it names.</summary>
+    public static bool IsSigned(string log) => ((JArray)Read(log)["signOffs"]!).Any(s => !string.IsNullOrWhiteSpace((string?)s["name"]));
+
+    private static string Text(Routine routine, string hash, JObject fingerprints, JArray signOffs, IEnumerable<JToken> changes) => JsonText.Of(new JObject
+    {
+        ["title"] = Page.Clean(routine.Brief.Title),
+        ["routine"] = hash,
+        ["caution"] = SafetyCautions.NoClearance,
+        ["signOffs"] = signOffs,
+        ["changes"] = new JArray(changes),
+        ["fingerprints"] = fingerprints,
+    });
+
+    private static JArray SignOffs(Routine routine) => new(
+    [
+        SignOff("fight coordinator", string.Empty),
+        SignOff("fight captain", string.Empty),
+        .. new[] { routine.Brief.Hero.Name }.Concat(routine.Brief.Attackers.Select(a => a.Name)).Select(n => SignOff("performer", Page.Clean(n))),
+    ]);
+
+    private static JObject SignOff(string role, string who) => new() { ["role"] = role, ["who"] = who, ["name"] = string.Empty, ["date"] = string.Empty };
+
+    private static JObject Entry(int number, string hash, IEnumerable<string> what, IEnumerable<JToken> cleared) => new()
+    {
+        ["number"] = number,
+        ["routine"] = hash,
+        ["what"] = new JArray(what),
+        ["clearedSignOffs"] = new JArray(cleared),
+    };
+
+    /// <summary>Short fingerprints of brief, library, opening places and every move, to say later what has changed.</summary>
+    private static JObject Fingerprints(Routine routine)
+    {
+        var whole = RoutineWriter.Object(routine);
+        var prints = new JObject();
+        foreach (var part in Parts)
+        {
+            prints[part] = Short(whole[part]);
+        }
+
+        prints["moves"] = new JArray(((JArray)whole["moves"]!).Select(Short));
+        return prints;
+    }
+
+    private static string Short(JToken? token) => token is null ? string.Empty : RoutineHash.OfText(token.ToString(Formatting.None))[..12];
+
+    private static IEnumerable<string> Differences(JObject before, JObject now)
+    {
+        foreach (var part in Parts.Where(p => !string.Equals((string?)before[p], (string?)now[p], StringComparison.Ordinal)))
+        {
+            yield return part switch
+            {
+                "brief" => "the brief has changed",
+                "library" => "the library has changed",
+                _ => "opening places have changed",
+            };
+        }
+
+        var (old, moves) = (Strings(before["moves"]), Strings(now["moves"]));
+        var (gone, added) = MoveChanges.Of(old, moves);
+        if (gone.Count > 0)
+        {
+            yield return $"no longer there: move {string.Join(", ", gone.Select(Words.Number))} of the version before";
+        }
+
+        if (added.Count > 0)
+        {
+            yield return $"new or changed: move {string.Join(", ", added.Select(Words.Number))}";
+        }
+    }
+
+    private static List<string> Strings(JToken? token) => [.. ((JArray)token!).Select(t => (string?)t ?? string.Empty)];
+
+    private static JObject Read(string text)
+    {
+        try
+        {
+            using var reader = new JsonTextReader(new StringReader(text)) { DateParseHandling = DateParseHandling.None };
+            var log = JObject.Load(reader, new JsonLoadSettings { DuplicatePropertyNameHandling = DuplicatePropertyNameHandling.Error });
+            var good = log["routine"] is JValue { Type: JTokenType.String }
+                && log["signOffs"] is JArray signOffs && signOffs.All(s => s is JObject o && o["name"] is null or JValue { Type: JTokenType.String or JTokenType.Null })
+                && log["changes"] is JArray { Count: < MostChanges }
+                && log["fingerprints"] is JObject prints && prints["moves"] is JArray moves && moves.All(m => m is JValue { Type: JTokenType.String });
+            return good ? log : throw new ChangeLogException("it lacks routine, signOffs, changes or fingerprints as this program writes them");
+        }
+        catch (JsonReaderException error)
+        {
+            throw new ChangeLogException($"it is not JSON (line {Words.Number(error.LineNumber)})", error);
+        }
+        catch (JsonException error)
+        {
+            throw new ChangeLogException("it is not JSON", error);
+        }
+    }
+}

@@ -1,0 +1,101 @@
+using Generator.Domain;
+using Generator.Paperwork.Text;
+using Generator.Rules.Replaying;
+
+namespace Generator.Paperwork.SafetyPapers;
+
+/// <summary>The sheet for the fight call before every performance, as plain text of fixed width.</summary>
+public static class FightCallSheet
+{
+    private const string Blank = "______________________";
+
+    private static readonly string[] Fields = ["Date, performance", "Fight call at", "Fight captain", "Named to stop it", "First aider", "First aid kit at", "Word that stops all"];
+
+    /// <summary>The whole sheet, ending with a line feed.</summary>
+    public static string Of(PaperSource source, IReadOnlyList<Hazard> hazards) => string.Concat(Lines(source, hazards).Select(l => l + "\n"));
+
+    private static IEnumerable<string> Lines(PaperSource source, IReadOnlyList<Hazard> hazards) =>
+    [
+        .. Page.Wrap("Fight call: " + source.Brief.Title, Page.Width),
+        .. Page.Wrap($"Guidance: {source.Options.Guidance.Country}. Routine {RoutineHash.Of(source.Routine)[..16]}.", Page.Width),
+        Page.Line('='),
+        .. Page.Wrap(SafetyCautions.NoClearance, Page.Width),
+        string.Empty,
+        .. Page.Wrap("Everybody in the fight runs it before every performance. No fight call, no fight; only fight coordinator or fight captain may make an exception. Understudies have rehearsed it with the real props.", Page.Width),
+        string.Empty,
+        "WHO AND WHEN",
+        .. Fields.Select(f => Page.Row(2, (f, 24), (Blank + Blank, 60)).First()),
+        .. Page.Hang("  ", "Anybody may stop it at any time. After any knock to the head: stop, assess, and do not go on that day. The time is set by your own agreement (a sample US stage clause: in the 15 minutes before half-hour)."),
+        string.Empty,
+        "CHECKS BEFORE",
+        .. Checks(source).SelectMany(c => Page.Hang("  [ ] ", c)),
+        string.Empty,
+        "RUN",
+        .. Runs(source).SelectMany(c => Page.Hang("  [ ] ", c)),
+        string.Empty,
+        "CUES TO HEAR",
+        .. Cues(source),
+        string.Empty,
+        "WATCH FOR",
+        .. hazards.Where(h => h.Level > RiskLevel.Green && h.Moments.Count > 0).SelectMany(h => Page.Row(2, (RiskSheet.Word(h.Level), 15), (h.Title, 36), (RiskSheet.When(h), 41))),
+        string.Empty,
+        "EACH CONFIRMS: I know every count of mine, and I am fit to do it today",
+        .. new Finder(source).Everybody.SelectMany(n => Page.Row(2, (n, 40), ("fit: yes / no", 14), ("signed " + Blank, 32))),
+        .. Page.Hang("  ", "After any change of the routine everybody meets, walks the change, and confirms anew."),
+    ];
+
+    private static IEnumerable<string> Checks(PaperSource source)
+    {
+        var floor = source.Brief.Floor;
+        yield return floor.Surface switch
+        {
+            Surface.Matted => "Surface: mats joined and taped, dry, swept.",
+            Surface.Sprung => "Surface: sprung floor dry and swept, pads under the falls.",
+            Surface.Hard => "Surface: hard floor dry and swept; no fall but what the risk assessment allows.",
+            Surface.Wet => "Surface: WET. Dry it, or do not run the fight until the coordinator has seen it.",
+            _ => "Surface: UNEVEN or raked. Walk it in the shoes of the performance first.",
+        };
+        foreach (var obstacle in floor.Obstacles)
+        {
+            yield return $"Obstacle: {Page.Clean(obstacle.Name)} stands on its marks, padded and taped off.";
+        }
+
+        foreach (var performer in new[] { (Performer)source.Brief.Hero }.Concat(source.Brief.Attackers))
+        {
+            var wears = performer.Wardrobe.Count == 0 ? string.Empty : "; wears " + string.Join(", ", performer.Wardrobe);
+            var limits = performer.Limits.Count == 0 ? string.Empty : "; limits " + string.Join(", ", performer.Limits);
+            yield return $"{Page.Clean(performer.Name)}: firm, non-slip shoes, no jewellery, pads on{wears}{limits}; any pain or illness today?";
+        }
+
+        for (var a = 0; a < source.Scene.Cast && source.Steps.Count > 0; a++)
+        {
+            if (source.Steps[^1].After.Attackers[a] is { Gone: true } gone)
+            {
+                yield return $"Exit of {Page.Clean(source.Brief.Attackers[a].Name)} at {Words.Clock(gone.Bearing)}: open, lit, nobody in it.";
+            }
+        }
+
+        yield return "Light as in the performance; floor, wings and crew clear; everybody knows who is not there today.";
+    }
+
+    private static IEnumerable<string> Runs(PaperSource source)
+    {
+        yield return "Walk it through at half speed, falls walked down, everybody naming their own cue.";
+        var throws = source.Steps.Where(s => s.Technique is not null && (s.Reaction?.Fall is FallClass.ThrownOver or FallClass.Back or FallClass.Side or FallClass.Forward || s.Technique.HeroFall is not (FallClass.None or FallClass.ToKnee))).Select(s => Words.Count(s.Start)).ToList();
+        if (throws.Count > 0)
+        {
+            yield return $"The falls alone, once each, as the one who falls wants it: {string.Join(", ", throws)}.";
+        }
+
+        yield return $"The whole at three-quarter speed, metronome {Teaching.Speed.ThreeQuarter.MetronomeOf(source.Brief.Tempo)}.";
+        yield return $"Only if all say yes: the whole once at performance speed, metronome {Words.Number(source.Brief.Tempo.CountsPerMinute)}, never faster.";
+    }
+
+    private static IEnumerable<string> Cues(PaperSource source)
+    {
+        var cued = source.Steps.Where(s => s.Row.Cue != Cue.None && s.Row.Attacker >= 0).ToList();
+        return cued.Count == 0 ? ["  none"] : cued.SelectMany(s => Page.Row(2, (Words.Count(s.Start), 5), (Words.Of(s.Row.Cue), 6), (Page.Clean(source.Brief.Attackers[s.Row.Attacker].Name), 24), (Told(s), 50)));
+    }
+
+    private static string Told(Step step) => $"{step.Attack?.Name ?? step.Technique?.Name} from {Words.Clock(step.TargetBearing)}";
+}

@@ -1,0 +1,67 @@
+using Generator.Domain;
+using Generator.Paperwork.Text;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Paperwork.SafetyPapers;
+
+/// <summary>What the hazard lists have in common: names, moments, and how skill and floor shift a likelihood.</summary>
+internal sealed class Finder(PaperSource source)
+{
+    public PaperSource Source { get; } = source;
+
+    public Scene Scene => Source.Scene;
+
+    public Brief Brief => Source.Brief;
+
+    public string Hero => Page.Clean(Brief.Hero.Name);
+
+    /// <summary>The hero and all attackers.</summary>
+    public IReadOnlyList<string> Everybody => [Hero, .. Brief.Attackers.Select(a => Page.Clean(a.Name))];
+
+    public string Name(int attacker) => Page.Clean(Brief.Attackers[attacker].Name);
+
+    /// <summary>Steps with a technique.</summary>
+    public IEnumerable<Step> Done => Source.Steps.Where(s => s.Technique is not null);
+
+    /// <summary>
+    /// Before any control, by how often it is done in a day of runs: up to 6 times unlikely, up to 24 possible, more often likely; one step up when
+    /// anybody concerned is a novice. Common practice, no source.
+    /// </summary>
+    public Likelihood Often(int timesARun, IEnumerable<string> who) => ForSkill(
+        (timesARun * Brief.Safety.Runs) switch
+        {
+            <= 6 => Likelihood.Unlikely,
+            <= 24 => Likelihood.Possible,
+            _ => Likelihood.Likely,
+        },
+        who);
+
+    /// <summary>One step up when anybody named is a novice.</summary>
+    public Likelihood ForSkill(Likelihood likelihood, IEnumerable<string> who)
+    {
+        var novices = new[] { (Performer)Brief.Hero }.Concat(Brief.Attackers).Where(p => p.Skill == Skill.Novice).Select(p => Page.Clean(p.Name)).ToHashSet(StringComparer.Ordinal);
+        return who.Any(novices.Contains) ? Up(likelihood) : likelihood;
+    }
+
+    public static Likelihood Up(Likelihood likelihood) => likelihood == Likelihood.Likely ? likelihood : likelihood + 1;
+
+    /// <summary>A hazard at some steps, or nothing when there are none; made from those concerned and how often it is done in a run.</summary>
+    public static IEnumerable<Hazard> At(IReadOnlyCollection<(Step Step, string Who)> places, Func<IReadOnlyList<string>, int, Hazard> make)
+    {
+        if (places.Count == 0)
+        {
+            return [];
+        }
+
+        IReadOnlyList<string> who = [.. places.Select(p => p.Who).Distinct(StringComparer.Ordinal)];
+        return [make(who, places.Count) with { Who = who, Moments = [.. places.Select(p => p.Step.Start).Distinct().Order()] }];
+    }
+
+    public static IReadOnlyList<Control> Controls(string? designOut, string? guard, params IReadOnlyList<string> inform) =>
+    [
+        .. designOut is null ? [] : new[] { new Control(ControlOrder.DesignOut, designOut) },
+        .. guard is null ? [] : new[] { new Control(ControlOrder.Guard, guard) },
+        .. inform.Select(i => new Control(ControlOrder.Inform, i)),
+    ];
+}

@@ -1,0 +1,108 @@
+using Generator.Domain;
+using Generator.Paperwork.Text;
+using Generator.Rules.Replaying;
+
+namespace Generator.Paperwork.SafetyPapers;
+
+/// <summary>The floor itself, and what stands on it near somebody's place.</summary>
+internal static class FloorHazards
+{
+    /// <summary>An obstacle nearer than this to somebody's place is named, in centimetres. Common practice, no source.</summary>
+    public const int Near = 150;
+
+    public static IEnumerable<Hazard> Of(Finder find)
+    {
+        yield return Surface(find);
+        foreach (var obstacle in find.Brief.Floor.Obstacles)
+        {
+            yield return Obstacle(find, obstacle);
+        }
+    }
+
+    private static Hazard Surface(Finder find)
+    {
+        var surface = find.Brief.Floor.Surface;
+        return new Hazard
+        {
+            Title = $"The floor, {Words.Of(surface)}",
+            Who = find.Everybody,
+            Moments = [],
+            How = surface switch
+            {
+                Domain.Surface.Wet => "Slipping on a wet floor.",
+                Domain.Surface.Uneven => "Turning an ankle on an uneven or raked floor; rake raises the risk of injury (Evans, Evans and Carvajal 1998).",
+                Domain.Surface.Hard => "Slipping; a hard floor under every fall.",
+                _ => "Tripping over the edge of a mat, slipping on sweat. A rake raises the risk (Evans, Evans and Carvajal 1998): say so in the brief if there is one.",
+            },
+            Harm = Harm.Moderate,
+            Likelihood = surface switch
+            {
+                Domain.Surface.Matted or Domain.Surface.Sprung => Likelihood.Unlikely,
+                Domain.Surface.Hard => Likelihood.Possible,
+                _ => Likelihood.Likely,
+            },
+            Controls = Finder.Controls(
+                "Move the fight to an even, dry floor.",
+                "Mats joined and taped down; floor swept and dried before every run; light on the whole floor.",
+                "Everybody walks the floor in their shoes before the fight call."),
+        };
+    }
+
+    private static Hazard Obstacle(Finder find, Obstacle obstacle)
+    {
+        var floor = find.Brief.Floor;
+        var near = new List<(string Who, int Moment, int Distance)>();
+        var nearest = Distance(obstacle, floor.MarkX.Value, floor.MarkY.Value);
+        if (nearest < Near)
+        {
+            near.Add((find.Hero, 0, nearest));
+        }
+
+        foreach (var step in find.Source.Steps)
+        {
+            for (var a = 0; a < find.Scene.Cast; a++)
+            {
+                var distance = Distance(floor, obstacle, step.After.Attackers[a]);
+                nearest = Math.Min(nearest, distance);
+                if (distance < Near && step.Before.Attackers[a] != step.After.Attackers[a])
+                {
+                    near.Add((find.Name(a), step.Start, distance));
+                }
+            }
+        }
+
+        var name = Page.Clean(obstacle.Name);
+        return new Hazard
+        {
+            Title = "Obstacle: " + name,
+            Who = near.Count == 0 ? find.Everybody : [.. near.Select(n => n.Who).Distinct(StringComparer.Ordinal)],
+            Moments = [.. near.Select(n => n.Moment).Distinct().Order()],
+            How = $"Running or falling into it; the nearest that anybody's place comes to it is {new Centimetres(nearest)}.",
+            Harm = Harm.Serious,
+            Likelihood = nearest switch
+            {
+                < 60 => Likelihood.Likely,
+                < Near => Likelihood.Possible,
+                < 2 * Near => Likelihood.Unlikely,
+                _ => Likelihood.Remote,
+            },
+            Controls = Finder.Controls(
+                "Take it off the floor, or move the mark away from it.",
+                "Pad its edges, tape a border round it that nobody crosses.",
+                "Show everybody where it stands before the first walk-through."),
+        };
+    }
+
+    private static int Distance(FloorPlan floor, Obstacle obstacle, AttackerState attacker)
+    {
+        var (sin, cos) = Math.SinCos(attacker.Bearing * 15 * Math.PI / 180);
+        return Distance(obstacle, floor.MarkX.Value + (attacker.Distance * sin), floor.MarkY.Value + (attacker.Distance * cos));
+    }
+
+    private static int Distance(Obstacle obstacle, double x, double y)
+    {
+        var aside = Math.Max(0, Math.Max(obstacle.X.Value - x, x - obstacle.X.Value - obstacle.Width.Value));
+        var ahead = Math.Max(0, Math.Max(obstacle.Y.Value - y, y - obstacle.Y.Value - obstacle.Depth.Value));
+        return (int)Math.Round(Math.Sqrt((aside * aside) + (ahead * ahead)), MidpointRounding.AwayFromZero);
+    }
+}

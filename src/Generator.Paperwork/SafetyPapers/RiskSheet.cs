@@ -1,0 +1,160 @@
+using Generator.Domain;
+using Generator.Paperwork.Text;
+
+namespace Generator.Paperwork.SafetyPapers;
+
+/// <summary>The risk assessment in five steps as plain text of fixed width.</summary>
+public static class RiskSheet
+{
+    private const string Blank = "______________________";
+
+    /// <summary>The whole sheet, ending with a line feed.</summary>
+    public static string Of(PaperSource source, IReadOnlyList<Hazard> hazards) => string.Concat(Lines(source, hazards).Select(l => l + "\n"));
+
+    /// <summary>Green is low, yellow medium, red high.</summary>
+    public static string Word(RiskLevel level) => level switch
+    {
+        RiskLevel.Green => "low (green)",
+        RiskLevel.Yellow => "medium (yellow)",
+        _ => "HIGH (red)",
+    };
+
+    /// <summary>"at counts 3, 5&amp; and 8", or "throughout".</summary>
+    public static string When(Hazard hazard) => hazard.Moments.Count switch
+    {
+        0 => "throughout",
+        1 => "at count " + Words.Count(hazard.Moments[0]),
+        _ => $"at counts {string.Join(", ", hazard.Moments.SkipLast(1).Select(Words.Count))} and {Words.Count(hazard.Moments[^1])}",
+    };
+
+    private static IEnumerable<string> Lines(PaperSource source, IReadOnlyList<Hazard> hazards) =>
+    [
+        .. Page.Wrap("Risk assessment: " + source.Brief.Title, Page.Width),
+        .. Page.Wrap($"Guidance: {source.Options.Guidance.Country}. {string.Join(' ', source.Options.Guidance.Sources)}", Page.Width),
+        .. Page.Wrap($"Routine {RoutineHash.Of(source.Routine)[..16]}; any change of it clears the sign-offs.", Page.Width),
+        Page.Line('='),
+        .. Page.Wrap(SafetyCautions.NoClearance, Page.Width),
+        string.Empty,
+        .. Findings(source),
+        "STEP 1  IDENTIFY THE HAZARDS",
+        .. hazards.SelectMany((h, i) => Page.Row(2, (Number(i), 3), (h.Title, 36), (When(h), 55))),
+        "",
+        "STEP 2  WHO MIGHT BE HARMED, AND HOW",
+        .. hazards.SelectMany((h, i) => Page.Row(2, (Number(i), 3), (string.Join(", ", h.Who), 36), (h.How, 55))),
+        "",
+        "STEP 3  EVALUATE THE RISKS AND DECIDE ON PRECAUTIONS",
+        .. Page.Wrap("First ask why it is not avoided. Then the controls in their order: 1 design it out, 2 guard, 3 inform. Likelihood is counted from how often it is done in a day of runs (up to 6 times unlikely, up to 24 possible, more often likely; a step more for a novice or a bad floor): a proposal, no source. The rating after the controls holds only once somebody has seen that 2 and 3 are in place.", Page.Width),
+        .. hazards.SelectMany((h, i) => Evaluated(h, Number(i))),
+        "",
+        .. Matrix(),
+        "",
+        .. Record(),
+        "",
+        "STEP 5  REVIEW",
+        $"  Review on: {Blank}   by: {Blank}",
+        .. Page.Hang("  ", "And whenever the routine, the cast, the place, the floor or the clothes change, after any injury or near miss, and when anybody asks."),
+        "",
+        .. Kept(source),
+    ];
+
+    private static string Number(int index) => "H" + Words.Number(index + 1);
+
+    private static IEnumerable<string> Findings(PaperSource source)
+    {
+        var grave = source.Verdict.Findings.Where(f => f.Severity >= Severity.Broken).ToList();
+        if (grave.Count == 0)
+        {
+            return [];
+        }
+
+        return
+        [
+            .. Page.Wrap($"NOT TO BE PERFORMED LIKE THIS: the audit found {Words.Many(grave.Count, "thing")} unsafe or broken.", Page.Width),
+            .. grave.SelectMany(f => Page.Hang("  - ", $"{(f.Move > 0 ? $"move {Words.Number(f.Move)}, count {f.Count.ToCountText()}: " : string.Empty)}{f.Message}")),
+            string.Empty,
+        ];
+    }
+
+    private static IEnumerable<string> Evaluated(Hazard hazard, string number)
+    {
+        yield return string.Empty;
+        foreach (var line in Page.Row(2, (number, 3), (hazard.Title, 36), ($"{Words.Of(hazard.Harm)} x {Words.Of(hazard.Likelihood)}: {Word(hazard.Level)}", 55)))
+        {
+            yield return line;
+        }
+
+        yield return $"       Why not avoided? {Blank}{Blank}";
+        foreach (var control in hazard.Controls)
+        {
+            foreach (var line in Page.Hang($"       {Words.Number((int)control.Order + 1)} ", control.Text))
+            {
+                yield return line;
+            }
+        }
+
+        if (hazard.OnlyInforms)
+        {
+            yield return "       Telling people is the only control here: look for a guard.";
+        }
+
+        yield return $"       With 2 and 3 in place: {Words.Of(hazard.Harm)} x {Words.Of(hazard.LikelihoodAfter)}: {Word(hazard.LevelAfter)}. Seen by: {Blank}";
+    }
+
+    private static IEnumerable<string> Matrix()
+    {
+        yield return "  How the ratings are read; the matrix orders what to look at first and measures nothing.";
+        yield return Page.Row(4, [("", 10), .. Enum.GetValues<Likelihood>().Select(l => (Words.Of(l), 10))]).First();
+        foreach (var harm in Enum.GetValues<Harm>().Reverse())
+        {
+            yield return Page.Row(4, [(Words.Of(harm), 10), .. Enum.GetValues<Likelihood>().Select(l => (Words.Of(RiskMatrix.Of(harm, l)), 10))]).First();
+        }
+
+        foreach (var line in Page.Hang("    ", "minor: goes on working; moderate: misses a day or two; serious: a broken bone, a joint out, a concussion; grave: head, neck or spine, lasting harm or worse."))
+        {
+            yield return line;
+        }
+    }
+
+    private static IEnumerable<string> Record()
+    {
+        yield return "STEP 4  RECORD AND IMPLEMENT";
+        foreach (var field in new[] { "Fight coordinator", "Why competent", "Fight captain", "Who may stop it", "Rehearsal hours agreed", "How all are told", "First aider, kit at", "Hospital, way there", "Controls in place by" })
+        {
+            yield return Page.Row(2, (field, 24), (Blank + Blank, 60)).First();
+        }
+    }
+
+    /// <summary>What the library says of each move that is done.</summary>
+    private static IEnumerable<string> Kept(PaperSource source)
+    {
+        yield return "HOW EACH MOVE IS KEPT SAFE  from the library's records";
+        foreach (var group in Records(source).GroupBy(r => (r.Name, r.Hazard, r.Safety)))
+        {
+            foreach (var line in Page.Row(2, (string.Join(", ", group.Select(g => Words.Count(g.Moment)).Distinct()), 8), (group.Key.Name, 26), (group.Key.Hazard, 18), (group.Key.Safety, 38)))
+            {
+                yield return line;
+            }
+        }
+    }
+
+    private static IEnumerable<(int Moment, string Name, string Hazard, string Safety)> Records(PaperSource source)
+    {
+        foreach (var step in source.Steps)
+        {
+            if (step.Attack is { Safety.Length: > 0 } attack)
+            {
+                yield return (step.Start, attack.Name, attack.Hazard, attack.Safety);
+            }
+
+            if (step.Technique is { Safety.Length: > 0 } technique)
+            {
+                yield return (step.Start, technique.Name, technique.Hazard, technique.Safety);
+            }
+
+            if (step.Reaction is { Risk.Length: > 0 } reaction)
+            {
+                yield return (step.Start, reaction.Name, reaction.Risk, reaction.Sell);
+            }
+        }
+    }
+}
