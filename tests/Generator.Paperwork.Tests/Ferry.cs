@@ -19,6 +19,15 @@ internal static class Ferry
 
     public static IReadOnlyList<Step> Steps { get; } = Replay.Of(Scene, Routine);
 
+    public static PaperSource Source { get; } = PaperSource.Of(Scene, Routine);
+
+    /// <summary>The same fight with something else in the brief.</summary>
+    public static PaperSource With(Func<Brief, Brief> change)
+    {
+        var routine = Routine with { Brief = change(Routine.Brief) };
+        return PaperSource.Of(new Scene(routine.Brief, Book), routine);
+    }
+
     private static Routine Stored([CallerFilePath] string caller = "")
     {
         var problems = new ProblemList();

@@ -13,7 +13,7 @@ public class BadLineTests
         "draft nowhere.json --attackers 3", "draft --out nowhere/r.json", "draft --out .", "draft --library nowhere.json",
         "audit", "audit nowhere.json", "audit --jsno nowhere.json", "audit --explain", "audit --explain reset-windo", "audit --explain no-waiting r.json",
         "paperwork", "paperwork r.json", "paperwork r.json --out", "paperwork nowhere.json --out .", "paperwork nowhere.json --out nowhere/papers", "paperwork - --brief - --out .",
-        "paperwork r.json --out . --from 2027-13-01", "paperwork r.json --out . --from tomorrow", "paperwork r.json --out . --frames 23.976",
+        "paperwork r.json --out . --from 2027-13-01", "paperwork r.json --out . --from tomorrow", "paperwork r.json --out . --frames 23.976", "paperwork r.json --out . --guidance mars",
         "audit - --brief -", "audit nowhere.csv --seed 4", "audit r.json --brief nowhere.json", "library lst", "library list thro", "library list --all", "library show", "library show kick",
         "library show swnig",
     ];

@@ -56,4 +56,32 @@ public class PaperworkCommandTests
         Assert.Contains("DTSTART;VALUE=DATE:20270315\r\n", File.ReadAllText(Path.Combine(folder, "rehearsals.ics")), StringComparison.Ordinal);
         Assert.Contains("Day 1  Mon 15 Mar 2027, week 2027-W11", File.ReadAllText(Path.Combine(folder, "teaching-plan.txt")), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Another_routine_clears_the_sign_offs_in_the_folder()
+    {
+        using var rig = new Rig();
+        var log = Path.Combine(rig.Folder, "papers", "change-log.json");
+        rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", Path.Combine(rig.Folder, "papers"));
+        File.WriteAllText(log, File.ReadAllText(log).Replace("\"name\": \"\"", "\"name\": \"A. Nyone\"", StringComparison.Ordinal));
+        rig.Run("paperwork", Path.Combine(rig.Folder, "r.csv"), "--out", Path.Combine(rig.Folder, "papers"));
+        Assert.DoesNotContain("\"clearedSignOffs\": [{", File.ReadAllText(log), StringComparison.Ordinal);
+        Assert.Contains("A. Nyone", File.ReadAllText(log), StringComparison.Ordinal);
+        rig.Run("paperwork", rig.File("r.csv", Samples.BrokenCsv), "--out", Path.Combine(rig.Folder, "papers"));
+        var cleared = Newtonsoft.Json.Linq.JObject.Parse(File.ReadAllText(log));
+        Assert.All(cleared["signOffs"]!, s => Assert.Equal(string.Empty, (string?)s["name"]));
+        Assert.Equal(cleared["signOffs"]!.Count(), cleared["changes"]!.Last!["clearedSignOffs"]!.Count());
+    }
+
+    [Fact]
+    public void A_change_log_that_cannot_be_read_is_refused_before_anything_is_written()
+    {
+        using var rig = new Rig();
+        var log = rig.File("change-log.json", "{ \"mine\": true }");
+        var answer = rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", rig.Folder);
+        Assert.Equal((ExitCode.Input, string.Empty), (answer.Code, answer.Out));
+        Assert.Matches("^FOLDER/change-log.json: the change log cannot be read: .+\n  Maybe .+\n$", answer.Err);
+        Assert.Equal("{ \"mine\": true }", File.ReadAllText(log));
+        Assert.False(File.Exists(Path.Combine(rig.Folder, "wall.txt")));
+    }
 }
