@@ -30,4 +30,16 @@ public enum LineKind
     GrabBodyRear,
     GrabHairRear,
     GrabAstride,
+
+    /// <summary>Both wrists at once.</summary>
+    GrabWrists,
+
+    /// <summary>The sleeve, from the side.</summary>
+    GrabSleeve,
+
+    /// <summary>Both arms round the body, from the side.</summary>
+    GrabBodySide,
+
+    /// <summary>The shoulders or the collar, from behind.</summary>
+    GrabShouldersRear,
 }

@@ -12,6 +12,7 @@ internal static class LibraryCommand
         {
             LibraryListCommand.Of(desk),
             LibraryShowCommand.Of(desk),
+            LibraryCheckCommand.Of(desk),
         };
         command.Example = "generator library show \"left hook\"";
         command.SetAction(parsed =>

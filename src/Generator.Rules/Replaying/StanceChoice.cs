@@ -9,7 +9,11 @@ namespace Generator.Rules.Replaying;
 public static class StanceChoice
 {
     /// <summary>The stance and the half counts it takes (0 when the stance fits already, <see cref="StanceTable.Never"/> when none is reached).</summary>
-    public static (Stance Stance, int Time) For(Scene scene, Stance from, StanceSet starts)
+    public static (Stance Stance, int Time) For(Scene scene, Stance from, StanceSet starts) =>
+        For(scene.Book.Stances, from, starts, scene.Brief.Hero.Skill, scene.Brief.Hero.Lead ?? Side.Left);
+
+    /// <summary>The same for a hero of this skill and lead foot.</summary>
+    public static (Stance Stance, int Time) For(StanceTable stances, Stance from, StanceSet starts, Skill skill, Side lead)
     {
         if (starts.Contains(from))
         {
@@ -19,8 +23,8 @@ public static class StanceChoice
         var best = (Stance: from, Time: StanceTable.Never, Rank: int.MaxValue);
         foreach (var to in starts.Members)
         {
-            var time = scene.Book.Stances.Time(from, to, scene.Brief.Hero.Skill);
-            var rank = RankOf(scene, to);
+            var time = stances.Time(from, to, skill);
+            var rank = RankOf(lead, to);
             if (time < StanceTable.Never && (time < best.Time || (time == best.Time && rank < best.Rank)))
             {
                 best = (to, time, rank);
@@ -34,7 +38,7 @@ public static class StanceChoice
     public static Stance Pulled(Stance stance, Attack grab) =>
         grab.GripsStance is { } into && (stance is Stance.LeftLead or Stance.RightLead or Stance.Square) ? into : stance;
 
-    private static int RankOf(Scene scene, Stance stance)
+    private static int RankOf(Side lead, Stance stance)
     {
         if (stance == Stance.Square)
         {
@@ -47,6 +51,6 @@ public static class StanceChoice
             Stance.RightLead or Stance.KneelingLeft or Stance.OnLeftLeg => Side.Right,
             _ => (Side?)null,
         };
-        return foot == (scene.Brief.Hero.Lead ?? Side.Left) ? 1 : 2;
+        return foot == lead ? 1 : 2;
     }
 }
