@@ -21,6 +21,14 @@ public static class LibraryList
         return string.Concat(text.Select(l => l + "\n"));
     }
 
+    /// <summary>"304 techniques (598 with both sides), 40 attacks, 50 reactions, 10 stances".</summary>
+    public static string Size(Book book)
+    {
+        static string Both(IEnumerable<string> ids) => Words.Number(ids.Distinct(StringComparer.Ordinal).Count());
+        return $"{Both(book.Techniques.Select(t => t.BaseId))} techniques ({Words.Number(book.Techniques.Count)} with both sides), {Both(book.Attacks.Select(a => a.BaseId))} attacks "
+            + $"({Words.Number(book.Attacks.Count)} with both sides), {Words.Number(book.Reactions.Count)} reactions, {Words.Number(book.Stances.Stances.Count)} stances";
+    }
+
     private static IEnumerable<string> Part(string part, List<(string Id, string Name, string Aliases)> rows) =>
         [$"{part.ToUpperInvariant()} ({Words.Number(rows.Count)})", .. rows.SelectMany(r => Page.Row(2, (r.Id, 26), (r.Name, 32), (r.Aliases, 36))), string.Empty];
 

@@ -10,6 +10,13 @@ internal static class Bearings
     /// <summary>The bearings in a window.</summary>
     public static int In(Window window) => Where(b => window.Contains(new Turn(b)));
 
+    /// <summary>The bearings at which somebody who was in both windows is once the hero has turned.</summary>
+    public static int After(Window one, Window other, Turn turn) => Where(b =>
+    {
+        var before = new Turn(b + turn.HalfHours);
+        return one.Contains(before) && other.Contains(before);
+    });
+
     /// <summary>The bearings from which a target comes into a window with a turn of at most so many half hours.</summary>
     /// <param name="window">Where the target must lie.</param>
     /// <param name="turn">Farthest turn.</param>

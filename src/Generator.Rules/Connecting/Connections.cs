@@ -37,9 +37,12 @@ public sealed class Connections
         steps = new FormSteps(book);
         walk = FormWalk.Of(book);
         answers = [.. book.Attacks.Select(a => Enumerable.Range(0, book.Techniques.Count).Where(t => book.Techniques[t].Family != Family.Setback && book.Techniques[t].Answers.Contains(a.Line)).ToArray())];
-        foreach (var grab in book.Attacks.Where(a => !a.IsWalkIn))
+        foreach (var attack in book.Attacks)
         {
-            gripBearings[grab.Line] = gripBearings.GetValueOrDefault(grab.Line) | Bearings.In(grab.From);
+            foreach (var seizes in book.Techniques.Where(t => t.Answers.Contains(attack.Line) && t.EndBound is { } end && end != Bound.Free))
+            {
+                gripBearings[attack.Line] = gripBearings.GetValueOrDefault(attack.Line) | Bearings.After(seizes.Window, attack.From, seizes.Turn);
+            }
         }
 
         var free = walk.Forms.Where(f => f.IsFree).ToList();
@@ -179,7 +182,7 @@ public sealed class Connections
         }
     }
 
-    /// <summary>Where a tied one can stand: a gripper who binds the body where the grab comes from, anybody else all round.</summary>
+    /// <summary>Where a tied one can stand: a gripper who binds the body where that begins, anybody else all round.</summary>
     private int Places(HeroForm form, int who) =>
         form.BoundBy == who && form[who].Grip is { } grip && gripBearings.TryGetValue(grip, out var places) ? places : Bearings.All;
 }

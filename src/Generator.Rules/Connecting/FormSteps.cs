@@ -24,29 +24,38 @@ internal sealed class FormSteps(Book book)
 
     public Book Book => book;
 
-    /// <summary>Every move out of a form after a gap of so many half counts, done to anybody at all.</summary>
+    /// <summary>
+    /// Every move out of a form after a gap of so many half counts, done to anybody at all; of moves on somebody who is not tied, one for
+    /// each technique, reaction and grip.
+    /// </summary>
     public IEnumerable<FormMove> From(HeroForm form, int gap)
     {
-        for (var t = 0; t < book.Techniques.Count; t++)
+        for (var technique = 0; technique < book.Techniques.Count; technique++)
         {
-            foreach (var move in With(form, gap, t))
+            var t = book.Techniques[technique];
+            if (t.HasNoTarget)
+            {
+                if (StartOf(form, gap, t, -1, null) is { } start)
+                {
+                    yield return new FormMove(t, -1, null, null, After(form, start, t, -1, null, null, null), Posture.Ready);
+                }
+
+                continue;
+            }
+
+            for (var who = 0; who < HeroForm.MostTies && form[who].IsThere; who++)
+            {
+                foreach (var move in OnTied(form, gap, technique, who))
+                {
+                    yield return move;
+                }
+            }
+
+            foreach (var move in OnFree(form, gap, technique))
             {
                 yield return move;
             }
         }
-    }
-
-    /// <summary>Every move with one technique.</summary>
-    public IEnumerable<FormMove> With(HeroForm form, int gap, int technique)
-    {
-        var t = book.Techniques[technique];
-        if (t.HasNoTarget)
-        {
-            return StartOf(form, gap, t, -1, null) is { } start ? [new FormMove(t, -1, null, null, After(form, start, t, -1, null, null, null), Posture.Ready)] : [];
-        }
-
-        var tied = Enumerable.Range(0, HeroForm.MostTies).Where(who => form[who].IsThere).SelectMany(who => OnTied(form, gap, technique, who));
-        return tied.Concat(OnFree(form, gap, technique));
     }
 
     /// <summary>Moves on somebody who is tied to the hero.</summary>
@@ -92,27 +101,39 @@ internal sealed class FormSteps(Book book)
     private IEnumerable<FormMove> OnFree(HeroForm form, int gap, int technique)
     {
         var t = book.Techniques[technique];
-        foreach (var posture in FreePostures)
+        if (StartOf(form, gap, t, FormMove.Somebody, null) is { } start)
         {
-            foreach (var move in OnPosture(form, gap, technique, posture))
+            foreach (var reaction in reactions[technique].Where(r => OnFeet(t, r) || Answered(t, technique, start, r)))
             {
-                yield return move;
+                yield return new FormMove(t, FormMove.Somebody, null, reaction, After(form, start, t, FormMove.Somebody, Tie.None, reaction, null), reaction.Posture ?? Posture.Ready);
             }
         }
 
-        foreach (var attack in answered[technique])
+        if (t.Family is not (Family.Escape or Family.Setback))
         {
-            if (Answers(form, gap, t, attack) is not { } start)
+            yield break;
+        }
+
+        foreach (var grab in answered[technique])
+        {
+            if (Answers(form, gap, t, grab) is not { } closed)
             {
                 continue;
             }
 
-            foreach (var reaction in reactions[technique].Where(r => Follows(r, null, t.Family == Family.Setback && attack.IsGrab)))
+            foreach (var reaction in reactions[technique].Where(r => Follows(r, null, t.Family == Family.Setback && grab.IsGrab)))
             {
-                yield return new FormMove(t, FormMove.Somebody, attack, reaction, After(form, start, t, FormMove.Somebody, Tie.None, reaction, attack), reaction.Posture ?? Posture.Ready);
+                yield return new FormMove(t, FormMove.Somebody, grab, reaction, After(form, closed, t, FormMove.Somebody, Tie.None, reaction, grab), reaction.Posture ?? Posture.Ready);
             }
         }
     }
+
+    /// <summary>Some posture of one who is not tied lets the technique be sold so.</summary>
+    private static bool OnFeet(Technique t, Reaction reaction) => Array.Exists(FreePostures, p => t.Needs.Contains(p) && Follows(reaction, p, grabGetsThrough: false));
+
+    /// <summary>Some attack that the technique answers at this level lets it be sold so; grabs that an escape or a setback lets close are apart.</summary>
+    private bool Answered(Technique t, int technique, FormStart start, Reaction reaction) =>
+        t.Family is not (Family.Escape or Family.Setback) && Follows(reaction, null, grabGetsThrough: false) && Array.Exists(answered[technique], a => a.HeroStances.Contains(start.Stance));
 
     private FormStart? StartOf(HeroForm form, int gap, Technique t, int target, Attack? attack)
     {
@@ -149,8 +170,8 @@ internal sealed class FormSteps(Book book)
             : null;
     }
 
-    /// <summary>The hand that holds somebody else would end otherwise: the hold is not to be forgotten.</summary>
-    private static bool Forgets(Hand hand, HandEnd end, int target) => hand.Kind == HandKind.Holding && hand.Who != target && Effects.HandAfter(hand, end, target) != hand;
+    /// <summary>The hand that holds somebody else, or is held by somebody else, would end otherwise.</summary>
+    private static bool Forgets(Hand hand, HandEnd end, int target) => hand.Kind is HandKind.Holding or HandKind.Held && hand.Who != target && Effects.HandAfter(hand, end, target) != hand;
 
     private static bool Follows(Reaction reaction, Posture? posture, bool grabGetsThrough) => reaction switch
     {

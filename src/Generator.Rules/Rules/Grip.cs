@@ -26,10 +26,7 @@ public sealed class Grip : Rule
         {
             if (tally.Count(Severity.Broken))
             {
-                tally.Tell(At(scene, step, Severity.Broken, $"{Words.Cap(step.Technique!.Name)} takes the hand that holds {Words.Name(scene, lost)}, who is simply forgotten.") with
-                {
-                    Advice = $"Let go of {Words.Name(scene, lost)} first, or choose a technique for the other hand.",
-                });
+                tally.Tell(Overlooked(scene, step, lost));
             }
         }
         else if (step.Technique is { } technique && (BoundStops(step, technique) || HeldHand(step, technique) >= 0) && tally.Count(Severity.Broken))
@@ -61,7 +58,8 @@ public sealed class Grip : Rule
         step.Attack is not null && step.HasTarget && step.Before.Attackers[step.Row.Attacker].Posture is var posture && (posture.IsControlled() || posture == Posture.Gripping);
 
     /// <summary>
-    /// Somebody other than the target whose hold the move forgets: the hand that held them fits the technique, yet ends otherwise. −1 for nobody.
+    /// Somebody other than the target whose hold or grip the move forgets: the hand that held them, or that they held, fits the technique,
+    /// yet ends otherwise. −1 for nobody.
     /// Where the hand does not fit, flow-hands speaks.
     /// </summary>
     private static int Forgotten(Step step)
@@ -77,7 +75,7 @@ public sealed class Grip : Rule
     }
 
     private static int Forgets(Hand hand, HandNeed need, Hand after, int target) =>
-        hand.Kind == HandKind.Holding && hand.Who != target && after != hand && HandFit.Accepts(hand, need, target) ? hand.Who : -1;
+        hand.Kind is HandKind.Holding or HandKind.Held && hand.Who != target && after != hand && HandFit.Accepts(hand, need, target) ? hand.Who : -1;
 
     private static bool BoundStops(Step step, Technique technique)
     {
@@ -99,6 +97,14 @@ public sealed class Grip : Rule
         }
 
         return step.RightStart.Kind == HandKind.Held && !HandFit.Accepts(step.RightStart, technique.RightNeed, target) ? step.RightStart.Who : -1;
+    }
+
+    private Finding Overlooked(Scene scene, Step step, int lost)
+    {
+        var (who, what) = (Words.Name(scene, lost), Words.Cap(step.Technique!.Name));
+        return step.Before.Attackers[lost].Posture == Posture.Gripping
+            ? At(scene, step, Severity.Broken, $"{what} takes the hand that {who} grips, as if {who} had let go.") with { Advice = $"Escape from {who} first, or choose a technique for the other hand." }
+            : At(scene, step, Severity.Broken, $"{what} takes the hand that holds {who}, who is simply forgotten.") with { Advice = $"Let go of {who} first, or choose a technique for the other hand." };
     }
 
     private Finding AttackerStopped(Scene scene, Step step)

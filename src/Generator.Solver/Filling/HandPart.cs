@@ -83,7 +83,7 @@ internal static class HandPart
         var fits = HandFit.Accepts(hand, side == Side.Left ? technique.LeftNeed : technique.RightNeed, who);
         var fault = fits ? 0 : hand.Kind == HandKind.Held ? 2 : 1;
         var end = Effects.HandAfter(hand, side == Side.Left ? technique.LeftEnd : technique.RightEnd, who);
-        if (hand.Kind == HandKind.Holding && hand.Who != who && end != hand && fault == 0)
+        if (hand.Kind is HandKind.Holding or HandKind.Held && hand.Who != who && end != hand && fault == 0)
         {
             fault = 2;
         }

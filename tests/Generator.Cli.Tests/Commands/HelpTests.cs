@@ -12,6 +12,7 @@ public class HelpTests
     [InlineData("help-library", "library", "-h")]
     [InlineData("help-library-list", "library", "list", "--help")]
     [InlineData("help-library-show", "library", "show", "--help")]
+    [InlineData("help-library-check", "library", "check", "--help")]
     public void Every_command_has_a_page_with_an_example(string golden, params string[] args)
     {
         using var rig = new Rig();

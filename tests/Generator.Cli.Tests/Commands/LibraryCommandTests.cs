@@ -58,4 +58,46 @@ public class LibraryCommandTests
         Assert.StartsWith("FOLDER/mine.json, line 1", answer.Err, StringComparison.Ordinal);
         Assert.Contains("\n  Maybe ", answer.Err, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void The_check_finds_no_dead_end_and_counts_what_it_walked_through()
+    {
+        using var rig = new Rig();
+        var answer = rig.Run("library", "check");
+        Assert.Equal((ExitCode.Good, string.Empty), (answer.Code, answer.Err));
+        Assert.EndsWith("\nDEAD ENDS  none\n", answer.Out, StringComparison.Ordinal);
+        Assert.Matches("A move can leave the hero in [0-9]+ forms", answer.Out);
+        Assert.Contains("\n  grab wrists centre ", answer.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_move_of_ones_own_that_leads_nowhere_is_a_dead_end()
+    {
+        using var rig = new Rig();
+        var file = rig.File("mine.json", """
+            {
+              "attacks": [
+                {
+                  "id": "elbow-clamp", "name": "Elbow clamp", "limb": "both hands", "line": "grab-body-side-centre", "stances": ["square"], "from": [-4, 4],
+                  "startDistance": 110, "band": { "limb": "arm", "from": 0.7, "to": 1.0 }, "counts": 1, "fewestSeconds": 0.6, "arrives": "step",
+                  "grips": { "left": "held", "right": "held", "bound": "front" }, "nonContact": false, "demands": ["left-hand", "right-hand"],
+                  "miss": { "posture": "off-balance", "openSeconds": 0.6 }, "leavesOpen": "legs", "hazard": "elbows", "safety": "The hands lie above the elbows and press nothing."
+                }
+              ],
+              "techniques": [
+                {
+                  "id": "clamped", "name": "Clamped", "family": "setback", "stances": ["square"], "endStance": "same",
+                  "hands": { "left": "guard-or-out", "right": "guard-or-out", "endLeft": "held", "endRight": "held" }, "bound": ["free"], "endBound": "front",
+                  "window": [-4, 4], "band": { "limb": "arm", "from": 0.6, "to": 1.1 }, "counts": 1, "fewestSeconds": 0.6, "answers": ["grab-body-side-centre"],
+                  "reactions": ["keeps-grip"], "weight": 2, "kind": "partnered", "draws": true, "hazard": "elbows", "safety": "The hero carries the weight of their own arms."
+                }
+              ]
+            }
+            """);
+        var answer = rig.Run("library", "check", "--library", file);
+        Assert.Equal(ExitCode.Forbidden, answer.Code);
+        Assert.Contains("lacks an answer to elbow-clamp", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("lacks a way to let go or to escape", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("comes from clamped (keeps-grip)", answer.Out, StringComparison.Ordinal);
+    }
 }

@@ -47,4 +47,10 @@ public sealed class GripTests
     [Fact]
     public void A_held_attacker_is_not_simply_forgotten() =>
         Judge(Caught + "Wanda: +1 jab-right > slip-left {falls-short} ; collar-hold-right {held-fast} ; release-push {staggers-back} ; Bruno: pull-past-left {rolls-through}").Finds(1, 4).Says("Bruno, who is simply forgotten");
+
+    /// <summary>Dropping out of Wanda's hug frees both hands, and Bruno still has the left wrist.</summary>
+    [Fact]
+    public void Nor_is_a_gripping_one() =>
+        Verify.Rule("grip").Given(Fight.Of("square Bruno@12/250 Wanda@6/150", "wrist-grab-same-right > wrist-taken-left {keeps-grip} ; Wanda: +1 !bear-hug-rear > drop-out {grip-breaks}"))
+            .Finds(1, 2).Says("takes the hand that Bruno grips");
 }
