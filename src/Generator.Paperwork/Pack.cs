@@ -1,4 +1,5 @@
 using Generator.Paperwork.HandOffs;
+using Generator.Paperwork.Html;
 using Generator.Paperwork.Text;
 
 namespace Generator.Paperwork;
@@ -9,6 +10,7 @@ public static class Pack
     /// <summary>The papers of a routine; no two have the same file name, whatever the case of its letters.</summary>
     public static IReadOnlyList<IPaper> Of(PaperSource source) =>
     [
+        .. HtmlPapers.Of(source),
         new TextPaper("wall.txt", "the wall of the rehearsal room", s => WallSheet.Of(s.Scene, s.Routine, s.Verdict, s.Steps, null)),
         .. HandOffPapers.Of(source),
     ];

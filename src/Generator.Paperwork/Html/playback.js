@@ -1,0 +1,249 @@
+// Playback of a routine: moves the markers of the floor plan by counts. Times are half counts, places units of the drawing.
+(() => {
+  "use strict";
+  const byId = id => document.getElementById(id);
+  const course = JSON.parse(byId("course").textContent);
+  const calm = matchMedia("(prefers-reduced-motion: reduce)");
+  const player = byId("player");
+  const actors = new Map([...document.querySelectorAll(".actor")].map(g => [Number(g.dataset.performer), g]));
+  const lines = new Map([...document.querySelectorAll("#doings li")].map(li => [Number(li.dataset.performer), li]));
+  const state = { at: course.from, playing: false, speed: 0.5, last: 0, followed: null, sounded: null };
+  let sound = null;
+
+  const range = () => byId("part").value === "all" ? [course.from, course.to] : course.phrases[Number(byId("part").value)];
+  const clamp = (value, least, most) => Math.min(most, Math.max(least, value));
+  const countText = time => Math.floor(time / 2) + 1 + (Math.floor(time) % 2 === 0 ? "" : "&");
+
+  /** The two keyframes around a moment, and how far between them it lies. */
+  function between(frames, time) {
+    let i = frames.length - 1;
+    while (i > 0 && frames[i][0] > time) i--;
+    const [a, b] = [frames[i], frames[Math.min(i + 1, frames.length - 1)]];
+    const share = b[0] > a[0] ? clamp((time - a[0]) / (b[0] - a[0]), 0, 1) : 0;
+    return [a, b, share];
+  }
+
+  const mix = (a, b, share) => a + (b - a) * share;
+
+  function placeOf(performer, time) {
+    const [a, b, share] = between(performer.ways, time);
+    return [mix(a[1], b[1], share), mix(a[2], b[2], share)];
+  }
+
+  function facingOf(performer, time, x, y, mark) {
+    if (performer.turns.length > 0) {
+      const [a, b, share] = between(performer.turns, time);
+      return mix(a[1], b[1], share);
+    }
+    return Math.atan2(mark[0] - x, y - mark[1]) * 180 / Math.PI;
+  }
+
+  const moveAt = time => course.moves.findLast(m => m[0] <= time) ?? null;
+
+  function draw() {
+    const time = calm.matches ? Math.floor(state.at) : state.at;
+    const cell = clamp(Math.floor(time) - course.from, 0, course.performers[0].doings.length - 1);
+    const mark = placeOf(course.performers[0], time);
+    course.performers.forEach((performer, p) => {
+      const group = actors.get(p);
+      const [x, y] = placeOf(performer, time);
+      const figure = performer.figures[cell];
+      const doing = course.doings[performer.doings[cell]];
+      group.setAttribute("transform", `translate(${x.toFixed(1)},${y.toFixed(1)})`);
+      group.querySelector(".turned").setAttribute("transform", `rotate(${facingOf(performer, time, x, y, mark).toFixed(1)})`);
+      group.classList.toggle("lies", figure === "L");
+      group.classList.toggle("kneels", figure === "K");
+      group.classList.toggle("away", figure === "A");
+      group.classList.toggle("is-out", doing === "out");
+      group.classList.toggle("waits", doing === "not in yet");
+      group.classList.toggle("hit", performer.contacts.some(c => time >= c && time < c + 1));
+      group.dataset.x = x.toFixed(1);
+      group.dataset.y = y.toFixed(1);
+      lines.get(p).querySelector(".what").textContent = doing;
+    });
+    const move = moveAt(time);
+    byId("count").textContent = countText(time);
+    byId("caption").textContent = move && time < move[1] + 4 ? move[3] : "";
+    byId("place").value = Math.floor(time);
+    byId("place").setAttribute("aria-valuetext", `count ${countText(time)}`);
+    tellNext(time);
+  }
+
+  /** What the one who is followed does next. */
+  function tellNext(time) {
+    const text = byId("next");
+    if (state.followed === null) {
+      text.textContent = "";
+      return;
+    }
+    const next = course.moves.find(m => m[0] > time && (state.followed === 0 || m[2] + 1 === state.followed));
+    text.textContent = next ? `Next at count ${countText(next[0])}: ${next[3]}` : "Nothing more to do.";
+  }
+
+  function click(first) {
+    if (!byId("click").checked || !window.AudioContext) return;
+    sound ??= new AudioContext();
+    const now = sound.currentTime;
+    const [tone, gain] = [sound.createOscillator(), sound.createGain()];
+    tone.frequency.value = first ? 1600 : 1000;
+    gain.gain.setValueAtTime(0.4, now);
+    gain.gain.exponentialRampToValueAtTime(0.001, now + 0.06);
+    tone.connect(gain).connect(sound.destination);
+    tone.start(now);
+    tone.stop(now + 0.07);
+  }
+
+  /** Sounds the click when a whole count has come. */
+  function soundCounts() {
+    const count = Math.floor(state.at / 2);
+    if (count === state.sounded) return;
+    state.sounded = count;
+    click(course.phrases.some(p => Math.floor(p[0] / 2) === count));
+  }
+
+  function frame(now) {
+    if (!state.playing) return;
+    const [from, to] = range();
+    const passed = Math.min(now - state.last, 250);
+    state.last = now;
+    state.at += passed / 1000 * course.tempo / 30 * state.speed;
+    if (state.at >= to) {
+      if (byId("loop").checked) {
+        state.at = from;
+        state.sounded = null;
+      } else {
+        state.at = to;
+        stop();
+        draw();
+        return;
+      }
+    }
+    soundCounts();
+    draw();
+    requestAnimationFrame(frame);
+  }
+
+  function play() {
+    const [from, to] = range();
+    if (state.at >= to || state.at < from) state.at = from;
+    state.playing = true;
+    state.sounded = null;
+    state.last = performance.now();
+    show();
+    requestAnimationFrame(frame);
+  }
+
+  function stop() {
+    state.playing = false;
+    show();
+  }
+
+  function show() {
+    byId("play").textContent = state.playing ? "Stop" : "Play";
+    byId("play").setAttribute("aria-pressed", String(state.playing));
+  }
+
+  const toggle = () => state.playing ? stop() : play();
+
+  function go(time) {
+    const [from, to] = range();
+    stop();
+    state.at = clamp(time, from, to);
+    draw();
+  }
+
+  /** To the next whole count in that direction, or by a half count. */
+  function step(direction, half) {
+    const size = half ? 1 : 2;
+    const on = Math.floor(state.at / size) * size;
+    go(direction > 0 ? on + size : on < state.at ? on : on - size);
+  }
+
+  function follow(value) {
+    state.followed = value === "" ? null : Number(value);
+    player.classList.toggle("following", state.followed !== null);
+    for (const [p, group] of actors) {
+      group.classList.toggle("followed", p === state.followed);
+      lines.get(p).classList.toggle("followed", p === state.followed);
+    }
+    trace();
+    draw();
+  }
+
+  /** The whole way of the one who is followed, within the part that is played. */
+  function trace() {
+    const [from, to] = range();
+    const path = document.createElementNS("http://www.w3.org/2000/svg", "path");
+    if (state.followed !== null) {
+      const performer = course.performers[state.followed];
+      const times = [from, ...performer.ways.map(w => w[0]).filter(t => t > from && t < to), to];
+      path.setAttribute("d", "M" + times.map(t => placeOf(performer, t).map(v => v.toFixed(1)).join()).join("L"));
+    }
+    byId("trace").replaceChildren(path);
+  }
+
+  function setSpeed(value) {
+    state.speed = value;
+    for (const radio of document.querySelectorAll("[name=speed]")) radio.checked = Number(radio.value) === value;
+  }
+
+  function onKey(event) {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const own = event.target.closest("button, select, input");
+    const chooses = own && (own.tagName === "SELECT" || own.type === "range" || own.type === "radio");
+    const keys = {
+      k: toggle, l: () => byId("loop").click(),
+      1: () => setSpeed(0.25), 2: () => setSpeed(0.5), 3: () => setSpeed(0.75), 4: () => setSpeed(1),
+    };
+    if (!own) keys[" "] = toggle;
+    if (!chooses) {
+      keys.ArrowRight = () => step(1, event.shiftKey);
+      keys.ArrowLeft = () => step(-1, event.shiftKey);
+    }
+    const act = keys[event.key.length === 1 ? event.key.toLowerCase() : event.key];
+    if (act && own?.tagName !== "SELECT") {
+      event.preventDefault();
+      act();
+    }
+  }
+
+  function touch() {
+    const stage = byId("stage");
+    let start = null;
+    stage.addEventListener("pointerdown", event => { start = event; });
+    stage.addEventListener("pointerup", event => {
+      if (!start) return;
+      const [dx, dy] = [event.clientX - start.clientX, event.clientY - start.clientY];
+      start = null;
+      if (Math.abs(dx) > 40 && Math.abs(dx) > Math.abs(dy)) step(dx < 0 ? 1 : -1, false);
+      else if (Math.abs(dx) < 12 && Math.abs(dy) < 12) toggle();
+    });
+    stage.addEventListener("pointercancel", () => { start = null; });
+  }
+
+  function themes() {
+    const button = byId("theme");
+    button.hidden = false;
+    button.addEventListener("click", () => {
+      const root = document.documentElement;
+      const dark = (root.dataset.theme ?? (matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light")) === "dark";
+      root.dataset.theme = dark ? "light" : "dark";
+    });
+  }
+
+  player.hidden = false;
+  player.tabIndex = -1;
+  byId("no-player").hidden = true;
+  byId("play").addEventListener("click", toggle);
+  byId("back").addEventListener("click", () => step(-1, false));
+  byId("on").addEventListener("click", () => step(1, false));
+  byId("place").addEventListener("input", event => go(Number(event.target.value)));
+  byId("part").addEventListener("change", () => { go(range()[0]); trace(); });
+  byId("follow").addEventListener("change", event => follow(event.target.value));
+  byId("speeds").addEventListener("change", event => setSpeed(Number(event.target.value)));
+  player.addEventListener("keydown", onKey);
+  calm.addEventListener("change", draw);
+  touch();
+  themes();
+  draw();
+})();

@@ -11,9 +11,9 @@ public static class Page
     /// <summary>A ruled line.</summary>
     public static string Line(char mark) => new(mark, Width);
 
-    /// <summary>The text on one line: control characters and runs of spaces become one space.</summary>
+    /// <summary>The text on one line: control characters, marks that turn the direction of writing, and runs of spaces become one space.</summary>
     public static string Clean(string text) =>
-        string.Join(' ', string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c)).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        string.Join(' ', string.Concat(text.Select(c => char.IsControl(c) || TurnsDirection(c) ? ' ' : c)).Split(' ', StringSplitOptions.RemoveEmptyEntries));
 
     /// <summary>Letters as a reader counts them, so that an accent takes no room of its own.</summary>
     public static int LengthOf(string text) => new StringInfo(text).LengthInTextElements;
@@ -65,6 +65,8 @@ public static class Page
             yield return (new string(' ', indent) + string.Join("  ", parts)).TrimEnd();
         }
     }
+
+    private static bool TurnsDirection(char mark) => mark is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
 
     private static IEnumerable<string> Cut(string word, int width)
     {

@@ -1,0 +1,16 @@
+namespace Generator.Paperwork.Floor;
+
+/// <summary>An upright rectangle on the drawing: left, top, width and height in its units.</summary>
+public readonly record struct Box(double X, double Y, double Width, double Height)
+{
+    public double Right => X + Width;
+
+    public double Bottom => Y + Height;
+
+    public static Box Around(double x, double y, double width, double height) => new(x - (width / 2), y - (height / 2), width, height);
+
+    /// <summary>They share more than an edge.</summary>
+    public bool Overlaps(Box other) => X < other.Right && other.X < Right && Y < other.Bottom && other.Y < Bottom;
+
+    public bool Holds(Box other) => other.X >= X && other.Y >= Y && other.Right <= Right && other.Bottom <= Bottom;
+}

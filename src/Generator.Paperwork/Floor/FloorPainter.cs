@@ -1,0 +1,187 @@
+using Generator.Domain;
+using Generator.Paperwork.Following;
+using Generator.Paperwork.Text;
+using Generator.Rules.Replaying;
+using Generator.Rules.Rules;
+
+namespace Generator.Paperwork.Floor;
+
+/// <summary>Draws the floor as it is used in a part of a routine.</summary>
+public sealed class FloorPainter
+{
+    /// <summary>Font size of labels, and of the hours round the clock.</summary>
+    public const double Size = 16;
+
+    private const double HourSize = 13;
+
+    /// <summary>Somebody who moves less than this, in centimetres, gets no path.</summary>
+    private const double Moved = 12;
+
+    private static readonly int[] Hours = [0, 12, 6, 18, 2, 4, 8, 10, 14, 16, 20, 22];
+
+    private readonly PaperSource source;
+    private readonly Course course;
+
+    public FloorPainter(PaperSource source, Course course)
+    {
+        (this.source, this.course) = (source, course);
+        Window = new PlanWindow(source.Brief.Floor, course.Performers.SelectMany(p => p.Ways).Select(w => w.Spot));
+    }
+
+    public PlanWindow Window { get; }
+
+    /// <summary>The empty floor: obstacles, cameras and the clock, with nobody on it. For playback.</summary>
+    public FloorPicture Empty() => Paint([], course.From, course.From, []);
+
+    /// <summary>Everybody's places, paths and falls during some moves.</summary>
+    /// <param name="steps">The moves; at least one.</param>
+    public FloorPicture Of(IReadOnlyList<Step> steps)
+    {
+        var from = steps[0].Attack is null ? steps[0].Start : Math.Min(steps[0].Start, AttackerTrail.AttackStart(steps[0]));
+        var to = steps.Max(s => Math.Max(s.End, s.Contact)) + 1;
+        return Paint(steps, from, to, course.Performers);
+    }
+
+    private FloorPicture Paint(IReadOnlyList<Step> steps, int from, int to, IReadOnlyList<PerformerCourse> performers)
+    {
+        var placer = new LabelPlacer(Window.Width, Window.Height);
+        var markers = performers.Where(p => p.FigureAt(from) != Figure.Away).Select(p => MarkerOf(p, from, StyleOf(p.DoingAt(from)))).ToList();
+        var ways = performers.Where(p => !p.IsHero && IsOnTheMove(p, from, to)).Select(p => WayOf(p, from, to)).ToList();
+        var ends = ways.Where(w => course.Performers[w.Performer + 1].FigureAt(to) != Figure.Away).Select(w => MarkerOf(course.Performers[w.Performer + 1], to, "end")).ToList();
+        var falls = steps.SelectMany(FallsIn).ToList();
+        var lenses = source.Brief.Cameras.Select(c => LensOf(c, steps)).ToList();
+        PlaceHours(placer);
+        foreach (var marker in markers.Concat(ends))
+        {
+            placer.Take(Box.Around(marker.At.X, marker.At.Y, Shapes.Radius * 2, Shapes.Radius * 2));
+        }
+
+        foreach (var lens in lenses)
+        {
+            placer.Take(Box.Around(lens.At.X, lens.At.Y, 18, 18));
+        }
+
+        var things = source.Brief.Floor.Obstacles.Select(ThingOf).Where(t => t.Box.Overlaps(Window.Inner)).ToList();
+        foreach (var marker in markers)
+        {
+            var performer = course.Performers[marker.Performer + 1];
+            placer.Near(Named(performer, from), marker.At, Shapes.Radius + 2, Size, $"who w{performer.Attacker + 1}");
+        }
+
+        foreach (var (fall, text) in falls)
+        {
+            placer.Near(text, fall.At, Shapes.Radius, Size, "fall");
+        }
+
+        for (var c = 0; c < lenses.Count; c++)
+        {
+            placer.Near(LensText(source.Brief.Cameras[c], steps), lenses[c].At, 9, Size, "lens");
+        }
+
+        foreach (var thing in things)
+        {
+            placer.Near(TextSize.Fit(thing.Name, Size, 150), Centre(thing.Box), Math.Min(thing.Box.Width, thing.Box.Height) / 2, Size, "thing");
+        }
+
+        return new FloorPicture
+        {
+            Window = Window,
+            Height = placer.Height,
+            Things = things,
+            Lenses = lenses,
+            Ways = ways,
+            Landings = [.. falls.Select(f => f.Marker)],
+            Markers = [.. ends, .. markers],
+            Labels = placer.Labels,
+        };
+    }
+
+    private static Point Centre(Box box) => new(box.X + (box.Width / 2), box.Y + (box.Height / 2));
+
+    private static string StyleOf(Doing doing) => doing switch
+    {
+        Doing.NotIn => "not-in",
+        Doing.Out => "out",
+        _ => "here",
+    };
+
+    private static bool IsOnTheMove(PerformerCourse performer, int from, int to)
+    {
+        var path = performer.Path(from, to);
+        return path.Any(p => p.To(path[0]) > Moved);
+    }
+
+    private string Named(PerformerCourse performer, int time)
+    {
+        var name = TextSize.Fit(Page.Clean(performer.Name), Size, 120);
+        var far = Spot.Mark.To(performer.SpotAt(time));
+        return Window.Shows(performer.SpotAt(time)) ? name : $"{name}, {Words.Number(Math.Round((decimal)far / 100, 1))} m";
+    }
+
+    private Marker MarkerOf(PerformerCourse performer, int time, string style)
+    {
+        var height = performer.IsHero ? source.Brief.Hero.Height : source.Brief.Attackers[performer.Attacker].Height;
+        return new Marker(performer.Attacker, Window.Held(performer.SpotAt(time), Shapes.Radius), performer.FacingAt(time), performer.FigureAt(time), style, Shapes.Body(height, Window.Scale));
+    }
+
+    private Way WayOf(PerformerCourse performer, int from, int to)
+    {
+        var points = performer.Path(from, to).Select(s => Window.Held(s, Shapes.Radius)).ToList();
+        var tip = points[^1];
+        var before = points.FindLast(p => Math.Abs(p.X - tip.X) + Math.Abs(p.Y - tip.Y) > 2);
+        return new Way(performer.Attacker, Svg.Line(points), tip, Math.Atan2(tip.X - before.X, before.Y - tip.Y) * 180 / Math.PI);
+    }
+
+    private IEnumerable<(Marker Marker, string Text)> FallsIn(Step step)
+    {
+        if (step.Reaction is not { Fall: not FallClass.None } || !step.HasTarget || step.Technique is null)
+        {
+            yield break;
+        }
+
+        foreach (var who in step.Second >= 0 && step.Technique.TakesTwo ? new[] { step.Row.Attacker, step.Second } : [step.Row.Attacker])
+        {
+            var state = step.After.Attackers[who];
+            var spot = Spot.At(state.Bearing, state.Distance);
+            var turned = Math.Atan2(-spot.X, -spot.Y) * 180 / Math.PI;
+            var marker = new Marker(who, Window.Held(spot, Shapes.Radius), turned, Figure.Lying, "landing", Shapes.Body(source.Brief.Attackers[who].Height, Window.Scale));
+            yield return (marker, $"{Words.Number(who + 1)} falls {Words.Count(step.End)}");
+        }
+    }
+
+    private Lens LensOf(Camera camera, IReadOnlyList<Step> steps)
+    {
+        var at = Window.Held(Spot.At(camera.Bearing.HalfHours, Math.Max(camera.Distance.Value, 5000)), 10);
+        var reads = steps.Where(s => Reads(camera, s)).Select(s => Window.Held(Spot.At(s.TargetBearing, s.Distance), 0));
+        return new Lens(at, camera.Bearing.Degrees + 180, [.. reads]);
+    }
+
+    private static bool IsMiss(Step step) => step is { HasTarget: true, Technique: { IsHit: true, Kind: ContactKind.NonContact } };
+
+    private static bool Reads(Camera camera, Step step) =>
+        IsMiss(step) && Sightline.Reads(step.Technique!.Sells, Sightline.OffLine(camera.Bearing, step.TargetBearing));
+
+    private static string LensText(Camera camera, IReadOnlyList<Step> steps)
+    {
+        var name = TextSize.Fit(Page.Clean(camera.Name), Size, 100);
+        var reads = steps.Where(s => Reads(camera, s)).Select(s => Words.Number(s.Index + 1)).ToList();
+        return reads.Count == 0 ? name : $"{name} reads {string.Join(" ", reads)}";
+    }
+
+    private Thing ThingOf(Obstacle obstacle)
+    {
+        var floor = source.Brief.Floor;
+        var corner = Window.Of(new Spot(obstacle.X.Value - floor.MarkX.Value, obstacle.Y.Value + obstacle.Depth.Value - floor.MarkY.Value));
+        return new Thing(new Box(corner.X, corner.Y, obstacle.Width.Value * Window.Scale, obstacle.Depth.Value * Window.Scale), Page.Clean(obstacle.Name));
+    }
+
+    /// <summary>The hours round the floor; the four main ones come first when there is no room for all.</summary>
+    private void PlaceHours(LabelPlacer placer)
+    {
+        foreach (var hour in Hours)
+        {
+            var at = Window.Held(Spot.At(hour, 100_000), -PlanWindow.Margin / 2);
+            placer.TryAt(new Bearing(hour).ToClockText(), at, HourSize, "hour");
+        }
+    }
+}

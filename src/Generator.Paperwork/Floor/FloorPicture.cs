@@ -1,0 +1,25 @@
+namespace Generator.Paperwork.Floor;
+
+/// <summary>A plan of the floor for one phrase, ready to be drawn: to scale, seen from above, 12 o'clock at the top.</summary>
+public sealed record FloorPicture
+{
+    public required PlanWindow Window { get; init; }
+
+    /// <summary>Height with the labels that found no room on the floor.</summary>
+    public required double Height { get; init; }
+
+    public required IReadOnlyList<Thing> Things { get; init; }
+
+    public required IReadOnlyList<Lens> Lenses { get; init; }
+
+    public required IReadOnlyList<Way> Ways { get; init; }
+
+    /// <summary>Where falls land.</summary>
+    public required IReadOnlyList<Marker> Landings { get; init; }
+
+    public required IReadOnlyList<Marker> Markers { get; init; }
+
+    public required IReadOnlyList<Label> Labels { get; init; }
+
+    public double Width => Window.Width;
+}

@@ -1,0 +1,103 @@
+namespace Generator.Paperwork.Floor;
+
+/// <summary>
+/// Finds room for labels, one after the other: beside what they speak of, else farther away with a line, else in rows under the drawing. No
+/// label is ever laid over another or over what was marked as taken.
+/// </summary>
+public sealed class LabelPlacer(double width, double height)
+{
+    private const double Gap = 2;
+
+    /// <summary>A label this far from its marker gets a line to it.</summary>
+    private const double Close = 10;
+
+    private const int Circles = 14;
+
+    private const double Widening = 9;
+
+    private readonly Box sheet = new(0, 0, width, height);
+    private readonly List<Box> taken = [];
+    private readonly List<Label> labels = [];
+    private double row = height;
+    private double column = Gap;
+
+    public IReadOnlyList<Label> Labels => labels;
+
+    /// <summary>Height of the drawing with the rows under it.</summary>
+    public double Height { get; private set; } = height;
+
+    /// <summary>Keeps labels away from a box.</summary>
+    public void Take(Box box) => taken.Add(box);
+
+    public bool IsFree(Box box) => sheet.Holds(box) && !taken.Exists(t => t.Overlaps(box));
+
+    /// <summary>Places a text at one fixed place if that is free.</summary>
+    /// <returns>Whether it was.</returns>
+    public bool TryAt(string text, Point centre, double size, string kind)
+    {
+        var box = BoxOf(text, centre, size);
+        if (!IsFree(box))
+        {
+            return false;
+        }
+
+        Add(new Label(text, box, size, kind, null));
+        return true;
+    }
+
+    /// <summary>Places a text round an anchor whose own marker reaches <paramref name="radius"/> far.</summary>
+    public void Near(string text, Point anchor, double radius, double size, string kind)
+    {
+        var fitted = TextSize.Fit(text, size, sheet.Width - (2 * Gap));
+        var box = BoxOf(fitted, anchor, size);
+        for (var circle = 0; circle < Circles; circle++)
+        {
+            foreach (var candidate in Candidates(anchor, box, radius + Gap + (circle * Widening)))
+            {
+                if (IsFree(candidate))
+                {
+                    Add(new Label(fitted, candidate, size, kind, circle * Widening > Close ? anchor : null));
+                    return;
+                }
+            }
+        }
+
+        Under(fitted, anchor, box, size, kind);
+    }
+
+    private static Box BoxOf(string text, Point centre, double size) =>
+        Box.Around(centre.X, centre.Y, TextSize.Width(text, size) + (2 * Gap), size * TextSize.Line);
+
+    /// <summary>Right, left, below, above, then the corners.</summary>
+    private static IEnumerable<Box> Candidates(Point anchor, Box box, double away)
+    {
+        var (w, h) = (box.Width, box.Height);
+        var slant = away * 0.75;
+        yield return box with { X = anchor.X + away, Y = anchor.Y - (h / 2) };
+        yield return box with { X = anchor.X - away - w, Y = anchor.Y - (h / 2) };
+        yield return box with { X = anchor.X - (w / 2), Y = anchor.Y + away };
+        yield return box with { X = anchor.X - (w / 2), Y = anchor.Y - away - h };
+        yield return box with { X = anchor.X + slant, Y = anchor.Y + slant };
+        yield return box with { X = anchor.X - slant - w, Y = anchor.Y + slant };
+        yield return box with { X = anchor.X + slant, Y = anchor.Y - slant - h };
+        yield return box with { X = anchor.X - slant - w, Y = anchor.Y - slant - h };
+    }
+
+    private void Under(string text, Point anchor, Box box, double size, string kind)
+    {
+        if (column > Gap && column + box.Width > sheet.Width)
+        {
+            (column, row) = (Gap, Height);
+        }
+
+        Add(new Label(text, box with { X = column, Y = row }, size, kind, anchor));
+        column += box.Width + (2 * Gap);
+        Height = Math.Max(Height, row + box.Height + Gap);
+    }
+
+    private void Add(Label label)
+    {
+        labels.Add(label);
+        taken.Add(label.Box);
+    }
+}

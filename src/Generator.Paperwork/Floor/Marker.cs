@@ -1,0 +1,12 @@
+using Generator.Paperwork.Following;
+
+namespace Generator.Paperwork.Floor;
+
+/// <summary>A performer on a plan.</summary>
+/// <param name="Performer">Number in the brief, from 0; −1 for the hero.</param>
+/// <param name="At">Where.</param>
+/// <param name="Facing">Degrees clockwise from the top of the drawing.</param>
+/// <param name="Figure">Standing, kneeling or lying.</param>
+/// <param name="Style">here, end, not-in or out.</param>
+/// <param name="Body">Outline on the floor when lying, before it is turned and moved.</param>
+public sealed record Marker(int Performer, Point At, double Facing, Figure Figure, string Style, Box Body);

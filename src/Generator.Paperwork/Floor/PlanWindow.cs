@@ -1,0 +1,97 @@
+using Generator.Domain;
+using Generator.Paperwork.Following;
+
+namespace Generator.Paperwork.Floor;
+
+/// <summary>
+/// The part of the floor that a plan shows, and the scale at which it does: everybody's places in the whole routine with room around them, so that
+/// all plans of a routine lie on one another.
+/// </summary>
+public sealed class PlanWindow
+{
+    /// <summary>Longer side of the floor on the drawing, in its units.</summary>
+    public const double Side = 400;
+
+    /// <summary>Room around the floor for the hours of the clock.</summary>
+    public const double Margin = 24;
+
+    /// <summary>Whoever is farther from the mark than this, in centimetres, is drawn at the edge.</summary>
+    private const double Farthest = 700;
+
+    private const double Around = 70;
+
+    private const double Least = 160;
+
+    private readonly double left;
+    private readonly double top;
+    private readonly double right;
+    private readonly double bottom;
+
+    public PlanWindow(FloorPlan floor, IEnumerable<Spot> spots)
+    {
+        var (west, south) = (-floor.MarkX.Value, -floor.MarkY.Value);
+        var (east, north) = (west + floor.Width.Value, south + floor.Depth.Value);
+        var (x0, x1, y0, y1) = (-Least, Least, -Least, Least);
+        foreach (var spot in spots)
+        {
+            var held = Math.Min(1, Farthest / Math.Max(1, Spot.Mark.To(spot)));
+            x0 = Math.Min(x0, (spot.X * held) - Around);
+            x1 = Math.Max(x1, (spot.X * held) + Around);
+            y0 = Math.Min(y0, (spot.Y * held) - Around);
+            y1 = Math.Max(y1, (spot.Y * held) + Around);
+        }
+
+        // An edge that is nearly reached is shown; nobody stands beyond it unless the routine is wrong.
+        (left, right) = (Near(x0, west), Near(x1, east));
+        (bottom, top) = (Near(y0, south), Near(y1, north));
+        Scale = Side / Math.Max(right - left, top - bottom);
+        Floor = new Box(((west - left) * Scale) + Margin, ((top - north) * Scale) + Margin, (east - west) * Scale, (north - south) * Scale);
+    }
+
+    /// <summary>Units of the drawing for one centimetre.</summary>
+    public double Scale { get; }
+
+    public double Width => ((right - left) * Scale) + (2 * Margin);
+
+    public double Height => ((top - bottom) * Scale) + (2 * Margin);
+
+    /// <summary>The whole floor on the drawing; it may reach beyond it.</summary>
+    public Box Floor { get; }
+
+    /// <summary>What is shown, without the margin.</summary>
+    public Box Inner => new(Margin, Margin, Width - (2 * Margin), Height - (2 * Margin));
+
+    public Point Mark => Of(Spot.Mark);
+
+    public Point Of(Spot spot) => new(((spot.X - left) * Scale) + Margin, ((top - spot.Y) * Scale) + Margin);
+
+    /// <summary>The place, drawn back along the line to the mark until it is inside by so many units.</summary>
+    public Point Held(Spot spot, double inside)
+    {
+        var point = Of(spot);
+        var share = Math.Min(Share(point.X, Mark.X, Margin + inside, Width - Margin - inside), Share(point.Y, Mark.Y, Margin + inside, Height - Margin - inside));
+        return new Point(Mark.X + ((point.X - Mark.X) * share), Mark.Y + ((point.Y - Mark.Y) * share));
+    }
+
+    public bool Shows(Spot spot) => Inner.Holds(new Box(Of(spot).X, Of(spot).Y, 0, 0));
+
+    private static double Near(double wanted, double edge) => Math.Abs(wanted - edge) < Around * 2 || Math.Abs(edge) < Math.Abs(wanted) ? Beyond(wanted, edge) : wanted;
+
+    /// <summary>The edge with a strip of 15 cm beyond it, unless somebody is farther out.</summary>
+    private static double Beyond(double wanted, double edge)
+    {
+        var strip = edge + (15 * Math.Sign(edge));
+        var needed = wanted - (Math.Sign(wanted) * (Around - 30));
+        return Math.Abs(needed) > Math.Abs(strip) ? needed : strip;
+    }
+
+    private static double Share(double value, double centre, double least, double most)
+    {
+        if (value < least && centre > least)
+        {
+            return (centre - least) / (centre - value);
+        }
+
+        return value > most && centre < most ? (most - centre) / (value - centre) : 1;
+    }
+}

@@ -1,0 +1,41 @@
+using Generator.Domain;
+
+namespace Generator.Paperwork.Floor;
+
+/// <summary>The outline of each performer's marker, so that nobody is told apart by colour alone.</summary>
+public static class Shapes
+{
+    /// <summary>Radius of a marker in units of the drawing.</summary>
+    public const double Radius = 13;
+
+    private static readonly string[] Attackers =
+    [
+        Polygon(4, 45, 1.3), Polygon(3, 0, 1.45), Polygon(6, 0, 1.15), Polygon(4, 0, 1.35), Polygon(5, 180, 1.25), Polygon(8, 22.5, 1.1), Polygon(3, 180, 1.45), Bars(),
+    ];
+
+    /// <summary>A round body for the hero, a figure with corners for every attacker.</summary>
+    public static string Of(int attacker) => attacker < 0 ? Polygon(24, 0, 1) : Attackers[attacker % Attackers.Length];
+
+    /// <summary>The nose in front of a marker that faces up: where somebody faces.</summary>
+    public static string Nose { get; } = Svg.Line([new Point(-5, -Radius - 3), new Point(0, -Radius - 10), new Point(5, -Radius - 3)]) + "Z";
+
+    /// <summary>A body on the floor, to scale: 50 cm wide and as long as the performer, feet towards the mark when the marker faces it.</summary>
+    public static Box Body(Centimetres height, double scale) => Box.Around(0, 0, 50 * scale, height.Value * scale);
+
+    private static string Polygon(int corners, double turned, double grown) => Svg.Line(Enumerable.Range(0, corners).Select(i =>
+    {
+        var (sin, cos) = Math.SinCos(((i * 360.0 / corners) + turned) * Math.PI / 180);
+        return new Point(Radius * grown * sin, -Radius * grown * cos);
+    })) + "Z";
+
+    /// <summary>A broad cross.</summary>
+    private static string Bars()
+    {
+        const double Long = Radius * 1.15;
+        const double Short = Radius * 0.62;
+        return Svg.Line([
+            new(-Short, -Long), new(Short, -Long), new(Short, -Short), new(Long, -Short), new(Long, Short), new(Short, Short),
+            new(Short, Long), new(-Short, Long), new(-Short, Short), new(-Long, Short), new(-Long, -Short), new(-Short, -Short),
+        ]) + "Z";
+    }
+}

@@ -1,0 +1,67 @@
+using System.Globalization;
+using System.Text;
+
+namespace Generator.Paperwork.Floor;
+
+/// <summary>
+/// How wide a text will be, without a font to ask: rather too wide than too narrow for the sans-serif fonts that phones and computers bring.
+/// </summary>
+public static class TextSize
+{
+    /// <summary>Height of a line as a multiple of the font size.</summary>
+    public const double Line = 1.2;
+
+    private const string Narrow = "iIjl.,:;'|!()[] ft&r-";
+
+    public static double Width(string text, double size)
+    {
+        var ems = 0.0;
+        foreach (var rune in text.EnumerateRunes())
+        {
+            ems += Ems(rune);
+        }
+
+        return ems * size;
+    }
+
+    /// <summary>The text, or as much of it as fits with an ellipsis.</summary>
+    public static string Fit(string text, double size, double width)
+    {
+        if (Width(text, size) <= width)
+        {
+            return text;
+        }
+
+        var letters = new StringInfo(text);
+        for (var length = letters.LengthInTextElements - 1; length > 0; length--)
+        {
+            var cut = letters.SubstringByTextElements(0, length).TrimEnd() + "…";
+            if (Width(cut, size) <= width)
+            {
+                return cut;
+            }
+        }
+
+        return "…";
+    }
+
+    private static double Ems(Rune rune)
+    {
+        if (rune.Value is 0x6D or 0x77 or 0x4D or 0x57 or 0x40 or 0x25 or 0x2026)
+        {
+            return 1.0;
+        }
+
+        if (rune.IsAscii)
+        {
+            return Narrow.Contains((char)rune.Value, StringComparison.Ordinal) ? 0.42 : Rune.IsUpper(rune) ? 0.76 : 0.64;
+        }
+
+        return Rune.GetUnicodeCategory(rune) switch
+        {
+            UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format => 0,
+            _ when rune.Value < 0x0500 => 0.8,
+            _ => 1.3,
+        };
+    }
+}

@@ -1,0 +1,204 @@
+using Generator.Domain;
+using Generator.Rules.Replaying;
+
+namespace Generator.Paperwork.Following;
+
+/// <summary>The way of one attacker through a routine.</summary>
+internal sealed class AttackerTrail
+{
+    private readonly PaperSource source;
+    private readonly int attacker;
+    private readonly FightState open;
+
+    public AttackerTrail(PaperSource source, int attacker)
+    {
+        this.source = source;
+        this.attacker = attacker;
+        open = source.Steps.Count > 0 ? source.Steps[0].Before : Replay.Open(source.Scene, source.Routine.Placements);
+        var first = source.Steps.FirstOrDefault(Takes);
+        Earliest = Math.Min(open.Attackers[attacker].ReadyAt, first?.Attack is null ? 0 : AttackStart(first));
+    }
+
+    /// <summary>The first half count in which this attacker stirs.</summary>
+    public int Earliest { get; }
+
+    public PerformerCourse Course(int from, int to)
+    {
+        var cells = new Cells(from, to, Doing.NotIn);
+        var ways = new Trail(from, SpotOf(open.Attackers[attacker]));
+        var contacts = new List<Contact>();
+        var (now, since) = (open, from);
+        foreach (var step in source.Steps)
+        {
+            if (!Takes(step))
+            {
+                Carried(step, ways);
+                now = Touched(step) ? step.After : now;
+                continue;
+            }
+
+            var begins = step.Attack is null ? step.Start : Math.Max(AttackStart(step), since);
+            Idle(cells, now, since, begins, step);
+            Comes(cells, ways, now, since, begins, step);
+            Acts(cells, ways, begins, step);
+            if (step.Attack is not null && step.Row.Attacker == attacker)
+            {
+                contacts.Add(new Contact(step.Contact, step.Index + 1, false));
+            }
+
+            (now, since) = (step.After, Math.Max(since, Ends(step)));
+        }
+
+        Idle(cells, now, since, to, null);
+        return new PerformerCourse
+        {
+            Attacker = attacker,
+            Name = source.Brief.Attackers[attacker].Name,
+            From = from,
+            Doings = cells.Doings,
+            Moves = cells.Moves,
+            Figures = cells.Figures,
+            Ways = ways.Frames,
+            Turns = [],
+            Contacts = contacts,
+        };
+    }
+
+    /// <summary>The first half count of the attack of a move.</summary>
+    internal static int AttackStart(Step step) => step.Contact - step.Attack!.Length.Value;
+
+    private static int Ends(Step step) => step.Attack is null ? step.End : Math.Max(step.End, step.Contact);
+
+    private static Spot SpotOf(AttackerState state) => Spot.At(state.Bearing, state.Distance);
+
+    private static Figure FigureOf(AttackerState state, Reaction? reaction)
+    {
+        if (state.Gone)
+        {
+            return Figure.Away;
+        }
+
+        return state.Posture switch
+        {
+            Posture.Kneeling => Figure.Kneeling,
+            Posture.FaceDown or Posture.OnBack or Posture.Pinned => Figure.Lying,
+            _ => reaction?.Fall switch
+            {
+                null or FallClass.None => Figure.Standing,
+                FallClass.ToKnee => Figure.Kneeling,
+                _ => Figure.Lying,
+            },
+        };
+    }
+
+    private bool Takes(Step step) => step.HasTarget && (step.Row.Attacker == attacker || step.Second == attacker);
+
+    private bool Touched(Step step) => step.After.Attackers[attacker] != step.Before.Attackers[attacker];
+
+    /// <summary>What is done from the end of one move to the start of the next.</summary>
+    private void Idle(Cells cells, FightState now, int since, int until, Step? next)
+    {
+        var state = now.Attackers[attacker];
+        var threat = Replay.ThreatTime(source.Scene, now, attacker);
+        for (var time = since; time < until; time++)
+        {
+            var doing = state.Posture switch
+            {
+                Posture.Out => Doing.Out,
+                Posture.Gripping => Doing.Grips,
+                var held when held.IsControlled() => Doing.Held,
+                _ when time < state.Entrance => Doing.NotIn,
+                not Posture.Ready when time < state.OpenUntil => Doing.Reaction,
+                _ when time < state.ReadyAt => Doing.Reset,
+                _ => time < threat ? Doing.Ready : Doing.Waiting,
+            };
+            if (cells[time] != Doing.Fall)
+            {
+                cells.Fill(time, time + 1, doing, doing == Doing.Reaction && next is not null ? next.Index : 0);
+            }
+        }
+
+        if (state.IsActive)
+        {
+            cells.Pose(Math.Max(since, state.ReadyAt), Figure.Standing);
+        }
+    }
+
+    /// <summary>The way in before an attack: as late as possible, but no sooner than they can.</summary>
+    private void Comes(Cells cells, Trail ways, FightState now, int since, int begins, Step step)
+    {
+        if (step.Attack is null || step.Row.Attacker != attacker)
+        {
+            ways.Stay(step.Start);
+            return;
+        }
+
+        var state = now.Attackers[attacker];
+        var round = step.WalkRound * source.Scene.Settle.WalkRoundPerHalfHour.Value;
+        var leaves = step.Contact - source.Scene.WalkTime(attacker, state.Distance) - round;
+        leaves = Math.Min(Math.Max(leaves, Math.Max(since, state.SetsOffAt)), step.Contact);
+        for (var time = leaves; time < begins; time++)
+        {
+            if (cells[time] is Doing.Ready or Doing.Waiting)
+            {
+                cells.Fill(time, time + 1, Doing.ComesIn, step.Index + 1);
+            }
+        }
+
+        ways.Stay(leaves);
+        ways.Round(Math.Min(leaves + round, step.Contact), state.Bearing, step.TargetBearing, state.Distance, state.Distance);
+        ways.Go(step.Contact, Spot.At(step.TargetBearing, step.Distance));
+    }
+
+    /// <summary>The attack, and what the technique does.</summary>
+    private void Acts(Cells cells, Trail ways, int begins, Step step)
+    {
+        var after = step.After.Attackers[attacker];
+        var number = step.Index + 1;
+        var strikes = step.Attack is not null && step.Row.Attacker == attacker;
+        var taken = strikes ? step.Contact : step.Start;
+        if (strikes)
+        {
+            cells.Fill(begins, step.Contact, Doing.Attack, number);
+        }
+
+        if (step.Technique is null)
+        {
+            return;
+        }
+
+        var falls = step.Reaction is { Fall: not FallClass.None };
+        var ends = Ends(step);
+        cells.Fill(taken, ends, falls ? Doing.Fall : Doing.Reaction, number);
+        if (falls)
+        {
+            cells.Fill(ends, ends + HalfCounts.PerCount, Doing.Fall, number);
+        }
+
+        ways.Stay(Math.Min(taken, ends));
+        var lands = falls || step.Reaction is { Sends: true } ? ends + 1 : ends;
+        if (step.Row.Attacker == attacker && after.Distance > 0 && Math.Abs(RoundTo(step, after)) is > 0 and < 12)
+        {
+            ways.Round(lands, step.TargetBearing, step.TargetBearing + RoundTo(step, after), step.Distance, after.Distance);
+        }
+        else
+        {
+            ways.Go(lands, SpotOf(after));
+        }
+
+        cells.Pose(falls ? ends : taken, FigureOf(after, step.Reaction));
+    }
+
+    private static int RoundTo(Step step, AttackerState after) => new Bearing(step.TargetBearing).To(new Bearing(after.Bearing)).HalfHours;
+
+    /// <summary>Somebody whom the hero turns with, or walks along, while working on another.</summary>
+    private void Carried(Step step, Trail ways)
+    {
+        var (before, after) = (step.Before.Attackers[attacker], step.After.Attackers[attacker]);
+        if (before.Bearing != after.Bearing || before.Distance != after.Distance)
+        {
+            ways.Stay(step.Start);
+            ways.Go(step.End, SpotOf(after));
+        }
+    }
+}

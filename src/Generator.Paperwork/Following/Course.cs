@@ -1,0 +1,24 @@
+using Generator.Domain;
+
+namespace Generator.Paperwork.Following;
+
+/// <summary>
+/// A routine as it runs in time: who does what, where, in every half count. Replay says what is true at the moves; where somebody is between
+/// them is worked out here: whoever attacks sets off as late as they can and still land in time.
+/// </summary>
+/// <param name="From">First half count: the earliest at which anybody sets off.</param>
+/// <param name="To">End of the last move and one count after it.</param>
+/// <param name="Performers">The hero, then the attackers in the order of the brief.</param>
+public sealed record Course(int From, int To, IReadOnlyList<PerformerCourse> Performers)
+{
+    public PerformerCourse Hero => Performers[0];
+
+    public static Course Of(PaperSource source)
+    {
+        var steps = source.Steps;
+        var attackers = Enumerable.Range(0, source.Scene.Cast).Select(a => new AttackerTrail(source, a)).ToList();
+        var from = attackers.Select(a => a.Earliest).Append(0).Min();
+        var to = steps.Select(s => Math.Max(s.End, s.Contact)).Append(0).Max() + HalfCounts.PerCount;
+        return new Course(from, to, [HeroTrail.Of(source, from, to), .. attackers.Select(a => a.Course(from, to))]);
+    }
+}

@@ -1,0 +1,65 @@
+using Generator.Domain;
+using Generator.Rules.Replaying;
+
+namespace Generator.Paperwork.Following;
+
+/// <summary>The hero's way through a routine: always on the mark, turning.</summary>
+internal static class HeroTrail
+{
+    public static PerformerCourse Of(PaperSource source, int from, int to)
+    {
+        var cells = new Cells(from, to, Doing.Between);
+        var turns = new List<TurnFrame>();
+        var degrees = source.Steps.Count > 0 ? new Bearing(source.Steps[0].Before.Facing).Degrees : 0;
+        turns.Add(new TurnFrame(from, degrees));
+        foreach (var step in source.Steps)
+        {
+            var until = Math.Max(step.Start, turns[^1].Time);
+            turns.Add(new TurnFrame(Math.Clamp(step.Before.Time, turns[^1].Time, until), degrees));
+            degrees += step.TurnMade * 15;
+            turns.Add(new TurnFrame(until, degrees));
+            degrees += (step.Technique?.Turn.HalfHours ?? 0) * 15;
+            turns.Add(new TurnFrame(Math.Max(step.End, until), degrees));
+            if (step.Technique is { } technique)
+            {
+                cells.Fill(step.Start, step.End, Of(technique), step.Index + 1);
+            }
+
+            cells.Pose(step.Start, FigureOf(step.Technique?.HeroFall is not (null or FallClass.None) ? step.After.Stance : step.StanceStart));
+            cells.Pose(step.End, FigureOf(step.After.Stance));
+        }
+
+        return new PerformerCourse
+        {
+            Attacker = -1,
+            Name = source.Brief.Hero.Name,
+            From = from,
+            Doings = cells.Doings,
+            Moves = cells.Moves,
+            Figures = cells.Figures,
+            Ways = [new Keyframe(from, Spot.Mark)],
+            Turns = [.. turns.DistinctBy(t => (t.Time, t.Degrees))],
+            Contacts = [.. source.Steps.Where(IsHit).Select(s => new Contact(s.End, s.Index + 1, true))],
+        };
+    }
+
+    /// <summary>A hit of the hero lands at the end of its technique.</summary>
+    public static bool IsHit(Step step) => step is { HasTarget: true, Technique.IsHit: true };
+
+    private static Doing Of(Technique technique) => technique.Family switch
+    {
+        Family.Defence => Doing.Defends,
+        Family.Strike or Family.Kick => Doing.Hits,
+        Family.Finish => Doing.Finishes,
+        Family.Setback => Doing.Setback,
+        Family.Pause => Doing.Pauses,
+        _ => Doing.Grapples,
+    };
+
+    private static Figure FigureOf(Stance stance) => stance switch
+    {
+        Stance.KneelingLeft or Stance.KneelingRight => Figure.Kneeling,
+        Stance.FloorBack or Stance.FloorFront => Figure.Lying,
+        _ => Figure.Standing,
+    };
+}

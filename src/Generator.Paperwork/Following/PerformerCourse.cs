@@ -1,0 +1,89 @@
+namespace Generator.Paperwork.Following;
+
+/// <summary>What one performer does, and where, in every half count of a routine.</summary>
+public sealed class PerformerCourse
+{
+    /// <summary>Number in the brief, from 0; −1 for the hero.</summary>
+    public required int Attacker { get; init; }
+
+    public required string Name { get; init; }
+
+    /// <summary>First half count that the lists below speak of.</summary>
+    public required int From { get; init; }
+
+    /// <summary>One entry a half count.</summary>
+    public required IReadOnlyList<Doing> Doings { get; init; }
+
+    /// <summary>Number of the move to which each half count belongs; 0 for none.</summary>
+    public required IReadOnlyList<int> Moves { get; init; }
+
+    public required IReadOnlyList<Figure> Figures { get; init; }
+
+    /// <summary>In order of time, at least one.</summary>
+    public required IReadOnlyList<Keyframe> Ways { get; init; }
+
+    /// <summary>The hero's facing; empty for attackers, who face the mark.</summary>
+    public required IReadOnlyList<TurnFrame> Turns { get; init; }
+
+    public required IReadOnlyList<Contact> Contacts { get; init; }
+
+    public bool IsHero => Attacker < 0;
+
+    /// <summary>What stands in the marker: H, or the number of the attacker.</summary>
+    public string Sign => IsHero ? "H" : Text.Words.Number(Attacker + 1);
+
+    /// <summary>The same half counts without gaps: neighbours that do the same thing in the same move are one span.</summary>
+    public IEnumerable<Span> Spans(int from, int to)
+    {
+        var start = Math.Max(from, From);
+        var end = Math.Min(to, From + Doings.Count);
+        for (var time = start; time < end;)
+        {
+            var next = time + 1;
+            while (next < end && Doings[next - From] == Doings[time - From] && Moves[next - From] == Moves[time - From])
+            {
+                next++;
+            }
+
+            yield return new Span(time, next, Doings[time - From], Moves[time - From]);
+            time = next;
+        }
+    }
+
+    public Figure FigureAt(int time) => Figures[Math.Clamp(time - From, 0, Figures.Count - 1)];
+
+    public Doing DoingAt(int time) => Doings[Math.Clamp(time - From, 0, Doings.Count - 1)];
+
+    public Spot SpotAt(double time)
+    {
+        for (var i = Ways.Count - 1; i >= 0; i--)
+        {
+            if (Ways[i].Time > time)
+            {
+                continue;
+            }
+
+            return i == Ways.Count - 1 ? Ways[i].Spot : Ways[i].Spot.Towards(Ways[i + 1].Spot, (time - Ways[i].Time) / (Ways[i + 1].Time - Ways[i].Time));
+        }
+
+        return Ways[0].Spot;
+    }
+
+    /// <summary>Degrees clockwise from 12 that the hero faces, 0 to 359; attackers face the mark.</summary>
+    public int FacingAt(int time)
+    {
+        if (!IsHero)
+        {
+            var spot = SpotAt(time);
+            var towards = Math.Atan2(-spot.X, -spot.Y) * 180 / Math.PI;
+            return ((int)Math.Round(towards) + 360) % 360;
+        }
+
+        var degrees = Turns.LastOrDefault(t => t.Time <= time, Turns[0]).Degrees;
+        return ((degrees % 360) + 360) % 360;
+    }
+
+    /// <summary>Places passed from one moment to another, both ends included.</summary>
+    public IReadOnlyList<Spot> Path(int from, int to) =>
+        [SpotAt(from), .. Ways.Where(w => w.Time > from && w.Time < to).Select(w => w.Spot), SpotAt(to)];
+}

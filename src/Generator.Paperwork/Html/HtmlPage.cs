@@ -1,0 +1,72 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Unicode;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Web;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging.Abstractions;
+
+namespace Generator.Paperwork.Html;
+
+/// <summary>
+/// One self-contained file: styles and script inside, nothing from outside. A policy in its head lets nothing else load or run, so that even a
+/// text that slipped through unescaped would stay text.
+/// </summary>
+internal static class HtmlPage
+{
+    private static readonly HtmlEncoder Encoder = HtmlEncoder.Create(UnicodeRanges.All);
+
+    /// <summary>Renders a component as the body of a page.</summary>
+    /// <typeparam name="TBody">The component; it takes one parameter called View.</typeparam>
+    /// <param name="title">Title of the page.</param>
+    /// <param name="view">What the component shows.</param>
+    /// <param name="script">Name of the script that is built in; null for none.</param>
+    public static string Of<TBody>(string title, object view, string? script = null)
+        where TBody : IComponent
+    {
+        var style = BuiltIn("page.css");
+        var code = script is null ? string.Empty : BuiltIn(script);
+        var policy = $"default-src 'none'; style-src {Hash(style)}; script-src {(script is null ? "'none'" : Hash(code))}; base-uri 'none'; form-action 'none'";
+        return $"""
+            <!DOCTYPE html>
+            <html lang="en">
+            <head>
+            <meta charset="utf-8">
+            <meta http-equiv="Content-Security-Policy" content="{policy}">
+            <meta name="viewport" content="width=device-width, initial-scale=1">
+            <meta name="color-scheme" content="light dark">
+            <title>{Encoder.Encode(title)}</title>
+            <style>{style}</style>
+            </head>
+            <body>
+            {Body<TBody>(view)}
+            {(script is null ? string.Empty : $"<script>{code}</script>")}
+            </body>
+            </html>
+
+            """.ReplaceLineEndings("\n");
+    }
+
+    private static string Body<TBody>(object view)
+        where TBody : IComponent
+    {
+        using var services = new ServiceCollection().AddSingleton(Encoder).BuildServiceProvider();
+        using var renderer = new HtmlRenderer(services, NullLoggerFactory.Instance);
+        var rendered = renderer.Dispatcher.InvokeAsync(async () =>
+        {
+            var root = await renderer.RenderComponentAsync<TBody>(ParameterView.FromDictionary(new Dictionary<string, object?>(StringComparer.Ordinal) { ["View"] = view }));
+            return root.ToHtmlString();
+        });
+        return string.Join('\n', rendered.GetAwaiter().GetResult().ReplaceLineEndings("\n").Split('\n').Select(l => l.Trim()).Where(l => l.Length > 0));
+    }
+
+    private static string Hash(string text) => $"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))}'";
+
+    private static string BuiltIn(string name)
+    {
+        using var stream = typeof(HtmlPage).Assembly.GetManifestResourceStream(name) ?? throw new InvalidOperationException($"{name} is not built in.");
+        using var reader = new StreamReader(stream);
+        return reader.ReadToEnd().ReplaceLineEndings("\n");
+    }
+}

@@ -1,0 +1,203 @@
+using Generator.Domain;
+using Generator.Paperwork.Floor;
+using Generator.Paperwork.Following;
+using Generator.Paperwork.Text;
+using Generator.Paperwork.Tracks;
+using Generator.Rules.Replaying;
+
+namespace Generator.Paperwork.Html;
+
+/// <summary>A routine seen by one performer.</summary>
+public sealed class PartView
+{
+    private readonly RoutineView view;
+
+    public PartView(RoutineView view, int performer)
+    {
+        (this.view, Performer) = (view, performer);
+        Moves = [.. view.Source.Steps.Where(Concerns).Select(s => performer < 0 ? HeroMove(s) : AttackerMove(s))];
+        Tracks = TrackScore.Of(view.Course, [.. view.Phrases.Select(p => (p.Number, p.From))], view.Course.From, view.Course.To, performer < 0 ? [-1] : [-1, performer]);
+    }
+
+    /// <summary>Number in the brief, from 0; −1 for the hero.</summary>
+    public int Performer { get; }
+
+    public RoutineView Routine => view;
+
+    public Performer Person => Performer < 0 ? Brief.Hero : Brief.Attackers[Performer];
+
+    public string Name => Page.Clean(Person.Name);
+
+    public IReadOnlyList<PartMove> Moves { get; }
+
+    public IReadOnlyList<TrackLine> Tracks { get; }
+
+    /// <summary>Falls in one run.</summary>
+    public int Falls => Performer < 0
+        ? view.Source.Steps.Count(s => s.Technique is { HeroFall: not FallClass.None })
+        : view.Source.Steps.Count == 0 ? 0 : view.Source.Steps[^1].After.Attackers[Performer].Falls;
+
+    /// <summary>"On the mark", or where and when an attacker opens.</summary>
+    public string Opens
+    {
+        get
+        {
+            var placements = view.Source.Routine.Placements;
+            if (Performer < 0)
+            {
+                return $"On the mark, facing {Words.Clock(view.Course.Hero.FacingAt(view.Course.From) / 15)}, {Words.Of(Brief.Hero.OpeningStance)}.";
+            }
+
+            if (Performer >= placements.Count)
+            {
+                return "No opening mark is given.";
+            }
+
+            var placement = placements[Performer];
+            var entrance = placement.Entrance > HalfCounts.Zero ? $"In play from count {placement.Entrance.ToCountText()}" : "In from the start";
+            return $"At {Words.Clock(placement.Bearing)}, {placement.Distance} from the mark. {entrance}.";
+        }
+    }
+
+    private Brief Brief => view.Source.Brief;
+
+    private bool Concerns(Step step) => Performer < 0 || (step.HasTarget && (step.Row.Attacker == Performer || step.Second == Performer));
+
+    private string NameOf(int attacker) => Page.Clean(Brief.Attackers[attacker].Name);
+
+    private PartMove AttackerMove(Step step)
+    {
+        var move = view.Moves[step.Index];
+        var lines = new List<(string, string)>();
+        var own = step.Row.Attacker == Performer;
+        var throws = own && step.Attack is not null;
+        if (throws)
+        {
+            var begins = AttackerTrail.AttackStart(step);
+            lines.Add(("Go", $"at count {Words.Count(Leaves(step))} from {PlaceAt(Leaves(step))}{(step.WalkRound > 0 ? $", round to {Words.Clock(step.TargetBearing)}" : string.Empty)}"));
+            lines.Add(("Throw", $"{step.Attack!.Name}, from count {Words.Count(begins)}, at the hero's {Words.Clock(step.TargetBearing)}"));
+            lines.Add(("Contact", $"count {Words.Count(step.Contact)}, {new Centimetres(step.Distance)} from the mark"));
+            AddCue(lines, step);
+        }
+
+        lines.Add((view.HeroName, own ? $"{move.Technique}, count {move.Count} to {Words.Count(step.End)}" : $"{move.Technique} on {move.Who}, count {move.Count} to {Words.Count(step.End)}"));
+        if (HeroTrail.IsHit(step) && own)
+        {
+            lines.Add(("Hit lands", $"count {Words.Count(step.End)}{Knap(step)}"));
+        }
+
+        if (step.Reaction is { } reaction)
+        {
+            var bumped = !own && !step.Technique!.TakesTwo;
+            lines.Add(("Sell", bumped ? $"{move.Who} bumps into you: off balance" : reaction.Name + (reaction.Sell.Length > 0 ? ". " + reaction.Sell : string.Empty)));
+            if (reaction.Fall != FallClass.None && !bumped)
+            {
+                lines.Add(("Fall", $"number {Words.Number(step.After.Attackers[Performer].Falls)} of {Words.Number(Falls)} in the run"));
+            }
+        }
+
+        var after = step.After.Attackers[Performer];
+        lines.Add(("End", $"{Words.Clock(after.Bearing)}, {new Centimetres(after.Distance)} from the mark, {Posture(after)}"));
+        lines.Add(("Again", Again(step)));
+        return new PartMove(step.Index + 1, throws ? Words.Count(AttackerTrail.AttackStart(step)) : move.Count, -1, throws ? step.Attack!.Name : "Take " + MoveViews.Low(move.Technique), lines, move.Safety, move.Findings);
+    }
+
+    private PartMove HeroMove(Step step)
+    {
+        var move = view.Moves[step.Index];
+        var lines = new List<(string, string)>();
+        if (step.HasTarget)
+        {
+            lines.Add(("Partner", $"{move.Who} at {move.From}"));
+        }
+
+        if (step.Attack is { } attack)
+        {
+            lines.Add(("Attack", $"{attack.Name}, lands at count {Words.Count(step.Contact)}"));
+            AddCue(lines, step);
+        }
+
+        lines.Add(("From", $"{Stance(step.StanceStart)}, facing {Words.Clock(step.FacingStart)}"));
+        if (HeroTrail.IsHit(step))
+        {
+            lines.Add(("Hit lands", $"count {Words.Count(step.End)}{Knap(step)}"));
+        }
+
+        if (step.Reaction is not null)
+        {
+            lines.Add(("Partner", move.Reaction));
+        }
+
+        lines.Add(("End", $"count {Words.Count(step.End)}, {Stance(step.After.Stance)}, facing {Words.Clock(step.After.Facing)}"));
+        if (step.Technique is { HeroFall: not FallClass.None })
+        {
+            lines.Add(("Fall", $"number {Words.Number(view.Source.Steps.Take(step.Index + 1).Count(s => s.Technique is { HeroFall: not FallClass.None }))} of {Words.Number(Falls)} in the run"));
+        }
+
+        lines.AddRange(move.Details.Where(d => d.StartsWith("note: ", StringComparison.Ordinal)).Select(d => ("Note", d[6..])));
+        return new PartMove(step.Index + 1, move.Count, move.Attacker < 0 ? -2 : move.Attacker, move.Technique, lines, move.Safety, move.Findings);
+    }
+
+    private static void AddCue(List<(string, string)> lines, Step step)
+    {
+        if (step.Row.Cue != Cue.None)
+        {
+            lines.Add(("Cue", $"give it by {Words.Of(step.Row.Cue)} as the attack starts"));
+        }
+    }
+
+    private static string Knap(Step step) => step.Technique!.Knap switch
+    {
+        Domain.Knap.Victim => ", you or your partner who takes it knaps",
+        Domain.Knap.Hero => ", the hero knaps",
+        Domain.Knap.Contact => ", the contact sounds",
+        _ => string.Empty,
+    };
+
+    private string Stance(Stance stance) => MoveViews.Low(view.Source.Scene.Book.Stances.NameOf(stance));
+
+    private PerformerCourse Own => view.Course.Performers[Performer + 1];
+
+    /// <summary>The half count in which the way in begins, or the attack where there is none.</summary>
+    private int Leaves(Step step)
+    {
+        var time = AttackerTrail.AttackStart(step);
+        while (time > Own.From && Own.DoingAt(time - 1) == Doing.ComesIn)
+        {
+            time--;
+        }
+
+        return time;
+    }
+
+    private string PlaceAt(int time)
+    {
+        var spot = Own.SpotAt(time);
+        var bearing = new Bearing((int)Math.Round(Math.Atan2(spot.X, spot.Y) * Bearing.Circle / (2 * Math.PI)));
+        return $"{Words.Clock(bearing)}, {new Centimetres((int)Math.Round(Spot.Mark.To(spot)))}";
+    }
+
+    private static string Posture(AttackerState state) => state.Gone ? "off the floor" : Words.Of(state.Posture);
+
+    private string Again(Step step)
+    {
+        if (step.After.Attackers[Performer].Posture == Domain.Posture.Out)
+        {
+            return "no more: out";
+        }
+
+        var next = view.Source.Steps.Skip(step.Index + 1).FirstOrDefault(s => s.HasTarget && (s.Row.Attacker == Performer || s.Second == Performer));
+        if (next is null)
+        {
+            return "no more in this routine";
+        }
+
+        if (next.Attack is null || next.Row.Attacker != Performer)
+        {
+            return $"stay for count {Words.Count(next.Start)}, move {Words.Number(next.Index + 1)}";
+        }
+
+        var ready = step.After.Attackers[Performer].ReadyAt;
+        return $"go at count {Words.Count(Leaves(next))} from {PlaceAt(Leaves(next))}; contact at {Words.Count(next.Contact)}{(ready > step.End ? $"; you have until {Words.Count(ready)} to be ready" : string.Empty)}";
+    }
+}

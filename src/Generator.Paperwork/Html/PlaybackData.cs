@@ -1,0 +1,53 @@
+using Generator.Paperwork.Following;
+using Generator.Paperwork.Text;
+using Newtonsoft.Json;
+using Newtonsoft.Json.Linq;
+
+namespace Generator.Paperwork.Html;
+
+/// <summary>What the playback moves: places in units of the drawing, times in half counts.</summary>
+internal static class PlaybackData
+{
+    private const string FigureLetters = "SKLA";
+
+    /// <summary>JSON that can stand inside a script element: no angle bracket, ampersand or quotation mark from outside is left as it is.</summary>
+    public static string Of(RoutineView view)
+    {
+        var data = new JObject
+        {
+            ["tempo"] = view.Source.Brief.Tempo.CountsPerMinute,
+            ["from"] = view.Course.From,
+            ["to"] = view.Course.To,
+            ["phrases"] = new JArray(view.Phrases.Select(p => new JArray(p.From, p.To))),
+            ["doings"] = new JArray(Enum.GetValues<Doing>().Select(DoingWords.Of)),
+            ["performers"] = new JArray(view.Course.Performers.Select(p => Of(view, p))),
+            ["moves"] = new JArray(view.Moves.Select(m => new JArray(view.Source.Steps[m.Number - 1].Start, view.Source.Steps[m.Number - 1].End, m.Attacker, Caption(m)))),
+        };
+        using var text = new StringWriter { NewLine = "\n" };
+        using var writer = new JsonTextWriter(text) { StringEscapeHandling = StringEscapeHandling.EscapeHtml };
+        data.WriteTo(writer);
+        return text.ToString();
+    }
+
+    private static JObject Of(RoutineView view, PerformerCourse performer) => new()
+    {
+        ["name"] = Page.Clean(performer.Name),
+        ["ways"] = new JArray(performer.Ways.Select(w => Place(view, w))),
+        ["turns"] = new JArray(performer.Turns.Select(t => new JArray(t.Time, t.Degrees))),
+        ["figures"] = string.Concat(performer.Figures.Select(f => FigureLetters[(int)f])),
+        ["doings"] = new JArray(performer.Doings.Select(d => (int)d)),
+        ["contacts"] = new JArray(performer.Contacts.Select(c => c.Time)),
+    };
+
+    private static JArray Place(RoutineView view, Keyframe way)
+    {
+        var point = view.Painter.Window.Held(way.Spot, Floor.Shapes.Radius);
+        return new JArray(way.Time, Math.Round(point.X, 1), Math.Round(point.Y, 1));
+    }
+
+    private static string Caption(MoveView move)
+    {
+        IReadOnlyList<string> parts = [move.Attack, move.Technique, move.Reaction];
+        return $"{Words.Number(move.Number)}. {move.Who}: {string.Join(" – ", parts.Where(p => p.Length > 0))}";
+    }
+}

@@ -1,0 +1,81 @@
+using Generator.Domain;
+using Generator.Paperwork.Floor;
+using Generator.Paperwork.Following;
+using Generator.Paperwork.Teaching;
+using Generator.Paperwork.Text;
+using Generator.Paperwork.Tracks;
+using Generator.Rules.Replaying;
+
+namespace Generator.Paperwork.Html;
+
+/// <summary>Everything that the pages of a routine show, worked out once for all of them.</summary>
+public sealed class RoutineView
+{
+    public RoutineView(PaperSource source)
+    {
+        Source = source;
+        Course = Course.Of(source);
+        Painter = new FloorPainter(source, Course);
+        Moves = MoveViews.Of(source);
+        var starts = source.Phrases.Select(p => (p.Number, Start(p))).ToList();
+        Phrases = [.. source.Phrases.Select(p => View(p, starts))];
+        Tracks = TrackScore.Of(Course, starts, Course.From, Course.To);
+        Findings = [.. source.Verdict.Findings.Where(f => f.Move < 1 || f.Move > source.Steps.Count).Select(FindingView.Of)];
+    }
+
+    public PaperSource Source { get; }
+
+    public Course Course { get; }
+
+    public FloorPainter Painter { get; }
+
+    public IReadOnlyList<MoveView> Moves { get; }
+
+    public IReadOnlyList<PhraseView> Phrases { get; }
+
+    public IReadOnlyList<TrackLine> Tracks { get; }
+
+    /// <summary>Findings about the routine as a whole.</summary>
+    public IReadOnlyList<FindingView> Findings { get; }
+
+    public string Title => Page.Clean(Source.Brief.Title);
+
+    public string HeroName => Page.Clean(Source.Brief.Hero.Name);
+
+    private int Start(Phrase phrase) => Source.Steps[phrase.First - 1].Start;
+
+    private PhraseView View(Phrase phrase, IReadOnlyList<(int Number, int From)> starts)
+    {
+        var steps = Source.Steps.Skip(phrase.First - 1).Take(phrase.Moves).ToList();
+        var (from, to) = (steps[0].Start, steps.Max(s => Math.Max(s.End, s.Contact)));
+        var own = phrase.Number == 1 ? 0 : 1;
+        return new PhraseView
+        {
+            Number = phrase.Number,
+            Counts = $"counts {Words.Count(from)} to {Words.Count(to)}",
+            PickUp = own == 0 ? null : Moves[phrase.First - 1],
+            Moves = [.. Moves.Skip(phrase.First - 1 + own).Take(phrase.Moves - own)],
+            Floor = Painter.Of(steps),
+            FloorWords = InWords(steps[0], from, to),
+            Tracks = TrackScore.Of(Course, starts, from, to),
+            From = from,
+            To = to,
+        };
+    }
+
+    /// <summary>"Floor at count 1: Ines on the mark facing 12 o'clock; Bruno at 12 o'clock, 2.60 m. To count 9: Bruno to 2 o'clock, 0.90 m."</summary>
+    private string InWords(Step first, int from, int to)
+    {
+        var places = Course.Performers.Skip(1).Select(p => $"{Page.Clean(p.Name)} {Place(p, from)}");
+        var moved = Course.Performers.Skip(1).Where(p => Place(p, from) != Place(p, to)).Select(p => $"{Page.Clean(p.Name)} {Place(p, to)}").ToList();
+        var end = moved.Count == 0 ? string.Empty : $" At count {Words.Count(to)}: {string.Join("; ", moved)}.";
+        return $"Floor at count {Words.Count(from)}: {HeroName} on the mark facing {Words.Clock(first.Before.Facing)}; {string.Join("; ", places)}.{end}";
+    }
+
+    private static string Place(PerformerCourse performer, int time)
+    {
+        var spot = performer.SpotAt(time);
+        var bearing = new Bearing((int)Math.Round(Math.Atan2(spot.X, spot.Y) * Bearing.Circle / (2 * Math.PI)));
+        return $"at {Words.Clock(bearing)}, {new Centimetres((int)Math.Round(Spot.Mark.To(spot)))}, {DoingWords.Of(performer.DoingAt(time))}";
+    }
+}

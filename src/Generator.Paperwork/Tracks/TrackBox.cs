@@ -1,0 +1,10 @@
+using Generator.Paperwork.Following;
+
+namespace Generator.Paperwork.Tracks;
+
+/// <summary>One thing that a performer does, as a box on a track.</summary>
+/// <param name="X">Left edge in units of the drawing.</param>
+/// <param name="Width">Its length.</param>
+/// <param name="Doing">What it is.</param>
+/// <param name="Text">The letter or move number in it; empty where it does not fit or none is needed.</param>
+public sealed record TrackBox(double X, double Width, Doing Doing, string Text);
