@@ -1,5 +1,6 @@
 using Generator.Paperwork.HandOffs;
 using Generator.Paperwork.SafetyPapers;
+using Generator.Rules.Sight;
 
 namespace Generator.Paperwork;
 
@@ -16,6 +17,9 @@ public sealed record PaperOptions
 
     /// <summary>The country whose guidance the safety papers name.</summary>
     public Guidance Guidance { get; init; } = Guidance.Generic;
+
+    /// <summary>Which hits read from where; null makes no camera plan.</summary>
+    public CameraPlan? Cameras { get; init; }
 
     /// <summary>The change log that lies among the papers already; null when there is none.</summary>
     public string? ChangeLog { get; init; }

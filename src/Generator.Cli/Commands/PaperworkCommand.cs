@@ -4,6 +4,7 @@ using Generator.Cli.Work;
 using Generator.Library.Reading;
 using Generator.Paperwork;
 using Generator.Rules;
+using Generator.Solver.Cameras;
 
 namespace Generator.Cli.Commands;
 
@@ -67,7 +68,8 @@ internal static class PaperworkCommand
         }
 
         options = options with { ChangeLog = OutputFolder.ChangeLog(folder, routine) };
-        var source = PaperSource.Of(new Scene(routine.Brief, book), routine) with { Options = options };
+        var source = PaperSource.Of(new Scene(routine.Brief, book), routine);
+        source = source with { Options = options with { Cameras = CameraCover.Of(source.Scene, source.Steps, desk.Stop) } };
         var papers = Pack.Of(source);
         OutputFolder.Write(folder, papers, source);
         var width = papers.Max(p => p.FileName.Length);

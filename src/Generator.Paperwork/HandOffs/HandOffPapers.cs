@@ -1,3 +1,4 @@
+using Generator.Paperwork.Cameras;
 using Generator.Paperwork.SafetyPapers;
 using Generator.Paperwork.Teaching;
 
@@ -12,6 +13,11 @@ internal static class HandOffPapers
         if (source.Options.From is { } from)
         {
             yield return new TextPaper("rehearsals.ics", "everybody's calendar: the rehearsal days", s => RehearsalCalendar.Of(s.Routine, Plan(s), from));
+        }
+
+        if (source.Options.Cameras is { } cameras)
+        {
+            yield return new TextPaper("camera-plan.txt", "director and camera crew: which hits read from where", s => CameraSheet.Of(s.Scene, cameras));
         }
 
         yield return new TextPaper("risk-assessment.txt", "the fight coordinator: hazards, who, controls, in five steps", s => RiskSheet.Of(s, Hazards.Of(s)));

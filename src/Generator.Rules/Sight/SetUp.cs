@@ -1,0 +1,15 @@
+using Generator.Domain;
+
+namespace Generator.Rules.Sight;
+
+/// <summary>A place for a camera: seen from the mark.</summary>
+/// <param name="Bearing">Where it stands.</param>
+/// <param name="Distance">From the mark.</param>
+/// <param name="Height">Of the lens.</param>
+public readonly record struct SetUp(Bearing Bearing, Centimetres Distance, Centimetres Height)
+{
+    public static SetUp Of(Camera camera) => new(camera.Bearing, camera.Distance, camera.Height);
+
+    /// <summary>In metres: x towards 3 o'clock, y towards 12, z up, the mark at 0.</summary>
+    internal Point Place => Point.Of(Bearing.HalfHours, Distance.Value, Height.Value / 100.0);
+}

@@ -1,0 +1,58 @@
+using Generator.Domain;
+using Generator.Rules.Sight;
+using Generator.Testing;
+
+namespace Generator.Rules.Tests.Sight;
+
+public class LensTests
+{
+    private static readonly Hit Straight = new()
+    {
+        Move = 1,
+        Start = 0,
+        Attacker = 0,
+        Technique = TinyBook.Book.Techniques.First(t => t.Family == Family.Strike) with { Sells = Sells.Along },
+        Bearing = 0,
+        Distance = 100,
+        Height = 165,
+    };
+
+    [Theory]
+    [InlineData(0, 600, 165, Reading.Clean)]
+    [InlineData(12, 600, 165, Reading.Clean)]
+    [InlineData(1, 600, 165, Reading.Close)]
+    [InlineData(1, 200, 165, Reading.Open)]
+    [InlineData(2, 600, 165, Reading.Open)]
+    [InlineData(6, 600, 165, Reading.Open)]
+    [InlineData(0, 300, 165, Reading.TooNear)]
+    [InlineData(0, 600, 465, Reading.Open)]
+    [InlineData(0, 600, 300, Reading.Clean)]
+    public void A_straight_miss(int bearing, int distance, int height, Reading reading) => Assert.Equal(reading, Lens.Of(Place(bearing, distance, height), Straight));
+
+    [Theory]
+    [InlineData(0, 165, Reading.Clean)]
+    [InlineData(4, 165, Reading.Open)]
+    [InlineData(3, 165, Reading.Clean)]
+    [InlineData(6, 165, Reading.Open)]
+    public void A_swung_miss(int bearing, int height, Reading reading) =>
+        Assert.Equal(reading, Lens.Of(Place(bearing, 600, height), Straight with { Technique = Straight.Technique with { Sells = Sells.Across } }));
+
+    [Theory]
+    [InlineData(0, 300, 180, Reading.Hidden)]
+    [InlineData(1, 300, 180, Reading.Clean)]
+    [InlineData(12, 300, 180, Reading.Clean)]
+    [InlineData(0, 700, 180, Reading.Clean)]
+    [InlineData(0, 300, 140, Reading.Clean)]
+    public void Somebody_in_the_way_hides_it(int bearing, int distance, int height, Reading reading) =>
+        Assert.Equal(reading, Lens.Of(Place(0, 600, 165), Straight with { Others = [new Bystander(1, bearing, distance, height)] }));
+
+    [Fact]
+    public void A_hit_that_sells_from_everywhere_still_can_be_hidden()
+    {
+        var any = Straight with { Technique = Straight.Technique with { Sells = Sells.Any } };
+        Assert.All(Enumerable.Range(0, 24), b => Assert.Equal(Reading.Clean, Lens.Of(Place(b, 200, 100), any)));
+        Assert.Equal(Reading.Hidden, Lens.Of(Place(0, 600, 165), any with { Others = [new Bystander(1, 0, 300, 180)] }));
+    }
+
+    private static SetUp Place(int bearing, int distance, int height) => new(new Bearing(bearing), new Centimetres(distance), new Centimetres(height));
+}

@@ -1,0 +1,66 @@
+using Generator.Domain;
+using Generator.Library;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+using Generator.Rules.Sight;
+using Generator.Solver.Cameras;
+
+namespace Generator.Solver.Tests.Cameras;
+
+/// <summary>Three straight blows, to 12, 3 and 6 o'clock.</summary>
+public class CameraCoverTests
+{
+    private static readonly Book Book = LibraryLoader.LoadBundled([]).Value!;
+
+    [Fact]
+    public void Straight_blows_across_one_another_take_two_set_ups_and_none_is_missed()
+    {
+        var plan = Plan(new Brief { Attackers = Cast });
+        Assert.Equal(3, plan.Hits.Count);
+        Assert.Equal(2, plan.Added.Count);
+        Assert.Empty(plan.Unread);
+        Assert.All(plan.Added, s => Assert.True(s.Distance.Value >= 400, "The floor is 4 m to each side."));
+    }
+
+    [Fact]
+    public void No_single_set_up_of_the_grid_would_do()
+    {
+        var plan = Plan(new Brief { Attackers = Cast });
+        Assert.DoesNotContain(SetUpGrid.Of(new FloorPlan()), s => plan.Hits.All(h => Lens.Reads(Lens.Of(s, h))));
+    }
+
+    [Fact]
+    public void A_given_camera_takes_its_hits_off_the_rest()
+    {
+        var plan = Plan(new Brief { Attackers = Cast, Cameras = [new Camera("A", new Bearing(0), new Centimetres(600), new Centimetres(210))] });
+        var extra = Assert.Single(plan.Added);
+        Assert.True(Lens.Reads(Lens.Of(extra, plan.Hits[1])));
+        Assert.Equal(2, plan.Places.Count);
+    }
+
+    [Fact]
+    public void A_fight_without_planned_misses_needs_no_camera()
+    {
+        var scene = new Scene(new Brief { Attackers = Cast }, Book);
+        var plan = CameraCover.Of(scene, [])!;
+        Assert.Empty(plan.Added);
+        Assert.Empty(plan.Hits);
+    }
+
+    [Fact]
+    public void The_same_fight_gives_the_same_plan() => Assert.Equal(Plan(new Brief { Attackers = Cast }).Added, Plan(new Brief { Attackers = Cast }).Added);
+
+    private static IReadOnlyList<AttackerPart> Cast => [new AttackerPart { Name = "Bruno" }, new AttackerPart { Name = "Wanda" }, new AttackerPart { Name = "Piet" }];
+
+    private static CameraPlan Plan(Brief brief)
+    {
+        var routine = new Routine
+        {
+            Brief = brief,
+            Placements = [.. new[] { 0, 6, 12 }.Select(b => new Placement(new Bearing(b), new Centimetres(150), HalfCounts.Zero))],
+            Moves = [.. Enumerable.Range(0, 3).Select(a => new Move { Start = HalfCounts.FromCounts(4 * a), Attacker = a, Technique = "jab-left", Reaction = "head-back" })],
+        };
+        var scene = new Scene(brief, Book);
+        return CameraCover.Of(scene, Replay.Of(scene, routine))!;
+    }
+}
