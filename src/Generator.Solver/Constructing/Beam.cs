@@ -2,6 +2,7 @@ using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
+using Generator.Solver.Reworking;
 
 namespace Generator.Solver.Constructing;
 
@@ -26,6 +27,7 @@ internal sealed class Beam
     private readonly List<Node> children = [];
     private readonly HashSet<int> twins = [];
     private readonly Dictionary<Node, int> siblings = [];
+    private readonly Guide? guide;
     private readonly int least;
     private int bound;
 
@@ -33,12 +35,14 @@ internal sealed class Beam
     /// <param name="dice">Its own chance.</param>
     /// <param name="width">Nodes kept in a layer.</param>
     /// <param name="noise">Most that chance adds to the value of a node, in points.</param>
-    /// <param name="bound">Only routines with fewer points are wanted.</param>
-    public Beam(Ground ground, Dice dice, int width, double noise, int bound)
+    /// <param name="bound">Only routines with a smaller toll are wanted.</param>
+    /// <param name="guide">An older routine to stay close to; null for none.</param>
+    public Beam(Ground ground, Dice dice, int width, double noise, int bound, Guide? guide = null)
     {
+        this.guide = guide;
         (scene, aims, this.dice, this.width, this.noise, this.bound) = (ground.Scene, ground.Aims, dice, width, noise, bound);
         least = ground.Least;
-        expander = new Expander(ground, dice);
+        expander = new Expander(ground, dice, guide);
         outlook = new Outlook(aims);
         lingering = new Lingering(scene);
         layers = new List<Node>?[(aims.LastLayer == int.MaxValue ? 0 : aims.LastLayer) + 1];
@@ -74,7 +78,7 @@ internal sealed class Beam
                 if (aims.MayEnd(node) && !node.IsOpening && End(node) is { } finish)
                 {
                     best = finish;
-                    bound = finish.Points;
+                    bound = finish.Toll;
                     found(finish);
                     if (bound <= least)
                     {
@@ -86,7 +90,7 @@ internal sealed class Beam
                 expander.Expand(node, children);
                 foreach (var child in children)
                 {
-                    child.Value = outlook.Of(child, lingering) + (noise * dice.Unit());
+                    child.Value = outlook.Of(child, lingering) + (noise * dice.Unit()) + (guide?.Value(child) ?? 0);
                     Put(child);
                 }
             }
@@ -98,7 +102,7 @@ internal sealed class Beam
     private void Put(Node node)
     {
         var layer = aims.LayerOf(node.State);
-        if (layer < layers.Length && node.Score.Points < bound)
+        if (layer < layers.Length && Toll(node) < bound)
         {
             (layers[layer] ??= []).Add(node);
         }
@@ -118,7 +122,7 @@ internal sealed class Beam
                 break;
             }
 
-            if (node.Score.Points >= bound || !twins.Add(TwinKey(node)))
+            if (Toll(node) >= bound || !twins.Add(TwinKey(node)))
             {
                 continue;
             }
@@ -142,10 +146,18 @@ internal sealed class Beam
 
     private Finish? End(Node node)
     {
+        if (guide is not null && guide.EndAsWritten(scene, node) is { } asWritten && asWritten.Toll < bound)
+        {
+            return asWritten;
+        }
+
         var end = lingering.ForEnd(node, out var patches);
         var score = node.Score.Close(scene, end);
-        return score.Forbidden == 0 && score.Points < bound ? new Finish(node, patches, score.Points) : null;
+        var toll = guide?.Toll(node, score.Points) ?? score.Points;
+        return score.Forbidden == 0 && toll < bound ? new Finish(node, patches, score.Points, toll) : null;
     }
+
+    private int Toll(Node node) => guide?.TollSoFar(node) ?? node.Score.Points;
 
     private int TwinKey(Node node)
     {

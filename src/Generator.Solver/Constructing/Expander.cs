@@ -1,11 +1,16 @@
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Replaying;
+using Generator.Solver.Reworking;
 
 namespace Generator.Solver.Constructing;
 
 /// <summary>Makes the beginnings that are longer by one move: each allowed by every rule so far. One for each lane of the search.</summary>
-internal sealed class Expander(Ground ground, Dice dice)
+/// <param name="ground">What every run shares.</param>
+/// <param name="dice">Its own chance.</param>
+/// <param name="guide">An older routine whose moves are tried first; null for none.</param>
+/// <param name="thorough">Tries everything, in a fixed order, instead of a sample.</param>
+internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bool thorough = false)
 {
     /// <summary>Moves tried to go on with the attacker of the last one.</summary>
     private const int FollowUpTries = 12;
@@ -28,9 +33,48 @@ internal sealed class Expander(Ground ground, Dice dice)
     private readonly int openingTries = Math.Clamp(AllOpeningTries / ground.Scene.Cast, FewestOpeningTries, MostOpeningTries);
     private readonly int longestGap = Pace.DeadAirBreaks.Value;
 
+    /// <summary>Makes a child of a move as it stands; null when a rule or the brief forbids it.</summary>
+    public Node? AsWritten(Node node, in Row row)
+    {
+        if (sprouting.Child(node, node.State, [], row, Opens(node.State, row)) is not { } child)
+        {
+            return null;
+        }
+
+        child.Track = guide?.After(node, row);
+        return child;
+    }
+
+    /// <summary>Makes a child of a move, with whatever earlier lingers and entrances it needs; null when that does not help either.</summary>
+    public Node? Fitted(Node node, in Row row)
+    {
+        var one = new List<Node>(1);
+        return Grow(node, row, one) ? one[0] : null;
+    }
+
+    /// <summary>The soonest start at which a move fits, as far as feet, hands, turn and threat times say; −1 for none.</summary>
+    public int Soonest(Node node, in Row row, out Cue cue)
+    {
+        cue = Cue.None;
+        if (row.Technique < 0 || (row.Attacker >= 0 && node.State.Attackers[row.Attacker].Posture == Posture.Out))
+        {
+            return -1;
+        }
+
+        var least = node.IsOpening ? node.FirstStart : 0;
+        if (row.Attack >= 0 && node.Threats[row.Attacker] != int.MaxValue)
+        {
+            least = Math.Max(least, node.Threats[row.Attacker] - scene.Settle.ContactAfter.Value - node.State.Time);
+        }
+
+        var bearing = row.From >= 0 ? row.From : row.Attacker < 0 ? 0 : node.State.Attackers[row.Attacker].Bearing;
+        return fitting.StartOf(node.State, row.Attacker, new Choice(row.Attack, row.Technique, []), bearing, least, longestGap, out cue);
+    }
+
     /// <summary>Adds the children of a node to a list.</summary>
     public void Expand(Node node, List<Node> children)
     {
+        guide?.Follow(this, node, children);
         if (node.Moment >= 0)
         {
             Aim(node, aims.Moments[node.Moment].Steps[node.MomentMoves], children);
@@ -128,6 +172,16 @@ internal sealed class Expander(Ground ground, Dice dice)
             return;
         }
 
+        if (thorough)
+        {
+            foreach (var choice in choices)
+            {
+                TryChoice(node, a, choice, least, most, children);
+            }
+
+            return;
+        }
+
         var (at, stride) = (dice.Next(count), StrideFor(count));
         var looks = tries == int.MaxValue ? count : Math.Min(count, tries * 6);
         for (var i = 0; i < looks && tries > 0; i++)
@@ -173,7 +227,7 @@ internal sealed class Expander(Ground ground, Dice dice)
         }
 
         var (bearing, from) = (attacker.Bearing, -1);
-        if (choice.Attack >= 0 && (dice.Percent(10) || CrowdAt(node, a, choice.Attack, bearing, node.State.Time + least) is null))
+        if (choice.Attack >= 0 && ((!thorough && dice.Percent(10)) || CrowdAt(node, a, choice.Attack, bearing, node.State.Time + least) is null))
         {
             if (WalkedRound(node, a, ref least) is not { } other || CrowdAt(node, a, choice.Attack, other, node.State.Time + least) is null)
             {
@@ -187,6 +241,11 @@ internal sealed class Expander(Ground ground, Dice dice)
         if (start < 0)
         {
             return false;
+        }
+
+        if (thorough)
+        {
+            return Grow(node, new Row(start, a, from, cue, choice.Attack, choice.Technique, -1, 0), choice.Reactions, children);
         }
 
         if (!node.IsOpening && dice.Percent(aims.MovesAhead(node.State) > 1 ? 45 : 15))
@@ -257,7 +316,7 @@ internal sealed class Expander(Ground ground, Dice dice)
         }
 
         var done = aims.OutsIn(node.State);
-        return done < aims.Outs && aims.Progress(node.State) >= aims.OutTimes[done] - 24;
+        return thorough || (done < aims.Outs && aims.Progress(node.State) >= aims.OutTimes[done] - 24);
     }
 
     private void NoTarget(Node node, Choice[] choices, List<Node> children)
@@ -277,12 +336,26 @@ internal sealed class Expander(Ground ground, Dice dice)
         }
     }
 
+    /// <summary>The same move with every reaction.</summary>
+    private bool Grow(Node node, in Row row, int[] reactions, List<Node> children)
+    {
+        var grown = reactions.Length == 0 && Grow(node, row, children);
+        foreach (var reaction in reactions)
+        {
+            grown |= Grow(node, row with { Reaction = reaction }, children);
+        }
+
+        return grown;
+    }
+
+    private static bool Opens(FightState state, in Row row) => row.Attacker >= 0 && (row.Attack >= 0 || row.Attacker != state.LastTarget);
+
     /// <summary>Steps, lets the rules look, and keeps the child when nothing forbids it.</summary>
     private bool Grow(Node node, in Row row, List<Node> children)
     {
         var state = node.State;
         Patch[] patches = [];
-        var opens = row.Attacker >= 0 && (row.Attack >= 0 || row.Attacker != state.LastTarget);
+        var opens = Opens(state, row);
         if (opens && node.Threats[row.Attacker] != int.MaxValue)
         {
             var contact = row.Start + scene.Settle.ContactAfter.Value;
@@ -301,6 +374,7 @@ internal sealed class Expander(Ground ground, Dice dice)
             return false;
         }
 
+        child.Track = guide?.After(node, row);
         children.Add(child);
         return true;
     }

@@ -43,10 +43,14 @@ internal sealed class Ground
 
             foreach (var start in FirstStarts)
             {
-                yield return Opening(placements, a, start, Replay.LeadIn(Scene, placements, new Row(start, a, -1, Cue.None, -1, -1, -1, 0)));
+                yield return Opening(placements, a, start);
             }
         }
     }
+
+    /// <summary>The opening in which this attacker comes first, at this moment; they set off before count 1 where need be.</summary>
+    public Node Opening(IReadOnlyList<Placement> placements, int first, int start) =>
+        Opening(placements, first, start, Replay.LeadIn(Scene, placements, new Row(start, first, -1, Cue.None, -1, -1, -1, 0)));
 
     private Node Opening(IReadOnlyList<Placement> placements, int first, int start, int leadIn)
     {

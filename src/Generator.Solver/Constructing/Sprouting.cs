@@ -92,7 +92,7 @@ internal sealed class Sprouting(Scene scene, Aims aims)
 
     private static int[] Lingers(Node node, Patch[] patches, in Row row)
     {
-        if (patches.Length == 0 && (row.Attacker < 0 || node.Lingers[row.Attacker] == 0))
+        if (patches.Length == 0 && (row.Attacker < 0 || node.Lingers[row.Attacker] == row.Linger))
         {
             return node.Lingers;
         }
@@ -105,7 +105,7 @@ internal sealed class Sprouting(Scene scene, Aims aims)
 
         if (row.Attacker >= 0)
         {
-            next[row.Attacker] = 0;
+            next[row.Attacker] = row.Linger;
         }
 
         return next;

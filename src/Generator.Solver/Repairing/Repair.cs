@@ -1,0 +1,61 @@
+using System.Diagnostics;
+using Generator.Domain;
+using Generator.Library;
+using Generator.Rules;
+using Generator.Rules.Judging;
+using Generator.Solver.Reworking;
+
+namespace Generator.Solver.Repairing;
+
+/// <summary>Finds the smallest change that leaves nothing unsafe or broken in a routine: fewest moves first, then fewest counts, then fewest points.</summary>
+public static class Repair
+{
+    private const long Moves = 1_000_000_000;
+
+    private const long Counts = 10_000;
+
+    /// <summary>Repairs a routine; a clean one comes back as it is.</summary>
+    /// <param name="routine">The routine, with its brief.</param>
+    /// <param name="book">The library.</param>
+    /// <param name="options">Seed, time and moves that stay.</param>
+    /// <param name="better">Told of every better repair.</param>
+    /// <param name="stop">Ends the search; the best so far is returned.</param>
+    public static RepairResult Of(Routine routine, Book book, RepairOptions options, Action<Reworked>? better = null, CancellationToken stop = default)
+    {
+        var clock = Stopwatch.StartNew();
+        var scene = new Scene(routine.Brief, book);
+        var verdict = Audit.Of(scene, routine);
+        if (verdict.IsClean)
+        {
+            return new RepairResult
+            {
+                Repaired = new Reworked(scene, routine, routine, verdict, RoutineChange.Between(routine, routine)),
+                WasClean = true,
+                FewestProven = true,
+                SmallerTried = true,
+                Elapsed = clock.Elapsed,
+            };
+        }
+
+        var brief = routine.Brief with { Moments = [.. routine.Brief.Moments, .. options.Keep.Select(k => Kept.Run(routine, k.First, k.Last))] };
+        var original = Original.Of(routine, brief, book);
+        if (BriefChecks.Clash(original.Search) is { Count: > 0 } clash)
+        {
+            return new RepairResult { Clash = clash, Elapsed = clock.Elapsed };
+        }
+
+        using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        ends.CancelAfter(options.Time);
+        var reworker = new Reworker(original, new MoveCosts(), Rank) { Better = better ?? (_ => { }) };
+        var tried = reworker.Run(options.Seed, patient: false, ends.Token);
+        return new RepairResult
+        {
+            Repaired = reworker.Best is { } best ? best with { Scene = scene, Old = routine, Routine = best.Routine with { Brief = routine.Brief } } : null,
+            SmallerTried = tried,
+            FewestProven = tried && reworker.Best!.Change.Changed == 0,
+            Elapsed = clock.Elapsed,
+        };
+    }
+
+    private static long Rank(Reworked reworked) => (reworked.Change.Changed * Moves) + (reworked.Change.Shift * Counts) + reworked.Verdict.Points;
+}

@@ -1,0 +1,92 @@
+using Generator.Domain;
+using Generator.Library;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Solver.Reworking;
+
+/// <summary>
+/// The routine that is to be changed, told in the terms of the brief that it is to answer: attackers by their new numbers, the moves of those
+/// who are no longer in it left out, and the brief as the search takes it.
+/// </summary>
+internal sealed class Original
+{
+    private Original(Scene scene, Scene search, Routine routine, int gone, IReadOnlyList<OldMove> moves)
+    {
+        (Scene, Search, Routine, Gone, Moves) = (scene, search, routine, gone, moves);
+    }
+
+    /// <summary>The brief that the answer is judged by.</summary>
+    public Scene Scene { get; }
+
+    /// <summary>The same with what the search needs to be told: a length, and who goes out.</summary>
+    public Scene Search { get; }
+
+    /// <summary>The old routine as a routine of the new brief; what cannot be taken over is left out.</summary>
+    public Routine Routine { get; }
+
+    /// <summary>Moves left out because their attacker is no longer in it.</summary>
+    public int Gone { get; }
+
+    public IReadOnlyList<OldMove> Moves { get; }
+
+    /// <summary>Tells a routine in the terms of a brief.</summary>
+    public static Original Of(Routine old, Brief brief, Book book)
+    {
+        var parts = Parts(old.Brief, brief);
+        var moves = old.Moves.Where(m => m.Attacker is not { } a || parts[a] >= 0).Select(m => m.Attacker is { } a ? m with { Attacker = parts[a] } : m).ToList();
+        var scene = new Scene(brief, book);
+        var routine = new Routine
+        {
+            Brief = brief,
+            LibraryVersion = book.Version,
+            Placements = [.. brief.Attackers.Select((a, i) => Place(a, Array.IndexOf(parts, i) is >= 0 and var was ? old.Placements[was] : null, scene, i))],
+            Moves = moves,
+        };
+        var steps = Replay.Of(scene, routine);
+        return new Original(
+            scene,
+            new Scene(Searched(scene, steps), book),
+            routine,
+            old.Moves.Count - moves.Count,
+            [.. steps.Select((s, i) => new OldMove(s.Row, s.Index == 0 ? 0 : s.Gap, moves[i].Note))]);
+    }
+
+    /// <summary>
+    /// New number of every old attacker: by name; one whose name is no longer there passes the part on to whoever is new in the same place
+    /// of the list, or is −1.
+    /// </summary>
+    public static int[] Parts(Brief old, Brief brief)
+    {
+        var names = brief.Attackers.Select(a => a.Name).ToList();
+        var parts = old.Attackers.Select(a => names.IndexOf(a.Name)).ToArray();
+        for (var i = 0; i < parts.Length; i++)
+        {
+            if (parts[i] < 0 && i < names.Count && !parts.Contains(i))
+            {
+                parts[i] = i;
+            }
+        }
+
+        return parts;
+    }
+
+    private static Placement Place(AttackerPart part, Placement? was, Scene scene, int index)
+    {
+        var bearing = part.Bearing ?? was?.Bearing ?? new Bearing(Bearing.Circle * index / scene.Cast);
+        var distance = part.Distance?.Value ?? Math.Min(was?.Distance.Value ?? 300, Math.Max(100, scene.Floor[bearing.HalfHours]));
+        return new Placement(bearing, new Centimetres(distance), part.Entrance ?? was?.Entrance ?? HalfCounts.Zero);
+    }
+
+    private static Brief Searched(Scene scene, IReadOnlyList<Step> steps)
+    {
+        var brief = scene.Brief;
+        var outs = steps.Count == 0 ? [] : brief.Attackers.Where((_, a) => steps[^1].After.Attackers[a].OutAt >= 0).Select(a => a.Name).ToList();
+        var wanted = brief.Ending?.Out ?? [];
+        return brief with
+        {
+            Length = brief.Length ?? new Length(null, Math.Clamp(steps.Count, 1, 500), 2 + (steps.Count / 4)),
+            Ending = new Ending([.. brief.Attackers.Select(a => a.Name).Where(n => wanted.Contains(n) || outs.Contains(n))], brief.Ending?.Last),
+        };
+    }
+}

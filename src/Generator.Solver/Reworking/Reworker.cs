@@ -1,0 +1,169 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+using Generator.Solver.Constructing;
+
+namespace Generator.Solver.Reworking;
+
+/// <summary>
+/// Changes a routine until its brief is satisfied, as little as can be. Two searches run side by side: one tries every single change, then two,
+/// three …; the other is the beam of a draft that tries the old moves first and pays for others, for changes too large for the first.
+/// </summary>
+/// <param name="original">The old routine.</param>
+/// <param name="costs">What changes cost.</param>
+/// <param name="rank">What to keep small, by the final comparison and the audit.</param>
+internal sealed class Reworker(Original original, IChangeCosts costs, Func<Reworked, long> rank)
+{
+    /// <summary>Changes that the first search makes at most.</summary>
+    private const int MostChanges = 6;
+
+    private static readonly int[] Widths = [8, 24, 48, 16];
+
+    private readonly Lock door = new();
+    private readonly Guide guide = new(original.Moves, costs);
+    private long least = long.MaxValue;
+
+    /// <summary>The best so far.</summary>
+    public Reworked? Best { get; private set; }
+
+    /// <summary>Told of every better answer.</summary>
+    public Action<Reworked> Better { get; init; } = _ => { };
+
+    /// <summary>Searches. True when the search for the fewest changes ended by itself.</summary>
+    /// <param name="seed">For the beam.</param>
+    /// <param name="patient">Goes on to the end of the time; else it ends once the first search has found its fewest changes.</param>
+    /// <param name="stop">Ends it early.</param>
+    public bool Run(int seed, bool patient, CancellationToken stop)
+    {
+        if (Take(original.Routine, out _) && Best!.Change.IsNothing)
+        {
+            return true;
+        }
+
+        var ground = new Ground(original.Search);
+        using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        var windows = Lane.Start(() => Windows(ground, patient, ends));
+        try
+        {
+            Beams(ground, seed, ends.Token);
+        }
+        finally
+        {
+            ends.Cancel();
+        }
+
+        return windows.GetAwaiter().GetResult();
+    }
+
+    private bool Windows(Ground ground, bool patient, CancellationTokenSource ends)
+    {
+        var done = false;
+        try
+        {
+            var search = new WindowSearch(ground, guide, original.Routine.Placements, (finish, _) => Take(finish), ends.Token);
+            done = search.Run(MostChanges);
+        }
+        finally
+        {
+            if (done && !patient)
+            {
+                ends.Cancel();
+            }
+        }
+
+        return done;
+    }
+
+    private void Beams(Ground ground, int seed, CancellationToken stop)
+    {
+        Finish? best = null;
+        for (var round = 0; !stop.IsCancellationRequested; round++)
+        {
+            var dice = new Dice(Dice.SeedOf(seed, 0, round));
+            var width = Widths[round % Widths.Length];
+            var beam = new Beam(ground, dice, ground.Aims.ByTime ? width : 4 * width, 0.3 + dice.Unit(), best?.Toll ?? int.MaxValue, guide);
+            if (beam.Run(best is null || round % 4 == 0 ? Roots(ground, dice, round) : [Cut(best, dice)], Take, stop) is { } better)
+            {
+                best = better;
+            }
+        }
+    }
+
+    /// <summary>The old opening; now and then another one.</summary>
+    private IEnumerable<Node> Roots(Ground ground, Dice dice, int round)
+    {
+        var placements = round % 8 == 4 || !OnFloor() ? Constructing.Staging.Choose(ground.Scene, dice) ?? original.Routine.Placements : original.Routine.Placements;
+        var roots = ground.Openings(placements);
+        if (original.Moves.Count > 0 && original.Moves[0].Row is { Attacker: >= 0 } row)
+        {
+            roots = roots.Prepend(ground.Opening(placements, row.Attacker, row.Start));
+        }
+
+        foreach (var root in roots)
+        {
+            root.Track = guide.Start();
+            yield return root;
+        }
+    }
+
+    private bool OnFloor()
+    {
+        var open = Score.Begin(original.Search, Replay.Open(original.Search, original.Routine.Placements));
+        return open.Forbidden == 0;
+    }
+
+    /// <summary>A node some moves before one that is not as it was.</summary>
+    private static Node Cut(Finish best, Dice dice)
+    {
+        var path = best.Node.Path();
+        var changed = Enumerable.Range(1, path.Count - 1).Where(i => path[i].Track!.Min() > path[i - 1].Track!.Min()).ToList();
+        var at = changed.Count > 0 && dice.Percent(75) ? changed[dice.Next(changed.Count)] - 1 - dice.Next(6) : dice.Next(path.Count - 1);
+        return path[Math.Clamp(at, 0, path.Count - 2)];
+    }
+
+    private void Take(Finish finish)
+    {
+        var (routine, _) = Draftsman.Write(original.Search, finish);
+        Take(routine with { Brief = original.Scene.Brief, Moves = Noted(routine.Moves) }, out _);
+    }
+
+    /// <summary>Notes beside moves that stay.</summary>
+    private Move[] Noted(IReadOnlyList<Move> moves)
+    {
+        var noted = moves.ToArray();
+        foreach (var change in RoutineChange.Between(original.Routine, original.Routine with { Moves = moves }).Moves)
+        {
+            if (change.Kind <= ChangeKind.Shifted)
+            {
+                noted[change.Now] = noted[change.Now] with { Note = original.Moves[change.Old].Note };
+            }
+        }
+
+        return noted;
+    }
+
+    /// <summary>Takes an answer in when it is clean and better than the best.</summary>
+    private bool Take(Routine routine, out Reworked reworked)
+    {
+        var verdict = Audit.Of(original.Scene, routine);
+        reworked = new Reworked(original.Scene, original.Routine, routine, verdict, RoutineChange.Between(original.Routine, routine));
+        if (!verdict.IsClean)
+        {
+            return false;
+        }
+
+        var value = rank(reworked);
+        lock (door)
+        {
+            if (value >= least)
+            {
+                return false;
+            }
+
+            (Best, least) = (reworked, value);
+            Better(reworked);
+            return true;
+        }
+    }
+}

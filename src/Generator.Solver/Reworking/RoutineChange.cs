@@ -1,0 +1,87 @@
+using Generator.Domain;
+
+namespace Generator.Solver.Reworking;
+
+/// <summary>
+/// What is different between two routines, move by move: aligned so that the fewest moves are changed, added or dropped, and among
+/// those the counts shift least.
+/// </summary>
+public sealed record RoutineChange
+{
+    private const long OneMove = 1_000_000;
+
+    /// <summary>In order; every move of both routines once.</summary>
+    public required IReadOnlyList<MoveChange> Moves { get; init; }
+
+    /// <summary>Half counts by which entrances changed, and one for each attacker who opens somewhere else.</summary>
+    public int Opening { get; init; }
+
+    /// <summary>Moves that are changed, added or dropped.</summary>
+    public int Changed => Moves.Count(m => m.Kind >= ChangeKind.Changed);
+
+    /// <summary>Half counts by which everything else shifts.</summary>
+    public int Shift => Opening + Moves.Sum(m => m.Shift);
+
+    /// <summary>Nothing is different.</summary>
+    public bool IsNothing => Changed == 0 && Shift == 0;
+
+    /// <summary>Compares two routines whose attackers are numbered alike.</summary>
+    public static RoutineChange Between(Routine old, Routine now) => new()
+    {
+        Moves = Align(old.Moves, now.Moves),
+        Opening = old.Placements.Zip(now.Placements, Moved).Sum(),
+    };
+
+    /// <summary>The same people do the same; only counts, lingers, cues and bearings may differ.</summary>
+    public static bool IsSame(Move old, Move now) =>
+        old.Attacker == now.Attacker && Equal(old.Technique, now.Technique) && Equal(old.Attack, now.Attack) && Equal(old.Reaction, now.Reaction);
+
+    private static bool Equal(string? one, string? other) => string.Equals(one, other, StringComparison.Ordinal);
+
+    private static int Moved(Placement old, Placement now) =>
+        Math.Abs(old.Entrance.Value - now.Entrance.Value) + (old.Bearing == now.Bearing && old.Distance == now.Distance ? 0 : 1);
+
+    private static int ShiftOf(Move old, Move now) =>
+        Math.Abs(old.Start.Value - now.Start.Value) + Math.Abs(old.Linger.Value - now.Linger.Value) + (old.Cue == now.Cue ? 0 : 1) + (old.From == now.From ? 0 : 1);
+
+    private static List<MoveChange> Align(IReadOnlyList<Move> old, IReadOnlyList<Move> now)
+    {
+        var cost = new long[old.Count + 1, now.Count + 1];
+        for (var i = old.Count; i >= 0; i--)
+        {
+            for (var j = now.Count; j >= 0; j--)
+            {
+                cost[i, j] = (i < old.Count, j < now.Count) switch
+                {
+                    (false, false) => 0,
+                    (true, false) => cost[i + 1, j] + OneMove,
+                    (false, true) => cost[i, j + 1] + OneMove,
+                    _ => Math.Min(Pair(old[i], now[j]) + cost[i + 1, j + 1], OneMove + Math.Min(cost[i + 1, j], cost[i, j + 1])),
+                };
+            }
+        }
+
+        var changes = new List<MoveChange>();
+        for (var (i, j) = (0, 0); i < old.Count || j < now.Count;)
+        {
+            if (i < old.Count && j < now.Count && cost[i, j] == Pair(old[i], now[j]) + cost[i + 1, j + 1])
+            {
+                var shift = IsSame(old[i], now[j]) ? ShiftOf(old[i], now[j]) : 0;
+                var kind = !IsSame(old[i], now[j]) ? ChangeKind.Changed : shift == 0 ? ChangeKind.Kept : ChangeKind.Shifted;
+                changes.Add(new MoveChange(kind, i++, j++, shift));
+            }
+            else if (i < old.Count && cost[i, j] == OneMove + cost[i + 1, j])
+            {
+                changes.Add(new MoveChange(ChangeKind.Dropped, i++, -1, 0));
+            }
+            else
+            {
+                changes.Add(new MoveChange(ChangeKind.Added, -1, j++, 0));
+            }
+        }
+
+        return changes;
+    }
+
+    private static long Pair(Move old, Move now) => IsSame(old, now) ? ShiftOf(old, now) : OneMove;
+}
