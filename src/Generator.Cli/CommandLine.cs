@@ -44,6 +44,7 @@ public static class CommandLine
         {
             DraftCommand.Of(desk),
             AuditCommand.Of(desk),
+            RepairCommand.Of(desk),
             PaperworkCommand.Of(desk),
             LibraryCommand.Of(desk),
         };

@@ -18,6 +18,9 @@ internal sealed class WindowSearch
     /// <summary>Beginnings with the same number of changes that are followed further, one after the other until something is found.</summary>
     private static readonly int[] Widths = [3, 12, 40];
 
+    /// <summary>The same where only counts may change.</summary>
+    private static readonly int[] CountWidths = [8];
+
     private readonly Ground ground;
     private readonly Guide guide;
     private readonly IReadOnlyList<Placement> placements;
@@ -48,10 +51,10 @@ internal sealed class WindowSearch
     {
         var once = new List<Strand>();
         Change(first, int.MaxValue, counts, once);
-        foreach (var width in Widths)
+        foreach (var width in counts ? CountWidths : Widths)
         {
             var level = Best(once, width);
-            for (var change = 2; change <= mostChanges && level.Count > 0 && change <= fewest && !stop.IsCancellationRequested; change++)
+            for (var change = 2; change <= mostChanges && level.Count > 0 && !stop.IsCancellationRequested; change++)
             {
                 var next = new List<Strand>();
                 foreach (var strand in level)
@@ -62,7 +65,7 @@ internal sealed class WindowSearch
                 level = Best(next, width);
             }
 
-            if (fewest < int.MaxValue || stop.IsCancellationRequested)
+            if (stop.IsCancellationRequested)
             {
                 break;
             }
@@ -71,12 +74,14 @@ internal sealed class WindowSearch
         return fewest < int.MaxValue && !stop.IsCancellationRequested;
     }
 
+    /// <summary>So many for each number of changed moves; once something was found, only those that can still end with fewer.</summary>
     private List<Strand> Best(List<Strand> strands, int width) =>
     [
-        .. strands.Where(s => s.Moves < fewest)
-            .OrderByDescending(s => s.Next).ThenBy(s => s.Moves).ThenBy(s => s.Trail[^1].Track!.Min())
-            .DistinctBy(s => (s.Next, Key(s.Trail[^1].State)))
-            .Take(width),
+        .. strands.Where(s => fewest == int.MaxValue || s.Moves + 1 < fewest)
+            .OrderByDescending(s => s.Next).ThenBy(s => s.Trail[^1].Track!.Min())
+            .DistinctBy(s => (s.Next, s.Moves, Key(s.Trail[^1].State)))
+            .GroupBy(s => s.Moves).OrderBy(g => g.Key)
+            .SelectMany(g => g.Take(width)),
     ];
 
     private static int Key(FightState state) =>

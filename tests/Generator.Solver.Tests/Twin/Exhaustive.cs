@@ -12,14 +12,28 @@ internal static class Exhaustive
     {
         var found = new Dictionary<string, int>(StringComparer.Ordinal);
         var open = Replay.Open(world.Scene, world.Placements);
-        Extend(world, open, Score.Begin(world.Scene, open), [], found);
+        Extend(world, open, Score.Begin(world.Scene, open), [], (rows, points) => found[Key(rows)] = points);
+        return found;
+    }
+
+    /// <summary>The same as routines.</summary>
+    public static IReadOnlyList<Routine> Routines(TinyWorld world)
+    {
+        var found = new List<Routine>();
+        var open = Replay.Open(world.Scene, world.Placements);
+        Extend(world, open, Score.Begin(world.Scene, open), [], (rows, _) => found.Add(new Routine
+        {
+            Brief = world.Brief,
+            Placements = world.Placements,
+            Moves = [.. rows.Select(r => r.ToMove(world.Scene))],
+        }));
         return found;
     }
 
     public static string Key(IEnumerable<Row> rows) =>
         string.Join(" ; ", rows.Select(r => $"{r.Start} {r.Attacker} {r.Attack} {r.Technique} {r.Reaction}"));
 
-    private static void Extend(TinyWorld world, FightState state, Score score, List<Row> rows, Dictionary<string, int> found)
+    private static void Extend(TinyWorld world, FightState state, Score score, List<Row> rows, Action<IReadOnlyList<Row>, int> found)
     {
         if (score.Forbidden > 0)
         {
@@ -29,7 +43,7 @@ internal static class Exhaustive
         var end = score.Close(world.Scene, state);
         if (rows.Count > 0 && end.Forbidden == 0)
         {
-            found[Key(rows)] = end.Points;
+            found(rows, end.Points);
         }
 
         if (rows.Count == world.Rows)

@@ -1,0 +1,116 @@
+using Generator.Domain;
+using Generator.Paperwork.Text;
+using Generator.Rules;
+using Generator.Solver.Reworking;
+
+namespace Generator.Cli.Changes;
+
+/// <summary>Before and after of a changed routine, move by move; moves that stay are not shown.</summary>
+internal static class ChangeLines
+{
+    private const int Indent = 4;
+
+    public static IEnumerable<string> Of(Reworked reworked)
+    {
+        foreach (var line in Openings(reworked))
+        {
+            yield return line;
+        }
+
+        foreach (var change in reworked.Change.Moves)
+        {
+            foreach (var line in One(reworked, change))
+            {
+                yield return line;
+            }
+        }
+    }
+
+    /// <summary>"these 2 of 31 moves change", "nothing changes", "only counts shift, by 3 in all".</summary>
+    public static string Sum(RoutineChange change)
+    {
+        var counts = MoveText.Span(new HalfCounts(change.Shift));
+        return (change.Changed, change.Shift) switch
+        {
+            (0, 0) => "Nothing changes.",
+            (0, _) => $"No move changes, only counts, lingers or cues: {counts} in all.",
+            (1, _) => $"This 1 of {change.Moves.Count(m => m.Old >= 0)} moves changes{Also(change, counts)}.",
+            _ => $"These {change.Changed} of {change.Moves.Count(m => m.Old >= 0)} moves change{Also(change, counts)}.",
+        };
+    }
+
+    private static string Also(RoutineChange change, string counts) =>
+        change.Shift == 0 ? "; all others stay as they are, count for count" : $"; others shift by {counts} in all";
+
+    private static IEnumerable<string> Openings(Reworked reworked)
+    {
+        var brief = reworked.Scene.Brief;
+        for (var a = 0; a < brief.Attackers.Count; a++)
+        {
+            var (was, now) = (reworked.Old.Placements[a], reworked.Routine.Placements[a]);
+            if (was != now)
+            {
+                yield return $"  opening, {Page.Clean(brief.Attackers[a].Name)}";
+                yield return $"    was  {Opening(was)}";
+                yield return $"    now  {Opening(now)}";
+            }
+        }
+    }
+
+    private static string Opening(Placement placement) =>
+        $"{placement.Bearing.ToClockText()}, {placement.Distance} from the mark, {(placement.Entrance > HalfCounts.Zero ? "enters at " + placement.Entrance.ToCountText() : "in from the start")}";
+
+    private static IEnumerable<string> One(Reworked reworked, MoveChange change)
+    {
+        var scene = reworked.Scene;
+        var was = change.Old < 0 ? null : reworked.Old.Moves[change.Old];
+        var now = change.Now < 0 ? null : reworked.Routine.Moves[change.Now];
+        var title = change.Kind switch
+        {
+            ChangeKind.Changed => "changes",
+            ChangeKind.Added => "is new",
+            ChangeKind.Dropped => "goes",
+            _ => "shifts",
+        };
+        switch (change.Kind)
+        {
+            case ChangeKind.Kept:
+                yield break;
+            case ChangeKind.Shifted when was!.Start == now!.Start:
+                yield return $"  move {change.Old + 1} at {was.Start.ToCountText()}, {MoveText.Who(scene, now)}: {string.Join(", ", Rest(was, now))}";
+                yield break;
+            case ChangeKind.Shifted:
+                yield return $"  move {change.Old + 1}, {MoveText.Who(scene, now!)}: {was!.Start.ToCountText()} becomes {now!.Start.ToCountText()}{string.Concat(Rest(was, now).Select(r => ", " + r))}";
+                yield break;
+            default:
+                yield return change.Old < 0 ? $"  move {change.Now + 1} {title}" : $"  move {change.Old + 1} {title}";
+                break;
+        }
+
+        foreach (var line in Half(scene, "was", was).Concat(Half(scene, "now", now)))
+        {
+            yield return line;
+        }
+    }
+
+    private static IEnumerable<string> Half(Scene scene, string word, Move? move) =>
+        move is null ? [] : Page.Hang($"{new string(' ', Indent)}{word}  ", MoveText.WithCount(scene, move));
+
+    private static IEnumerable<string> Rest(Move was, Move now)
+    {
+        if (was.Linger != now.Linger)
+        {
+            yield return $"linger {was.Linger.ToSpanText()} becomes {now.Linger.ToSpanText()}";
+        }
+
+        if (was.Cue != now.Cue)
+        {
+            yield return now.Cue == Cue.None ? "no cue any more" : $"gets a cue by {now.Cue switch { Cue.Voice => "voice", Cue.Sound => "sound", _ => "touch" }}";
+        }
+
+        if (was.From != now.From)
+        {
+            yield return now.From is { } from ? $"comes from {from.ToClockText()}" : "comes from where they were left";
+        }
+    }
+}

@@ -1,0 +1,34 @@
+using Generator.Domain;
+using Generator.Library.Reading;
+using Generator.Paperwork.Text;
+using Generator.Rules;
+
+namespace Generator.Cli.Changes;
+
+/// <summary>A move on one line: "at 12&amp;, Bruno: cross right from 3; parry down left; limb swept in".</summary>
+internal static class MoveText
+{
+    /// <summary>With its count.</summary>
+    public static string WithCount(Scene scene, Move move) => $"at {move.Start.ToCountText()}, {Of(scene, move)}";
+
+    /// <summary>Without its count.</summary>
+    public static string Of(Scene scene, Move move)
+    {
+        var book = scene.Book;
+        IReadOnlyList<string?> parts =
+        [
+            move.Attack is { } attack ? book.Attack(attack).Name + (move.From is { } from ? " from " + from.ToClockText() : string.Empty) : null,
+            move.Technique is { } technique ? book.Technique(technique).Name : "(nothing answers it)",
+            move.Reaction is { } reaction ? book.Reaction(reaction).Name : null,
+            move.Cue == Cue.None ? null : "cue: " + EnumWords.Of(move.Cue),
+            move.Linger > HalfCounts.Zero ? "lingers " + Span(move.Linger) : null,
+        ];
+        return $"{Who(scene, move)}: {string.Join("; ", parts.OfType<string>())}";
+    }
+
+    /// <summary>Name of the attacker, or of the hero alone.</summary>
+    public static string Who(Scene scene, Move move) => Page.Clean(move.Attacker is { } a ? scene.Brief.Attackers[a].Name : scene.Brief.Hero.Name);
+
+    /// <summary>"1 count", "2.5 counts".</summary>
+    public static string Span(HalfCounts span) => span.ToSpanText() + (span.Value == HalfCounts.PerCount ? " count" : " counts");
+}

@@ -1,0 +1,86 @@
+using System.Diagnostics;
+using System.Globalization;
+using Generator.Cli.Changes;
+using Generator.Cli.Work;
+using Generator.Domain;
+using Generator.Library.Files;
+using Generator.Paperwork.Text;
+using Generator.Rules;
+using Generator.Rules.Judging;
+using Generator.Solver.Repairing;
+using Generator.Solver.Reworking;
+
+namespace Generator.Cli.Commands;
+
+/// <summary>The work of <c>generator repair</c>.</summary>
+internal static class RepairRun
+{
+    public static int Of(Desk desk, RepairAsked asked)
+    {
+        Outputs.Check(asked.Out);
+        Pairs.Check("repair", asked.Routine, asked.Brief);
+        var book = Inputs.Book(asked.Library);
+        var routine = Pairs.Routine("repair", asked.Routine, asked.Brief, book, desk);
+        var options = new RepairOptions { Keep = [.. asked.Keep.Select(k => k.In(routine)).Select(k => (k.First - 1, k.Last - 1))] };
+        options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? options.Time };
+        var result = Repair.Of(routine, book, options, new ChangeProgress(desk.Err).Report, desk.Stop);
+        if (result.Clash.Count > 0)
+        {
+            return Endings.Impossible(desk, result.Clash);
+        }
+
+        return result.Repaired is { } repaired ? Show(desk, asked, result, repaired) : Endings.OutOfTime(desk, "a repair");
+    }
+
+    private static int Show(Desk desk, RepairAsked asked, RepairResult result, Reworked repaired)
+    {
+        if (asked.Out is { } path)
+        {
+            Outputs.Write(path, repaired.Routine);
+        }
+
+        desk.Out.Write(asked.Json ? JsonText.Of(ChangeJson.Object(repaired, Standing(result))) : string.Concat(Lines(result, repaired).Select(l => l + "\n")));
+        var stopped = desk.Stop.IsCancellationRequested ? "Stopped; this is the best so far: " : string.Empty;
+        desk.Err.WriteLine($"{stopped}{Known(result)}");
+        if (asked.Out is not null)
+        {
+            desk.Err.WriteLine($"The routine is in {asked.Out}.");
+        }
+
+        return ExitCode.Good;
+    }
+
+    private static string Standing(RepairResult result) => result switch
+    {
+        { WasClean: true } => "nothing to repair",
+        { FewestProven: true } => "proven fewest",
+        { SmallerTried: true } => "smaller tried",
+        _ => "best found",
+    };
+
+    private static string Known(RepairResult result) => result switch
+    {
+        { WasClean: true } => "Nothing is unsafe or broken, so nothing changes.",
+        { FewestProven: true } => "No repair changes fewer moves.",
+        { SmallerTried: true } => "Fewer changes were tried before each fault, one after the other, and none of them was enough. That is no proof.",
+        _ => string.Create(CultureInfo.InvariantCulture, $"The search ended after {result.Elapsed.TotalSeconds:0.0} s and had not tried everything smaller: maybe fewer moves would do, with more --time."),
+    };
+
+    private static IEnumerable<string> Lines(RepairResult result, Reworked repaired)
+    {
+        var before = Audit.Of(repaired.Scene, repaired.Old);
+        IReadOnlyList<Finding> faults = [.. before.Findings.Where(f => f.Severity >= Severity.Broken)];
+        return
+        [
+            .. Page.Wrap("Repair: " + repaired.Routine.Brief.Title, Page.Width),
+            .. Page.Wrap(result.WasClean ? "Nothing is unsafe or broken." : ChangeLines.Sum(repaired.Change), Page.Width),
+            Page.Line('='),
+            .. faults.Count > 0 ? ["WRONG BEFORE"] : Array.Empty<string>(),
+            .. faults.SelectMany(f => Page.Hang("  ", $"at {f.Count.ToCountText()}, {(f.Move > 0 ? "move " + f.Move.ToString(CultureInfo.InvariantCulture) : "the whole")}, {f.Rule}: {f.Message}")),
+            .. repaired.Change.IsNothing ? [] : new[] { "CHANGES" },
+            .. ChangeLines.Of(repaired),
+            Page.Line('-'),
+            string.Create(CultureInfo.InvariantCulture, $"POINTS  {repaired.Verdict.Points}, {before.Points} before. Nothing is unsafe or broken."),
+        ];
+    }
+}

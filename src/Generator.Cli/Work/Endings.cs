@@ -1,0 +1,29 @@
+using Generator.Paperwork.Text;
+
+namespace Generator.Cli.Work;
+
+/// <summary>How a search without an answer ends, in words and exit code. Running out of time is never told as impossible.</summary>
+internal static class Endings
+{
+    public static int Impossible(Desk desk, IReadOnlyList<string> clash)
+    {
+        desk.Err.WriteLine("No routine can satisfy this brief. These clash:");
+        foreach (var statement in clash)
+        {
+            desk.Err.WriteLine("  - " + Page.Clean(statement));
+        }
+
+        desk.Err.WriteLine("  Maybe give up one of them.");
+        return ExitCode.Impossible;
+    }
+
+    /// <param name="desk">Where it is told.</param>
+    /// <param name="what">"a routine", "a repair".</param>
+    public static int OutOfTime(Desk desk, string what)
+    {
+        var why = desk.Stop.IsCancellationRequested ? "The search was stopped" : "Time ran out";
+        desk.Err.WriteLine($"{why} before there was {what}. Whether there is one is not known.");
+        desk.Err.WriteLine("  Maybe give it more with --time, try another --seed, or ask for less in the brief.");
+        return ExitCode.OutOfTime;
+    }
+}
