@@ -18,6 +18,11 @@ internal sealed class WindowSearch
     /// <summary>Beginnings with the same number of changes that are followed further, one after the other until something is found.</summary>
     private static readonly int[] Widths = [3, 12, 40];
 
+    /// <summary>The same for a routine of a few moves, where next to everything can be tried.</summary>
+    private static readonly int[] AllWidths = [3, 40, 4000];
+
+    private const int FewMoves = 6;
+
     /// <summary>The same where only counts may change.</summary>
     private static readonly int[] CountWidths = [8];
 
@@ -28,6 +33,9 @@ internal sealed class WindowSearch
     private readonly Action<Finish, int> found;
     private readonly CancellationToken stop;
     private int fewest = int.MaxValue;
+
+    /// <summary>Answers with more changes are not looked for.</summary>
+    private int most = int.MaxValue;
 
     /// <param name="ground">What the search shares.</param>
     /// <param name="guide">The old routine.</param>
@@ -51,7 +59,7 @@ internal sealed class WindowSearch
     {
         var once = new List<Strand>();
         Change(first, int.MaxValue, counts, once);
-        foreach (var width in counts ? CountWidths : Widths)
+        foreach (var width in counts ? CountWidths : guide.Old.Count <= FewMoves ? AllWidths : Widths)
         {
             var level = Best(once, width);
             for (var change = 2; change <= mostChanges && level.Count > 0 && !stop.IsCancellationRequested; change++)
@@ -65,10 +73,12 @@ internal sealed class WindowSearch
                 level = Best(next, width);
             }
 
-            if (stop.IsCancellationRequested)
+            if (stop.IsCancellationRequested || fewest == 0)
             {
                 break;
             }
+
+            most = fewest == int.MaxValue ? most : fewest - 1;
         }
 
         return fewest < int.MaxValue && !stop.IsCancellationRequested;
@@ -77,7 +87,7 @@ internal sealed class WindowSearch
     /// <summary>So many for each number of changed moves; once something was found, only those that can still end with fewer.</summary>
     private List<Strand> Best(List<Strand> strands, int width) =>
     [
-        .. strands.Where(s => fewest == int.MaxValue || s.Moves + 1 < fewest)
+        .. strands.Where(s => s.Moves <= most)
             .OrderByDescending(s => s.Next).ThenBy(s => s.Trail[^1].Track!.Min())
             .DistinctBy(s => (s.Next, s.Moves, Key(s.Trail[^1].State)))
             .GroupBy(s => s.Moves).OrderBy(g => g.Key)
@@ -100,7 +110,7 @@ internal sealed class WindowSearch
                     Follow(Retimed(node, move), move + 1, strand.Moves, next);
                 }
 
-                if (!counts && strand.Moves < fewest)
+                if (!counts && strand.Moves < most)
                 {
                     Replace(node, move, strand.Moves + 1, next);
                 }
@@ -203,6 +213,7 @@ internal sealed class WindowSearch
         if (!trail[^1].IsOpening && guide.EndAsWritten(ground.Scene, trail[^1]) is { } finish)
         {
             fewest = Math.Min(fewest, moves);
+            most = Math.Min(most, moves);
             found(finish, moves);
         }
 
@@ -220,6 +231,14 @@ internal sealed class WindowSearch
         foreach (var root in ground.Openings(placements))
         {
             yield return Tracked(root);
+        }
+
+        for (var a = 0; a < placements.Count && guide.Old.Count <= FewMoves; a++)
+        {
+            for (var start = 0; start <= LongestRetiming; start++)
+            {
+                yield return Tracked(ground.Opening(placements, a, start));
+            }
         }
     }
 

@@ -15,7 +15,7 @@ public class BadLineTests
         "paperwork", "paperwork r.json", "paperwork r.json --out", "paperwork nowhere.json --out .", "paperwork nowhere.json --out nowhere/papers", "paperwork - --brief - --out .",
         "paperwork r.json --out . --from 2027-13-01", "paperwork r.json --out . --from tomorrow", "paperwork r.json --out . --frames 23.976", "paperwork r.json --out . --guidance mars",
         "audit - --brief -", "audit nowhere.csv --seed 4", "audit r.json --brief nowhere.json", "library lst", "library list thro", "library list --all", "library show", "library show kick",
-        "library show swnig",
+        "library show swnig", "repair", "repair nowhere.json", "repair - --brief -", "repair r.csv --keep x", "repair r.csv --keep 5@9", "repair r.csv --time 0",
     ];
 
     [Fact]
