@@ -17,7 +17,10 @@ internal sealed class Aims
     /// <summary>With more attackers than this the floor is too full for all of them at once: some go out early, others come in late.</summary>
     private const int Crowd = 5;
 
-    public Aims(Scene scene, Repertoire repertoire)
+    /// <param name="scene">The brief.</param>
+    /// <param name="repertoire">What can be done.</param>
+    /// <param name="mayOut">Who may go out without having to; null for nobody.</param>
+    public Aims(Scene scene, Repertoire repertoire, bool[]? mayOut = null)
     {
         Scene = scene;
         var brief = scene.Brief;
@@ -31,6 +34,7 @@ internal sealed class Aims
         (LowMoves, HighMoves) = length.Moves is { } moves ? (moves - slack, moves + slack) : (0, int.MaxValue);
         Total = length.Counts is { } c ? 2 * c : length.Moves.GetValueOrDefault() * Pace;
         MustOut = [.. brief.Attackers.Select(a => brief.Ending is null || brief.Ending.Out.Contains(a.Name))];
+        MayOut = mayOut is null ? MustOut : [.. MustOut.Zip(mayOut, (must, may) => must || may)];
         Outs = MustOut.Count(o => o);
         Last = brief.Ending?.Last is { } last ? brief.Attackers.Select(a => a.Name).ToList().IndexOf(last) : -1;
         var spacing = Outs > Crowd ? 0.75 * Total / Outs : Math.Min(OutSpacing, 0.8 * Total / Math.Max(1, Outs));
@@ -60,6 +64,9 @@ internal sealed class Aims
 
     /// <summary>Who must be out at the end.</summary>
     public bool[] MustOut { get; }
+
+    /// <summary>Who may go out.</summary>
+    public bool[] MayOut { get; }
 
     /// <summary>How many must.</summary>
     public int Outs { get; }
@@ -140,7 +147,7 @@ internal sealed class Aims
                     return false;
                 }
             }
-            else if (!MustOut[a])
+            else if (!MayOut[a])
             {
                 return false;
             }

@@ -22,7 +22,8 @@ internal static class Draftsman
         return (routine, verdict);
     }
 
-    private static Routine RoutineOf(Scene scene, Finish finish)
+    /// <summary>The routine, not audited.</summary>
+    public static Routine RoutineOf(Scene scene, Finish finish)
     {
         var path = finish.Node.Path();
         var rows = path.Where(n => !n.IsOpening).Select(n => n.Row).ToArray();

@@ -310,13 +310,13 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
 
     private bool MayFinish(Node node, int a)
     {
-        if (!aims.MustOut[a])
+        if (!aims.MayOut[a])
         {
             return false;
         }
 
         var done = aims.OutsIn(node.State);
-        return thorough || (done < aims.Outs && aims.Progress(node.State) >= aims.OutTimes[done] - 24);
+        return thorough || (aims.MustOut[a] && done < aims.Outs && aims.Progress(node.State) >= aims.OutTimes[done] - 24);
     }
 
     private void NoTarget(Node node, Choice[] choices, List<Node> children)

@@ -11,11 +11,13 @@ internal sealed class Ground
     /// <summary>Moments at which the first move may start: at once, or after a turn or a change of stance.</summary>
     private static readonly int[] FirstStarts = [0, 2, 4];
 
-    public Ground(Scene scene)
+    /// <param name="scene">The brief.</param>
+    /// <param name="mayOut">Who may go out without having to; null for nobody.</param>
+    public Ground(Scene scene, bool[]? mayOut = null)
     {
         Scene = scene;
         Repertoire = new Repertoire(scene);
-        Aims = new Aims(scene, Repertoire);
+        Aims = new Aims(scene, Repertoire, mayOut);
         Least = BriefBound.Of(scene);
     }
 

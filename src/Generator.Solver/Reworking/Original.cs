@@ -11,19 +11,23 @@ namespace Generator.Solver.Reworking;
 /// </summary>
 internal sealed class Original
 {
-    private Original(Scene scene, Scene search, Routine routine, int gone, IReadOnlyList<OldMove> moves)
+    private Original(Scene scene, Scene search, Routine routine, int gone, IReadOnlyList<OldMove> moves, bool[] mayOut)
     {
+        MayOut = mayOut;
         (Scene, Search, Routine, Gone, Moves) = (scene, search, routine, gone, moves);
     }
 
     /// <summary>The brief that the answer is judged by.</summary>
     public Scene Scene { get; }
 
-    /// <summary>The same with what the search needs to be told: a length, and who goes out.</summary>
+    /// <summary>The same with what the search needs to be told: a length, and that nobody must go out where nobody is named.</summary>
     public Scene Search { get; }
 
     /// <summary>The old routine as a routine of the new brief; what cannot be taken over is left out.</summary>
     public Routine Routine { get; }
+
+    /// <summary>Who may go out without having to: everybody where the brief says nothing, else those who did.</summary>
+    public bool[] MayOut { get; }
 
     /// <summary>Moves left out because their attacker is no longer in it.</summary>
     public int Gone { get; }
@@ -49,7 +53,8 @@ internal sealed class Original
             new Scene(Searched(scene, steps), book),
             routine,
             old.Moves.Count - moves.Count,
-            [.. steps.Select((s, i) => new OldMove(s.Row, s.Index == 0 ? 0 : s.Gap, moves[i].Note))]);
+            [.. steps.Select((s, i) => new OldMove(s.Row, s.Index == 0 ? 0 : s.Gap, moves[i].Note))],
+            [.. Enumerable.Range(0, scene.Cast).Select(a => brief.Ending is null || (steps.Count > 0 && steps[^1].After.Attackers[a].OutAt >= 0))]);
     }
 
     /// <summary>
@@ -81,12 +86,10 @@ internal sealed class Original
     private static Brief Searched(Scene scene, IReadOnlyList<Step> steps)
     {
         var brief = scene.Brief;
-        var outs = steps.Count == 0 ? [] : brief.Attackers.Where((_, a) => steps[^1].After.Attackers[a].OutAt >= 0).Select(a => a.Name).ToList();
-        var wanted = brief.Ending?.Out ?? [];
         return brief with
         {
             Length = brief.Length ?? new Length(null, Math.Clamp(steps.Count, 1, 500), 2 + (steps.Count / 4)),
-            Ending = new Ending([.. brief.Attackers.Select(a => a.Name).Where(n => wanted.Contains(n) || outs.Contains(n))], brief.Ending?.Last),
+            Ending = brief.Ending ?? new Ending([], null),
         };
     }
 }

@@ -41,7 +41,7 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
             return true;
         }
 
-        var ground = new Ground(original.Search);
+        var ground = new Ground(original.Search, original.MayOut);
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         var windows = Lane.Start(() => Windows(ground, patient, ends));
         try
@@ -124,7 +124,7 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
 
     private void Take(Finish finish)
     {
-        var (routine, _) = Draftsman.Write(original.Search, finish);
+        var routine = Draftsman.RoutineOf(original.Search, finish);
         Take(routine with { Brief = original.Scene.Brief, Moves = Noted(routine.Moves) }, out _);
     }
 
