@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Generator.Domain;
 using Generator.Library.Reading;
 
@@ -7,7 +6,7 @@ namespace Generator.Library.Loading;
 /// <summary>The words by which files name attack lines: kind and side, <c>high-straight-left</c>; the kind alone stands for all three sides.</summary>
 public static class LineWords
 {
-    private static readonly FrozenDictionary<string, IReadOnlyList<AttackLine>> Lines = Build();
+    private static readonly Dictionary<string, IReadOnlyList<AttackLine>> Lines = Build();
 
     /// <summary>Every word, with and without side, in the order of kinds.</summary>
     public static IReadOnlyList<string> All { get; } = [.. Enum.GetValues<LineKind>().SelectMany(k => new[] { EnumWords.Of(k) }.Concat(Sides(k).Select(Of)))];
@@ -20,7 +19,7 @@ public static class LineWords
 
     private static IEnumerable<AttackLine> Sides(LineKind kind) => Enum.GetValues<LineSide>().Select(s => new AttackLine(kind, s));
 
-    private static FrozenDictionary<string, IReadOnlyList<AttackLine>> Build()
+    private static Dictionary<string, IReadOnlyList<AttackLine>> Build()
     {
         var lines = new Dictionary<string, IReadOnlyList<AttackLine>>(StringComparer.Ordinal);
         foreach (var kind in Enum.GetValues<LineKind>())
@@ -32,6 +31,6 @@ public static class LineWords
             }
         }
 
-        return lines.ToFrozenDictionary(StringComparer.Ordinal);
+        return lines;
     }
 }

@@ -70,7 +70,7 @@ internal static class RecordReading
     }
 
     /// <summary>A list as it stands, for checks that come after it was read; empty when it is no list, which was told then.</summary>
-    public static IReadOnlyList<(JToken Value, string Path)> EntriesAgain(this ObjectReader source, string field) =>
+    public static IReadOnlyList<Entry> EntriesAgain(this ObjectReader source, string field) =>
         source.Token(field) is JArray ? source.Entries(field) : [];
 
     /// <summary>A length in counts, whole or half ones, that must be there; null after a problem.</summary>

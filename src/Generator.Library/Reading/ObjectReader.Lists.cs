@@ -23,9 +23,9 @@ public sealed partial class ObjectReader
         var words = new List<T>();
         foreach (var (value, path) in Entries(field))
         {
-            if (WordOf<T>(value, path) is { } word)
+            if (WordOf(typeof(T), value, path) is { } word)
             {
-                words.Add(word);
+                words.Add((T)word);
             }
         }
 
@@ -40,12 +40,18 @@ public sealed partial class ObjectReader
         Series(field, count, quantity, whole: true)?.Select(n => (int)n).ToList();
 
     /// <summary>The entries of a list with their paths, for lists of mixed forms; empty when absent or no list (a problem).</summary>
-    public IReadOnlyList<(JToken Value, string Path)> Entries(string field)
+    public IReadOnlyList<Entry> Entries(string field)
     {
         var value = Token(field);
-        if (value is null or JArray)
+        if (value is null)
         {
-            return [.. (value ?? new JArray()).Select((v, i) => (v, PathOf(field) + "[" + i.ToString(CultureInfo.InvariantCulture) + "]"))];
+            return [];
+        }
+
+        if (value is JArray list)
+        {
+            var path = PathOf(field);
+            return [.. list.Select((v, i) => new Entry(v, path + "[" + i.ToString(CultureInfo.InvariantCulture) + "]"))];
         }
 
         Refuse(field, $"{FieldText.Of(value)} is not a list.", "Maybe put [ and ] round it.");
@@ -66,7 +72,15 @@ public sealed partial class ObjectReader
             return null;
         }
 
-        var numbers = entries.Select(e => NumberOf(e.Value, e.Path, quantity, whole)).OfType<decimal>().ToList();
+        var numbers = new List<decimal>(count);
+        foreach (var (value, path) in entries)
+        {
+            if (NumberOf(value, path, quantity, whole) is { } number)
+            {
+                numbers.Add(number);
+            }
+        }
+
         return numbers.Count == count ? numbers : null;
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Numerics;
 using Newtonsoft.Json.Linq;
 
@@ -77,7 +78,7 @@ public sealed partial class ObjectReader
 
     /// <summary>A word of an enumeration in kebab case; null when absent or after a problem.</summary>
     public T? Word<T>(string field)
-        where T : struct, Enum => Token(field) is { } value ? WordOf<T>(value, PathOf(field)) : null;
+        where T : struct, Enum => Token(field) is { } value ? (T?)WordOf(typeof(T), value, PathOf(field)) : null;
 
     /// <summary>A word of an enumeration that must be there; the first one after a problem.</summary>
     public T RequiredWord<T>(string field)
@@ -123,7 +124,12 @@ public sealed partial class ObjectReader
         }
 
         // A number too long for the range of decimal is out of any range here too.
-        var number = ((JValue)value).Value is BigInteger big ? (big.Sign > 0 ? decimal.MaxValue : decimal.MinValue) : value.Value<decimal>();
+        var number = ((JValue)value).Value switch
+        {
+            BigInteger big => big.Sign > 0 ? decimal.MaxValue : decimal.MinValue,
+            decimal fraction => fraction,
+            var other => Convert.ToDecimal(other, CultureInfo.InvariantCulture),
+        };
         if (!quantity.Allows(number))
         {
             Refuse(value, path, $"{FieldText.Of(value)} is not {quantity.Range}.", quantity.Advice);
@@ -139,15 +145,14 @@ public sealed partial class ObjectReader
         return number;
     }
 
-    private T? WordOf<T>(JToken value, string path)
-        where T : struct, Enum
+    private object? WordOf(Type type, JToken value, string path)
     {
-        if (value.Type == JTokenType.String && EnumWords.TryParse<T>(((string?)value)!, out var word))
+        if (value.Type == JTokenType.String && EnumWords.Find(type, ((string?)value)!) is { } word)
         {
             return word;
         }
 
-        var words = EnumWords.All<T>();
+        var words = EnumWords.All(type);
         Refuse(
             value,
             path,

@@ -12,7 +12,7 @@ public sealed partial class ObjectReader
 {
     private readonly JObject source;
     private readonly ProblemList problems;
-    private readonly SortedSet<string> known = new(StringComparer.Ordinal);
+    private readonly HashSet<string> known = new(StringComparer.Ordinal);
 
     public ObjectReader(JObject source, string path, string file, ProblemList problems)
     {
@@ -71,15 +71,16 @@ public sealed partial class ObjectReader
     {
         foreach (var property in source.Properties().Where(p => !known.Contains(p.Name)))
         {
+            var names = known.Order(StringComparer.Ordinal).ToList();
             var name = FieldText.Quote(property.Name);
-            var near = NearestWords.Of(property.Name, known.Where(k => !source.ContainsKey(k)), 1, typosOnly: true).Concat(NearestWords.Of(property.Name, known, 1)).FirstOrDefault();
+            var near = NearestWords.Of(property.Name, names.Where(k => !source.ContainsKey(k)), 1, typosOnly: true).Concat(NearestWords.Of(property.Name, names, 1)).FirstOrDefault();
             problems.Add(new Problem(
                 File,
                 LineOf(property),
                 FieldText.Path(PathOf(property.Name)),
                 FieldText.Of(property.Value),
                 $"There is no field {name} here.",
-                near is null ? NearestWords.OneOf(known) : $"Maybe \"{near}\" is meant."));
+                near is null ? NearestWords.OneOf(names) : $"Maybe \"{near}\" is meant."));
         }
     }
 
