@@ -30,8 +30,10 @@ public sealed record SearchSettings
 
     internal string ToParameters()
     {
+        // Ctrl-C is ours: the solver's own handler, one for all its searches, ends the process when one search is over and another goes on.
         var parts = new List<string>
         {
+            "catch_sigint_signal:false",
             string.Create(CultureInfo.InvariantCulture, $"max_time_in_seconds:{Math.Max(0.01, Time.TotalSeconds):0.###}"),
             string.Create(CultureInfo.InvariantCulture, $"num_workers:{Workers}"),
             string.Create(CultureInfo.InvariantCulture, $"random_seed:{Seed & 0x7fffffff}"),
