@@ -1,15 +1,18 @@
 using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Running;
 using Generator.Benchmarks;
+using Generator.Benchmarks.Coverage;
 using Generator.Benchmarks.Drafts;
 
-// draft: drafts the stored briefs and prints what that took; briefs: writes them anew; anything else: BenchmarkDotNet's own options.
+// draft: drafts the stored briefs and prints what that took; briefs: writes them anew; coverage: what of the library occurs in drafts; anything else: BenchmarkDotNet's own options.
 switch (args)
 {
     case ["draft", .. var rest]:
         return DraftRun.All(rest);
     case [DraftChild.Word, var file, var seconds, var mode]:
         return DraftChild.Run(file, seconds, mode);
+    case ["coverage", .. var rest]:
+        return CoverageRun.All(rest);
     case ["briefs"]:
         StoredBriefs.Write();
         return 0;
