@@ -12,7 +12,7 @@ namespace Generator.Benchmarks.Coverage;
 internal static class CoverageRun
 {
     /// <summary>Drafts in which a technique may be asked for before it counts as never occurring.</summary>
-    private const int Asks = 4;
+    private const int Asks = 6;
 
     public static int All(string[] args)
     {
@@ -78,7 +78,7 @@ internal static class CoverageRun
                 return true;
             }
 
-            var result = Drafting.Draft(CoverageBriefs.Asking(id, i), book, options with { Seed = 1 + i, Time = options.Time * (i + 1) });
+            var result = Drafting.Draft(CoverageBriefs.Asking(book.Techniques.First(t => string.Equals(t.BaseId, id, StringComparison.Ordinal)), book, i), book, options with { Seed = 1 + i, Time = options.Time * (1 + (i / 2)) });
             if (result.Routine is { } routine)
             {
                 tally.Add(routine, book);

@@ -61,6 +61,11 @@ internal static class DraftRun
         }
 
         desk.Err.WriteLine(Remark(desk, result, standing));
+        if (LeftOut(asked, routine.Brief, book) is { Length: > 0 } note)
+        {
+            desk.Err.WriteLine(note);
+        }
+
         if (asked.Out is not null)
         {
             desk.Err.WriteLine($"The routine is in {asked.Out}.");
@@ -68,6 +73,10 @@ internal static class DraftRun
 
         return ExitCode.Good;
     }
+
+    /// <summary>What the brief itself took out of the library, and where that is listed; nothing without a brief of the user's own.</summary>
+    private static string LeftOut(DraftAsked asked, Brief brief, Book book) =>
+        asked.Brief is { } path && AvailabilityLines.Short(new Availability(new Scene(brief, book))) is { Length: > 0 } note ? $"{note} See: generator library list --for {path}" : string.Empty;
 
     private static string Remark(Desk desk, DraftResult result, string standing)
     {

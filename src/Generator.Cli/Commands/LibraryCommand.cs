@@ -12,7 +12,9 @@ internal static class LibraryCommand
         {
             LibraryListCommand.Of(desk),
             LibraryShowCommand.Of(desk),
+            LibrarySearchCommand.Of(desk),
             LibraryCheckCommand.Of(desk),
+            LibraryAddCommand.Of(desk),
         };
         command.Example = "generator library show \"left hook\"";
         command.SetAction(parsed =>

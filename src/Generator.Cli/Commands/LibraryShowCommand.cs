@@ -1,10 +1,12 @@
 using System.CommandLine;
 using Generator.Cli.Options;
 using Generator.Cli.Work;
+using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Reading;
 using Generator.Library.Words;
 using Generator.Paperwork.Text;
+using Generator.Rules.Connecting;
 
 namespace Generator.Cli.Commands;
 
@@ -16,7 +18,7 @@ internal static class LibraryShowCommand
         var name = new Argument<string>("NAME") { Description = "Id, name or notebook word of a technique, attack or reaction; the side may stand before or after it." };
         CommonOptions.RefuseOptions(name);
         var library = CommonOptions.Library();
-        var command = new HouseCommand("show", "Shows one record whole: how long it takes, what it needs, what follows, how it is kept safe.") { name, library };
+        var command = new HouseCommand("show", "Shows one record whole: how long it takes, what it needs, what comes before and after, how it is kept safe.") { name, library };
         command.Example = "generator library show \"parry down left\"";
         command.SetAction(parsed =>
         {
@@ -33,7 +35,7 @@ internal static class LibraryShowCommand
         var (technique, attack, reaction) = (finder.Technique(word), finder.Attack(word), finder.Reaction(word));
         IReadOnlyList<string> cards =
         [
-            .. technique.Found.DistinctBy(t => t.BaseId, StringComparer.Ordinal).Select(t => LibraryCard.Of(t, book)),
+            .. Techniques(technique.Found, book),
             .. attack.Found.DistinctBy(a => a.BaseId, StringComparer.Ordinal).Select(a => LibraryCard.Of(a, book)),
             .. reaction.Found.Select(r => LibraryCard.Of(r, book)),
         ];
@@ -47,5 +49,12 @@ internal static class LibraryShowCommand
         throw new RefusedException(
             $"generator library show: {(technique.IsTooWide ? $"{FieldText.Quote(word)} stands for too much" : $"there is no {FieldText.Quote(word)} in the library")}.",
             shown.Count > 0 ? $"Maybe one of these is meant: {string.Join(", ", shown)}." : "Maybe generator library list shows the word.");
+    }
+
+    /// <summary>The cards of techniques, with what may come before and after.</summary>
+    private static IEnumerable<string> Techniques(IReadOnlyList<Technique> found, Book book)
+    {
+        var neighbours = new Lazy<Neighbours>(() => new Neighbours(book));
+        return found.DistinctBy(t => t.BaseId, StringComparer.Ordinal).Select(t => LibraryCard.Of(t, book) + LibraryNeighbours.Of(t, neighbours.Value));
     }
 }

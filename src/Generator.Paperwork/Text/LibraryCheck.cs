@@ -27,12 +27,15 @@ public static class LibraryCheck
         }
         else
         {
-            lines.Add($"DEAD ENDS  {Words.Number(connections.DeadEnds.Count)}; the above does not hold for these");
-            lines.AddRange(connections.DeadEnds.Take(MostListed).SelectMany(End));
+            lines.AddRange(Ends(connections.DeadEnds));
         }
 
         return string.Concat(lines.Select(l => l + "\n"));
     }
+
+    /// <summary>Dead ends, the first of them one by one.</summary>
+    internal static IEnumerable<string> Ends(IReadOnlyList<DeadEnd> ends) =>
+        [$"DEAD ENDS  {Words.Number(ends.Count)}{(ends.Count > MostListed ? $", of which {Words.Number(MostListed)}" : string.Empty)}", .. ends.Take(MostListed).SelectMany(End)];
 
     /// <summary>For every line and side that an attack has: how many techniques of each family answer it.</summary>
     private static IEnumerable<string> Lines(Book book)

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Library;
+using Generator.Library.Words;
 
 namespace Generator.Paperwork.Text;
 
@@ -10,12 +11,16 @@ public static class LibraryList
     public static IReadOnlyList<string> Parts { get; } = [.. Enum.GetValues<Family>().Select(Words.Of), "attack", "reaction"];
 
     /// <summary>The list, or one part of it; null part is all.</summary>
-    public static string Of(Book book, string? part)
+    public static string Of(Book book, string? part) => Of(book, part, static _ => true, all: true);
+
+    /// <summary>The techniques that are taken, by family; attacks and reactions as well when <paramref name="all"/>.</summary>
+    public static string Of(Book book, string? part, Func<Technique, bool> takes, bool all)
     {
         var text = Enum.GetValues<Family>()
-            .Select(f => (Part: Words.Of(f), Rows: Rows(book.Techniques.Where(t => t.Family == f).Select(t => (t.BaseId, t.Name, t.Side, t.Aliases)))))
+            .Select(f => (Part: Words.Of(f), Rows: Rows(book.Techniques.Where(t => t.Family == f && takes(t)).Select(t => (t.BaseId, t.Name, t.Side, t.Aliases)))))
             .Append((Part: "attack", Rows: Rows(book.Attacks.Select(a => (a.BaseId, a.Name, a.Side, a.Aliases)))))
             .Append((Part: "reaction", Rows: Rows(book.Reactions.Select(r => (r.Id, r.Name, (Side?)null, r.Aliases)))))
+            .Where(p => all || p.Part is not ("attack" or "reaction"))
             .Where(p => part is null || string.Equals(p.Part, part, StringComparison.Ordinal))
             .SelectMany(p => Part(p.Part, p.Rows));
         return string.Concat(text.Select(l => l + "\n"));
@@ -28,6 +33,10 @@ public static class LibraryList
         return $"{Both(book.Techniques.Select(t => t.BaseId))} techniques ({Words.Number(book.Techniques.Count)} with both sides), {Both(book.Attacks.Select(a => a.BaseId))} attacks "
             + $"({Words.Number(book.Attacks.Count)} with both sides), {Words.Number(book.Reactions.Count)} reactions, {Words.Number(book.Stances.Stances.Count)} stances";
     }
+
+    /// <summary>What a search found, best first.</summary>
+    public static string Of(IReadOnlyList<LibrarySearch.Hit> hits) =>
+        string.Concat(hits.SelectMany(h => Page.Row(2, (h.Id, 26), (h.Kind, 9), (h.Name, 26), (string.Join(", ", h.Aliases), 31))).Select(l => l + "\n"));
 
     private static IEnumerable<string> Part(string part, List<(string Id, string Name, string Aliases)> rows) =>
         [$"{part.ToUpperInvariant()} ({Words.Number(rows.Count)})", .. rows.SelectMany(r => Page.Row(2, (r.Id, 26), (r.Name, 32), (r.Aliases, 36))), string.Empty];

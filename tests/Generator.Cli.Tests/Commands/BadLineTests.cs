@@ -16,6 +16,8 @@ public class BadLineTests
         "paperwork r.json --out . --from 2027-13-01", "paperwork r.json --out . --from tomorrow", "paperwork r.json --out . --frames 23.976", "paperwork r.json --out . --guidance mars",
         "audit - --brief -", "audit nowhere.csv --seed 4", "audit r.json --brief nowhere.json", "library lst", "library list thro", "library list --all", "library show", "library show kick",
         "library show swnig", "repair", "repair nowhere.json", "repair - --brief -", "repair r.csv --keep x", "repair r.csv --keep 5@9", "repair r.csv --time 0",
+        "library list --limb tail", "library list --needs foldde", "library list --skill expert", "library list --weight 6", "library list --for nowhere.brief.json",
+        "library search", "library search qqqqqq", "library add", "library add nowhere.json",
     ];
 
     [Fact]

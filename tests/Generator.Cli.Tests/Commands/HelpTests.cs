@@ -13,6 +13,8 @@ public class HelpTests
     [InlineData("help-library", "library", "-h")]
     [InlineData("help-library-list", "library", "list", "--help")]
     [InlineData("help-library-show", "library", "show", "--help")]
+    [InlineData("help-library-search", "library", "search", "--help")]
+    [InlineData("help-library-add", "library", "add", "--help")]
     [InlineData("help-library-check", "library", "check", "--help")]
     public void Every_command_has_a_page_with_an_example(string golden, params string[] args)
     {

@@ -1,0 +1,80 @@
+using Generator.Domain;
+
+namespace Generator.Rules;
+
+/// <summary>
+/// What skill, limits, wardrobe, floor and tempo of a brief take out of the library, each with the reason. A technique is out when neither side of it
+/// is possible with any attacker; an attack or a reaction when no attacker can perform it.
+/// </summary>
+public sealed class Availability
+{
+    private readonly Scene scene;
+
+    public Availability(Scene scene)
+    {
+        this.scene = scene;
+        var book = scene.Book;
+        Techniques = [.. OutOf(book.Techniques.Select((t, i) => (t.BaseId, Why(i))))];
+        Attacks = [.. OutOf(book.Attacks.Select((a, i) => (a.BaseId, Nobody(who => WhyNotAttack(i, who)))))];
+        Reactions = [.. OutOf(book.Reactions.Select((r, i) => (r.Id, Nobody(who => scene.Able.WhyNotReaction(i, who)))))];
+    }
+
+    /// <summary>Techniques that are out: base id and reason, in the order of the book.</summary>
+    public IReadOnlyList<(string Id, string Reason)> Techniques { get; }
+
+    public IReadOnlyList<(string Id, string Reason)> Attacks { get; }
+
+    public IReadOnlyList<(string Id, string Reason)> Reactions { get; }
+
+    private static IEnumerable<(string Id, string Reason)> OutOf(IEnumerable<(string Id, string? Reason)> all) =>
+        all.GroupBy(p => p.Id, StringComparer.Ordinal).Where(g => g.All(p => p.Reason is not null)).Select(g => (g.Key, g.First().Reason!));
+
+    private string? Why(int index)
+    {
+        var technique = scene.Book.Techniques[index];
+        if (scene.Able.WhyNotTechnique(index) is { } hero)
+        {
+            return hero;
+        }
+
+        if (TooFast(technique.Name, technique.Length, technique.FewestSeconds) is { } fast)
+        {
+            return fast;
+        }
+
+        return technique.HasNoTarget ? null : Nobody(who => scene.Able.WhyNotOn(index, who) ?? NoReaction(technique, who));
+    }
+
+    private string? WhyNotAttack(int index, int who)
+    {
+        var attack = scene.Book.Attacks[index];
+        return scene.Able.WhyNotAttack(index, who) ?? TooFast(attack.Name, attack.Length, attack.FewestSeconds);
+    }
+
+    private string? NoReaction(Technique technique, int who)
+    {
+        var reasons = technique.Reactions.Select(r => scene.Able.WhyNotReaction(scene.Book.ReactionIndex(r), who)).ToList();
+        return reasons.Count > 0 && reasons.TrueForAll(r => r is not null) ? reasons[0] : null;
+    }
+
+    /// <summary>The reason of the first attacker when every attacker has one.</summary>
+    private string? Nobody(Func<int, string?> why)
+    {
+        string? first = null;
+        for (var who = 0; who < scene.Cast; who++)
+        {
+            if (why(who) is not { } reason)
+            {
+                return null;
+            }
+
+            first ??= reason;
+        }
+
+        return first;
+    }
+
+    private string? TooFast(string what, HalfCounts length, decimal fewest) => scene.Brief.Tempo.Allows(length, fewest)
+        ? null
+        : $"{Words.Cap(what)} takes {Words.Seconds(fewest)} at least; at {scene.Brief.Tempo.CountsPerMinute} counts a minute its {Words.Counts(length.Value)} last {Words.Seconds(scene.Brief.Tempo.SecondsIn(length))}";
+}

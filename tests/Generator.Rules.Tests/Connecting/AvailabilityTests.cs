@@ -1,0 +1,61 @@
+using Generator.Domain;
+using Generator.Library;
+
+namespace Generator.Rules.Tests.Connecting;
+
+public sealed class AvailabilityTests
+{
+    private static readonly Book Book = LibraryLoader.LoadBundled().Value!;
+
+    [Fact]
+    public void Stunt_performers_on_mats_have_the_whole_library() => Assert.Empty(Of(Given()).Techniques.Concat(Of(Given()).Attacks).Concat(Of(Given()).Reactions));
+
+    [Fact]
+    public void A_hard_floor_takes_every_fall_and_says_why()
+    {
+        var left = Of(Given() with { Floor = new FloorPlan { Surface = Surface.Hard } });
+        var falls = Book.Reactions.Where(r => r.Surface == SurfaceNeed.Mat).Select(r => r.Id);
+        Assert.Equal(falls.Order(StringComparer.Ordinal), left.Reactions.Select(r => r.Id).Order(StringComparer.Ordinal));
+        Assert.Contains(left.Techniques, t => t is { Id: "hip-throw", Reason: "Thrown over needs mats or a sprung floor with pads, the floor is hard" });
+        Assert.Contains(left.Techniques, t => t.Id == "knocked-down");
+        Assert.DoesNotContain(left.Techniques, t => t.Id == "cross");
+    }
+
+    [Fact]
+    public void A_limit_that_only_one_attacker_has_takes_nothing_and_one_that_all_have_does()
+    {
+        AttackerPart Limited(string name) => new() { Name = name, Skill = Skill.Stunt, Limits = ["no-back-fall"] };
+        Assert.Empty(Of(Given() with { Attackers = [Limited("Bruno"), new AttackerPart { Name = "Wanda", Skill = Skill.Stunt }] }).Reactions);
+        var left = Of(Given() with { Attackers = [Limited("Bruno"), Limited("Wanda")] });
+        Assert.Equal(Book.Reactions.Where(r => r.Fall == FallClass.Back).Select(r => r.Id), left.Reactions.Select(r => r.Id));
+        Assert.Contains(left.Techniques, t => t.Id == "finishing-push-kick" && t.Reason.Contains("Bruno must not take (no-back-fall)", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_novice_hero_keeps_what_novices_can_do()
+    {
+        var left = Of(Given() with { Hero = new HeroPart { Name = "Ines", Skill = Skill.Novice } }).Techniques.Select(t => t.Id).ToHashSet(StringComparer.Ordinal);
+        Assert.All(Book.Techniques, t => Assert.True(t.HeroSkill == Skill.Novice || left.Contains(t.BaseId), t.Id));
+        Assert.DoesNotContain("outside-block", left);
+    }
+
+    [Fact]
+    public void A_hurt_left_hand_leaves_the_right_sides()
+    {
+        var left = Of(Given() with { Hero = new HeroPart { Name = "Ines", Skill = Skill.Stunt, Limits = ["no-left-hand"] } }).Techniques.Select(t => t.Id).ToList();
+        Assert.DoesNotContain("outside-block", left);
+        Assert.Contains("wedge", left);
+    }
+
+    [Fact]
+    public void A_fast_tempo_takes_what_needs_its_time()
+    {
+        var left = Of(Given() with { Tempo = new Tempo(140) });
+        Assert.Contains(left.Techniques, t => t.Id == "spinning-back-kick" && t.Reason.Contains("at 140 counts a minute", StringComparison.Ordinal));
+        Assert.DoesNotContain(left.Techniques, t => t.Id == "elbow-cover");
+    }
+
+    private static Brief Given() => new() { Attackers = [new AttackerPart { Name = "Bruno", Skill = Skill.Stunt }] };
+
+    private static Availability Of(Brief brief) => new(new Scene(brief, Book));
+}
