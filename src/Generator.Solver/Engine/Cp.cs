@@ -6,6 +6,8 @@ namespace Generator.Solver.Engine;
 public sealed class Cp
 {
     private readonly Dictionary<long, IntVar> constants = [];
+    private readonly Dictionary<(int Variable, long Value), BoolVar> orders = [];
+    private readonly Dictionary<int, (long Low, long High)> ranges = [];
 
     public CpModel Model { get; } = new();
 
@@ -43,8 +45,8 @@ public sealed class Cp
     /// <summary>The values in which at least one row fits every variable's range; a table of none makes the model infeasible.</summary>
     public void Table(IReadOnlyList<IntVar> variables, IEnumerable<long[]> rows)
     {
-        var ranges = variables.Select(Range).ToArray();
-        var fitting = rows.Where(row => Fits(row, ranges)).ToList();
+        var limits = variables.Select(Range).ToArray();
+        var fitting = rows.Where(row => Fits(row, limits)).ToList();
         if (fitting.Count == 0)
         {
             Model.AddBoolOr([]);
@@ -113,6 +115,36 @@ public sealed class Cp
         Model.Add(variable != value).OnlyEnforceIf(literal.Not());
         return literal;
     }
+
+    /// <summary>The literal that is true exactly when the variable is at most the value; one and the same for every asker.</summary>
+    public BoolVar UpTo(IntVar variable, long value)
+    {
+        if (!ranges.TryGetValue(variable.Index, out var range))
+        {
+            ranges[variable.Index] = range = Range(variable);
+        }
+
+        if (value < range.Low || value >= range.High)
+        {
+            return value < range.Low ? False : True;
+        }
+
+        if (!orders.TryGetValue((variable.Index, value), out var literal))
+        {
+            literal = Bool("upto");
+            Model.Add(variable <= value).OnlyEnforceIf(literal);
+            Model.Add(variable > value).OnlyEnforceIf(literal.Not());
+            orders[(variable.Index, value)] = literal;
+        }
+
+        return literal;
+    }
+
+    /// <summary>The literal is the constant that always holds.</summary>
+    public bool IsTrue(ILiteral literal) => literal.GetIndex() == True.GetIndex() || literal.GetIndex() == False.Not().GetIndex();
+
+    /// <summary>The literal is the constant that never holds.</summary>
+    public bool IsFalse(ILiteral literal) => literal.GetIndex() == False.GetIndex() || literal.GetIndex() == True.Not().GetIndex();
 
     /// <summary>A literal that is true exactly when <paramref name="left"/> is at most <paramref name="right"/>.</summary>
     public BoolVar AtMost(LinearExpr left, LinearExpr right, string name)

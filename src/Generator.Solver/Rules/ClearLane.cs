@@ -13,8 +13,8 @@ public sealed class ClearLane : RuleModule
     public override void Post(MoveModel model)
     {
         var settle = model.Scene.Settle;
-        var standing = FloorParts.LandingLimits(settle.LaneBeside.Value);
-        var falling = FloorParts.LandingLimits(settle.LaneBesideFall.Value);
+        var standing = FloorSteps.Landings(settle.LaneBeside.Value);
+        var falling = FloorSteps.Landings(settle.LaneBesideFall.Value);
         foreach (var slot in model.Slots)
         {
             var sends = model.ReactionIs(slot, r => r.Sends, $"sends[{slot.Index}]");
@@ -23,18 +23,17 @@ public sealed class ClearLane : RuleModule
             var walks = model.ReactionIs(slot, r => r.Sends && r.Fall is FallClass.None or FallClass.ToKnee, $"walksoff[{slot.Index}]");
             var edge = FloorParts.Edge(model, slot.TargetAfter.Bearing, $"edge[{slot.Index}]");
             model.Cp.Model.Add(slot.TargetAfter.Distance <= edge).OnlyEnforceIf(stays);
-            var lands = FloorParts.Tens(model, slot.TargetAfter.Distance, $"landstens[{slot.Index}]");
             for (var a = 0; a < model.Cast; a++)
             {
                 if (!ReferenceEquals(sends, model.Cp.False))
                 {
-                    Pass(model, slot, a, lands, walks, falls, standing, falling);
+                    Pass(model, slot, a, walks, falls, standing, falling);
                 }
             }
         }
     }
 
-    private static void Pass(MoveModel model, SlotVars slot, int a, IntVar lands, BoolVar walks, BoolVar falls, long[] standing, long[] falling)
+    private static void Pass(MoveModel model, SlotVars slot, int a, BoolVar walks, BoolVar falls, IReadOnlyList<FloorStep> standing, IReadOnlyList<FloorStep> falling)
     {
         var cp = model.Cp;
         var other = slot.Before.Attackers[a];
@@ -46,17 +45,16 @@ public sealed class ClearLane : RuleModule
         var name = $"lane[{slot.Index},{a}]";
         var entered = cp.AtMost(model.Entrances[a], slot.Start, name + ".entered");
         var apart = FloorParts.Apart(model, slot.TargetAfter.Bearing, other.Bearing, name + ".apart");
-        var tens = FloorParts.Tens(model, other.Distance, name + ".tens");
         var gone = FloorParts.Gone(model, slot.Index, a);
         Limit(walks, standing, ".walks");
         Limit(falls, falling, ".falls");
 
-        void Limit(BoolVar when, long[] limits, string what)
+        void Limit(BoolVar when, IReadOnlyList<FloorStep> steps, string what)
         {
             if (!ReferenceEquals(when, cp.False))
             {
-                var limit = FloorParts.LookUp(model, limits, apart, tens, name + what);
-                cp.Model.Add((LinearExpr)lands + 1 <= limit).OnlyEnforceIf([when, slot.Targets[a].Not(), entered, other.Controlled.Not(), other.Gripping.Not(), .. gone.Select(g => g.Not())]);
+                var counts = cp.And(name + what, [when, slot.Targets[a].Not(), entered, other.Controlled.Not(), other.Gripping.Not(), .. gone.Select(g => g.Not())]);
+                FloorParts.Keep(model, steps, true, apart, other.Distance, slot.TargetAfter.Distance, counts);
             }
         }
     }

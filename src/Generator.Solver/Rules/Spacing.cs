@@ -65,20 +65,14 @@ public sealed class Spacing : RuleModule
             [slot.HasAttack, slot.Targets[a].Not(), other.Active, ready, entered], name);
     }
 
-    /// <summary>Two places are far enough apart: for each angle and place of the second, the first is nearer or farther than a stretch of its ray.</summary>
+    /// <summary>Two places are far enough apart: for each angle and place of the second, the first stands inside or outside of it by a step.</summary>
     private static void Keep(MoveModel model, IntVar apart, IntVar first, IntVar second, ILiteral[] when, string name)
     {
         var cp = model.Cp;
-        var one = FloorParts.Tens(model, first, name + ".one");
-        var other = FloorParts.Tens(model, second, name + ".other");
-        var begins = FloorParts.LookUp(model, Nearest(model), apart, other, name + ".from");
-        var ends = FloorParts.LookUp(model, Farthest(model), apart, other, name + ".to");
-        var nearer = cp.Bool(name + ".nearer");
-        cp.Model.Add((LinearExpr)one + 1 <= begins).OnlyEnforceIf([.. when, nearer]);
-        cp.Model.Add((LinearExpr)one >= ends + 1).OnlyEnforceIf([.. when, nearer.Not()]);
+        var counts = when.Length > 0 ? cp.And(name + ".counts", when) : cp.True;
+        var inside = cp.Bool(name + ".inside");
+        var spacing = model.Scene.Settle.Spacing.Value;
+        FloorParts.Keep(model, FloorSteps.Inside(spacing), true, apart, second, first, counts, inside);
+        FloorParts.Keep(model, FloorSteps.Outside(spacing), false, apart, second, first, counts, inside.Not());
     }
-
-    private static long[] Nearest(MoveModel model) => FloorParts.Stretches(model.Scene.Settle.Spacing.Value, nearest: true);
-
-    private static long[] Farthest(MoveModel model) => FloorParts.Stretches(model.Scene.Settle.Spacing.Value, nearest: false);
 }
