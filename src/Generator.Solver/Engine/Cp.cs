@@ -86,11 +86,10 @@ public sealed class Cp
             return picked;
         }
 
-        Model.Add(picked == Sum(literals, classes.Select(c => (long)c)));
         foreach (var group in Enumerable.Range(0, literals.Count).GroupBy(i => classes[i]))
         {
             var isClass = Is(picked, group.Key, $"{name}={group.Key}");
-            Model.Add(Sum(group.Select(i => literals[i])) == isClass);
+            Model.AddExactlyOne([.. group.Select(i => literals[i]), isClass.Not()]);
         }
 
         return picked;

@@ -13,6 +13,7 @@ namespace Generator.Solver.Filling;
 public sealed class MoveModel
 {
     private readonly List<(string Rule, LinearExpr Points)> points = [];
+    private readonly Dictionary<(int, int, string), BoolVar> anys = [];
 
     public MoveModel(Scene scene, Vocabulary vocabulary, MoveModelOptions options)
     {
@@ -154,8 +155,9 @@ public sealed class MoveModel
         }
     }
 
-    private BoolVar Any(BoolVar[] literals, IEnumerable<int> chosen, string name)
+    private BoolVar Any(BoolVar[] literals, IEnumerable<int> fitting, string name)
     {
+        var chosen = fitting.ToArray();
         var some = chosen.Select(i => literals[i]).ToArray();
         if (some.Length == 0)
         {
@@ -167,8 +169,14 @@ public sealed class MoveModel
             return some[0];
         }
 
-        var any = Cp.Bool(name);
-        Cp.Model.Add(Cp.Sum(some) == any);
+        var key = (literals[0].GetIndex(), some.Length, new string([.. chosen.Select(i => (char)i)]));
+        if (!anys.TryGetValue(key, out var any))
+        {
+            any = Cp.Bool(name);
+            Cp.Model.AddExactlyOne([.. some, any.Not()]);
+            anys[key] = any;
+        }
+
         return any;
     }
 }
