@@ -24,6 +24,9 @@ public sealed class CpSession : IDisposable
 
     public TimeSpan Elapsed { get; private set; }
 
+    /// <summary>Deterministic work done, in the unit of <see cref="SearchSettings.Work"/>.</summary>
+    public double Work { get; private set; }
+
     /// <summary>Solves the model.</summary>
     /// <param name="settings">Parameters.</param>
     /// <param name="onSolution">Called with a reader of values at every better solution; must return fast.</param>
@@ -43,6 +46,7 @@ public sealed class CpSession : IDisposable
         var status = solver.Solve(model, callback);
         watch.Change(Timeout.Infinite, Timeout.Infinite);
         Elapsed = clock.Elapsed;
+        Work = solver.Response?.DeterministicTime ?? 0;
         callback.Rethrow();
         Answer = status switch
         {

@@ -13,7 +13,7 @@ namespace Generator.Solver.Filling;
 public sealed class MoveModel
 {
     private readonly List<(string Rule, LinearExpr Points)> points = [];
-    private readonly Dictionary<(int, int, string), BoolVar> anys = [];
+    private readonly Dictionary<(int Row, char What, string Chosen), BoolVar> anys = [];
 
     public MoveModel(Scene scene, Vocabulary vocabulary, MoveModelOptions options)
     {
@@ -109,15 +109,15 @@ public sealed class MoveModel
 
     /// <summary>A literal that is true when one of the uses that fit is chosen.</summary>
     public BoolVar UseIs(SlotVars slot, Func<Use, bool> fits, string name) =>
-        Any(slot.Uses, Enumerable.Range(0, Vocabulary.Uses.Count).Where(u => fits(Vocabulary.Uses[u])), name);
+        Any(slot, 'u', slot.Uses, Enumerable.Range(0, Vocabulary.Uses.Count).Where(u => fits(Vocabulary.Uses[u])), name);
 
     /// <summary>A literal that is true when one of the reactions that fit is chosen.</summary>
     public BoolVar ReactionIs(SlotVars slot, Func<Reaction, bool> fits, string name) =>
-        Any(slot.Reactions, Enumerable.Range(0, Vocabulary.Reactions.Count).Where(r => fits(Scene.Book.Reactions[Vocabulary.Reactions[r]])), name);
+        Any(slot, 'r', slot.Reactions, Enumerable.Range(0, Vocabulary.Reactions.Count).Where(r => fits(Scene.Book.Reactions[Vocabulary.Reactions[r]])), name);
 
     /// <summary>A literal that is true when one of the attacks that fit is chosen.</summary>
     public BoolVar AttackIs(SlotVars slot, Func<Attack, bool> fits, string name) =>
-        Any(slot.Attacks, Enumerable.Range(0, Vocabulary.Attacks.Count).Where(k => fits(Scene.Book.Attacks[Vocabulary.Attacks[k]])), name);
+        Any(slot, 'k', slot.Attacks, Enumerable.Range(0, Vocabulary.Attacks.Count).Where(k => fits(Scene.Book.Attacks[Vocabulary.Attacks[k]])), name);
 
     /// <summary>A value of the target; equal to <paramref name="none"/> in a row without one.</summary>
     public IntVar OfTarget(SlotVars slot, Func<AttackerVars, IntVar> what, long none, string name)
@@ -155,7 +155,7 @@ public sealed class MoveModel
         }
     }
 
-    private BoolVar Any(BoolVar[] literals, IEnumerable<int> fitting, string name)
+    private BoolVar Any(SlotVars slot, char what, BoolVar[] literals, IEnumerable<int> fitting, string name)
     {
         var chosen = fitting.ToArray();
         var some = chosen.Select(i => literals[i]).ToArray();
@@ -169,7 +169,7 @@ public sealed class MoveModel
             return some[0];
         }
 
-        var key = (literals[0].GetIndex(), some.Length, new string([.. chosen.Select(i => (char)i)]));
+        var key = (slot.Index, what, new string([.. chosen.Select(i => (char)i)]));
         if (!anys.TryGetValue(key, out var any))
         {
             any = Cp.Bool(name);

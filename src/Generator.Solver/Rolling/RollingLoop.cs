@@ -111,8 +111,8 @@ public sealed class RollingLoop
         DecisionOrder.Post(model, seed);
         model.Cp.Model.Minimize((model.Points * 3) + (ends ? Google.OrTools.Sat.LinearExpr.Constant(0) : WindowAims.Of(model, plan, horizon)));
         using var session = new CpSession(model.Cp.Model);
-        session.Solve(new SearchSettings { Time = TimeSpan.FromSeconds(20), Work = ends ? 2 : 0.4, Seed = seed, Bare = true, Linear = false, OwnOrder = true }, null, stop);
-        Trace?.Invoke($"rows {draft?.Rows.Count ?? 0}+{rows}{(ends ? " ends" : string.Empty)} time {draft?.State.Time ?? 0}: {session.Answer}, objective {session.Objective}, {session.Elapsed.TotalMilliseconds:0} ms, plan {string.Join(' ', plan.Exchanges.Select(e => $"{e.Attacker}x{e.Moves}{(e.PutsOut ? "!" : string.Empty)}"))}");
+        session.Solve(new SearchSettings { Time = TimeSpan.FromSeconds(20), Work = ends ? 0.5 : 0.3, Seed = seed, Bare = true, Linear = false, OwnOrder = true }, null, stop);
+        Trace?.Invoke($"rows {draft?.Rows.Count ?? 0}+{rows}{(ends ? " ends" : string.Empty)} time {draft?.State.Time ?? 0} out {draft?.State.Attackers.Count(a => a.Posture == Posture.Out)} {draft?.Score.MemoryOf("setbacks")}: {session.Answer}, objective {session.Objective}, {session.Elapsed.TotalMilliseconds:0} ms, {session.Work:0.00} work, plan {string.Join(' ', plan.Exchanges.Select(e => $"{e.Attacker}x{e.Moves}{(e.PutsOut ? "!" : string.Empty)}"))}");
         return session.HasSolution ? Commit(draft, model, session, ends) : null;
     }
 
@@ -136,8 +136,14 @@ public sealed class RollingLoop
     }
 
     /// <summary>About three rows, cut where the next exchange begins if it begins there or shortly before.</summary>
-    private static int Kept(IReadOnlyList<Row> rows)
+    private int Kept(IReadOnlyList<Row> rows)
     {
+        // What the brief asks for and has come about stays: left to the next window it would be put off for ever.
+        if (Enumerable.Range(0, rows.Count).LastOrDefault(i => IsWanted(rows[i]), -1) is var wanted && wanted >= 2)
+        {
+            return wanted + 1;
+        }
+
         for (var cut = Math.Min(rows.Count - 1, 4); cut >= 2; cut--)
         {
             if (rows[cut].Attack >= 0 || rows[cut].Attacker != rows[cut - 1].Attacker)
@@ -149,6 +155,10 @@ public sealed class RollingLoop
         return Math.Min(3, rows.Count);
     }
 
+    private bool IsWanted(Row row) => row.Technique >= 0 && scene.Book.Techniques[row.Technique] is var technique
+        && (technique.Family == Family.Setback || technique is { Family: Family.Pause, Recovery: false } || IsNamed(technique)
+            || (row.Reaction >= 0 && scene.Book.Reactions[row.Reaction].Posture == Posture.Out));
+
     /// <summary>Solver and audit must say the same of these rows, to the point.</summary>
     private void Agree(Draft? before, Draft after, MoveModel model, CpSession session, bool ends)
     {
@@ -158,7 +168,7 @@ public sealed class RollingLoop
         if (score.Forbidden > 0 || counted != solved)
         {
             var routine = after.ToRoutine(scene);
-            var words = Audit.Of(scene, routine).Findings.Where(f => f.Severity >= Severity.Rough).Select(f => $"{f.Rule} at move {f.Move}");
+            var words = Audit.Of(scene, routine).Findings.Where(f => f.Severity >= Severity.Rough).Select(f => $"{f.Rule} at move {f.Move}: {f.Message}");
             throw new DisagreementException($"The solver counted {solved} points, the audit {counted} with {score.Forbidden} forbidden findings: {string.Join(", ", words)}.");
         }
     }

@@ -56,7 +56,7 @@ internal static class WindowAims
             return;
         }
 
-        var due = (int)Math.Round(number * Math.Min(1.0, progress / 0.75), MidpointRounding.AwayFromZero);
+        var due = (int)Math.Round(number * Math.Min(1.0, progress / 0.55), MidpointRounding.AwayFromZero);
         var done = LinearExpr.Sum(model.Slots.Select(s => model.OverUses(s, u => counts(u) ? 1 : 0))) + before;
         terms.Add(model.Cp.Positive(due - done, number, "due" + name) * 15);
     }

@@ -6,14 +6,17 @@ using Google.OrTools.Sat;
 
 namespace Generator.Solver.Rules;
 
-/// <summary>The attackers who must be out are out, by a finish; the one who must go out last does.</summary>
+/// <summary>
+/// The attackers who must be out are out, by a finish; the one who must go out last does. In rows that do not end the routine nobody of them
+/// goes out otherwise, and the last one stays in.
+/// </summary>
 public sealed class Ending : RuleModule
 {
     public override string Id => "ending";
 
     public override void Post(MoveModel model)
     {
-        if (model.Scene.Brief.Ending is not { } ending || !model.Options.Ends)
+        if (model.Scene.Brief.Ending is not { } ending)
         {
             return;
         }
@@ -29,7 +32,11 @@ public sealed class Ending : RuleModule
                 continue;
             }
 
-            solver.AddBoolOr([model.End.Attackers[a].Out]);
+            if (model.Options.Ends)
+            {
+                solver.AddBoolOr([model.End.Attackers[a].Out]);
+            }
+
             foreach (var slot in model.Slots)
             {
                 var finish = model.UseIs(slot, u => u.Technique is { Family: Family.Finish }, $"finish[{slot.Index},{a}]");
@@ -45,12 +52,23 @@ public sealed class Ending : RuleModule
 
     public override void Post(StagingModel plan)
     {
-        if (plan.Scene.Brief.Ending is not { } ending || !plan.Ends)
+        if (plan.Scene.Brief.Ending is not { } ending)
         {
             return;
         }
 
         var names = plan.Scene.Brief.Attackers.Select(a => a.Name).ToList();
+        if (!plan.Ends)
+        {
+            var last = ending.Last is { } name ? names.IndexOf(name) : -1;
+            foreach (var exchange in plan.Exchanges.Where(_ => last >= 0))
+            {
+                plan.Cp.Model.AddBoolOr([exchange.By[last].Not(), exchange.PutsOut.Not()]);
+            }
+
+            return;
+        }
+
         foreach (var a in ending.Out.Append(ending.Last).OfType<string>().Select(name => names.IndexOf(name)))
         {
             plan.Cp.Model.AddBoolOr([a < 0 ? plan.Cp.False : plan.EndOut[a]]);
@@ -63,6 +81,13 @@ public sealed class Ending : RuleModule
         if (last < 0)
         {
             solver.AddBoolOr([]);
+            return;
+        }
+
+        if (!model.Options.Ends)
+        {
+            // There is more to come, and others who may still go out.
+            solver.AddBoolOr([model.End.Attackers[last].Out.Not()]);
             return;
         }
 
