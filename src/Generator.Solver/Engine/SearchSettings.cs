@@ -44,7 +44,6 @@ public sealed record SearchSettings
         }
 
         // Otherwise a short presolve, best for runs of a few seconds: no probing, one round.
-        if (Environment.GetEnvironmentVariable("CPLOG") is not null) parts.Add("log_search_progress:true,log_to_stdout:true");
         parts.Add(Bare ? "cp_model_presolve:false,use_sat_inprocessing:false,cp_model_probing_level:0,symmetry_level:0" : "cp_model_probing_level:0,max_presolve_iterations:1,symmetry_level:0");
 
         if (!Linear)

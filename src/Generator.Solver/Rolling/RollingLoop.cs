@@ -17,6 +17,9 @@ public sealed class RollingLoop
     private const int WindowRows = 5;
     private const int LastRows = 8;
 
+    /// <summary>Windows that may fail before the attempt is given up; another seed is then the better bet.</summary>
+    private const int MostFailures = 6;
+
     /// <summary>Share of the techniques that a window is given at first; after a failure it gets all of them.</summary>
     private const double Share = 0.4;
     private readonly Scene scene;
@@ -41,7 +44,7 @@ public sealed class RollingLoop
         var dice = new Random(seed);
         var blocks = new Stack<Draft>();
         var (failures, worked) = (0, -1);
-        while (failures <= 12 && !stop.IsCancellationRequested)
+        while (failures <= MostFailures && !stop.IsCancellationRequested)
         {
             var ending = blocks.Count > 0 && IsNearEnd(blocks.Peek());
             var next = Window(blocks.Count > 0 ? blocks.Peek() : null, dice.Next(), ending, failures == 0 || blocks.Count > worked, stop);
