@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Library;
+using Generator.Paperwork.Printing;
 using Generator.Solver;
 using Spectre.Console;
 
@@ -21,6 +22,10 @@ public sealed class Desk
 
     /// <summary>The screen on which progress may move; null where lines are only ever added. Asked for only when there is progress.</summary>
     public Func<IAnsiConsole?> Screen { get; init; } = () => null;
+
+    /// <summary>Prints a page as PDF; null where there is no browser to print with. Asked for only when something is printed.</summary>
+    public Func<Func<string, CancellationToken, byte[]>?> Printer { get; init; } =
+        () => Browser.Find(Environment.GetEnvironmentVariable("PATH")) is { } browser ? browser.Print : null;
 
     /// <summary>Turns a brief into a routine.</summary>
     public Func<Brief, Book, DraftOptions, IProgress<DraftProgress>, CancellationToken, DraftResult> Draft { get; init; } =

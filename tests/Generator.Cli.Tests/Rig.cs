@@ -21,6 +21,9 @@ internal sealed class Rig : IDisposable
     public Func<Brief, Book, DraftOptions, IProgress<DraftProgress>, CancellationToken, DraftResult> Draft { get; init; } =
         (_, _, _, _, _) => throw new InvalidOperationException("Nothing was to be drafted.");
 
+    /// <summary>Stands in for the browser that prints: the page itself.</summary>
+    public Func<Func<string, CancellationToken, byte[]>?> Printer { get; init; } = () => (page, _) => System.Text.Encoding.UTF8.GetBytes(page);
+
     /// <summary>Puts a file into the folder and returns its path.</summary>
     public string File(string name, string text)
     {
@@ -35,7 +38,7 @@ internal sealed class Rig : IDisposable
         using var output = new StringWriter { NewLine = "\n" };
         using var errors = new StringWriter { NewLine = "\n" };
         using var input = new StringReader(Input);
-        var code = CommandLine.Run(args, new Desk { In = input, Out = output, Err = errors, Stop = Stop, Draft = Draft });
+        var code = CommandLine.Run(args, new Desk { In = input, Out = output, Err = errors, Stop = Stop, Draft = Draft, Printer = Printer });
         return new Answer(code, Named(output), Named(errors));
     }
 

@@ -3,6 +3,7 @@ using Generator.Cli.Options;
 using Generator.Cli.Work;
 using Generator.Library.Reading;
 using Generator.Paperwork;
+using Generator.Paperwork.Printing;
 using Generator.Rules;
 using Generator.Solver.Cameras;
 
@@ -19,10 +20,11 @@ internal static class PaperworkCommand
         var from = DateOption.Of("--from", "The first rehearsal day, such as 2027-03-15: dates in the teaching plan, and a calendar file.");
         var frames = FramesOption.Of();
         var guidance = GuidanceOption.Of();
+        var noPdf = new Option<bool>("--no-pdf") { Description = "Makes no PDF; nothing is printed with a browser." };
         var library = CommonOptions.Library();
         var command = new HouseCommand("paperwork", "Makes the papers of a routine: what each person on the crew needs, in one folder.")
         {
-            routine, brief, output, from, frames, guidance, library,
+            routine, brief, output, from, frames, guidance, noPdf, library,
         };
         command.Example = "generator paperwork ferry.routine.json --out ferry";
         command.ExitCodes =
@@ -37,11 +39,12 @@ internal static class PaperworkCommand
             parsed.GetValue(brief),
             parsed.GetValue(output),
             new PaperOptions { From = parsed.GetValue(from), Frames = parsed.GetValue(frames) ?? PaperOptions.Default.Frames, Guidance = parsed.GetValue(guidance) ?? PaperOptions.Default.Guidance },
+            !parsed.GetValue(noPdf),
             parsed.GetValue(library) ?? []));
         return command;
     }
 
-    private static int Run(Desk desk, string? path, string? briefPath, string? folder, PaperOptions options, IReadOnlyList<string> library)
+    private static int Run(Desk desk, string? path, string? briefPath, string? folder, PaperOptions options, bool pdf, IReadOnlyList<string> library)
     {
         if (path is null)
         {
@@ -72,10 +75,15 @@ internal static class PaperworkCommand
         source = source with { Options = options with { Cameras = CameraCover.Of(source.Scene, source.Steps, desk.Stop) } };
         var papers = Pack.Of(source);
         OutputFolder.Write(folder, papers, source);
-        var width = papers.Max(p => p.FileName.Length);
+        var width = Math.Max(PackPage.FileName.Length, papers.Max(p => p.FileName.Length));
         foreach (var paper in papers)
         {
             desk.Out.WriteLine($"{paper.FileName.PadRight(width)}  {paper.Purpose}");
+        }
+
+        if (pdf)
+        {
+            PackPrint.Make(desk, folder, source, width);
         }
 
         desk.Err.WriteLine($"The papers are in {folder}.");

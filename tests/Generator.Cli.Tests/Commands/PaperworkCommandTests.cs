@@ -84,4 +84,39 @@ public class PaperworkCommandTests
         Assert.Equal("{ \"mine\": true }", File.ReadAllText(log));
         Assert.False(File.Exists(Path.Combine(rig.Folder, "wall.txt")));
     }
+
+    [Fact]
+    public void Without_a_browser_everything_else_is_made_and_it_is_said()
+    {
+        using var rig = new Rig { Printer = () => null };
+        var folder = Path.Combine(rig.Folder, "papers");
+        var answer = rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", folder);
+        Assert.Equal(ExitCode.Good, answer.Code);
+        Assert.Equal(
+            "pack.pdf is not made: there is no Chromium or Chrome on the search path. All other papers are.\n" +
+            "  Maybe install Chromium, or open routine.html in a browser and print it; --no-pdf leaves it out.\nThe papers are in FOLDER/papers.\n",
+            answer.Err);
+        Assert.False(File.Exists(Path.Combine(folder, "pack.pdf")));
+        Assert.True(File.Exists(Path.Combine(folder, "routine.html")));
+        Assert.DoesNotContain("pack.pdf", answer.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_browser_that_fails_leaves_an_older_pack_and_says_so()
+    {
+        using var rig = new Rig { Printer = () => (_, _) => throw new Paperwork.Printing.PrintException("the printer is on fire") };
+        var old = rig.File("pack.pdf", "old");
+        var answer = rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", rig.Folder);
+        Assert.Equal(ExitCode.Good, answer.Code);
+        Assert.Contains("pack.pdf is not made: the printer is on fire.", answer.Err, StringComparison.Ordinal);
+        Assert.Contains("The pack.pdf in the folder is an older one.", answer.Err, StringComparison.Ordinal);
+        Assert.Equal("old", File.ReadAllText(old));
+    }
+
+    [Fact]
+    public void No_pdf_asks_for_no_browser()
+    {
+        using var rig = new Rig { Printer = () => throw new InvalidOperationException("Nothing was to be printed.") };
+        Assert.Equal(ExitCode.Good, rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", Path.Combine(rig.Folder, "papers"), "--no-pdf").Code);
+    }
 }

@@ -1,0 +1,111 @@
+using System.Diagnostics;
+
+namespace Generator.Paperwork.Printing;
+
+/// <summary>Prints pages with a browser that is there already: Chromium or Chrome, without a window. It loads nothing from outside.</summary>
+public sealed class Browser
+{
+    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(90);
+
+    private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome-stable", "google-chrome", "chrome", "msedge"];
+
+    private readonly string program;
+
+    private Browser(string program) => this.program = program;
+
+    /// <summary>The first one on the search path; null when there is none.</summary>
+    /// <param name="searchPath">Folders, as the environment variable PATH has them.</param>
+    public static Browser? Find(string? searchPath)
+    {
+        var folders = (searchPath ?? string.Empty).Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries);
+        var ending = OperatingSystem.IsWindows() ? ".exe" : string.Empty;
+        var found = Names.SelectMany(n => folders.Select(f => Path.Combine(f, n + ending))).FirstOrDefault(File.Exists);
+        return found is null ? null : new Browser(found);
+    }
+
+    /// <summary>A page as PDF; the same page and browser give the same bytes.</summary>
+    /// <exception cref="PrintException">The browser did not print it.</exception>
+    public byte[] Print(string html, CancellationToken stop = default)
+    {
+        var folder = Directory.CreateTempSubdirectory("generator-print-").FullName;
+        try
+        {
+            var (page, pdf) = (Path.Combine(folder, "pack.html"), Path.Combine(folder, "pack.pdf"));
+            File.WriteAllText(page, html);
+            Run(folder, page, pdf, stop);
+            return File.Exists(pdf) ? PdfDates.Fixed(File.ReadAllBytes(pdf)) : throw new PrintException($"{Path.GetFileName(program)} ended without a file");
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException or System.ComponentModel.Win32Exception)
+        {
+            throw new PrintException(error.Message, error);
+        }
+        finally
+        {
+            Remove(folder);
+        }
+    }
+
+    private void Run(string folder, string page, string pdf, CancellationToken stop)
+    {
+        var start = new ProcessStartInfo(program) { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
+        foreach (var argument in Arguments(folder, page, pdf))
+        {
+            start.ArgumentList.Add(argument);
+        }
+
+        using var process = Process.Start(start) ?? throw new PrintException($"{Path.GetFileName(program)} does not start");
+        process.OutputDataReceived += (_, _) => { };
+        process.ErrorDataReceived += (_, _) => { };
+        process.BeginOutputReadLine();
+        process.BeginErrorReadLine();
+        using var limit = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        limit.CancelAfter(Longest);
+        try
+        {
+            process.WaitForExitAsync(limit.Token).GetAwaiter().GetResult();
+        }
+        catch (OperationCanceledException error)
+        {
+            process.Kill(entireProcessTree: true);
+            process.WaitForExit();
+            throw new PrintException(stop.IsCancellationRequested ? "printing was stopped" : $"{Path.GetFileName(program)} takes too long", error);
+        }
+    }
+
+    private static IEnumerable<string> Arguments(string folder, string page, string pdf)
+    {
+        string[] always =
+        [
+            "--headless", "--disable-gpu", "--disable-dev-shm-usage", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--disable-extensions",
+            "--user-data-dir=" + Path.Combine(folder, "profile"), "--no-pdf-header-footer", "--print-to-pdf=" + pdf,
+        ];
+        foreach (var argument in always)
+        {
+            yield return argument;
+        }
+
+        // The browser's sandbox does not start for the superuser, as in a container.
+        if (!OperatingSystem.IsWindows() && string.Equals(Environment.UserName, "root", StringComparison.Ordinal))
+        {
+            yield return "--no-sandbox";
+        }
+
+        yield return new Uri(page).AbsoluteUri;
+    }
+
+    /// <summary>A helper process of the browser may hold a file for a moment longer; what cannot go stays in the folder for temporary files.</summary>
+    private static void Remove(string folder)
+    {
+        for (var attempt = 0; attempt < 5 && Directory.Exists(folder); attempt++)
+        {
+            try
+            {
+                Directory.Delete(folder, recursive: true);
+            }
+            catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+            {
+                Thread.Sleep(100);
+            }
+        }
+    }
+}
