@@ -44,7 +44,10 @@ public static class CommandLine
         {
             DraftCommand.Of(desk),
             AuditCommand.Of(desk),
+            AlternativesCommand.Of(desk),
             RepairCommand.Of(desk),
+            ReviseCommand.Of(desk),
+            ExplainCommand.Of(desk),
             PaperworkCommand.Of(desk),
             LibraryCommand.Of(desk),
         };

@@ -15,6 +15,11 @@ internal sealed class ChangeProgress(TextWriter lines)
     {
         lock (gate)
         {
+            if (better.Change.IsNothing)
+            {
+                return;
+            }
+
             var moves = better.Change.Changed == 1 ? "1 move changes" : string.Create(CultureInfo.InvariantCulture, $"{better.Change.Changed} moves change");
             lines.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{moves}, others shift by {MoveText.Span(new HalfCounts(better.Change.Shift))}, {better.Verdict.Points} points, after {clock.Elapsed.TotalSeconds:0.0} s"));
         }

@@ -50,12 +50,16 @@ public static class Repair
         var tried = reworker.Run(options.Seed, patient: false, ends.Token);
         return new RepairResult
         {
-            Repaired = reworker.Best is { } best ? best with { Scene = scene, Old = routine, Routine = best.Routine with { Brief = routine.Brief } } : null,
+            Repaired = reworker.Best is { } best ? Told(scene, routine, best.Routine with { Brief = routine.Brief }) : null,
             SmallerTried = tried,
             FewestProven = tried && reworker.Best!.Change.Changed == 0,
             Elapsed = clock.Elapsed,
         };
     }
+
+    /// <summary>Told against the routine and the brief as they were given.</summary>
+    private static Reworked Told(Scene scene, Routine old, Routine repaired) =>
+        new(scene, old, repaired, Audit.Of(scene, repaired), RoutineChange.Between(old, repaired));
 
     private static long Rank(Reworked reworked) => (reworked.Change.Changed * Moves) + (reworked.Change.Shift * Counts) + reworked.Verdict.Points;
 }

@@ -9,6 +9,9 @@ public class HelpTests
     [InlineData("help-draft", "draft", "--help")]
     [InlineData("help-audit", "audit", "--help")]
     [InlineData("help-repair", "repair", "--help")]
+    [InlineData("help-alternatives", "alternatives", "--help")]
+    [InlineData("help-revise", "revise", "--help")]
+    [InlineData("help-explain", "explain", "--help")]
     [InlineData("help-paperwork", "paperwork", "--help")]
     [InlineData("help-library", "library", "-h")]
     [InlineData("help-library-list", "library", "list", "--help")]
@@ -38,16 +41,5 @@ public class HelpTests
     {
         using var rig = new Rig();
         Assert.Equal(rig.Run("draft", "--help"), rig.Run("draft", "--library", "nowhere.json", "--seed", "x", "--help"));
-    }
-
-    [Fact]
-    public void Releases_to_come_are_not_listed()
-    {
-        using var rig = new Rig();
-        foreach (var command in new[] { "alternatives", "revise", "explain" })
-        {
-            Assert.DoesNotContain($"  {command} ", rig.Run("--help").Out, StringComparison.Ordinal);
-            Assert.Equal(ExitCode.Input, rig.Run(command).Code);
-        }
     }
 }

@@ -1,0 +1,118 @@
+using System.Globalization;
+using Generator.Cli.Changes;
+using Generator.Cli.Options;
+using Generator.Cli.Work;
+using Generator.Domain;
+using Generator.Library.Files;
+using Generator.Paperwork.Json;
+using Generator.Solver.Alternatives;
+using Generator.Solver.Reworking;
+using Newtonsoft.Json.Linq;
+
+namespace Generator.Cli.Commands;
+
+/// <summary>The work of <c>generator alternatives</c>.</summary>
+internal static class AlternativesRun
+{
+    public static int Of(Desk desk, AlternativesAsked asked)
+    {
+        if (asked.Out is { } folder && File.Exists(folder))
+        {
+            throw new RefusedException($"--out {folder}: this is a file, not a folder.", "Maybe name a folder that is not there yet.");
+        }
+
+        var book = Inputs.Book(asked.Library);
+        var given = RoutineOrBrief.Read("alternatives", asked.File, asked.Brief, book, desk);
+        var brief = given.Brief with { Moments = [.. given.Brief.Moments, .. Kept(given, asked.Keep)] };
+        if (brief.Length is null)
+        {
+            brief = brief with { Length = new Length(null, Math.Clamp(given.Routine!.Moves.Count, 1, 500), 1) };
+        }
+
+        var options = new AlternativesOptions();
+        options = options with
+        {
+            Number = asked.Number ?? options.Number,
+            SharePercent = asked.Differ ?? options.SharePercent,
+            Slack = asked.Slack ?? options.Slack,
+            Seed = asked.Seed ?? options.Seed,
+            Time = asked.Time ?? options.Time,
+        };
+        var shown = 0;
+        var result = AlternativeSearch.Of(brief, book, options, given.Routine is { } routine ? [routine] : [], Told, desk.Stop);
+        return result switch
+        {
+            { Clash.Count: > 0 } => Endings.Impossible(desk, result.Clash),
+            { Found.Count: 0 } => Endings.OutOfTime(desk, "a routine"),
+            _ => Show(desk, asked, options, result),
+        };
+
+        void Told(int number, int points)
+        {
+            if (number > shown)
+            {
+                shown = number;
+                desk.Err.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{number} of {options.Number}, the best has {points} points"));
+            }
+        }
+    }
+
+    private static IEnumerable<Moment> Kept(RoutineOrBrief given, IReadOnlyList<MoveRange> ranges)
+    {
+        if (ranges.Count > 0 && given.Routine is null)
+        {
+            throw new RefusedException("generator alternatives: --keep needs a routine.", "Maybe give a routine instead of a brief, or write the moment into the brief.");
+        }
+
+        return ranges.Select(r => r.In(given.Routine!)).Select(r => r.AtTheirCount
+            ? Solver.Reworking.Kept.Run(given.Routine!, r.First - 1, r.Last - 1)
+            : Solver.Reworking.Kept.Run(given.Routine!, r.First - 1, r.Last - 1, r.Earliest, r.Latest));
+    }
+
+    private static int Show(Desk desk, AlternativesAsked asked, AlternativesOptions options, AlternativesResult result)
+    {
+        var files = asked.Out is { } folder ? Write(folder, result.Found) : [];
+        desk.Out.Write(asked.Json ? Json(result) : AlternativesTable.Of(result.Scene, result.Found));
+        foreach (var file in files)
+        {
+            desk.Err.WriteLine($"Written: {file}");
+        }
+
+        var complete = result.Found.Count >= options.Number;
+        var why = desk.Stop.IsCancellationRequested ? "Stopped" : "Time ran out";
+        desk.Err.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{(complete ? string.Empty : why + ": ")}{result.Found.Count} of {options.Number} alternatives after {result.Elapsed.TotalSeconds:0.0} s, chosen from {result.Seen} routines."));
+        if (!complete)
+        {
+            desk.Err.WriteLine("  Maybe give it more with --time, ask for less --differ, or allow more --slack.");
+        }
+
+        return complete ? ExitCode.Good : ExitCode.OutOfTime;
+    }
+
+    private static List<string> Write(string folder, IReadOnlyList<Alternative> found)
+    {
+        try
+        {
+            Directory.CreateDirectory(folder);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            throw new RefusedException($"--out {folder}: the folder cannot be made.\n  Maybe you may not write there.", error);
+        }
+
+        var files = new List<string>();
+        foreach (var (alternative, i) in found.Select((a, i) => (a, i)))
+        {
+            files.Add(Path.Combine(folder, string.Create(CultureInfo.InvariantCulture, $"alternative-{i + 1}.routine.json")));
+            Outputs.Write(files[^1], alternative.Routine);
+        }
+
+        return files;
+    }
+
+    private static string Json(AlternativesResult result) => JsonText.Of(new JObject
+    {
+        ["alternatives"] = new JArray(result.Found.Select(a => DraftJson.Object(a.Routine, a.Verdict, a.Verdict.Points == 0 ? "perfect" : "best found"))),
+        ["differencesPercent"] = new JArray(result.Found.Select(a => new JArray(result.Found.Select(b => Shape.Difference(a.Shape, b.Shape))))),
+    });
+}

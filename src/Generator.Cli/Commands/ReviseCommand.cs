@@ -1,0 +1,49 @@
+using System.CommandLine;
+using Generator.Cli.Options;
+using Generator.Cli.Work;
+
+namespace Generator.Cli.Commands;
+
+/// <summary><c>generator revise</c>: fits a taught routine to a changed brief with the least to teach anew.</summary>
+internal static class ReviseCommand
+{
+    public static Command Of(Desk desk)
+    {
+        var routine = CommonOptions.File("ROUTINE", "The routine as taught, JSON or CSV, or - for standard input.");
+        var brief = CommonOptions.Brief("The brief as it is now. Attackers are known by their names; a new name in the same place takes over the part.");
+        var count = NumberOption.Whole("--count-cost", "N", "What another count costs each performer (1).", 0, 1000);
+        var technique = NumberOption.Whole("--technique-cost", "N", "What another technique, attack or reaction in the same place costs (4).", 0, 1000);
+        var order = NumberOption.Whole("--order-cost", "N", "What a move that is new or another attacker's costs (10).", 0, 1000);
+        var seed = NumberOption.Whole("--seed", "N", "Another number may give another revision (1).", 0, int.MaxValue);
+        var time = NumberOption.Seconds("--time", "How long to search at most (15).", 0.1m, 3600);
+        var output = CommonOptions.Out("Writes the revised routine: as CSV when the name ends in .csv, else as JSON.");
+        var json = CommonOptions.Json();
+        var library = CommonOptions.Library();
+        var command = new HouseCommand("revise", "Fits a routine that has been taught to a brief that has changed, so that the performers relearn as little as possible.")
+        {
+            routine, brief, count, technique, order, seed, time, output, json, library,
+        };
+        command.Example = "generator revise ferry.routine.json --brief ferry-without-piet.brief.json --out ferry2.routine.json";
+        command.ExitCodes =
+        [
+            (ExitCode.Good, "There is a revision, or the routine answers the new brief as it is."),
+            (ExitCode.Input, "Something that was given is wrong."),
+            (ExitCode.Impossible, "No routine can satisfy the brief."),
+            (ExitCode.OutOfTime, "Time ran out before there was a revision."),
+        ];
+        command.SetAction(parsed => ReviseRun.Of(desk, new ReviseAsked
+        {
+            Routine = parsed.GetValue(routine),
+            Brief = parsed.GetValue(brief),
+            CountCost = parsed.GetValue(count),
+            TechniqueCost = parsed.GetValue(technique),
+            OrderCost = parsed.GetValue(order),
+            Seed = parsed.GetValue(seed),
+            Time = parsed.GetValue(time),
+            Out = parsed.GetValue(output),
+            Json = parsed.GetValue(json),
+            Library = parsed.GetValue(library) ?? [],
+        }));
+        return command;
+    }
+}

@@ -1,0 +1,49 @@
+using Generator.Domain;
+using Generator.Library;
+using Generator.Library.Files;
+using Generator.Library.Reading;
+
+namespace Generator.Cli.Work;
+
+/// <summary>A file that may be a brief or a routine: one with moves (or in CSV) is a routine.</summary>
+/// <param name="Brief">The brief, or that of the routine.</param>
+/// <param name="Routine">Null when the file is a brief.</param>
+internal sealed record RoutineOrBrief(Brief Brief, Routine? Routine)
+{
+    /// <exception cref="RefusedException">The file is missing or wrong.</exception>
+    public static RoutineOrBrief Read(string command, string? path, string? briefPath, Book book, Desk desk)
+    {
+        if (path is null)
+        {
+            throw new RefusedException($"generator {command}: FILE is missing.", "Maybe write the name of a brief or of a routine, or - for standard input.");
+        }
+
+        Pairs.Check(command, path, briefPath);
+        var source = Inputs.Source(path, desk);
+        if (IsRoutine(source))
+        {
+            var brief = briefPath is null ? null : Inputs.Brief(briefPath, book, desk);
+            var routine = RoutineReader.Parse(source, book, brief);
+            return routine.IsGood ? new RoutineOrBrief(routine.Value.Brief, routine.Value) : throw new RefusedException(routine.ToText());
+        }
+
+        if (briefPath is not null)
+        {
+            throw new RefusedException($"generator {command}: {path} is a brief itself.", "Maybe leave out --brief.");
+        }
+
+        var read = BriefReader.Parse(source, book);
+        return read.IsGood ? new RoutineOrBrief(read.Value, null) : throw new RefusedException(read.ToText());
+    }
+
+    private static bool IsRoutine(SourceFile source)
+    {
+        if (source.Name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) || source.Text.TrimStart('\uFEFF', ' ', '\t', '\r', '\n') is not ['{', ..])
+        {
+            return true;
+        }
+
+        var problems = new ProblemList();
+        return StrictJson.Object(source.Name, source.Text, problems) is { } root && (root.Has("routine") || (root.Has("moves") && !root.Has("tempo")));
+    }
+}

@@ -1,0 +1,151 @@
+using System.Diagnostics;
+using Generator.Domain;
+using Generator.Library;
+using Generator.Rules;
+using Generator.Solver.Constructing;
+
+namespace Generator.Solver.Alternatives;
+
+/// <summary>
+/// Finds several routines for one brief that keep its hero moments and are otherwise far apart: many quick drafts, and of those that are good
+/// enough the set that differs most.
+/// </summary>
+public sealed class AlternativeSearch
+{
+    private const int Lanes = 2;
+
+    /// <summary>Routines among which the most diverse set is sought.</summary>
+    private const int MostKept = 14;
+
+    /// <summary>Times as many routines as are wanted are looked at, once there are enough.</summary>
+    private const int Plenty = 2;
+
+    private static readonly int[] Widths = [6, 10, 16, 8, 24];
+
+    private readonly Lock door = new();
+    private readonly List<Alternative> pool = [];
+    private readonly Scene scene;
+    private readonly AlternativesOptions options;
+    private readonly IReadOnlyList<Shape> apart;
+    private readonly Action<int, int> told;
+    private int seen;
+
+    private AlternativeSearch(Scene scene, AlternativesOptions options, IReadOnlyList<Routine> apart, Action<int, int> told)
+    {
+        (this.scene, this.options, this.told) = (scene, options, told);
+        this.apart = [.. apart.Select(r => Shape.Of(scene, r))];
+    }
+
+    /// <summary>Searches.</summary>
+    /// <param name="brief">What is asked for, hero moments included.</param>
+    /// <param name="book">The library.</param>
+    /// <param name="options">How many, how different, how good.</param>
+    /// <param name="apart">Routines from which all alternatives differ as well.</param>
+    /// <param name="told">Told how many there are, and of how many points the best.</param>
+    /// <param name="stop">Ends the search; what there is so far is returned.</param>
+    public static AlternativesResult Of(Brief brief, Book book, AlternativesOptions options, IReadOnlyList<Routine> apart, Action<int, int>? told = null, CancellationToken stop = default)
+    {
+        var clock = Stopwatch.StartNew();
+        var worked = new Scene(DraftBrief.Complete(brief), book);
+        if (BriefChecks.Clash(worked) is { Count: > 0 } clash)
+        {
+            return new AlternativesResult { Scene = worked, Found = [], Clash = clash, Elapsed = clock.Elapsed };
+        }
+
+        using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        ends.CancelAfter(options.Time);
+        var search = new AlternativeSearch(worked, options, apart, told ?? ((_, _) => { }));
+        var ground = new Ground(worked);
+        var others = Enumerable.Range(1, Lanes - 1).Select(lane => Lane.Start(() => search.Work(ground, lane, ends))).ToArray();
+        search.Work(ground, 0, ends);
+        foreach (var other in others)
+        {
+            other.GetAwaiter().GetResult();
+        }
+
+        return new AlternativesResult { Scene = worked, Found = search.Chosen(), Seen = search.seen, Elapsed = clock.Elapsed };
+    }
+
+    private bool Work(Ground ground, int lane, CancellationTokenSource ends)
+    {
+        for (var round = 0; !ends.IsCancellationRequested; round++)
+        {
+            var dice = new Dice(Dice.SeedOf(options.Seed, lane, round));
+            var width = Widths[(round + lane) % Widths.Length] * (ground.Aims.ByTime ? 1 : 4);
+            var beam = new Beam(ground, dice, width, 0.4 + (1.6 * dice.Unit()), int.MaxValue);
+            if (Constructing.Staging.Choose(scene, dice) is not { } placements
+                || beam.Run(ground.Openings(placements), _ => { }, ends.Token) is not { } finish)
+            {
+                continue;
+            }
+
+            var (routine, verdict) = Draftsman.Write(scene, finish);
+            if (Take(new Alternative(routine, verdict, Shape.Of(scene, routine)), ground.Least))
+            {
+                ends.Cancel();
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Takes a routine into the pool. True when there is nothing more to look for.</summary>
+    private bool Take(Alternative found, int least)
+    {
+        lock (door)
+        {
+            seen++;
+            if (apart.Any(a => Shape.Difference(a, found.Shape) < options.SharePercent))
+            {
+                return false;
+            }
+
+            pool.Add(found);
+            if (pool.Count > MostKept)
+            {
+                pool.Remove(Worst());
+            }
+
+            var chosen = Pick();
+            told(chosen.Count, pool.Min(p => p.Verdict.Points));
+            var enough = chosen.Count == options.Number && seen >= Plenty * options.Number;
+            return enough && (chosen.All(c => c.Verdict.Points <= least) || seen >= 2 * Plenty * options.Number);
+        }
+    }
+
+    /// <summary>The one with the most points; of several the one nearest to another.</summary>
+    private Alternative Worst() => pool
+        .OrderByDescending(p => p.Verdict.Points)
+        .ThenBy(p => pool.Where(o => !ReferenceEquals(o, p)).Min(o => Shape.Difference(p.Shape, o.Shape)))
+        .First();
+
+    private IReadOnlyList<Alternative> Chosen()
+    {
+        lock (door)
+        {
+            return [.. Pick().OrderBy(c => c.Verdict.Points)];
+        }
+    }
+
+    /// <summary>As many as are wanted, or as many as there are that differ enough.</summary>
+    private IReadOnlyList<Alternative> Pick()
+    {
+        if (pool.Count == 0)
+        {
+            return [];
+        }
+
+        var best = pool.Min(p => p.Verdict.Points);
+        var good = pool.Where(p => p.Verdict.Points <= best + options.Slack).ToList();
+        for (var number = Math.Min(options.Number, good.Count); number > 1; number--)
+        {
+            var set = DiverseSet.Pick(good.Count, number, (i, j) => Shape.Difference(good[i].Shape, good[j].Shape), DiversityGoal.Smallest);
+            if (set.All(i => set.All(j => i == j || Shape.Difference(good[i].Shape, good[j].Shape) >= options.SharePercent)))
+            {
+                return [.. set.Select(i => good[i])];
+            }
+        }
+
+        return [good.MinBy(g => g.Verdict.Points)!];
+    }
+}

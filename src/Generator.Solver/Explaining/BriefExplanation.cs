@@ -1,0 +1,25 @@
+namespace Generator.Solver.Explaining;
+
+/// <summary>Why there is no routine for a brief, as far as is known.</summary>
+public sealed record BriefExplanation
+{
+    /// <summary>What is known of the brief as it stands.</summary>
+    public required Answer Brief { get; init; }
+
+    /// <summary>Sets of statements that cannot hold together, of which none can be left out; in the brief's words.</summary>
+    public IReadOnlyList<IReadOnlyList<string>> Clashes { get; init; } = [];
+
+    /// <summary>What would help, each with everything that has to be given up together; the smallest first.</summary>
+    public IReadOnlyList<IReadOnlyList<string>> GiveUps { get; init; } = [];
+
+    /// <summary>What arithmetic says, in words; empty when it says nothing.</summary>
+    public IReadOnlyList<string> Reasons { get; init; } = [];
+
+    /// <summary>The clashes are proven; else no routine was found for them in the time given, while one was without any one of their statements.</summary>
+    public bool Proven { get; init; }
+
+    /// <summary>Time did not end the search.</summary>
+    public bool Complete { get; init; }
+
+    public TimeSpan Elapsed { get; init; }
+}

@@ -1,0 +1,60 @@
+using System.Diagnostics;
+using Generator.Domain;
+using Generator.Library;
+using Generator.Rules;
+using Generator.Rules.Judging;
+using Generator.Solver.Constructing;
+
+namespace Generator.Solver.Explaining;
+
+/// <summary>
+/// What is known of a brief: solvable once a quick draft has passed the audit, impossible once arithmetic proves it. A search that finds nothing
+/// proves nothing.
+/// </summary>
+/// <param name="book">The library.</param>
+/// <param name="seed">For the quick drafts.</param>
+/// <param name="patience">How long a draft is tried.</param>
+/// <param name="stop">Ends it early: unknown.</param>
+internal sealed class BriefOracle(Book book, int seed, TimeSpan patience, CancellationToken stop)
+{
+    private static readonly int[] Widths = [6, 10, 16, 24, 8];
+
+    public Answer Ask(Brief brief)
+    {
+        var scene = new Scene(DraftBrief.Complete(brief), book);
+        if (BriefChecks.Clash(scene).Count > 0)
+        {
+            return Answer.Impossible;
+        }
+
+        using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        ends.CancelAfter(patience);
+        var ground = new Ground(scene, [.. Enumerable.Repeat(true, scene.Cast)]);
+        var other = Lane.Start(() => Found(ground, 1, ends));
+        var found = Found(ground, 0, ends);
+        return other.GetAwaiter().GetResult() || found ? Answer.Solvable : Answer.Unknown;
+    }
+
+    private bool Found(Ground ground, int lane, CancellationTokenSource ends)
+    {
+        for (var round = 0; !ends.IsCancellationRequested; round++)
+        {
+            var dice = new Dice(Dice.SeedOf(seed, lane, round));
+            var width = Widths[(round + lane) % Widths.Length] * (ground.Aims.ByTime ? 1 : 4);
+            if (Constructing.Staging.Choose(ground.Scene, dice) is not { } placements)
+            {
+                continue;
+            }
+
+            using var first = CancellationTokenSource.CreateLinkedTokenSource(ends.Token);
+            var beam = new Beam(ground, dice, width, 0.4 + (1.6 * dice.Unit()), int.MaxValue);
+            if (beam.Run(ground.Openings(placements), _ => first.Cancel(), first.Token) is { } finish && Audit.Of(ground.Scene, Draftsman.RoutineOf(ground.Scene, finish)).IsClean)
+            {
+                ends.Cancel();
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,74 @@
+using System.Diagnostics;
+using System.Numerics;
+using Generator.Domain;
+using Generator.Library;
+using Generator.Rules;
+
+namespace Generator.Solver.Explaining;
+
+/// <summary>Says which statements of a brief clash, and what to give up.</summary>
+public static class Explain
+{
+    /// <summary>Looks for the smallest clashes of a brief and the smallest concessions.</summary>
+    /// <param name="brief">The brief.</param>
+    /// <param name="book">The library.</param>
+    /// <param name="options">Seed and time.</param>
+    /// <param name="told">Told of what is known so far, in words.</param>
+    /// <param name="stop">Ends the search; what is known so far is returned.</param>
+    public static BriefExplanation Of(Brief brief, Book book, ExplainOptions options, Action<string>? told = null, CancellationToken stop = default)
+    {
+        var clock = Stopwatch.StartNew();
+        using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        ends.CancelAfter(options.Time);
+        var complete = DraftBrief.Complete(brief);
+        var statements = Statements.Of(complete);
+        var oracle = new BriefOracle(book, options.Seed, options.Patience, ends.Token);
+        var whole = new BriefOracle(book, options.Seed, 4 * options.Patience, ends.Token).Ask(complete);
+        told?.Invoke(whole switch
+        {
+            Answer.Solvable => "There is a routine for this brief.",
+            Answer.Impossible => "No routine can satisfy this brief.",
+            _ => "No routine was found yet.",
+        });
+        if (whole == Answer.Solvable)
+        {
+            return new BriefExplanation { Brief = whole, Proven = true, Complete = true, Elapsed = clock.Elapsed };
+        }
+
+        var everything = statements.Count == 64 ? ulong.MaxValue : (1UL << statements.Count) - 1;
+        var clashes = new Clashes(statements.Count, set => set == everything ? whole : oracle.Ask(Statements.Keep(complete, statements, set)), ends.Token);
+        var report = clashes.Report();
+        return new BriefExplanation
+        {
+            Brief = whole,
+            Clashes = [.. report.Clashes.OrderBy(BitOperations.PopCount).Select(c => Words(statements, c))],
+            GiveUps = [.. report.GiveUps.OrderBy(BitOperations.PopCount).Select(g => Concession(complete, statements, g, oracle, ends.Token))],
+            Reasons = BriefChecks.Clash(new Scene(complete, book)),
+            Proven = report.Proven,
+            Complete = report.Complete && !ends.IsCancellationRequested,
+            Elapsed = clock.Elapsed,
+        };
+    }
+
+    private static IReadOnlyList<string> Words(IReadOnlyList<Statement> statements, ulong set) => [.. Members(statements.Count, set).Select(i => statements[i].Words)];
+
+    private static IEnumerable<int> Members(int count, ulong set) => Enumerable.Range(0, count).Where(i => (set & (1UL << i)) != 0);
+
+    /// <summary>What has to be given up; where it is one statement alone, no more of it than need be.</summary>
+    private static IReadOnlyList<string> Concession(Brief brief, IReadOnlyList<Statement> statements, ulong giveUp, BriefOracle oracle, CancellationToken stop)
+    {
+        if (BitOperations.PopCount(giveUp) == 1)
+        {
+            var statement = statements[BitOperations.TrailingZeroCount(giveUp)];
+            foreach (var (words, asked) in statement.Gentler)
+            {
+                if (!stop.IsCancellationRequested && oracle.Ask(asked(brief)) == Answer.Solvable)
+                {
+                    return [words];
+                }
+            }
+        }
+
+        return [.. Words(statements, giveUp).Select(w => "without: " + w)];
+    }
+}
