@@ -26,21 +26,29 @@ internal static class ChangeLines
         }
     }
 
-    /// <summary>"these 2 of 31 moves change", "nothing changes", "only counts shift, by 3 in all".</summary>
-    public static string Sum(RoutineChange change)
+    /// <summary>"These 2 of 31 moves change; others shift by 3 counts in all."</summary>
+    public static string Sum(Reworked reworked)
     {
-        var counts = MoveText.Span(new HalfCounts(change.Shift));
-        return (change.Changed, change.Shift) switch
+        var change = reworked.Change;
+        var moves = change.Moves.Count(m => m.Old >= 0);
+        return change switch
         {
-            (0, 0) => "Nothing changes.",
-            (0, _) => $"No move changes, only counts, lingers or cues: {counts} in all.",
-            (1, _) => $"This 1 of {change.Moves.Count(m => m.Old >= 0)} moves changes{Also(change, counts)}.",
-            _ => $"These {change.Changed} of {change.Moves.Count(m => m.Old >= 0)} moves change{Also(change, counts)}.",
+            { IsNothing: true } => "Nothing changes.",
+            { Changed: 0 } => $"No move changes, only when, how long or by which cue{Also(reworked, ": counts and lingers shift by ")}.",
+            { Changed: 1 } => $"This 1 of {moves} moves changes{Also(reworked, "; counts and lingers of others shift by ")}.",
+            _ => $"These {change.Changed} of {moves} moves change{Also(reworked, "; counts and lingers of others shift by ")}.",
         };
     }
 
-    private static string Also(RoutineChange change, string counts) =>
-        change.Shift == 0 ? "; all others stay as they are, count for count" : $"; others shift by {counts} in all";
+    private static string Also(Reworked reworked, string words)
+    {
+        var shift = reworked.Change.Moves.Where(m => m.Kind == ChangeKind.Shifted).Sum(m =>
+        {
+            var (was, now) = (reworked.Old.Moves[m.Old], reworked.Routine.Moves[m.Now]);
+            return Math.Abs(was.Start.Value - now.Start.Value) + Math.Abs(was.Linger.Value - now.Linger.Value);
+        });
+        return shift == 0 ? string.Empty : $"{words}{MoveText.Span(new HalfCounts(shift))} in all";
+    }
 
     private static IEnumerable<string> Openings(Reworked reworked)
     {

@@ -73,7 +73,7 @@ internal static class RepairRun
         return
         [
             .. Page.Wrap("Repair: " + repaired.Routine.Brief.Title, Page.Width),
-            .. Page.Wrap(result.WasClean ? "Nothing is unsafe or broken." : ChangeLines.Sum(repaired.Change), Page.Width),
+            .. Page.Wrap(result.WasClean ? "Nothing is unsafe or broken." : ChangeLines.Sum(repaired), Page.Width),
             Page.Line('='),
             .. faults.Count > 0 ? ["WRONG BEFORE"] : Array.Empty<string>(),
             .. faults.SelectMany(f => Page.Hang("  ", $"at {f.Count.ToCountText()}, {(f.Move > 0 ? "move " + f.Move.ToString(CultureInfo.InvariantCulture) : "the whole")}, {f.Rule}: {f.Message}")),

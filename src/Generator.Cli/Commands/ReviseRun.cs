@@ -65,7 +65,7 @@ internal static class ReviseRun
     private static IEnumerable<string> Lines(ReviseResult result, Reworked revised, Reteaching teaching) =>
     [
         .. Page.Wrap("Revision: " + revised.Routine.Brief.Title, Page.Width),
-        .. Page.Wrap((result.Gone > 0 ? string.Create(CultureInfo.InvariantCulture, $"{result.Gone} moves go with those who are no longer in it. ") : string.Empty) + ChangeLines.Sum(revised.Change), Page.Width),
+        .. Page.Wrap((result.Gone > 0 ? string.Create(CultureInfo.InvariantCulture, $"{result.Gone} moves go with those who are no longer in it. ") : string.Empty) + ChangeLines.Sum(revised), Page.Width),
         Page.Line('='),
         "TO TEACH",
         .. teaching.People.SelectMany(p => Page.Hang("  ", Told(p))),

@@ -20,9 +20,14 @@ public static class Explain
         var clock = Stopwatch.StartNew();
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);
+
+        // The rest of the time is for the smallest concessions.
+        using var sets = CancellationTokenSource.CreateLinkedTokenSource(ends.Token);
+        sets.CancelAfter(0.6 * options.Time);
         var complete = DraftBrief.Complete(brief);
         var statements = Statements.Of(complete);
-        var oracle = new BriefOracle(book, options.Seed, options.Patience, ends.Token);
+        var oracle = new BriefOracle(book, options.Seed, options.Patience, sets.Token);
+        var gentle = new BriefOracle(book, options.Seed, options.Patience, ends.Token);
         var whole = new BriefOracle(book, options.Seed, 4 * options.Patience, ends.Token).Ask(complete);
         told?.Invoke(whole switch
         {
@@ -36,13 +41,13 @@ public static class Explain
         }
 
         var everything = statements.Count == 64 ? ulong.MaxValue : (1UL << statements.Count) - 1;
-        var clashes = new Clashes(statements.Count, set => set == everything ? whole : oracle.Ask(Statements.Keep(complete, statements, set)), ends.Token);
+        var clashes = new Clashes(statements.Count, set => set == everything ? whole : oracle.Ask(Statements.Keep(complete, statements, set)), sets.Token);
         var report = clashes.Report();
         return new BriefExplanation
         {
             Brief = whole,
             Clashes = [.. report.Clashes.OrderBy(BitOperations.PopCount).Select(c => Words(statements, c))],
-            GiveUps = [.. report.GiveUps.OrderBy(BitOperations.PopCount).Select(g => Concession(complete, statements, g, oracle, ends.Token))],
+            GiveUps = [.. report.GiveUps.OrderBy(BitOperations.PopCount).Select(g => Concession(complete, statements, g, gentle, ends.Token))],
             Reasons = BriefChecks.Clash(new Scene(complete, book)),
             Proven = report.Proven,
             Complete = report.Complete && !ends.IsCancellationRequested,
