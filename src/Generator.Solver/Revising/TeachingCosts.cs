@@ -13,6 +13,8 @@ internal sealed class TeachingCosts(TeachingWeights weights) : IChangeCosts
 
     public double Pull => 8;
 
+    public bool KeepsGaps => true;
+
     public int Swap(OldMove old, in Row now, int gap)
     {
         if (old.IsSame(now))

@@ -113,9 +113,10 @@ internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs)
     private IEnumerable<int> Starts(Expander expander, Node node, int index)
     {
         var row = old[index].Row;
+        var (apart, soon) = (node.State.Time + Math.Max(0, old[index].Gap), Math.Max(row.Start, node.State.Time));
         yield return row.Start;
-        yield return node.State.Time + Math.Max(0, old[index].Gap);
-        yield return Math.Max(row.Start, node.State.Time);
+        yield return costs.KeepsGaps ? apart : soon;
+        yield return costs.KeepsGaps ? soon : apart;
         if (expander.Soonest(node, row, out _) is >= 0 and var soonest)
         {
             yield return soonest;

@@ -11,6 +11,9 @@ internal interface IChangeCosts
     /// <summary>Points of the search that a cost of 100 stands for: how strongly it keeps to what was.</summary>
     double Pull { get; }
 
+    /// <summary>A move that comes too late for its count keeps its distance from the one before; else it comes as soon as it can.</summary>
+    bool KeepsGaps { get; }
+
     /// <summary>An old move becomes this one.</summary>
     /// <param name="old">What it was.</param>
     /// <param name="now">What it is.</param>

@@ -14,6 +14,8 @@ internal sealed class MoveCosts : IChangeCosts
 
     public double Pull => 8;
 
+    public bool KeepsGaps => false;
+
     public int Swap(OldMove old, in Row now, int gap) => old.IsSame(now) ? Math.Min(MostForCounts, Math.Abs(gap - old.Gap)) : Move;
 
     public int Add(in Row now) => Move;
