@@ -73,6 +73,12 @@ internal static class PaperworkCommand
         options = options with { ChangeLog = OutputFolder.ChangeLog(folder, routine) };
         var source = PaperSource.Of(new Scene(routine.Brief, book), routine);
         source = source with { Options = options with { Cameras = CameraCover.Of(source.Scene, source.Steps, desk.Stop) } };
+        if (source.Options.Cameras is null)
+        {
+            desk.Err.WriteLine("camera-plan.txt is not made: the search for the fewest set-ups was stopped.");
+            desk.Err.WriteLine("  Maybe run it again and wait a little longer.");
+        }
+
         var papers = Pack.Of(source);
         OutputFolder.Write(folder, papers, source);
         var width = Math.Max(PackPage.FileName.Length, papers.Max(p => p.FileName.Length));

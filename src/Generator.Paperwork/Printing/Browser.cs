@@ -93,7 +93,7 @@ public sealed class Browser
         yield return new Uri(page).AbsoluteUri;
     }
 
-    /// <summary>A helper process of the browser may hold a file for a moment longer; what cannot go stays in the folder for temporary files.</summary>
+    /// <summary>A process of the browser may hold a file for a moment longer; what cannot go stays in the folder for temporary files.</summary>
     private static void Remove(string folder)
     {
         for (var attempt = 0; attempt < 5 && Directory.Exists(folder); attempt++)
