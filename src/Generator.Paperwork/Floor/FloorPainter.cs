@@ -30,6 +30,9 @@ public sealed class FloorPainter
 
     public PlanWindow Window { get; }
 
+    /// <summary>Where the bar stands that says how long a metre is.</summary>
+    public Box ScaleBar => new(PlanWindow.Margin, Window.Height - 14, 100 * Window.Scale, 12);
+
     /// <summary>The empty floor: obstacles, cameras and the clock, with nobody on it. For playback.</summary>
     public FloorPicture Empty() => Paint([], course.From, course.From, []);
 
@@ -50,10 +53,16 @@ public sealed class FloorPainter
         var ends = ways.Where(w => course.Performers[w.Performer + 1].FigureAt(to) != Figure.Away).Select(w => MarkerOf(course.Performers[w.Performer + 1], to, "end")).ToList();
         var falls = steps.SelectMany(FallsIn).ToList();
         var lenses = source.Brief.Cameras.Select(c => LensOf(c, steps)).ToList();
+        var all = Spread.Of([.. markers, .. ends], Window.Inner);
+        (markers, ends) = ([.. all.Take(markers.Count)], [.. all.Skip(markers.Count)]);
+        placer.Take(ScaleBar);
+        placer.TryAt("1 m", new Point(ScaleBar.Right + 16, ScaleBar.Y + 6), HourSize, "hour");
         PlaceHours(placer);
-        foreach (var marker in markers.Concat(ends))
+        foreach (var marker in all)
         {
             placer.Take(Box.Around(marker.At.X, marker.At.Y, Shapes.Radius * 2, Shapes.Radius * 2));
+            var (sin, cos) = Math.SinCos(marker.Facing * Math.PI / 180);
+            placer.Take(Box.Around(marker.At.X + (sin * Shapes.Radius * 1.5), marker.At.Y - (cos * Shapes.Radius * 1.5), 10, 10));
         }
 
         foreach (var lens in lenses)
@@ -121,7 +130,8 @@ public sealed class FloorPainter
     private Marker MarkerOf(PerformerCourse performer, int time, string style)
     {
         var height = performer.IsHero ? source.Brief.Hero.Height : source.Brief.Attackers[performer.Attacker].Height;
-        return new Marker(performer.Attacker, Window.Held(performer.SpotAt(time), Shapes.Radius), performer.FacingAt(time), performer.FigureAt(time), style, Shapes.Body(height, Window.Scale));
+        var at = Window.Held(performer.SpotAt(time), Shapes.Radius);
+        return new Marker(performer.Attacker, at, at, performer.FacingAt(time), performer.FigureAt(time), style, Shapes.Body(height, Window.Scale));
     }
 
     private Way WayOf(PerformerCourse performer, int from, int to)
@@ -144,7 +154,9 @@ public sealed class FloorPainter
             var state = step.After.Attackers[who];
             var spot = Spot.At(state.Bearing, state.Distance);
             var turned = Math.Atan2(-spot.X, -spot.Y) * 180 / Math.PI;
-            var marker = new Marker(who, Window.Held(spot, Shapes.Radius), turned, Figure.Lying, "landing", Shapes.Body(source.Brief.Attackers[who].Height, Window.Scale));
+            var at = Window.Held(spot, Shapes.Radius);
+            var length = step.Reaction.Fall == FallClass.ToKnee ? new Centimetres(50) : source.Brief.Attackers[who].Height;
+            var marker = new Marker(who, at, at, turned, Figure.Lying, "landing", Shapes.Body(length, Window.Scale));
             yield return (marker, $"{Words.Number(who + 1)} falls {Words.Count(step.End)}");
         }
     }

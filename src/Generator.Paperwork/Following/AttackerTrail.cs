@@ -107,7 +107,7 @@ internal sealed class AttackerTrail
                 Posture.Out => Doing.Out,
                 Posture.Gripping => Doing.Grips,
                 var held when held.IsControlled() => Doing.Held,
-                _ when time < state.Entrance => Doing.NotIn,
+                _ when state.Entrance > 0 && time < state.Entrance => Doing.NotIn,
                 not Posture.Ready when time < state.OpenUntil => Doing.Reaction,
                 _ when time < state.ReadyAt => Doing.Reset,
                 _ => time < threat ? Doing.Ready : Doing.Waiting,

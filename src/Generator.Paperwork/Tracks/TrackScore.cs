@@ -42,8 +42,8 @@ public static class TrackScore
             lines.Add(new TrackLine(
                 start,
                 end,
-                [.. performers.Select(p => RowOf(p, begin, end))],
-                [.. phrases.Where(p => p.From >= begin && p.From < end).Select(p => (p.Number, X(begin, p.From)))]));
+                [.. performers.Select(p => RowOf(p, begin, Math.Min(end, to)))],
+                [.. phrases.Where(p => p.From >= begin && p.From < Math.Min(end, to)).Select(p => (p.Number, X(begin, p.From)))]));
         }
 
         return lines;
