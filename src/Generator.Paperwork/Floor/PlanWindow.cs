@@ -15,6 +15,9 @@ public sealed class PlanWindow
     /// <summary>Room around the floor for the hours of the clock.</summary>
     public const double Margin = 24;
 
+    /// <summary>Strip under it for the bar that shows a metre.</summary>
+    public const double Foot = 16;
+
     /// <summary>Whoever is farther from the mark than this, in centimetres, is drawn at the edge.</summary>
     private const double Farthest = 700;
 
@@ -53,13 +56,13 @@ public sealed class PlanWindow
 
     public double Width => ((right - left) * Scale) + (2 * Margin);
 
-    public double Height => ((top - bottom) * Scale) + (2 * Margin);
+    public double Height => ((top - bottom) * Scale) + (2 * Margin) + Foot;
 
     /// <summary>The whole floor on the drawing; it may reach beyond it.</summary>
     public Box Floor { get; }
 
     /// <summary>What is shown, without the margin.</summary>
-    public Box Inner => new(Margin, Margin, Width - (2 * Margin), Height - (2 * Margin));
+    public Box Inner => new(Margin, Margin, Width - (2 * Margin), Height - (2 * Margin) - Foot);
 
     public Point Mark => Of(Spot.Mark);
 
@@ -69,7 +72,7 @@ public sealed class PlanWindow
     public Point Held(Spot spot, double inside)
     {
         var point = Of(spot);
-        var share = Math.Min(Share(point.X, Mark.X, Margin + inside, Width - Margin - inside), Share(point.Y, Mark.Y, Margin + inside, Height - Margin - inside));
+        var share = Math.Min(Share(point.X, Mark.X, Margin + inside, Width - Margin - inside), Share(point.Y, Mark.Y, Margin + inside, Height - Foot - Margin - inside));
         return new Point(Mark.X + ((point.X - Mark.X) * share), Mark.Y + ((point.Y - Mark.Y) * share));
     }
 

@@ -1,0 +1,43 @@
+using Microsoft.Playwright;
+
+namespace Generator.Browser.Tests;
+
+/// <summary>The machine's own Chromium, started once for all tests. It may open files only: no page has anything to fetch.</summary>
+public sealed class Browser : IAsyncLifetime
+{
+    private static readonly string[] Places = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome", "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome"];
+
+    private IPlaywright? playwright;
+    private IBrowser? browser;
+
+    public async Task InitializeAsync()
+    {
+        var chromium = Array.Find(Places, File.Exists)
+            ?? throw new InvalidOperationException("The browser tests need Chromium, and there is none at " + string.Join(", ", Places) + ".\n  Maybe install it: apt-get install chromium");
+        playwright = await Playwright.CreateAsync();
+        browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
+        {
+            ExecutablePath = chromium,
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--mute-audio"],
+        });
+    }
+
+    /// <summary>Opens a page in a context of its own; whatever goes wrong in it fails the test at <see cref="Sheet.DisposeAsync"/>.</summary>
+    public async Task<Sheet> Open(string path, BrowserNewContextOptions? options = null)
+    {
+        var context = await browser!.NewContextAsync(options ?? new());
+        var sheet = new Sheet(context, await context.NewPageAsync());
+        await sheet.Page.GotoAsync(new Uri(path).AbsoluteUri);
+        return sheet;
+    }
+
+    public async Task DisposeAsync()
+    {
+        if (browser is not null)
+        {
+            await browser.DisposeAsync();
+        }
+
+        playwright?.Dispose();
+    }
+}

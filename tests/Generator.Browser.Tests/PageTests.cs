@@ -1,0 +1,163 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Generator.Domain;
+using Microsoft.Playwright;
+
+namespace Generator.Browser.Tests;
+
+/// <summary>The pages in a real browser: they play, print, can be used by everybody, and let nothing in or out.</summary>
+public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Browser>, IClassFixture<Papers>
+{
+    private const string X = "document.querySelector('.actor[data-performer=\"1\"]').dataset.";
+
+    [Fact]
+    public async Task Playback_steps_by_counts_and_moves_the_performers()
+    {
+        await using var sheet = await browser.Open(papers.Of("routine.html"));
+        await sheet.Page.Locator("#place").FillAsync("0");
+        Assert.Equal("1", await sheet.Text("#count"));
+        var before = await sheet.Eval<string>(X + "y");
+        await sheet.Page.Locator("#on").ClickAsync();
+        Assert.Equal("2", await sheet.Text("#count"));
+        Assert.Contains("Knee", await sheet.Text("#caption"), StringComparison.Ordinal);
+        Assert.NotEqual(before, await sheet.Eval<string>(X + "y"));
+        await sheet.Page.Locator("#on").PressAsync("Shift+ArrowRight");
+        Assert.Equal("2&", await sheet.Text("#count"));
+        await sheet.Page.Locator("#on").PressAsync("ArrowLeft");
+        await sheet.Page.Locator("#back").ClickAsync();
+        Assert.Equal("1", await sheet.Text("#count"));
+    }
+
+    [Fact]
+    public async Task Playback_plays_clicks_stops_and_sets_the_speed_by_keys()
+    {
+        await using var sheet = await browser.Open(papers.Of("routine.html"));
+        await sheet.Eval<bool>("(() => { window.clicks = 0; const start = OscillatorNode.prototype.start; OscillatorNode.prototype.start = function (t) { window.clicks++; start.call(this, t); }; return true; })()");
+        await sheet.Page.Locator("#play").FocusAsync();
+        await sheet.Page.Keyboard.PressAsync("4");
+        Assert.True(await sheet.Page.Locator("[name=speed][value='1']").IsCheckedAsync());
+        await sheet.Page.Keyboard.PressAsync("k");
+        Assert.Equal("Stop", await sheet.Text("#play"));
+        await sheet.Page.WaitForFunctionAsync("Number(document.getElementById('place').value) >= 3");
+        Assert.True(await sheet.Eval<int>("window.clicks") >= 2);
+        await sheet.Page.Locator("#stage").ClickAsync();
+        Assert.Equal("Play", await sheet.Text("#play"));
+        var stopped = await sheet.Text("#count");
+        await sheet.Eval<bool>("new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => done(true))))");
+        Assert.Equal(stopped, await sheet.Text("#count"));
+    }
+
+    [Fact]
+    public async Task A_phrase_loops_with_the_move_it_picks_up_from()
+    {
+        await using var sheet = await browser.Open(papers.Of("routine.html"));
+        await sheet.Page.Locator("#part").SelectOptionAsync("1");
+        var first = await sheet.Text("#count");
+        Assert.StartsWith("picks up from move ", await sheet.Text("#phrase-2 .pick-up"), StringComparison.Ordinal);
+        Assert.Contains($"count {first}:", await sheet.Text("#phrase-2 .pick-up"), StringComparison.Ordinal);
+        await sheet.Page.Locator("#loop").CheckAsync();
+        var end = await sheet.Eval<int>("JSON.parse(document.getElementById('course').textContent).phrases[1][1]");
+        await sheet.Page.Locator("#place").FillAsync((end - 1).ToString(System.Globalization.CultureInfo.InvariantCulture));
+        await sheet.Page.Locator("#play").ClickAsync();
+        await sheet.Page.WaitForFunctionAsync($"Number(document.getElementById('place').value) < {end - 2}");
+        Assert.Equal("Stop", await sheet.Text("#play"));
+    }
+
+    [Fact]
+    public async Task One_performer_can_be_followed()
+    {
+        await using var sheet = await browser.Open(papers.Of("routine.html"));
+        await sheet.Page.Locator("#follow").SelectOptionAsync("2");
+        Assert.Equal(1, await sheet.Page.Locator(".actor.followed").CountAsync());
+        Assert.Equal(1, await sheet.Page.Locator("#doings li:visible").CountAsync());
+        Assert.Contains("Wanda", await sheet.Text("#next"), StringComparison.Ordinal);
+        await sheet.Page.Locator("#place").FillAsync("12");
+        Assert.Equal("Nothing more to do.", await sheet.Text("#next"));
+        await sheet.Page.Locator("#follow").SelectOptionAsync(string.Empty);
+        Assert.Equal(0, await sheet.Page.Locator(".actor.followed").CountAsync());
+    }
+
+    [Fact]
+    public async Task Those_who_want_little_motion_see_it_jump_from_half_count_to_half_count()
+    {
+        await using var sheet = await browser.Open(papers.Of("routine.html"), new() { ReducedMotion = ReducedMotion.Reduce });
+        await sheet.Eval<bool>("(() => { window.seen = new Set(); new MutationObserver(() => window.seen.add(" + X + "y)).observe(document.querySelector('.actor[data-performer=\"1\"]'), { attributes: true, attributeFilter: ['data-y'] }); return true; })()");
+        await sheet.Page.Locator("#play").ClickAsync();
+        await sheet.Page.WaitForFunctionAsync("Number(document.getElementById('place').value) >= 3");
+        await sheet.Page.Locator("#play").ClickAsync();
+        var passed = await sheet.Eval<int>("Number(document.getElementById('place').value) - JSON.parse(document.getElementById('course').textContent).from + 1");
+        Assert.InRange(await sheet.Eval<int>("window.seen.size"), 1, passed);
+    }
+
+    [Theory]
+    [InlineData("routine.html", 1280, ColorScheme.Light)]
+    [InlineData("routine.html", 390, ColorScheme.Dark)]
+    [InlineData("part-bruno.html", 390, ColorScheme.Light)]
+    [InlineData("part-zora.html", 1280, ColorScheme.Dark)]
+    public async Task Axe_finds_nothing_and_nothing_is_wider_than_the_screen(string file, int width, ColorScheme scheme)
+    {
+        await using var sheet = await browser.Open(papers.Of(file), new() { ViewportSize = new() { Width = width, Height = 900 }, ColorScheme = scheme, BypassCSP = true });
+        await sheet.Eval<bool>("(document.querySelectorAll('details').forEach(d => d.open = true), true)");
+        var result = await sheet.Page.RunAxe(new AxeRunOptions());
+        Assert.Empty(result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {n.Html}")));
+        Assert.InRange(await sheet.Eval<int>("document.documentElement.scrollWidth"), 0, width);
+    }
+
+    [Fact]
+    public async Task No_two_labels_of_a_plan_lie_on_one_another_in_the_browsers_own_font()
+    {
+        await using var sheet = await browser.Open(papers.Of("routine.html"));
+        var clashes = await sheet.Eval<string[]>("""
+            [...document.querySelectorAll('.phrase .plan')].flatMap(svg => {
+              const boxes = [...svg.querySelectorAll('.label text')].map(t => [t.textContent, t.getBBox()]);
+              return boxes.flatMap(([a, p], i) => boxes.slice(i + 1)
+                .filter(([, q]) => p.x < q.x + q.width && q.x < p.x + p.width && p.y + 3 < q.y + q.height && q.y + 3 < p.y + p.height)
+                .map(([b]) => a + ' / ' + b));
+            })
+            """);
+        Assert.Empty(clashes);
+        Assert.True(await sheet.Page.Locator(".phrase .label text").CountAsync() > 20);
+    }
+
+    [Theory]
+    [InlineData("A4", 595)]
+    [InlineData("Letter", 612)]
+    public async Task It_prints_on_both_papers_without_the_playback(string paper, int width)
+    {
+        await using var sheet = await browser.Open(papers.Of("routine.html"), new() { ColorScheme = ColorScheme.Dark });
+        var pdf = System.Text.Encoding.Latin1.GetString(await sheet.Page.PdfAsync(new() { Format = paper, PreferCSSPageSize = true, PrintBackground = true }));
+        Assert.Contains($"/MediaBox [0 0 {width}", pdf, StringComparison.Ordinal);
+        Assert.InRange(System.Text.RegularExpressions.Regex.Count(pdf, "/Type /Page\\b"), 3, 9);
+        await sheet.Page.EmulateMediaAsync(new() { Media = Media.Print });
+        Assert.False(await sheet.Page.Locator("#playback").IsVisibleAsync());
+        Assert.Equal("rgb(255, 255, 255)", await sheet.Eval<string>("getComputedStyle(document.body).backgroundColor"));
+    }
+
+    [Fact]
+    public async Task Hostile_names_and_notes_stay_text()
+    {
+        const string Hostile = "</script><script>alert(1)</script><img src=x onerror=alert(2)>\"'&{{7*7}}<!--";
+        var yard = Papers.YardRoutine;
+        var brief = yard.Brief with
+        {
+            Title = Hostile,
+            Hero = yard.Brief.Hero with { Name = "javascript:alert(3)" },
+            Attackers = [.. yard.Brief.Attackers.Select((a, i) => a with { Name = Hostile + i })],
+            Cameras = [yard.Brief.Cameras[0] with { Name = Hostile }],
+            Floor = yard.Brief.Floor with { Obstacles = [yard.Brief.Floor.Obstacles[0] with { Name = Hostile }] },
+        };
+        var routine = yard with { Brief = brief, LibraryVersion = Hostile, Moves = [.. yard.Moves.Select(m => m with { Note = Hostile })] };
+        var path = papers.Of("hostile", routine, "routine.html");
+        await using var sheet = await browser.Open(path);
+        Assert.Equal(Hostile, await sheet.Text("h1"));
+        Assert.Equal(Hostile, await sheet.Page.TitleAsync());
+        Assert.Equal(Hostile + "0", await sheet.Eval<string>("JSON.parse(document.getElementById('course').textContent).performers[1].name"));
+        Assert.Equal(0, await sheet.Page.Locator("img").CountAsync());
+        Assert.Equal(2, await sheet.Page.Locator("script").CountAsync());
+        foreach (var part in Directory.GetFiles(Path.GetDirectoryName(path)!, "part-*.html"))
+        {
+            await using var other = await browser.Open(part);
+            Assert.Equal(0, await other.Page.Locator("img, script").CountAsync());
+        }
+    }
+}

@@ -1,0 +1,74 @@
+using Generator.Domain;
+using Generator.Library;
+using Generator.Library.Files;
+using Generator.Library.Reading;
+using Generator.Paperwork;
+using Generator.Rules;
+
+namespace Generator.Browser.Tests;
+
+/// <summary>The pages that the tests open, written once into a folder of their own.</summary>
+public sealed class Papers : IDisposable
+{
+    /// <summary>A hand-written fight of three phrases with falls, a walk round the clock, findings and a camera.</summary>
+    private const string Yard = """
+        {
+          "brief": {
+            "title": "Behind the cinema",
+            "hero": { "name": "Zora", "height": 1.70, "skill": "stunt" },
+            "floor": { "width": 8, "depth": 7, "mark": [4, 3.5], "obstacles": [ { "name": "bench", "x": 1, "y": 1, "width": 1.2, "depth": 0.5 } ] },
+            "attackers": [ { "name": "Bruno", "height": 1.86 }, { "name": "Wanda", "height": 1.70 }, { "name": "Piet" } ],
+            "cameras": [ { "name": "A", "bearing": "6", "distance": 5, "height": 1.5 } ]
+          },
+          "attackers": [ { "name": "Bruno", "bearing": "12", "distance": 2 }, { "name": "Wanda", "bearing": "2:30", "distance": 3 }, { "name": "Piet", "bearing": "9", "distance": 3, "entrance": 8 } ],
+          "moves": [
+            { "count": 1, "attacker": "Bruno", "attack": "swing-right", "technique": "parry-down-left", "reaction": "head-drops" },
+            { "count": 2, "attacker": "Bruno", "technique": "knee-to-head-right", "reaction": "staggers-back", "linger": 2 },
+            { "count": "4&", "attacker": "Wanda", "attack": "cross-right", "technique": "parry-down-left", "reaction": "limb-swept-in" },
+            { "count": 6, "attacker": "Wanda", "technique": "finishing-hook-right", "reaction": "out-crumples" },
+            { "count": 9, "attacker": "Piet", "attack": "swing-right", "technique": "parry-down-left", "reaction": "head-drops" },
+            { "count": 10, "attacker": "Piet", "technique": "knee-to-head-right", "reaction": "staggers-back" },
+            { "count": 14, "attacker": "Bruno", "from": "1", "attack": "swing-right", "technique": "parry-down-left", "reaction": "head-drops" },
+            { "count": 15, "attacker": "Bruno", "technique": "finishing-hook-right", "reaction": "out-crumples" }
+          ]
+        }
+        """;
+
+    public Papers() => Directory.CreateDirectory(Folder);
+
+    public string Folder { get; } = Path.Combine(Path.GetTempPath(), "generator-pages-" + Path.GetRandomFileName());
+
+    public static Book Book { get; } = LibraryLoader.LoadBundled([]).Value!;
+
+    /// <summary>Writes the pack of the yard and returns the path of one of its files.</summary>
+    public string Of(string file) => Of("yard", YardRoutine, file);
+
+    public static Routine YardRoutine
+    {
+        get
+        {
+            var read = RoutineReader.Parse(new SourceFile("yard.routine.json", Yard), Book, null);
+            return read.Value ?? throw new InvalidOperationException(read.ToText());
+        }
+    }
+
+    /// <summary>Writes the HTML pages of a routine into a folder of that name, once.</summary>
+    public string Of(string name, Routine routine, string file)
+    {
+        var folder = Path.Combine(Folder, name);
+        if (!Directory.Exists(folder))
+        {
+            Directory.CreateDirectory(folder);
+            var source = PaperSource.Of(new Scene(routine.Brief, Book), routine);
+            foreach (var paper in Pack.Of(source).Where(p => p.FileName.EndsWith(".html", StringComparison.Ordinal)))
+            {
+                using var stream = File.Create(Path.Combine(folder, paper.FileName));
+                paper.Write(source, stream);
+            }
+        }
+
+        return Path.Combine(folder, file);
+    }
+
+    public void Dispose() => Directory.Delete(Folder, recursive: true);
+}

@@ -1,0 +1,53 @@
+using Microsoft.Playwright;
+
+namespace Generator.Browser.Tests;
+
+/// <summary>An open page that notes every error, dialogue and request for something from outside.</summary>
+public sealed class Sheet : IAsyncDisposable
+{
+    private readonly IBrowserContext context;
+    private readonly List<string> faults = [];
+
+    public Sheet(IBrowserContext context, IPage page)
+    {
+        (this.context, Page) = (context, page);
+        page.PageError += (_, error) => Note("error: " + error);
+        page.Console += (_, line) => NoteIf(line.Type is "error" or "warning", "console: " + line.Text);
+        page.Request += (_, request) => NoteIf(!request.Url.StartsWith("file:", StringComparison.Ordinal), "request: " + request.Url);
+        page.Dialog += (_, dialog) =>
+        {
+            Note("dialogue: " + dialog.Message);
+            _ = dialog.DismissAsync();
+        };
+    }
+
+    public IPage Page { get; }
+
+    public async ValueTask DisposeAsync()
+    {
+        await context.DisposeAsync();
+        Assert.Empty(faults);
+    }
+
+    /// <summary>Text of an element.</summary>
+    public Task<string> Text(string selector) => Page.Locator(selector).InnerTextAsync();
+
+    /// <summary>Runs an expression in the page.</summary>
+    public Task<T> Eval<T>(string expression) => Page.EvaluateAsync<T>(expression);
+
+    private void NoteIf(bool happened, string what)
+    {
+        if (happened)
+        {
+            Note(what);
+        }
+    }
+
+    private void Note(string what)
+    {
+        lock (faults)
+        {
+            faults.Add(what);
+        }
+    }
+}

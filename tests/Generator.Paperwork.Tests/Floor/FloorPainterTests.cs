@@ -1,0 +1,79 @@
+using Generator.Domain;
+using Generator.Paperwork.Floor;
+using Generator.Paperwork.Following;
+using Generator.Rules;
+using Generator.Testing;
+
+namespace Generator.Paperwork.Tests.Floor;
+
+/// <summary>Plans of many routines that nobody wrote with plans in mind: crowded, huge, off the floor, with long names.</summary>
+public class FloorPainterTests
+{
+    private const int Seeds = 300;
+
+    [Fact]
+    public void No_label_lies_on_another_or_on_a_marker_or_off_the_drawing()
+    {
+        var (plans, labels, beside) = (0, 0, 0);
+        foreach (var (painter, plan) in Plans())
+        {
+            plans++;
+            labels += plan.Labels.Count;
+            beside += plan.Labels.Count(l => l.Box.Y >= painter.Window.Height);
+            var sheet = new Box(0, 0, plan.Width, plan.Height);
+            for (var i = 0; i < plan.Labels.Count; i++)
+            {
+                Assert.True(sheet.Holds(plan.Labels[i].Box), plan.Labels[i].Text);
+                Assert.DoesNotContain(plan.Labels.Skip(i + 1), l => l.Box.Overlaps(plan.Labels[i].Box));
+                Assert.DoesNotContain(plan.Markers, m => plan.Labels[i].Box.Overlaps(Box.Around(m.At.X, m.At.Y, Shapes.Radius * 2, Shapes.Radius * 2)));
+            }
+        }
+
+        Assert.True(plans > Seeds && labels > 10 * plans && beside > 0, $"{plans} plans, {labels} labels, {beside} under the drawing");
+    }
+
+    [Fact]
+    public void Everybody_on_the_floor_is_drawn_once_with_a_name_and_no_marker_hides_another()
+    {
+        foreach (var (_, plan) in Plans())
+        {
+            var here = plan.Markers.Where(m => m.Style != "end").ToList();
+            Assert.Equal(here.Count, here.DistinctBy(m => m.Performer).Count());
+            Assert.Equal(here.Count, plan.Labels.Count(l => l.Kind.StartsWith("who", StringComparison.Ordinal)));
+            Assert.Contains(here, m => m.Performer < 0);
+            for (var i = 0; i < plan.Markers.Count; i++)
+            {
+                Assert.DoesNotContain(plan.Markers.Skip(i + 1), m => Math.Abs(m.At.X - plan.Markers[i].At.X) < 8 && Math.Abs(m.At.Y - plan.Markers[i].At.Y) < 8);
+            }
+        }
+    }
+
+    [Fact]
+    public void Places_are_to_scale()
+    {
+        var source = PaperSource.Of(Fights.SceneOf(Fights.Night), Fights.Night);
+        var painter = new FloorPainter(source, Course.Of(source));
+        var (mark, east, north) = (painter.Window.Of(Spot.Mark), painter.Window.Of(Spot.At(6, 200)), painter.Window.Of(Spot.At(0, 100)));
+        Assert.Equal(200 * painter.Window.Scale, east.X - mark.X, 6);
+        Assert.Equal(mark.Y, east.Y, 6);
+        Assert.Equal(100 * painter.Window.Scale, mark.Y - north.Y, 6);
+        var bruno = painter.Of([source.Steps[0]]).Markers.Single(m => m is { Performer: 0, Style: "here" });
+        Assert.Equal(mark.X, bruno.Stands.X, 6);
+        Assert.True(bruno.Stands.Y < mark.Y);
+        Assert.Equal(180, bruno.Facing);
+    }
+
+    private static IEnumerable<(FloorPainter Painter, FloorPicture Plan)> Plans()
+    {
+        for (var seed = 0; seed < Seeds; seed++)
+        {
+            var routine = RandomRoutine.Of(seed, TinyBook.Book);
+            var source = PaperSource.Of(new Scene(routine.Brief, TinyBook.Book), routine);
+            var painter = new FloorPainter(source, Course.Of(source));
+            foreach (var phrase in source.Phrases)
+            {
+                yield return (painter, painter.Of([.. source.Steps.Skip(phrase.First - 1).Take(phrase.Moves)]));
+            }
+        }
+    }
+}

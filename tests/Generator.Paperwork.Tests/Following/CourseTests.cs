@@ -1,0 +1,57 @@
+using Generator.Domain;
+using Generator.Paperwork.Following;
+using Generator.Rules;
+using Generator.Testing;
+
+namespace Generator.Paperwork.Tests.Following;
+
+public class CourseTests
+{
+    [Fact]
+    public void Whatever_the_routine_tracks_have_no_gap_time_runs_on_and_replays_places_are_kept()
+    {
+        var moves = 0;
+        for (var seed = 0; seed < 300; seed++)
+        {
+            var routine = RandomRoutine.Of(seed, TinyBook.Book);
+            var source = PaperSource.Of(new Scene(routine.Brief, TinyBook.Book), routine);
+            var course = Course.Of(source);
+            moves += source.Steps.Count;
+            foreach (var performer in course.Performers)
+            {
+                Assert.Equal(course.To - course.From, performer.Doings.Count);
+                Assert.Equal(Enumerable.Range(course.From, course.To - course.From), performer.Spans(course.From, course.To).SelectMany(s => Enumerable.Range(s.From, s.To - s.From)));
+                Assert.All(performer.Ways.Zip(performer.Ways.Skip(1)), w => Assert.True(w.First.Time < w.Second.Time));
+            }
+
+            foreach (var attacker in course.Performers.Skip(1).Where(_ => source.Steps.Count > 0))
+            {
+                var end = source.Steps[^1].After.Attackers[attacker.Attacker];
+                var spot = Spot.At(end.Bearing, end.Distance);
+                Assert.InRange(attacker.SpotAt(course.To + 1000).To(spot), 0, 0.5);
+            }
+        }
+
+        Assert.True(moves > 1000, $"{moves} moves");
+    }
+
+    [Fact]
+    public void A_night_on_the_ferry_half_count_by_half_count()
+    {
+        var course = Course.Of(PaperSource.Of(Fights.SceneOf(Fights.Night), Fights.Night));
+        var text = string.Concat(course.Performers.Select(p => $"{p.Sign} {p.Name}\n{string.Concat(p.Spans(course.From, course.To).Select(s => $"  {new HalfCounts(s.From).ToCountText()} {s.Doing} {s.Move}\n"))}"));
+        Golden.Matches("ferry-course", text);
+    }
+
+    [Fact]
+    public void An_attacker_is_at_striking_distance_when_the_attack_lands()
+    {
+        var source = PaperSource.Of(Fights.SceneOf(Fights.Night), Fights.Night);
+        var course = Course.Of(source);
+        foreach (var step in source.Steps.Where(s => s.Attack is not null))
+        {
+            var spot = course.Performers[step.Row.Attacker + 1].SpotAt(step.Contact);
+            Assert.InRange(Spot.Mark.To(spot), step.Distance - 31, step.Distance + 31);
+        }
+    }
+}
