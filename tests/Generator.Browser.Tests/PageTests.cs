@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 using Generator.Domain;
@@ -38,7 +39,7 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
         Assert.True(await sheet.Page.Locator("[name=speed][value='1']").IsCheckedAsync());
         await sheet.Page.Keyboard.PressAsync("k");
         Assert.Equal("Stop", await sheet.Text("#play"));
-        await sheet.Page.WaitForFunctionAsync("Number(document.getElementById('place').value) >= 3");
+        await sheet.Until("Number(document.getElementById('place').value) >= 3");
         Assert.True(await sheet.Eval<int>("window.clicks") >= 2);
         await sheet.Page.Locator("#stage").ClickAsync();
         Assert.Equal("Play", await sheet.Text("#play"));
@@ -59,7 +60,7 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
         var end = await sheet.Eval<int>("JSON.parse(document.getElementById('course').textContent).phrases[1][1]");
         await sheet.Page.Locator("#place").FillAsync((end - 1).ToString(System.Globalization.CultureInfo.InvariantCulture));
         await sheet.Page.Locator("#play").ClickAsync();
-        await sheet.Page.WaitForFunctionAsync($"Number(document.getElementById('place').value) < {end - 2}");
+        await sheet.Until($"Number(document.getElementById('place').value) < {end - 2}");
         Assert.Equal("Stop", await sheet.Text("#play"));
     }
 
@@ -83,7 +84,7 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
         await using var sheet = await browser.Open(papers.Of("routine.html"), new() { ReducedMotion = ReducedMotion.Reduce });
         await sheet.Eval<bool>("(() => { window.seen = new Set(); new MutationObserver(() => window.seen.add(" + X + "y)).observe(document.querySelector('.actor[data-performer=\"1\"]'), { attributes: true, attributeFilter: ['data-y'] }); return true; })()");
         await sheet.Page.Locator("#play").ClickAsync();
-        await sheet.Page.WaitForFunctionAsync("Number(document.getElementById('place').value) >= 3");
+        await sheet.Until("Number(document.getElementById('place').value) >= 3");
         await sheet.Page.Locator("#play").ClickAsync();
         var passed = await sheet.Eval<int>("Number(document.getElementById('place').value) - JSON.parse(document.getElementById('course').textContent).from + 1");
         Assert.InRange(await sheet.Eval<int>("window.seen.size"), 1, passed);
@@ -127,7 +128,7 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
         await using var sheet = await browser.Open(papers.Of("routine.html"), new() { ColorScheme = ColorScheme.Dark });
         var pdf = System.Text.Encoding.Latin1.GetString(await sheet.Page.PdfAsync(new() { Format = paper, PreferCSSPageSize = true, PrintBackground = true }));
         Assert.Contains($"/MediaBox [0 0 {width}", pdf, StringComparison.Ordinal);
-        Assert.InRange(System.Text.RegularExpressions.Regex.Count(pdf, "/Type /Page\\b"), 3, 9);
+        Assert.InRange(Regex.Count(pdf, "/Type /Page\\b"), 3, 9);
         await sheet.Page.EmulateMediaAsync(new() { Media = Media.Print });
         Assert.False(await sheet.Page.Locator("#playback").IsVisibleAsync());
         Assert.Equal("rgb(255, 255, 255)", await sheet.Eval<string>("getComputedStyle(document.body).backgroundColor"));

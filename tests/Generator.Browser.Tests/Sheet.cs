@@ -35,6 +35,22 @@ public sealed class Sheet : IAsyncDisposable
     /// <summary>Runs an expression in the page.</summary>
     public Task<T> Eval<T>(string expression) => Page.EvaluateAsync<T>(expression);
 
+    /// <summary>Waits until an expression is true. (The pages' own policy forbids the waiting that evaluates text inside them.)</summary>
+    public async Task Until(string expression)
+    {
+        for (var tries = 0; tries < 400; tries++)
+        {
+            if (await Eval<bool>(expression))
+            {
+                return;
+            }
+
+            await Task.Delay(50);
+        }
+
+        Assert.Fail($"This never came true: {expression}");
+    }
+
     private void NoteIf(bool happened, string what)
     {
         if (happened)

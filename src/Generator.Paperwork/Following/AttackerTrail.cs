@@ -38,7 +38,7 @@ internal sealed class AttackerTrail
             }
 
             var begins = step.Attack is null ? step.Start : Math.Max(AttackStart(step), since);
-            Idle(cells, now, since, begins, step);
+            Idle(cells, now, since, begins);
             Comes(cells, ways, now, since, begins, step);
             Acts(cells, ways, begins, step);
             if (step.Attack is not null && step.Row.Attacker == attacker)
@@ -49,7 +49,7 @@ internal sealed class AttackerTrail
             (now, since) = (step.After, Math.Max(since, Ends(step)));
         }
 
-        Idle(cells, now, since, to, null);
+        Idle(cells, now, since, to);
         return new PerformerCourse
         {
             Attacker = attacker,
@@ -96,7 +96,7 @@ internal sealed class AttackerTrail
     private bool Touched(Step step) => step.After.Attackers[attacker] != step.Before.Attackers[attacker];
 
     /// <summary>What is done from the end of one move to the start of the next.</summary>
-    private void Idle(Cells cells, FightState now, int since, int until, Step? next)
+    private void Idle(Cells cells, FightState now, int since, int until)
     {
         var state = now.Attackers[attacker];
         var threat = Replay.ThreatTime(source.Scene, now, attacker);
@@ -114,7 +114,7 @@ internal sealed class AttackerTrail
             };
             if (cells[time] != Doing.Fall)
             {
-                cells.Fill(time, time + 1, doing, doing == Doing.Reaction && next is not null ? next.Index : 0);
+                cells.Fill(time, time + 1, doing, 0);
             }
         }
 
