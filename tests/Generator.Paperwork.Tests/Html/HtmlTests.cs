@@ -61,7 +61,7 @@ public class HtmlTests
     /// <summary>The body is well formed, so nothing from outside can have opened or closed an element.</summary>
     private static IReadOnlyList<XElement> Elements(string page)
     {
-        using var reader = XmlReader.Create(new StringReader("<x>" + Regex.Replace(Regex.Replace(BodyOf(page), "<input([^>]*?)/?>", "<input$1/>"), " (hidden|checked)(?=[ />])", " $1=\"\"") + "</x>"), new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit });
+        using var reader = XmlReader.Create(new StringReader("<x>" + Regex.Replace(Regex.Replace(BodyOf(page), "<input([^>]*?)/?>", "<input$1/>"), " (hidden|checked|value)(?=[ />])", " $1=\"\"") + "</x>"), new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit });
         return [.. XElement.Load(reader).DescendantsAndSelf()];
     }
 
