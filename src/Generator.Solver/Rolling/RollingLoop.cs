@@ -18,10 +18,10 @@ public sealed class RollingLoop
     private const int LastRows = 8;
 
     /// <summary>Windows that may fail before the attempt is given up; another seed is then the better bet.</summary>
-    private const int MostFailures = 6;
+    private const int MostFailures = 16;
 
-    /// <summary>Share of the techniques that a window is given at first; after a failure it gets all of them.</summary>
-    private const double Share = 0.4;
+    /// <summary>Uses of techniques, beside those that are kept anyway, that a window is given at first; after a failure it gets another, larger draw.</summary>
+    private const double Drawn = 160;
     private readonly Scene scene;
     private readonly Vocabulary vocabulary;
     private readonly int horizon;
@@ -59,9 +59,10 @@ public sealed class RollingLoop
                 continue;
             }
 
+            // Another draw is tried once from the same rows; then one or more of them must go.
             failures++;
             worked = blocks.Count;
-            for (var back = 0; back <= Math.Min(3, failures / 2) && blocks.Count > 0; back++)
+            for (var back = 0; back < (failures % 2 == 0 ? Math.Min(3, failures / 4 + 1) : 0) && blocks.Count > 0; back++)
             {
                 blocks.Pop();
             }
@@ -90,7 +91,7 @@ public sealed class RollingLoop
     /// <summary>Solves the next rows and commits the first of them, or all when they end the routine; null when that did not work.</summary>
     private Draft? Window(Draft? draft, int seed, bool ends, bool quick, CancellationToken stop)
     {
-        var words = quick ? vocabulary.Drawn(new Random(seed), Share, t => IsNamed(t) || t.Family is Family.Escape or Family.Finish or Family.Setback or Family.Pause) : vocabulary;
+        var words = vocabulary.Drawn(new Random(seed), (quick ? 1 : 1.5) * Drawn / vocabulary.Uses.Count, t => IsNamed(t) || t.Family is Family.Escape or Family.Finish or Family.Setback or Family.Pause);
         var delays = draft?.Delays(scene, horizon);
         var plan = draft is null ? Plan.Nothing : Stager.Ahead(scene, draft.State, delays!, seed, stop);
         var rows = ends ? LastRowsFor(draft!) : WindowRows;
@@ -114,8 +115,8 @@ public sealed class RollingLoop
         DecisionOrder.Post(model, seed);
         model.Cp.Model.Minimize((model.Points * 3) + (ends ? Google.OrTools.Sat.LinearExpr.Constant(0) : WindowAims.Of(model, plan, horizon)));
         using var session = new CpSession(model.Cp.Model);
-        session.Solve(new SearchSettings { Time = TimeSpan.FromSeconds(20), Work = ends ? 0.5 : 0.3, Seed = seed, Bare = true, Linear = false, OwnOrder = true }, null, stop);
-        Trace?.Invoke($"rows {draft?.Rows.Count ?? 0}+{rows}{(ends ? " ends" : string.Empty)} time {draft?.State.Time ?? 0} out {draft?.State.Attackers.Count(a => a.Posture == Posture.Out)} {draft?.Score.MemoryOf("setbacks")}: {session.Answer}, objective {session.Objective}, {session.Elapsed.TotalMilliseconds:0} ms, {session.Work:0.00} work, plan {string.Join(' ', plan.Exchanges.Select(e => $"{e.Attacker}x{e.Moves}{(e.PutsOut ? "!" : string.Empty)}"))}");
+        session.Solve(new SearchSettings { Time = TimeSpan.FromSeconds(20), Work = ends ? 0.4 : 0.12, Seed = seed, Bare = true, Linear = false, OwnOrder = true }, null, stop);
+        Trace?.Invoke($"uses {words.Uses.Count}/{vocabulary.Uses.Count} rows {draft?.Rows.Count ?? 0}+{rows}{(ends ? " ends" : string.Empty)} time {draft?.State.Time ?? 0} out {draft?.State.Attackers.Count(a => a.Posture == Posture.Out)} {draft?.Score.MemoryOf("setbacks")}: {session.Answer}, objective {session.Objective}, {session.Elapsed.TotalMilliseconds:0} ms, {session.Work:0.00} work, plan {string.Join(' ', plan.Exchanges.Select(e => $"{e.Attacker}x{e.Moves}{(e.PutsOut ? "!" : string.Empty)}"))}");
         return session.HasSolution ? Commit(draft, model, session, ends) : null;
     }
 
