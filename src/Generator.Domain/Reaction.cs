@@ -44,6 +44,9 @@ public sealed record Reaction
     /// <summary>A hit to the head or neck that counts against the cap of head-height hits.</summary>
     public bool HeadHit { get; init; }
 
+    /// <summary>Takes the attacker off the floor by the agreed exit.</summary>
+    public bool RunsOff => Posture == Domain.Posture.Out && Back.Value >= 200;
+
     /// <summary>Carries the attacker somewhere, so that the way there must be clear.</summary>
     public bool Sends => Back.Value >= 30 || Round >= 2 || Fall is not (FallClass.None or FallClass.ToKnee);
 }

@@ -112,7 +112,7 @@ public static class Effects
             ReadyAt = keeps ? was.ReadyAt : step.End + scene.ReadyAfter(index, attacker) + step.Row.Linger,
             Falls = was.Falls + (reaction.Fall == FallClass.None ? 0 : 1),
             OutAt = isOut && was.OutAt < 0 ? step.End : was.OutAt,
-            Gone = was.Gone || (isOut && reaction.Back.Value >= 200),
+            Gone = was.Gone || reaction.RunsOff,
         };
     }
 

@@ -14,10 +14,12 @@ internal static class AfterPart
         var last = cp.Int(0, model.Cast, $"last[{i + 1}]");
         cp.Model.Add(last == slot.Target).OnlyEnforceIf(slot.NoTarget.Not());
         cp.Model.Add(last == slot.Before.LastTarget).OnlyEnforceIf(slot.NoTarget);
+        slot.RunsOff = model.ReactionIs(slot, r => r.RunsOff, $"runsoff[{i}]");
         var hit = Target(model, slot);
         slot.TargetAfter = hit;
+        SecondPart.Build(model, slot);
         var certain = i < model.Options.FewestRows ? slot.FixedTarget : -2;
-        var after = Enumerable.Range(0, model.Cast).Select(a => certain == a ? hit : Person(model, slot, hit, a)).ToList();
+        var after = Enumerable.Range(0, model.Cast).Select(a => certain == a ? hit with { Gone = Gone(model, slot, a, slot.Before.Attackers[a].Gone) } : Person(model, slot, hit, a)).ToList();
         slot.After = new BoundaryVars
         {
             Time = slot.End,
@@ -43,10 +45,10 @@ internal static class AfterPart
         cp.Table([round, carry, right, shift], model.Tables.Shift);
         var bearing = cp.Round(slot.TargetBearing + shift, $"lands[{i}]");
         var distance = DistancePart.After(model, slot);
-        var open = cp.Int(-1, model.Options.Horizon * 2, $"open[{i}]");
+        var open = cp.Int(-1, model.LatestReady, $"open[{i}]");
         cp.Model.Add(open == slot.End + model.OverReactions(slot, r => scene.OpenFor(r)));
-        var ready = cp.Int(0, model.Options.Horizon * 2, $"ready[{i}]");
-        var threat = cp.Int(0, model.Options.Horizon * 3, $"threat[{i}]");
+        var ready = cp.Int(0, model.LatestReady, $"ready[{i}]");
+        var threat = cp.Int(0, model.LatestThreat, $"threat[{i}]");
         for (var a = 0; a < model.Cast; a++)
         {
             if (ReferenceEquals(slot.Targets[a], cp.False))
@@ -80,6 +82,7 @@ internal static class AfterPart
             Out = isOut,
             Controlled = controlled,
             Gripping = gripping,
+            Gone = slot.RunsOff,
         };
     }
 
@@ -110,12 +113,13 @@ internal static class AfterPart
 
     private static AttackerVars Person(MoveModel model, SlotVars slot, AttackerVars hit, int a)
     {
-        var was = slot.Before.Attackers[a];
         var hits = slot.Targets[a];
-        var bearing = Taken(model, slot, a, was);
+        var was = SecondPart.After(model, slot, hit, a);
+        var bearing = Taken(model, slot, a, slot.Before.Attackers[a]);
+        var gone = Gone(model, slot, a, was.Gone);
         if (ReferenceEquals(hits, model.Cp.False))
         {
-            return ReferenceEquals(bearing, was.Bearing) ? was : was with { Bearing = bearing };
+            return was with { Bearing = bearing, Gone = gone };
         }
 
         var name = $"[{slot.Index + 1},{a}]";
@@ -132,7 +136,37 @@ internal static class AfterPart
             Out = Choose(model, hits, hit.Out, was.Out, "out" + name),
             Controlled = Choose(model, hits, hit.Controlled, was.Controlled, "controlled" + name),
             Gripping = Choose(model, hits, hit.Gripping, was.Gripping, "gripping" + name),
+            Gone = gone,
         };
+    }
+
+    /// <summary>Whoever has run off stays off.</summary>
+    private static BoolVar Gone(MoveModel model, SlotVars slot, int a, BoolVar was)
+    {
+        var cp = model.Cp;
+        if (ReferenceEquals(slot.RunsOff, cp.False))
+        {
+            return was;
+        }
+
+        var name = $"gone[{slot.Index + 1},{a}]";
+        var ways = new List<ILiteral>();
+        if (!ReferenceEquals(was, cp.False))
+        {
+            ways.Add(was);
+        }
+
+        if (!ReferenceEquals(slot.Targets[a], cp.False))
+        {
+            ways.Add(cp.And(name + ".runs", slot.RunsOff, slot.Targets[a]));
+        }
+
+        if (!ReferenceEquals(slot.SecondsOut[a], cp.False))
+        {
+            ways.Add(cp.And(name + ".second", slot.RunsOff, slot.SecondsOut[a]));
+        }
+
+        return ways.Count switch { 0 => cp.False, 1 when ways[0] is BoolVar only => only, _ => cp.Or(name, [.. ways]) };
     }
 
     /// <summary>One who grips the hero goes round with the hero's turn; one whom the hero holds is walked to the target by techniques made for it.</summary>
@@ -161,7 +195,8 @@ internal static class AfterPart
     private static bool TurnsWhileGripped(Use use) => use.Technique is { } t && t.Turn.HalfHours != 0
         && (t.LeftNeed is HandNeed.Any or HandNeed.HeldByOther || t.RightNeed is HandNeed.Any or HandNeed.HeldByOther || (t.Supported && t.Bounds != BoundSet.Free));
 
-    private static IntVar Choose(MoveModel model, BoolVar hits, IntVar then, IntVar otherwise, string name)
+    /// <summary>A variable equal to one of two values, as the literal says.</summary>
+    public static IntVar Choose(MoveModel model, BoolVar hits, IntVar then, IntVar otherwise, string name)
     {
         var (low, high) = (Engine.Cp.Range(then), Engine.Cp.Range(otherwise));
         var chosen = model.Cp.Int(Math.Min(low.Low, high.Low), Math.Max(low.High, high.High), name);

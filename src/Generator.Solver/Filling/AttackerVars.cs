@@ -31,4 +31,7 @@ public sealed record AttackerVars
     public required BoolVar Controlled { get; init; }
 
     public required BoolVar Gripping { get; init; }
+
+    /// <summary>Ran off by the agreed exit: no longer on the floor.</summary>
+    public required BoolVar Gone { get; init; }
 }

@@ -54,6 +54,7 @@ internal static class ChoicePart
         var same = cp.Bool($"same[{index}]");
         cp.Model.Add(slot.Target == before.LastTarget).OnlyEnforceIf(same);
         cp.Model.Add(slot.Target != before.LastTarget).OnlyEnforceIf(same.Not());
+        slot.Same = same;
         var another = cp.And($"another[{index}]", slot.NoTarget.Not(), same.Not());
         slot.Opens = cp.Or($"opens[{index}]", slot.HasAttack, another);
         return slot;

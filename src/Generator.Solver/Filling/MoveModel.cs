@@ -22,6 +22,9 @@ public sealed class MoveModel
         Options = options;
         Classes = new UseClasses(scene, vocabulary);
         Tables = new TransitionTables(this);
+        LatestReady = Math.Max(options.Horizon * 2, ModelBounds.LatestReady(scene, options));
+        LatestThreat = Math.Max(options.Horizon * 3, LatestReady + ModelBounds.LongestWalk(scene));
+        Far = Math.Max(options.Horizon * 4, LatestThreat + options.Horizon);
         Start = OpeningPart.Build(this);
         var before = Start;
         var slots = new List<SlotVars>();
@@ -56,6 +59,15 @@ public sealed class MoveModel
     internal TransitionTables Tables { get; }
 
     public Cp Cp { get; } = new();
+
+    /// <summary>No opening ends and nobody is ready again later than this, in half counts.</summary>
+    internal int LatestReady { get; }
+
+    /// <summary>No threat time lies later than this.</summary>
+    internal int LatestThreat { get; }
+
+    /// <summary>More than the time between any two moments of the model.</summary>
+    internal int Far { get; }
 
     /// <summary>State before the first row.</summary>
     public BoundaryVars Start { get; }

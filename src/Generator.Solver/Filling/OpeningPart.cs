@@ -64,9 +64,9 @@ internal static class OpeningPart
         var cp = model.Cp;
         var ready = Delayed.IsEntrance(state) ? state.SetsOffAt : state.ReadyAt;
         var comes = state.SetsOffAt + model.Scene.WalkTime(attacker, state.Distance);
-        var readyAt = cp.Int(ready, model.Options.Horizon * 2, $"ready0[{attacker}]");
+        var readyAt = cp.Int(ready, model.LatestReady, $"ready0[{attacker}]");
         cp.Model.Add(readyAt == model.Delays[attacker] + ready);
-        var threat = cp.Int(comes, model.Options.Horizon * 3, $"threat0[{attacker}]");
+        var threat = cp.Int(comes, model.LatestThreat, $"threat0[{attacker}]");
         cp.Model.Add(threat == model.Delays[attacker] + comes);
         return new AttackerVars
         {
@@ -81,6 +81,7 @@ internal static class OpeningPart
             Out = state.Posture == Posture.Out ? cp.True : cp.False,
             Controlled = state.Posture.IsControlled() ? cp.True : cp.False,
             Gripping = state.Posture == Posture.Gripping ? cp.True : cp.False,
+            Gone = state.Gone ? cp.True : cp.False,
         };
     }
 
@@ -98,7 +99,7 @@ internal static class OpeningPart
             distance = cp.Model.NewIntVarFromDomain(Google.OrTools.Util.Domain.FromValues([.. Distances.Select(d => (long)d)]), $"distance[{attacker}]");
         }
 
-        var threat = cp.Int(0, model.Options.Horizon * 3, $"threat0[{attacker}]");
+        var threat = cp.Int(0, model.LatestThreat, $"threat0[{attacker}]");
         cp.Model.Add(threat == model.Entrances[attacker] + DistancePart.WalkTime(model, attacker, distance, $"walk0[{attacker}]"));
         return new AttackerVars
         {
@@ -113,6 +114,7 @@ internal static class OpeningPart
             Out = cp.False,
             Controlled = cp.False,
             Gripping = cp.False,
+            Gone = cp.False,
         };
     }
 }

@@ -105,4 +105,31 @@ public sealed class SlotVars
 
     /// <summary>The state in which the move leaves the target.</summary>
     public AttackerVars TargetAfter { get; set; } = null!;
+
+    /// <summary>The attacker of the last row that had one is the target again.</summary>
+    public BoolVar Same { get; set; } = null!;
+
+    /// <summary>The target runs off by the agreed exit.</summary>
+    public BoolVar RunsOff { get; set; } = null!;
+
+    /// <summary>The technique takes a second attacker along.</summary>
+    public BoolVar TakesTwo { get; set; } = null!;
+
+    /// <summary>The reaction sends the target into a second attacker.</summary>
+    public BoolVar Bumps { get; set; } = null!;
+
+    /// <summary>One for each attacker: is the second one of this row.</summary>
+    public BoolVar[] Seconds { get; set; } = [];
+
+    /// <summary>One for each attacker: goes out as the second one of this row.</summary>
+    public BoolVar[] SecondsOut { get; set; } = [];
+
+    /// <summary>Posture in which the move leaves the second one.</summary>
+    public IntVar SecondPosture { get; set; } = null!;
+
+    /// <summary>Linger of the second one, in half counts.</summary>
+    public IntVar SecondLinger { get; set; } = null!;
+
+    /// <summary>The row may concern a second attacker.</summary>
+    public bool HasSeconds(Engine.Cp cp) => !ReferenceEquals(TakesTwo, cp.False) || !ReferenceEquals(Bumps, cp.False);
 }

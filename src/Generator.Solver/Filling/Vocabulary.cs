@@ -29,15 +29,17 @@ public sealed class Vocabulary
     /// <param name="scene">Bodies, tempo and floor.</param>
     /// <param name="technique">Which techniques to consider; null for all.</param>
     /// <param name="keepUnfit">Keep what nobody here may do, so that rules have something to forbid (tests).</param>
-    public static Vocabulary Of(Scene scene, Func<Technique, bool>? technique = null, bool keepUnfit = false)
+    /// <param name="seconds">With reactions that bump into a second attacker and techniques that take two.</param>
+    public static Vocabulary Of(Scene scene, Func<Technique, bool>? technique = null, bool keepUnfit = false, bool seconds = false)
     {
         var book = scene.Book;
+        var withSecond = seconds && (scene.Cast > 1 || keepUnfit);
         bool Everybody(Func<int, string?> whyNot) => Enumerable.Range(0, scene.Cast).All(a => whyNot(a) is not null);
         var attacks = Enumerable.Range(0, book.Attacks.Count)
             .Where(k => keepUnfit || !(Everybody(a => scene.Able.WhyNotAttack(k, a)) || !scene.Brief.Tempo.Allows(book.Attacks[k].Length, book.Attacks[k].FewestSeconds)))
             .ToList();
         var reactions = Enumerable.Range(0, book.Reactions.Count)
-            .Where(r => !book.Reactions[r].HitsSecond && (keepUnfit || !Everybody(a => scene.Able.WhyNotReaction(r, a))))
+            .Where(r => (withSecond || !book.Reactions[r].HitsSecond) && (keepUnfit || !Everybody(a => scene.Able.WhyNotReaction(r, a))))
             .ToList();
         var known = reactions.Select(r => book.Reactions[r].Id).ToHashSet(StringComparer.Ordinal);
         var uses = new List<Use> { Use.IdleRow };
@@ -46,7 +48,7 @@ public sealed class Vocabulary
             var candidate = book.Techniques[t];
             var unfit = scene.Able.WhyNotTechnique(t) is not null || Everybody(a => scene.Able.WhyNotOn(t, a)) || !scene.Brief.Tempo.Allows(candidate.Length, candidate.FewestSeconds);
             var reacts = candidate.Reactions.Count == 0 || candidate.Reactions.Any(known.Contains);
-            if (!candidate.TakesTwo && reacts && (keepUnfit || !unfit) && technique?.Invoke(candidate) != false)
+            if ((withSecond || !candidate.TakesTwo) && reacts && (keepUnfit || !unfit) && technique?.Invoke(candidate) != false)
             {
                 uses.AddRange(UsesOf(scene, t, attacks));
             }

@@ -20,6 +20,12 @@ public sealed class Able : RuleModule
                     + model.OverAttacks(slot, k => able.WhyNotAttack(k, attacker) is not null ? 1 : 0)
                     + model.OverReactions(slot, r => able.WhyNotReaction(r, attacker) is not null ? 1 : 0);
                 model.Cp.Model.Add(asked == 0).OnlyEnforceIf(slot.Targets[a]);
+                if (!ReferenceEquals(slot.TakesTwo, model.Cp.False))
+                {
+                    var taken = model.OverUses(slot, u => u.Technique is { TakesTwo: true } && able.WhyNotOn(u.Index, attacker) is not null ? 1 : 0)
+                        + model.OverReactions(slot, r => able.WhyNotReaction(r, attacker) is not null ? 1 : 0);
+                    model.Cp.Model.Add(taken == 0).OnlyEnforceIf([slot.TakesTwo, slot.Seconds[a]]);
+                }
             }
         }
     }

@@ -18,7 +18,7 @@ public sealed class ClearLane : RuleModule
         foreach (var slot in model.Slots)
         {
             var sends = model.ReactionIs(slot, r => r.Sends, $"sends[{slot.Index}]");
-            var stays = model.ReactionIs(slot, r => r.Sends && !(r.Posture == Posture.Out && r.Back.Value >= 200), $"stays[{slot.Index}]");
+            var stays = model.ReactionIs(slot, r => r.Sends && !r.RunsOff, $"stays[{slot.Index}]");
             var falls = model.ReactionIs(slot, r => r.Sends && r.Fall is not (FallClass.None or FallClass.ToKnee), $"fallsdown[{slot.Index}]");
             var walks = model.ReactionIs(slot, r => r.Sends && r.Fall is FallClass.None or FallClass.ToKnee, $"walksoff[{slot.Index}]");
             var edge = FloorParts.Edge(model, slot.TargetAfter.Bearing, $"edge[{slot.Index}]");
@@ -37,7 +37,7 @@ public sealed class ClearLane : RuleModule
     {
         var cp = model.Cp;
         var other = slot.Before.Attackers[a];
-        if (slot.FixedTarget == a || ReferenceEquals(other.Controlled, cp.True) || ReferenceEquals(other.Gripping, cp.True) || model.Options.From?.Attackers[a].Gone == true)
+        if (slot.FixedTarget == a || ReferenceEquals(other.Controlled, cp.True) || ReferenceEquals(other.Gripping, cp.True) || ReferenceEquals(other.Gone, cp.True))
         {
             return;
         }
@@ -45,7 +45,6 @@ public sealed class ClearLane : RuleModule
         var name = $"lane[{slot.Index},{a}]";
         var entered = cp.AtMost(model.Entrances[a], slot.Start, name + ".entered");
         var apart = FloorParts.Apart(model, slot.TargetAfter.Bearing, other.Bearing, name + ".apart");
-        var gone = FloorParts.Gone(model, slot.Index, a);
         Limit(walks, standing, ".walks");
         Limit(falls, falling, ".falls");
 
@@ -53,7 +52,7 @@ public sealed class ClearLane : RuleModule
         {
             if (!ReferenceEquals(when, cp.False))
             {
-                var counts = cp.And(name + what, [when, slot.Targets[a].Not(), entered, other.Controlled.Not(), other.Gripping.Not(), .. gone.Select(g => g.Not())]);
+                var counts = cp.And(name + what, [when, slot.Targets[a].Not(), entered, slot.Seconds[a].Not(), other.Controlled.Not(), other.Gripping.Not(), other.Gone.Not()]);
                 FloorParts.Keep(model, steps, true, apart, other.Distance, slot.TargetAfter.Distance, counts);
             }
         }

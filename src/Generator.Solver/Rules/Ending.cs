@@ -41,6 +41,7 @@ public sealed class Ending : RuleModule
             {
                 var finish = model.UseIs(slot, u => u.Technique is { Family: Family.Finish }, $"finish[{slot.Index},{a}]");
                 solver.AddBoolOr([slot.Targets[a].Not(), slot.TargetAfter.Out.Not(), finish]);
+                solver.AddBoolOr([slot.SecondsOut[a].Not(), finish]);
             }
         }
 

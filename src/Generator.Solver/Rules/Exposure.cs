@@ -18,8 +18,8 @@ public sealed class Exposure : RuleModule
         for (var a = 0; a < model.Cast; a++)
         {
             var falls = model.Options.From?.Attackers[a].Falls ?? 0;
-            Cap(model, a, falls, FallCap(brief, brief.Attackers[a]), r => r.Fall != FallClass.None, "falls");
-            Cap(model, a, memory.HeadHits[a], headHits, r => r.HeadHit, "headhits");
+            Cap(model, a, falls, FallCap(brief, brief.Attackers[a]), r => r.Fall != FallClass.None, true, "falls");
+            Cap(model, a, memory.HeadHits[a], headHits, r => r.HeadHit, false, "headhits");
         }
 
         var heroFalls = model.Slots.Select(s => model.OverUses(s, u => u.Technique is { } t && t.HeroFall != FallClass.None ? 1 : 0));
@@ -35,15 +35,27 @@ public sealed class Exposure : RuleModule
     private static bool IsHigh(Attack attack) =>
         attack.Line.Kind is LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KickHighRound;
 
-    private static void Cap(MoveModel model, int attacker, int before, int cap, Func<Reaction, bool> counts, string name)
+    private static void Cap(MoveModel model, int attacker, int before, int cap, Func<Reaction, bool> counts, bool second, string name)
     {
         if (before + model.Slots.Count <= cap)
         {
             return;
         }
 
-        var each = model.Slots.Select(s => (LinearExpr)model.Cp.And($"{name}[{s.Index},{attacker}]", s.Targets[attacker], model.ReactionIs(s, counts, $"{name}[{s.Index}]")));
+        var each = model.Slots.SelectMany(s => Each(model, s, attacker, counts, second, name)).Select(c => (LinearExpr)c).ToList();
         Limit(model, each, cap - before);
+    }
+
+    /// <summary>Literals that each count one for the attacker: as the target and, where asked, as one taken along.</summary>
+    private static IEnumerable<BoolVar> Each(MoveModel model, SlotVars slot, int attacker, Func<Reaction, bool> counts, bool second, string name)
+    {
+        var cp = model.Cp;
+        var happens = model.ReactionIs(slot, counts, $"{name}[{slot.Index}]");
+        yield return cp.And($"{name}[{slot.Index},{attacker}]", slot.Targets[attacker], happens);
+        if (second && !ReferenceEquals(slot.TakesTwo, cp.False))
+        {
+            yield return cp.And($"{name}[{slot.Index},{attacker}].second", slot.Seconds[attacker], slot.TakesTwo, happens);
+        }
     }
 
     /// <summary>What was over the cap before these rows stays so; none may be added to it.</summary>

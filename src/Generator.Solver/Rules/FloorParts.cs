@@ -48,20 +48,4 @@ internal static class FloorParts
         model.Cp.Model.AddMinEquality(apart, [way, LinearExpr.Affine(way, -1, Bearing.Circle)]);
         return apart;
     }
-
-    /// <summary>Literals that say that the attacker has run off in an earlier row.</summary>
-    public static IReadOnlyList<BoolVar> Gone(MoveModel model, int beforeRow, int attacker)
-    {
-        var flees = new List<BoolVar>();
-        foreach (var slot in model.Slots.Take(beforeRow))
-        {
-            var off = model.ReactionIs(slot, r => r.Posture == Posture.Out && r.Back.Value >= 200, $"off[{slot.Index}]");
-            if (!ReferenceEquals(off, model.Cp.False))
-            {
-                flees.Add(model.Cp.And($"gone[{slot.Index},{attacker}]", off, slot.Targets[attacker]));
-            }
-        }
-
-        return flees;
-    }
 }

@@ -14,7 +14,7 @@ public sealed class NoWaiting : RuleModule
     {
         var cp = model.Cp;
         var patience = model.Scene.Brief.Pace.Patience.Value;
-        var far = model.Options.Horizon * 4;
+        var far = model.Far;
         foreach (var slot in model.Slots)
         {
             var ready = slot.EffectiveIs[(int)Posture.Ready];

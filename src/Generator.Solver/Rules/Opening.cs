@@ -36,6 +36,8 @@ public sealed class Opening : RuleModule
             }
 
             Follows(model, slot);
+            model.Cp.Model.AddBoolOr([slot.TakesTwo.Not(), .. slot.Seconds]);
+            model.Cp.Model.AddBoolOr([slot.Bumps.Not(), .. slot.Seconds]);
         }
     }
 

@@ -19,6 +19,8 @@ internal static class OutTimes
         var goes = model.Slots.Select(s => cp.And($"goesout[{s.Index},{attacker}]", s.Targets[attacker], s.TargetAfter.Out)).ToList();
         for (var i = 0; i < goes.Count; i++)
         {
+            var second = model.Slots[i].SecondsOut[attacker];
+            goes[i] = ReferenceEquals(second, cp.False) ? goes[i] : cp.Or($"goesoutanyhow[{i},{attacker}]", goes[i], second);
             cp.Model.Add(time == model.Slots[i].End).OnlyEnforceIf(goes[i]);
         }
 

@@ -19,7 +19,7 @@ public sealed class Share : RuleModule
         var cp = model.Cp;
         var before = model.Options.Memory?.MemoryOf(Id) is ShareMemory memory ? memory.Exchanges : new int[model.Cast];
         var exchanges = Enumerable.Range(0, model.Cast).Select(a => Exchanges(model, a, before[a])).ToList();
-        var times = Enumerable.Range(0, model.Cast).Select(a => cp.Int(-model.Options.Horizon * 2, model.Options.Horizon * 2, $"inplay[{a}]")).ToList();
+        var times = Enumerable.Range(0, model.Cast).Select(a => cp.Int(-model.Far, model.Options.Horizon * 2, $"inplay[{a}]")).ToList();
         for (var a = 0; a < model.Cast; a++)
         {
             cp.Model.Add(times[a] == OutTimes.Of(model, a) - model.Entrances[a]);

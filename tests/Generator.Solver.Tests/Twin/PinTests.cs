@@ -137,7 +137,7 @@ public sealed class PinTests(ITestOutputHelper output)
 
     private static (CpAnswer Answer, Dictionary<string, int> Points) Solve(TinyWorld world, List<Row> rows, string? without = null)
     {
-        var model = new MoveModel(world.Scene, Vocabulary.Of(world.Scene, null, keepUnfit: true), new MoveModelOptions
+        var model = new MoveModel(world.Scene, Vocabulary.Of(world.Scene, null, keepUnfit: true, seconds: true), new MoveModelOptions
         {
             Rows = rows.Count,
             FewestRows = rows.Count,

@@ -12,10 +12,14 @@ internal sealed class TinyWorld
 {
     private static readonly Band Anywhere = new(Limb.Arm, 0, 9, new Centimetres(0), new Centimetres(0), false);
     private readonly Random dice;
+    private readonly bool seconds;
 
-    public TinyWorld(int seed)
+    /// <param name="seed">The same seed gives the same world.</param>
+    /// <param name="seconds">With a reaction that bumps into a second attacker, a technique that takes two, and two or three attackers close together.</param>
+    public TinyWorld(int seed, bool seconds = false)
     {
         dice = new Random(seed);
+        this.seconds = seconds;
         Rows = 2 + dice.Next(2);
         MostGap = 1 + dice.Next(3);
         Book = new Book("tiny", Stances(), new Settle(), Techniques(), Attacks(), Reactions());
@@ -86,11 +90,22 @@ internal sealed class TinyWorld
     {
         var posture = PostureSet.Of(Posture.OffBalance, Posture.Folded);
         var lines = LineSet.Of([new AttackLine(LineKind.HighRound, LineSide.Left)]);
-        var block = Technique("block", Family.Defence, "stopped", "folds", "sent");
+        var block = Technique("block", Family.Defence, seconds ? ["stopped", "bumps", "sent"] : ["stopped", "folds", "sent"]);
         yield return block with { Answers = lines, LeftEnd = block.LeftNeed == HandNeed.Guard ? HandEnd.Out : HandEnd.Unchanged };
-        var strike = Technique("strike", Family.Strike, "folds", "falls");
+        var strike = Technique("strike", Family.Strike, seconds ? ["bumps", "falls"] : ["folds", "falls"]);
         yield return strike with { Needs = Chance(40) ? PostureSet.Of(Posture.OffBalance, Posture.Ready) : posture, RightNeed = HandNeed.Guard, RightEnd = HandEnd.Out };
         yield return Technique("finish", Family.Finish, "out") with { Needs = PostureSet.Of(Posture.Folded, Posture.OnBack, Posture.HeldArm) };
+        if (seconds)
+        {
+            yield return Technique("heads", Chance(70) ? Family.Finish : Family.Throw, One("out", "falls"), "falls") with
+            {
+                Needs = PostureSet.Of(Posture.OffBalance, Posture.OnBack),
+                AttackerSkill = Chance(20) ? Skill.Stunt : Skill.Novice,
+                TakesTwo = true,
+            };
+            yield break;
+        }
+
         if (Chance(60))
         {
             yield return Technique("catch", Family.Lock, "held") with { Needs = posture, LeftNeed = HandNeed.TakeHold, LeftEnd = HandEnd.Holding, Draws = true };
@@ -153,6 +168,11 @@ internal sealed class TinyWorld
         yield return Reaction("held", Posture.HeldArm, null, null);
         yield return Reaction("shakes", null, null, null);
         yield return Reaction("grips", Posture.Gripping, null, null);
+        if (seconds)
+        {
+            yield return Reaction("bumps", Posture.OffBalance, 1.2m, 1.8m) with { HitsSecond = true, Back = new Centimetres(One(0, 60)), Round = One(0, 0, 2) };
+        }
+
         yield return Reaction("out", Posture.Out, null, null) with { Fall = Chance(50) ? FallClass.Side : FallClass.None, Back = new Centimetres(One(0, 40, 300)) };
     }
 
@@ -168,8 +188,9 @@ internal sealed class TinyWorld
 
     private Brief DrawBrief()
     {
-        var cast = 1 + dice.Next(2);
-        var names = new[] { "Ash", "Birch" };
+        var cast = seconds ? 2 + dice.Next(2) : 1 + dice.Next(2);
+        var names = new[] { "Ash", "Birch", "Cedar" };
+        var (corner, step) = seconds ? (dice.Next(Bearing.Circle), One(1, 2)) : (0, 0);
         return new Brief
         {
             Tempo = new Tempo(One(90, 100, 110)),
@@ -182,8 +203,8 @@ internal sealed class TinyWorld
                 {
                     Name = names[a],
                     Height = new Centimetres(One(165, 176, 188)),
-                    Bearing = new Bearing(One(0, 2, 6, 12, 20) + a),
-                    Distance = new Centimetres(One(150, 200, 230)),
+                    Bearing = seconds ? new Bearing(corner + (step * a)) : new Bearing(One(0, 2, 6, 12, 20) + a),
+                    Distance = new Centimetres(seconds ? One(100, 205, 310) : One(150, 200, 230)),
                     Entrance = new HalfCounts(One(0, 0, 3)),
                     FallsPerRun = One<int?>(null, 0, 1),
                     SharePercent = One<int?>(null, null, 50),

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Generator.Rules.Replaying;
 using Generator.Solver.Engine;
 using Generator.Solver.Filling;
@@ -67,9 +68,53 @@ public sealed class TwinTests(ITestOutputHelper output)
         Assert.True(compared >= 40, $"only {compared} worlds had a set to compare");
     }
 
+    /// <summary>The same in worlds where reactions bump into a second attacker and a technique takes two.</summary>
+    [Fact]
+    public void Second_attackers_agree()
+    {
+        var (feasible, infeasible, bumped, taken, chosen) = (0, 0, 0, 0, 0);
+        for (var seed = 1; seed <= 700 && (bumped < 150 || taken < 60 || chosen < 40); seed++)
+        {
+            var world = new TinyWorld(seed, seconds: true);
+            var clean = Exhaustive.Clean(world);
+            var model = Model(world);
+            model.Cp.Model.Minimize(model.Points);
+            using var best = new CpSession(model.Cp.Model);
+            var answer = best.Solve(Settings);
+            Assert.True(answer == (clean.Count > 0 ? CpAnswer.Optimal : CpAnswer.Infeasible), $"seed {seed}: the solver says {answer}, enumeration finds {clean.Count} routines");
+            (feasible, infeasible) = clean.Count > 0 ? (feasible + 1, infeasible) : (feasible, infeasible + 1);
+            if (clean.Count == 0)
+            {
+                continue;
+            }
+
+            Assert.True(clean.Values.Min() == best.Objective, $"seed {seed}: least points {clean.Values.Min()} by enumeration, {best.Objective} by the solver");
+            if (clean.Count > 40 || !clean.Keys.Any(k => Involves(world, k, "bumps") || Involves(world, k, "heads")))
+            {
+                continue;
+            }
+
+            var solved = AllOf(world, clean.Count + 5);
+            Assert.True(clean.Keys.ToHashSet(StringComparer.Ordinal).SetEquals(solved.Keys), $"seed {seed}: only enumerated: {string.Join(" | ", clean.Keys.Except(solved.Keys))}; only solved: {string.Join(" | ", solved.Keys.Except(clean.Keys))}");
+            Assert.All(solved, s => Assert.Equal(clean[s.Key], s.Value));
+            bumped += clean.Keys.Count(k => Involves(world, k, "bumps"));
+            taken += clean.Keys.Count(k => Involves(world, k, "heads"));
+            chosen += world.Scene.Cast > 2 ? clean.Count : 0;
+        }
+
+        output.WriteLine($"{feasible} feasible, {infeasible} infeasible; {bumped} routines bump into somebody, {taken} take two, {chosen} with a choice of second ones");
+        Assert.True(feasible >= 40 && infeasible >= 40, $"{feasible} feasible, {infeasible} infeasible");
+        Assert.True(bumped >= 150 && taken >= 60 && chosen >= 40, $"{bumped} bump into somebody, {taken} take two, {chosen} with a choice");
+    }
+
+    /// <summary>The routine has a row with this reaction or technique.</summary>
+    private static bool Involves(TinyWorld world, string key, string id) => key.Split(" ; ").Select(r => r.Split(' ')).Any(r =>
+        world.Book.Techniques[int.Parse(r[3], CultureInfo.InvariantCulture)].Id == id
+        || (r[4] != "-1" && world.Book.Reactions[int.Parse(r[4], CultureInfo.InvariantCulture)].Id == id));
+
     private static MoveModel Model(TinyWorld world)
     {
-        var model = new MoveModel(world.Scene, Vocabulary.Of(world.Scene), new MoveModelOptions
+        var model = new MoveModel(world.Scene, Vocabulary.Of(world.Scene, seconds: true), new MoveModelOptions
         {
             Rows = world.Rows,
             FewestRows = 1,

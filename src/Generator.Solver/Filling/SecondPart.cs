@@ -1,0 +1,160 @@
+using Generator.Domain;
+using Generator.Solver.Rules;
+using Google.OrTools.Sat;
+
+namespace Generator.Solver.Filling;
+
+/// <summary>
+/// The second attacker whom a row concerns: the one whom a reaction bumps into, or whom a technique takes along with the target. As in the replay
+/// it is the one whose bearing is nearest, and of equals the first in the cast. Built only where the vocabulary has such uses.
+/// </summary>
+internal static class SecondPart
+{
+    /// <summary>A reaction that a technique for two may leave: holds and grips of two at once are not modelled.</summary>
+    public static bool SuitsTwo(Reaction reaction) => reaction.Posture is { } posture && posture != Posture.Gripping && !posture.IsControlled();
+
+    public static void Build(MoveModel model, SlotVars slot)
+    {
+        var cp = model.Cp;
+        var i = slot.Index;
+        slot.TakesTwo = model.UseIs(slot, u => u.Technique is { TakesTwo: true }, $"takestwo[{i}]");
+        slot.Bumps = model.ReactionIs(slot, r => r.HitsSecond, $"bumps[{i}]");
+        slot.Seconds = [.. Enumerable.Repeat(cp.False, model.Cast)];
+        slot.SecondsOut = [.. Enumerable.Repeat(cp.False, model.Cast)];
+        if (!slot.HasSeconds(cp))
+        {
+            return;
+        }
+
+        if (Happens(model, slot.TakesTwo))
+        {
+            var unsuited = model.ReactionIs(slot, r => !SuitsTwo(r), $"unsuited[{i}]");
+            cp.Model.AddBoolOr([slot.TakesTwo.Not(), unsuited.Not()]);
+        }
+
+        if (model.Cast > 1)
+        {
+            Choose(model, slot);
+        }
+    }
+
+    /// <summary>What the row leaves of somebody other than its target.</summary>
+    public static AttackerVars After(MoveModel model, SlotVars slot, AttackerVars hit, int a)
+    {
+        var cp = model.Cp;
+        var was = slot.Before.Attackers[a];
+        var second = slot.Seconds[a];
+        if (!Happens(model, second))
+        {
+            return was;
+        }
+
+        var name = $"[{slot.Index},{a}].second";
+        var ready = cp.Int(0, model.LatestReady, "ready" + name);
+        cp.Model.Add(ready == slot.End + slot.SecondLinger + model.OverReactions(slot, r => model.Scene.ReadyAfter(r, a)));
+        var threat = cp.Int(0, model.LatestThreat, "threat" + name);
+        cp.Model.Add(threat == ready + DistancePart.WalkTime(model, a, was.Distance, "walk" + name));
+        var (isOut, active) = (was.Out, was.Active);
+        if (Happens(model, slot.TakesTwo))
+        {
+            slot.SecondsOut[a] = cp.And("goesout" + name, second, slot.TakesTwo, hit.Out);
+            isOut = cp.Or("out" + name, was.Out, slot.SecondsOut[a]);
+            active = cp.Bool("active" + name);
+            cp.Model.Add(active + slot.SecondsOut[a] == was.Active);
+        }
+
+        return was with
+        {
+            Posture = AfterPart.Choose(model, second, slot.SecondPosture, was.Posture, "posture" + name),
+            OpenUntil = AfterPart.Choose(model, second, hit.OpenUntil, was.OpenUntil, "open" + name),
+            ReadyAt = AfterPart.Choose(model, second, ready, was.ReadyAt, "ready" + name),
+            Threat = AfterPart.Choose(model, second, threat, was.Threat, "threat" + name),
+            Out = isOut,
+            Active = active,
+        };
+    }
+
+    private static bool Happens(MoveModel model, BoolVar literal) => !ReferenceEquals(literal, model.Cp.False);
+
+    private static void Choose(MoveModel model, SlotVars slot)
+    {
+        var cp = model.Cp;
+        var i = slot.Index;
+        var bumpsOnly = Happens(model, slot.TakesTwo) && Happens(model, slot.Bumps) ? cp.And($"bumpsonly[{i}]", slot.Bumps, slot.TakesTwo.Not()) : slot.Bumps;
+        var place = Either(model, slot, slot.TargetBearing, slot.TargetAfter.Bearing, $"secondplace[{i}]");
+        slot.SecondPosture = Either(model, slot, slot.PostureEnd, cp.Const((int)Posture.OffBalance), $"secondposture[{i}]");
+        slot.SecondLinger = Either(model, slot, slot.Linger, cp.Const(0), $"secondlinger[{i}]");
+        var apart = new IntVar[model.Cast];
+        var fits = new BoolVar[model.Cast];
+        for (var a = 0; a < model.Cast; a++)
+        {
+            if (slot.FixedTarget == a)
+            {
+                fits[a] = cp.False;
+                continue;
+            }
+
+            apart[a] = FloorParts.Apart(model, place, slot.Before.Attackers[a].Bearing, $"secondapart[{i},{a}]");
+            fits[a] = Fits(model, slot, a, apart[a], bumpsOnly);
+        }
+
+        if (model.Cast == 2)
+        {
+            slot.Seconds = fits;
+            return;
+        }
+
+        Nearest(model, slot, apart, fits);
+    }
+
+    /// <summary>Not the target, in play, near enough, and in the state that is asked for.</summary>
+    private static BoolVar Fits(MoveModel model, SlotVars slot, int a, IntVar apart, BoolVar bumpsOnly)
+    {
+        var cp = model.Cp;
+        var other = slot.Before.Attackers[a];
+        var name = $"second[{slot.Index},{a}]";
+        var near = cp.AtMost(apart, LinearExpr.Constant(model.Scene.Settle.SecondWithin), name + ".near");
+        var entered = cp.AtMost(model.Entrances[a], slot.Start, name + ".entered");
+        var bumped = Happens(model, slot.Bumps) ? cp.And(name + ".bumped", bumpsOnly, slot.Targets[a].Not(), near, entered, other.Active) : cp.False;
+        if (!Happens(model, slot.TakesTwo))
+        {
+            return bumped;
+        }
+
+        var swaying = cp.Is(other.Posture, (int)Posture.OffBalance, name + ".offbalance");
+        var open = cp.AtMost(slot.Start, other.OpenUntil, name + ".open");
+        var taken = cp.And(name + ".taken", slot.TakesTwo, slot.Targets[a].Not(), near, entered, swaying, open);
+        return Happens(model, slot.Bumps) ? cp.Or(name + ".fits", bumped, taken) : taken;
+    }
+
+    private static void Nearest(MoveModel model, SlotVars slot, IntVar[] apart, BoolVar[] fits)
+    {
+        var cp = model.Cp;
+        for (var a = 0; a < model.Cast; a++)
+        {
+            slot.Seconds[a] = Happens(model, fits[a]) ? cp.Bool($"second[{slot.Index},{a}]") : cp.False;
+        }
+
+        for (var a = 0; a < model.Cast; a++)
+        {
+            if (!Happens(model, fits[a]))
+            {
+                continue;
+            }
+
+            cp.Model.AddImplication(slot.Seconds[a], fits[a]);
+            cp.Model.AddBoolOr([fits[a].Not(), .. slot.Seconds]);
+            for (var b = 0; b < model.Cast; b++)
+            {
+                if (b != a && Happens(model, fits[b]))
+                {
+                    cp.Model.Add((LinearExpr)apart[b] >= apart[a] + (b < a ? 1 : 0)).OnlyEnforceIf([slot.Seconds[a], fits[b]]);
+                }
+            }
+        }
+    }
+
+    /// <summary>One value where the technique takes two, another where a reaction bumps into somebody.</summary>
+    private static IntVar Either(MoveModel model, SlotVars slot, IntVar taken, IntVar bumped, string name) =>
+        !Happens(model, slot.TakesTwo) ? bumped : !Happens(model, slot.Bumps) ? taken : AfterPart.Choose(model, slot.TakesTwo, taken, bumped, name);
+}
