@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 using Generator.Solver.Engine;
@@ -17,7 +18,7 @@ public sealed class PinTests(ITestOutputHelper output)
     private static readonly SearchSettings Settings = new() { Time = TimeSpan.FromSeconds(60), Bare = true, Linear = false };
 
     /// <summary>
-    /// Rules whose breach a model cannot even say (two attacks at once, a technique without the attack it answers, moves that overlap), or
+    /// Rules whose breach a model of these worlds cannot even say (attacks less than a count apart, see below; a technique without the attack it answers, moves that overlap), or
     /// that another module forbids as well: who is out has no posture that any follow-up needs.
     /// </summary>
     private static readonly HashSet<string> Unsayable = new(StringComparer.Ordinal) { "one-contact", "answers-attack", "tempo-floor", "out-stays-out" };
@@ -80,6 +81,22 @@ public sealed class PinTests(ITestOutputHelper output)
         Assert.Superset(new HashSet<string>(["no-waiting", "dead-air", "variety", "arc"], StringComparer.Ordinal), charged);
     }
 
+    /// <summary>Moves of half a count, so that the next attack can land half a count after the one before.</summary>
+    [Fact]
+    public void Contacts_half_a_count_apart_are_forbidden_by_one_contact_alone()
+    {
+        var two = new QuickWorld(second: 1);
+        var rule = Assert.Single(Audit.Of(two.Scene, ToRoutine(two.Scene, two.Placements, two.Rows)).Findings, f => f.Severity >= Severity.Broken).Rule;
+        Assert.Equal("one-contact", rule);
+        Assert.Equal(CpAnswer.Infeasible, Solve(two.Scene, two.Placements, two.Rows).Answer);
+        Assert.Equal(CpAnswer.Optimal, Solve(two.Scene, two.Placements, two.Rows, "one-contact").Answer);
+
+        // One attacker may throw two in quick succession.
+        var one = new QuickWorld(second: 0);
+        Assert.True(Audit.Of(one.Scene, ToRoutine(one.Scene, one.Placements, one.Rows)).IsClean);
+        Assert.Equal(CpAnswer.Optimal, Solve(one.Scene, one.Placements, one.Rows).Answer);
+    }
+
     /// <summary>A random walk that mostly follows what fits, so that few rules break at once.</summary>
     private static List<Row> Wander(TinyWorld world, int seed)
     {
@@ -132,12 +149,17 @@ public sealed class PinTests(ITestOutputHelper output)
         return rules.Count == 1 && !HasLeadIn(world, rows) ? rules[0] : null;
     }
 
-    private static Routine ToRoutine(TinyWorld world, List<Row> rows) =>
-        new() { Brief = world.Brief, Placements = world.Placements, Moves = [.. rows.Select(r => r.ToMove(world.Scene))] };
+    private static Routine ToRoutine(TinyWorld world, List<Row> rows) => ToRoutine(world.Scene, world.Placements, rows);
 
-    private static (CpAnswer Answer, Dictionary<string, int> Points) Solve(TinyWorld world, List<Row> rows, string? without = null)
+    private static Routine ToRoutine(Scene scene, IReadOnlyList<Placement> placements, IReadOnlyList<Row> rows) =>
+        new() { Brief = scene.Brief, Placements = placements, Moves = [.. rows.Select(r => r.ToMove(scene))] };
+
+    private static (CpAnswer Answer, Dictionary<string, int> Points) Solve(TinyWorld world, List<Row> rows, string? without = null) =>
+        Solve(world.Scene, world.Placements, rows, without);
+
+    private static (CpAnswer Answer, Dictionary<string, int> Points) Solve(Scene scene, IReadOnlyList<Placement> placements, IReadOnlyList<Row> rows, string? without = null)
     {
-        var model = new MoveModel(world.Scene, Vocabulary.Of(world.Scene, null, keepUnfit: true, seconds: true), new MoveModelOptions
+        var model = new MoveModel(scene, Vocabulary.Of(scene, null, keepUnfit: true, seconds: true), new MoveModelOptions
         {
             Rows = rows.Count,
             FewestRows = rows.Count,
@@ -147,7 +169,7 @@ public sealed class PinTests(ITestOutputHelper output)
             Total = true,
             Without = without is null ? new HashSet<string>(StringComparer.Ordinal) : new HashSet<string>([without], StringComparer.Ordinal),
         });
-        Pin.Placements(model, world.Placements);
+        Pin.Placements(model, placements);
         Pin.Rows(model, rows);
         model.Cp.Model.Minimize(model.Points);
         using var session = new CpSession(model.Cp.Model);

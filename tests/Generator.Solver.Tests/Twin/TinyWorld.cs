@@ -190,7 +190,7 @@ internal sealed class TinyWorld
     {
         var cast = seconds ? 2 + dice.Next(2) : 1 + dice.Next(2);
         var names = new[] { "Ash", "Birch", "Cedar" };
-        var (corner, step) = seconds ? (dice.Next(Bearing.Circle), One(1, 2)) : (0, 0);
+        var (corner, step, nearest) = seconds ? (dice.Next(Bearing.Circle), One(1, 1, 2), dice.Next(3)) : (0, 0, 0);
         return new Brief
         {
             Tempo = new Tempo(One(90, 100, 110)),
@@ -204,7 +204,7 @@ internal sealed class TinyWorld
                     Name = names[a],
                     Height = new Centimetres(One(165, 176, 188)),
                     Bearing = seconds ? new Bearing(corner + (step * a)) : new Bearing(One(0, 2, 6, 12, 20) + a),
-                    Distance = new Centimetres(seconds ? One(100, 205, 310) : One(150, 200, 230)),
+                    Distance = new Centimetres(seconds ? 100 + (105 * ((a + nearest) % 3)) : One(150, 200, 230)),
                     Entrance = new HalfCounts(One(0, 0, 3)),
                     FallsPerRun = One<int?>(null, 0, 1),
                     SharePercent = One<int?>(null, null, 50),
