@@ -47,6 +47,18 @@ public sealed record Reaction
     /// <summary>Takes the attacker off the floor by the agreed exit.</summary>
     public bool RunsOff => Posture == Domain.Posture.Out && Back.Value >= 200;
 
+    /// <summary>Can come about where the target is in this posture.</summary>
+    /// <param name="posture">Posture before the move; null for one who comes with an attack.</param>
+    /// <param name="grabGetsThrough">The move is a setback and the attack a grab.</param>
+    public bool CanFollow(Posture? posture, bool grabGetsThrough) => this switch
+    {
+        { Posture: null } => posture is { } held && held.IsControlled(),
+        { Posture: Domain.Posture.Gripping } => grabGetsThrough || posture == Domain.Posture.Gripping,
+        { Posture: Domain.Posture.OnBack, Fall: FallClass.None, Back.Value: 0 } => posture == Domain.Posture.OnBack,
+        { Posture: Domain.Posture.FaceDown or Domain.Posture.Pinned, Fall: FallClass.None } => posture is { } down && down.IsDown(),
+        _ => true,
+    };
+
     /// <summary>Carries the attacker somewhere, so that the way there must be clear.</summary>
     public bool Sends => Back.Value >= 30 || Round >= 2 || Fall is not (FallClass.None or FallClass.ToKnee);
 }

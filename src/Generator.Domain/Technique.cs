@@ -97,6 +97,9 @@ public sealed record Technique
     /// <summary>A pause that gets the hero up rather than a beat of the story.</summary>
     public bool Recovery { get; init; }
 
+    /// <summary>A pause that is a beat of the story.</summary>
+    public bool IsStoryPause => Family == Family.Pause && !Recovery;
+
     public string Hazard { get; init; } = string.Empty;
 
     /// <summary>How it is kept safe.</summary>

@@ -47,7 +47,7 @@ internal static class CoverageBriefs
             Tempo = new Tempo(90),
             Attackers = [.. Names.Take(2 + (number % 2)).Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })],
             Moments = [new Moment(moves, null, null)],
-            Pauses = families.Count(t => t is { Family: Family.Pause, Recovery: false }),
+            Pauses = families.Count(t => t.IsStoryPause),
             Setbacks = families.Count(t => t.Family == Family.Setback),
             Safety = Safety.Default with { Runs = 2 },
         };

@@ -69,7 +69,7 @@ internal sealed class FormSteps(Book book)
             yield break;
         }
 
-        foreach (var reaction in reactions[technique].Where(r => Follows(r, tie.Posture, grabGetsThrough: false)))
+        foreach (var reaction in reactions[technique].Where(r => r.CanFollow(tie.Posture, grabGetsThrough: false)))
         {
             yield return new FormMove(t, who, null, reaction, After(form, start, t, who, tie, reaction, null), reaction.Posture ?? tie.Posture);
         }
@@ -92,7 +92,7 @@ internal sealed class FormSteps(Book book)
             yield break;
         }
 
-        foreach (var reaction in reactions[technique].Where(r => Follows(r, posture, grabGetsThrough: false)))
+        foreach (var reaction in reactions[technique].Where(r => r.CanFollow(posture, grabGetsThrough: false)))
         {
             yield return new FormMove(t, FormMove.Somebody, null, reaction, After(form, start, t, FormMove.Somebody, new Tie(posture, null), reaction, null), reaction.Posture ?? posture);
         }
@@ -121,7 +121,7 @@ internal sealed class FormSteps(Book book)
                 continue;
             }
 
-            foreach (var reaction in reactions[technique].Where(r => Follows(r, null, t.Family == Family.Setback && grab.IsGrab)))
+            foreach (var reaction in reactions[technique].Where(r => r.CanFollow(null, t.Family == Family.Setback && grab.IsGrab)))
             {
                 yield return new FormMove(t, FormMove.Somebody, grab, reaction, After(form, closed, t, FormMove.Somebody, Tie.None, reaction, grab), reaction.Posture ?? Posture.Ready);
             }
@@ -129,11 +129,11 @@ internal sealed class FormSteps(Book book)
     }
 
     /// <summary>Some posture of one who is not tied lets the technique be sold so.</summary>
-    private static bool OnFeet(Technique t, Reaction reaction) => Array.Exists(FreePostures, p => t.Needs.Contains(p) && Follows(reaction, p, grabGetsThrough: false));
+    private static bool OnFeet(Technique t, Reaction reaction) => Array.Exists(FreePostures, p => t.Needs.Contains(p) && reaction.CanFollow(p, grabGetsThrough: false));
 
     /// <summary>Some attack that the technique answers at this level lets it be sold so; grabs that an escape or a setback lets close are apart.</summary>
     private bool Answered(Technique t, int technique, FormStart start, Reaction reaction) =>
-        t.Family is not (Family.Escape or Family.Setback) && Follows(reaction, null, grabGetsThrough: false) && Array.Exists(answered[technique], a => a.HeroStances.Contains(start.Stance));
+        t.Family is not (Family.Escape or Family.Setback) && reaction.CanFollow(null, grabGetsThrough: false) && Array.Exists(answered[technique], a => a.HeroStances.Contains(start.Stance));
 
     private FormStart? StartOf(HeroForm form, int gap, Technique t, int target, Attack? attack)
     {
@@ -172,15 +172,6 @@ internal sealed class FormSteps(Book book)
 
     /// <summary>The hand that holds somebody else, or is held by somebody else, would end otherwise.</summary>
     private static bool Forgets(Hand hand, HandEnd end, int target) => hand.Kind is HandKind.Holding or HandKind.Held && hand.Who != target && Effects.HandAfter(hand, end, target) != hand;
-
-    private static bool Follows(Reaction reaction, Posture? posture, bool grabGetsThrough) => reaction switch
-    {
-        { Posture: null } => posture is { } held && held.IsControlled(),
-        { Posture: Posture.Gripping } => grabGetsThrough || posture == Posture.Gripping,
-        { Posture: Posture.OnBack, Fall: FallClass.None, Back.Value: 0 } => posture == Posture.OnBack,
-        { Posture: Posture.FaceDown or Posture.Pinned, Fall: FallClass.None } => posture is { } down && down.IsDown(),
-        _ => true,
-    };
 
     private static HeroForm After(HeroForm form, FormStart start, Technique t, int target, Tie? was, Reaction? reaction, Attack? attack)
     {

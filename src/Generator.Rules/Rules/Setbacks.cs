@@ -22,7 +22,7 @@ public sealed class Setbacks : Rule
         return step.Technique switch
         {
             { Family: Family.Setback } => was with { Setbacks = was.Setbacks + 1 },
-            { Family: Family.Pause, Recovery: false } => was with { Pauses = was.Pauses + 1 },
+            { IsStoryPause: true } => was with { Pauses = was.Pauses + 1 },
             _ => was,
         };
     }

@@ -103,7 +103,7 @@ internal sealed class Repertoire
 
     private bool IsSetback(Choice choice) => scene.Book.Techniques[choice.Technique].Family == Family.Setback;
 
-    private bool IsBeat(Choice choice) => scene.Book.Techniques[choice.Technique] is { Family: Family.Pause, Recovery: false };
+    private bool IsBeat(Choice choice) => scene.Book.Techniques[choice.Technique].IsStoryPause;
 
     private IEnumerable<Choice> Answers(int attacker)
     {
@@ -168,7 +168,7 @@ internal sealed class Repertoire
         foreach (var id in scene.Book.Techniques[technique].Reactions)
         {
             var r = scene.Book.ReactionIndex(id);
-            if (r >= 0 && scene.Able.WhyNotReaction(r, attacker) is null && Follows(scene.Book.Reactions[r], posture, grabGetsThrough))
+            if (r >= 0 && scene.Able.WhyNotReaction(r, attacker) is null && scene.Book.Reactions[r].CanFollow(posture, grabGetsThrough))
             {
                 fitting.Add(r);
             }
@@ -176,13 +176,4 @@ internal sealed class Repertoire
 
         return [.. fitting];
     }
-
-    private static bool Follows(Reaction reaction, Posture? posture, bool grabGetsThrough) => reaction switch
-    {
-        { Posture: null } => posture is { } held && held.IsControlled(),
-        { Posture: Posture.Gripping } => grabGetsThrough || posture == Posture.Gripping,
-        { Posture: Posture.OnBack, Fall: FallClass.None, Back.Value: 0 } => posture == Posture.OnBack,
-        { Posture: Posture.FaceDown or Posture.Pinned, Fall: FallClass.None } => posture is { } down && down.IsDown(),
-        _ => true,
-    };
 }

@@ -42,7 +42,7 @@ internal sealed class Sprouting(Scene scene, Aims aims)
             Exchanges = opens ? Counted(node.Exchanges, row.Attacker) : node.Exchanges,
             Threats = Threats(step.After),
             Setbacks = node.Setbacks + (technique.Family == Family.Setback ? 1 : 0),
-            Beats = node.Beats + (technique is { Family: Family.Pause, Recovery: false } ? 1 : 0),
+            Beats = node.Beats + (technique.IsStoryPause ? 1 : 0),
             Run = opens ? 1 : node.Run + 1,
             Bare = node.Bare + (opens && node.Run == 1 ? 1 : 0),
             MomentsDone = done,

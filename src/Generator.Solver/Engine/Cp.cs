@@ -130,10 +130,7 @@ public sealed class Cp
 
         if (!orders.TryGetValue((variable.Index, value), out var literal))
         {
-            literal = Bool("upto");
-            Model.Add(variable <= value).OnlyEnforceIf(literal);
-            Model.Add(variable > value).OnlyEnforceIf(literal.Not());
-            orders[(variable.Index, value)] = literal;
+            orders[(variable.Index, value)] = literal = AtMost(variable, LinearExpr.Constant(value), "upto");
         }
 
         return literal;

@@ -20,8 +20,27 @@ internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs)
 
     public IReadOnlyList<OldMove> Old => old;
 
+    /// <summary>The openings of one staging with their tracks, the one of the old routine first.</summary>
+    public IEnumerable<Node> Openings(Ground ground, IReadOnlyList<Placement> placements)
+    {
+        var roots = ground.Openings(placements);
+        if (old.Count > 0 && old[0].Row is { Attacker: >= 0 } row)
+        {
+            roots = roots.Prepend(ground.Opening(placements, row.Attacker, row.Start));
+        }
+
+        return roots.Select(Tracked);
+    }
+
+    /// <summary>Gives an opening the track before the first move.</summary>
+    public Node Tracked(Node root)
+    {
+        root.Track = Start();
+        return root;
+    }
+
     /// <summary>The track before the first move.</summary>
-    public int[] Start()
+    private int[] Start()
     {
         var track = new int[old.Count + 1];
         for (var i = 0; i < old.Count; i++)

@@ -94,17 +94,7 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
     private IEnumerable<Node> Roots(Ground ground, Dice dice, int round)
     {
         var placements = round % 8 == 4 || !OnFloor() ? Constructing.Staging.Choose(ground.Scene, dice) ?? original.Routine.Placements : original.Routine.Placements;
-        var roots = ground.Openings(placements);
-        if (original.Moves.Count > 0 && original.Moves[0].Row is { Attacker: >= 0 } row)
-        {
-            roots = roots.Prepend(ground.Opening(placements, row.Attacker, row.Start));
-        }
-
-        foreach (var root in roots)
-        {
-            root.Track = guide.Start();
-            yield return root;
-        }
+        return guide.Openings(ground, placements);
     }
 
     private bool OnFloor()

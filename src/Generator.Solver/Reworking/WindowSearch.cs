@@ -127,7 +127,7 @@ internal sealed class WindowSearch
         {
             if (!node.IsOpening)
             {
-                Put(Keep(node, move + 1, moves), next);
+                next.Add(Keep(node, move + 1, moves));
             }
 
             Follow(others, move + 1, moves, next);
@@ -145,11 +145,9 @@ internal sealed class WindowSearch
                 return;
             }
 
-            Put(Keep(node, move, moves), next);
+            next.Add(Keep(node, move, moves));
         }
     }
-
-    private static void Put(Strand strand, List<Strand> next) => next.Add(strand);
 
     /// <summary>The same move at other counts, with another linger, or where it was left.</summary>
     private IEnumerable<Node> Retimed(Node node, int move)
@@ -223,28 +221,17 @@ internal sealed class WindowSearch
     /// <summary>The openings, the one of the old routine first.</summary>
     private IEnumerable<Node> Roots()
     {
-        if (guide.Old.Count > 0 && guide.Old[0].Row is { Attacker: >= 0 } row)
+        foreach (var root in guide.Openings(ground, placements))
         {
-            yield return Tracked(ground.Opening(placements, row.Attacker, row.Start));
-        }
-
-        foreach (var root in ground.Openings(placements))
-        {
-            yield return Tracked(root);
+            yield return root;
         }
 
         for (var a = 0; a < placements.Count && guide.Old.Count <= FewMoves; a++)
         {
             for (var start = 0; start <= LongestRetiming; start++)
             {
-                yield return Tracked(ground.Opening(placements, a, start));
+                yield return guide.Tracked(ground.Opening(placements, a, start));
             }
         }
-    }
-
-    private Node Tracked(Node root)
-    {
-        root.Track = guide.Start();
-        return root;
     }
 }

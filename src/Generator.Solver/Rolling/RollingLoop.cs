@@ -160,7 +160,7 @@ public sealed class RollingLoop
     }
 
     private bool IsWanted(Row row) => row.Technique >= 0 && scene.Book.Techniques[row.Technique] is var technique
-        && (technique.Family == Family.Setback || technique is { Family: Family.Pause, Recovery: false } || IsNamed(technique)
+        && (technique.Family == Family.Setback || technique.IsStoryPause || IsNamed(technique)
             || (row.Reaction >= 0 && scene.Book.Reactions[row.Reaction].Posture == Posture.Out));
 
     /// <summary>Solver and audit must say the same of these rows, to the point.</summary>

@@ -46,7 +46,7 @@ internal static class WindowAims
     {
         var memory = model.Options.Memory?.MemoryOf("setbacks") as SetbacksMemory ?? SetbacksMemory.None;
         Count(model, terms, model.Scene.Brief.Setbacks, memory.Setbacks, progress, u => u.Technique is { Family: Family.Setback }, "setbacks");
-        Count(model, terms, model.Scene.Brief.Pauses, memory.Pauses, progress, u => u.Technique is { Family: Family.Pause, Recovery: false }, "pauses");
+        Count(model, terms, model.Scene.Brief.Pauses, memory.Pauses, progress, u => u.Technique is { IsStoryPause: true }, "pauses");
     }
 
     private static void Count(MoveModel model, List<LinearExpr> terms, int? asked, int before, double progress, Func<Use, bool> counts, string name)

@@ -61,10 +61,12 @@ public sealed class Ending : RuleModule
         var names = plan.Scene.Brief.Attackers.Select(a => a.Name).ToList();
         if (!plan.Ends)
         {
-            var last = ending.Last is { } name ? names.IndexOf(name) : -1;
-            foreach (var exchange in plan.Exchanges.Where(_ => last >= 0))
+            if (ending.Last is { } name && names.IndexOf(name) is >= 0 and var last)
             {
-                plan.Cp.Model.AddBoolOr([exchange.By[last].Not(), exchange.PutsOut.Not()]);
+                foreach (var exchange in plan.Exchanges)
+                {
+                    plan.Cp.Model.AddBoolOr([exchange.By[last].Not(), exchange.PutsOut.Not()]);
+                }
             }
 
             return;

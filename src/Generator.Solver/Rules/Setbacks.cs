@@ -14,7 +14,7 @@ public sealed class Setbacks : RuleModule
     {
         var memory = model.Options.Memory?.MemoryOf(Id) as SetbacksMemory ?? SetbacksMemory.None;
         Count(model, model.Scene.Brief.Setbacks, memory.Setbacks, u => u.Technique is { Family: Family.Setback });
-        Count(model, model.Scene.Brief.Pauses, memory.Pauses, u => u.Technique is { Family: Family.Pause, Recovery: false });
+        Count(model, model.Scene.Brief.Pauses, memory.Pauses, u => u.Technique is { IsStoryPause: true });
     }
 
     private static void Count(MoveModel model, int? asked, int before, Func<Use, bool> counts)
