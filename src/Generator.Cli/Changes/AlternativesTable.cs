@@ -48,7 +48,7 @@ internal static class AlternativesTable
     private static IEnumerable<(string Name, IReadOnlyList<string> Cells)> Rows(Scene scene, IReadOnlyList<Alternative> all, IReadOnlyList<Alternative> columns, IReadOnlyList<IReadOnlyList<Step>> steps, int from)
     {
         yield return (string.Empty, [.. columns.Select((_, i) => "No. " + Number(from + i + 1))]);
-        yield return ("length", [.. steps.Select(s => $"{Number(s.Count)} moves, {MoveText.Span(new HalfCounts(s[^1].End))}")]);
+        yield return ("length", [.. steps.Select(s => $"{Number(s.Count)} moves, {Words.Span(new HalfCounts(s[^1].End))}")]);
         yield return ("comes first", [.. columns.Select(c => First(scene, c.Routine))]);
         for (var m = 0; m < scene.Brief.Moments.Count; m++)
         {

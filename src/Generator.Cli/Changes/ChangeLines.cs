@@ -47,7 +47,7 @@ internal static class ChangeLines
             var (was, now) = (reworked.Old.Moves[m.Old], reworked.Routine.Moves[m.Now]);
             return Math.Abs(was.Start.Value - now.Start.Value) + Math.Abs(was.Linger.Value - now.Linger.Value);
         });
-        return shift == 0 ? string.Empty : $"{words}{MoveText.Span(new HalfCounts(shift))} in all";
+        return shift == 0 ? string.Empty : $"{words}{Words.Span(new HalfCounts(shift))} in all";
     }
 
     private static IEnumerable<string> Openings(Reworked reworked)

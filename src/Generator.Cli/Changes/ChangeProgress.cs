@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using Generator.Domain;
+using Generator.Paperwork.Text;
 using Generator.Solver.Reworking;
 
 namespace Generator.Cli.Changes;
@@ -21,7 +22,7 @@ internal sealed class ChangeProgress(TextWriter lines)
             }
 
             var moves = better.Change.Changed == 1 ? "1 move changes" : string.Create(CultureInfo.InvariantCulture, $"{better.Change.Changed} moves change");
-            lines.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{moves}, others shift by {MoveText.Span(new HalfCounts(better.Change.Shift))}, {better.Verdict.Points} points, after {clock.Elapsed.TotalSeconds:0.0} s"));
+            lines.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{moves}, others shift by {Words.Span(new HalfCounts(better.Change.Shift))}, {better.Verdict.Points} points, after {clock.Elapsed.TotalSeconds:0.0} s"));
         }
     }
 }

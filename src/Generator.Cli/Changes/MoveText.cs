@@ -21,14 +21,11 @@ internal static class MoveText
             move.Technique is { } technique ? book.Technique(technique).Name : "(nothing answers it)",
             move.Reaction is { } reaction ? book.Reaction(reaction).Name : null,
             move.Cue == Cue.None ? null : "cue: " + EnumWords.Of(move.Cue),
-            move.Linger > HalfCounts.Zero ? "lingers " + Span(move.Linger) : null,
+            move.Linger > HalfCounts.Zero ? "lingers " + Words.Span(move.Linger) : null,
         ];
         return $"{Who(scene, move)}: {string.Join("; ", parts.OfType<string>())}";
     }
 
     /// <summary>Name of the attacker, or of the hero alone.</summary>
     public static string Who(Scene scene, Move move) => Page.Clean(move.Attacker is { } a ? scene.Brief.Attackers[a].Name : scene.Brief.Hero.Name);
-
-    /// <summary>"1 count", "2.5 counts".</summary>
-    public static string Span(HalfCounts span) => span.ToSpanText() + (span.Value == HalfCounts.PerCount ? " count" : " counts");
 }

@@ -39,24 +39,10 @@ internal static class AuditCommand
 
     private static int Run(Desk desk, string? path, string? briefPath, string? output, bool json, IReadOnlyList<string> library)
     {
-        if (path is null)
-        {
-            throw new RefusedException("generator audit: ROUTINE is missing.", "Maybe write the name of its file, or - for standard input.");
-        }
-
-        if (string.Equals(path, Inputs.Dash, StringComparison.Ordinal) && string.Equals(briefPath, Inputs.Dash, StringComparison.Ordinal))
-        {
-            throw new RefusedException("generator audit: routine and brief cannot both come from standard input.", "Maybe give one of them as a file.");
-        }
-
+        Pairs.Check("audit", path, briefPath);
         Outputs.Check(output);
         var book = Inputs.Book(library);
-        var brief = briefPath is null ? null : Inputs.Brief(briefPath, book, desk);
-        var routine = Inputs.Routine(path, brief, book, desk);
-        if (routine.LibraryVersion.Length > 0 && !string.Equals(routine.LibraryVersion, book.Version, StringComparison.Ordinal))
-        {
-            desk.Err.WriteLine($"The routine was made with library {FieldText.Shorten(routine.LibraryVersion)}; this audit uses {book.Version}.");
-        }
+        var routine = Pairs.Routine(path, briefPath, book, desk, "this audit uses");
 
         var scene = new Scene(routine.Brief, book);
         var verdict = Audit.Of(scene, routine);

@@ -30,7 +30,7 @@ internal static class DraftRun
         return result.Status switch
         {
             DraftStatus.Found => Show(desk, asked, book, result, result.Routine!, result.Verdict!),
-            DraftStatus.Impossible => Impossible(desk, result),
+            DraftStatus.Impossible => Endings.Impossible(desk, result.Clash),
             _ => OutOfTime(desk),
         };
     }
@@ -45,57 +45,23 @@ internal static class DraftRun
     private static int Show(Desk desk, DraftAsked asked, Book book, DraftResult result, Routine routine, Verdict verdict)
     {
         var standing = StandingWords.Of(result.Standing);
-        if (asked.Out is { } path)
-        {
-            Outputs.Write(path, routine);
-        }
-
-        if (asked.Json)
-        {
-            desk.Out.Write(DraftJson.Of(routine, verdict, standing));
-        }
-        else
-        {
-            var scene = new Scene(routine.Brief, book);
-            desk.Out.Write(WallSheet.Of(scene, routine, verdict, Replay.Of(scene, routine), standing));
-        }
-
-        desk.Err.WriteLine(Remark(desk, result, standing));
-        if (LeftOut(asked, routine.Brief, book) is { Length: > 0 } note)
-        {
-            desk.Err.WriteLine(note);
-        }
-
-        if (asked.Out is not null)
-        {
-            desk.Err.WriteLine($"The routine is in {asked.Out}.");
-        }
-
-        return ExitCode.Good;
+        var text = asked.Json ? DraftJson.Of(routine, verdict, standing) : Wall(new Scene(routine.Brief, book), routine, verdict, standing);
+        string[] remarks = [Remark(result, standing), LeftOut(asked, routine.Brief, book)];
+        return Answers.Show(desk, asked.Out, routine, text, remarks.Where(r => r.Length > 0));
     }
+
+    private static string Wall(Scene scene, Routine routine, Verdict verdict, string standing) =>
+        WallSheet.Of(scene, routine, verdict, Replay.Of(scene, routine), standing);
 
     /// <summary>What the brief itself took out of the library, and where that is listed; nothing without a brief of the user's own.</summary>
     private static string LeftOut(DraftAsked asked, Brief brief, Book book) =>
         asked.Brief is { } path && AvailabilityLines.Short(new Availability(new Scene(brief, book))) is { Length: > 0 } note ? $"{note} See: generator library list --for {path}" : string.Empty;
 
-    private static string Remark(Desk desk, DraftResult result, string standing)
+    private static string Remark(DraftResult result, string standing)
     {
-        var stopped = desk.Stop.IsCancellationRequested ? "Stopped; this is the best so far: " : string.Empty;
         var bound = result.Standing == Standing.BestFound ? $" (no routine can have fewer than {result.Bound.ToString(CultureInfo.InvariantCulture)})" : string.Empty;
         var again = result.Reproducible ? "The same brief and seed give it again." : "The clock ended the search, so another run may give another.";
-        return string.Create(CultureInfo.InvariantCulture, $"{stopped}{standing}, {result.Verdict!.Points} points{bound}, after {result.Elapsed.TotalSeconds:0.0} s. {again}");
-    }
-
-    private static int Impossible(Desk desk, DraftResult result)
-    {
-        desk.Err.WriteLine("No routine can satisfy this brief. These clash:");
-        foreach (var statement in result.Clash)
-        {
-            desk.Err.WriteLine("  - " + Page.Clean(statement));
-        }
-
-        desk.Err.WriteLine("  Maybe give up one of them.");
-        return ExitCode.Impossible;
+        return string.Create(CultureInfo.InvariantCulture, $"{standing}, {result.Verdict!.Points} points{bound}, after {result.Elapsed.TotalSeconds:0.0} s. {again}");
     }
 
     private static int OutOfTime(Desk desk)

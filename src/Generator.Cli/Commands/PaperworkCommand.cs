@@ -3,6 +3,8 @@ using Generator.Cli.Options;
 using Generator.Cli.Work;
 using Generator.Library.Reading;
 using Generator.Paperwork;
+using Generator.Paperwork.HandOffs;
+using Generator.Paperwork.SafetyPapers;
 using Generator.Paperwork.Printing;
 using Generator.Rules;
 using Generator.Solver.Cameras;
@@ -18,8 +20,8 @@ internal static class PaperworkCommand
         var brief = CommonOptions.Brief("The brief it answers; without it the one in the routine, else defaults.");
         var output = new Option<string?>("--out") { HelpName = "FOLDER", Description = "The folder for the papers; it is made when it is not there. Papers of the same names are replaced." };
         var from = DateOption.Of("--from", "The first rehearsal day, such as 2027-03-15: dates in the teaching plan, and a calendar file.");
-        var frames = FramesOption.Of();
-        var guidance = GuidanceOption.Of();
+        var frames = WordOption.Of("--frames", "RATE", "Frames a second of the timecodes: 24, 25, 29.97 (drop-frame) or 30; 25 when nothing is said.", "a frame rate", FrameRate.All, r => r.Name);
+        var guidance = WordOption.Of("--guidance", "COUNTRY", "Whose guidance the safety papers name: generic, uk, us or ontario; generic when nothing is said.", "a country", Guidance.All, g => g.Word);
         var noPdf = new Option<bool>("--no-pdf") { Description = "Makes no PDF; nothing is printed with a browser." };
         var library = CommonOptions.Library();
         var command = new HouseCommand("paperwork", "Makes the papers of a routine: what each person on the crew needs, in one folder.")
@@ -46,29 +48,15 @@ internal static class PaperworkCommand
 
     private static int Run(Desk desk, string? path, string? briefPath, string? folder, PaperOptions options, bool pdf, IReadOnlyList<string> library)
     {
-        if (path is null)
-        {
-            throw new RefusedException("generator paperwork: ROUTINE is missing.", "Maybe write the name of its file, or - for standard input.");
-        }
-
+        Pairs.Check("paperwork", path, briefPath);
         if (folder is null)
         {
             throw new RefusedException("generator paperwork: --out is missing.", "Maybe add --out and the name of a folder for the papers.");
         }
 
-        if (string.Equals(path, Inputs.Dash, StringComparison.Ordinal) && string.Equals(briefPath, Inputs.Dash, StringComparison.Ordinal))
-        {
-            throw new RefusedException("generator paperwork: routine and brief cannot both come from standard input.", "Maybe give one of them as a file.");
-        }
-
         OutputFolder.Check(folder);
         var book = Inputs.Book(library);
-        var brief = briefPath is null ? null : Inputs.Brief(briefPath, book, desk);
-        var routine = Inputs.Routine(path, brief, book, desk);
-        if (routine.LibraryVersion.Length > 0 && !string.Equals(routine.LibraryVersion, book.Version, StringComparison.Ordinal))
-        {
-            desk.Err.WriteLine($"The routine was made with library {FieldText.Shorten(routine.LibraryVersion)}; these papers use {book.Version}.");
-        }
+        var routine = Pairs.Routine(path, briefPath, book, desk, "these papers use");
 
         options = options with { ChangeLog = OutputFolder.ChangeLog(folder, routine) };
         var source = PaperSource.Of(new Scene(routine.Brief, book), routine);

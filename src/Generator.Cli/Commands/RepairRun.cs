@@ -20,7 +20,7 @@ internal static class RepairRun
         Outputs.Check(asked.Out);
         Pairs.Check("repair", asked.Routine, asked.Brief);
         var book = Inputs.Book(asked.Library);
-        var routine = Pairs.Routine("repair", asked.Routine, asked.Brief, book, desk);
+        var routine = Pairs.Routine(asked.Routine, asked.Brief, book, desk);
         var options = new RepairOptions { Keep = [.. asked.Keep.Select(k => k.In(routine)).Select(k => (k.First - 1, k.Last - 1))] };
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? options.Time };
         var result = Repair.Of(routine, book, options, new ChangeProgress(desk.Err).Report, desk.Stop);
@@ -34,20 +34,8 @@ internal static class RepairRun
 
     private static int Show(Desk desk, RepairAsked asked, RepairResult result, Reworked repaired)
     {
-        if (asked.Out is { } path)
-        {
-            Outputs.Write(path, repaired.Routine);
-        }
-
-        desk.Out.Write(asked.Json ? JsonText.Of(ChangeJson.Object(repaired, Standing(result))) : string.Concat(Lines(result, repaired).Select(l => l + "\n")));
-        var stopped = desk.Stop.IsCancellationRequested ? "Stopped; this is the best so far: " : string.Empty;
-        desk.Err.WriteLine($"{stopped}{Known(result)}");
-        if (asked.Out is not null)
-        {
-            desk.Err.WriteLine($"The routine is in {asked.Out}.");
-        }
-
-        return ExitCode.Good;
+        var text = asked.Json ? JsonText.Of(ChangeJson.Object(repaired, Standing(result))) : string.Concat(Lines(result, repaired).Select(l => l + "\n"));
+        return Answers.Show(desk, asked.Out, repaired.Routine, text, Known(result));
     }
 
     private static string Standing(RepairResult result) => result switch

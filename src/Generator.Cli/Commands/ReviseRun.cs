@@ -24,7 +24,7 @@ internal static class ReviseRun
 
         var book = Inputs.Book(asked.Library);
         var brief = Inputs.Brief(briefPath, book, desk);
-        var routine = Inputs.Routine(asked.Routine!, null, book, desk);
+        var routine = Inputs.Routine(asked.Routine, null, book, desk);
         var options = new ReviseOptions();
         var weights = options.Weights;
         options = options with
@@ -44,23 +44,13 @@ internal static class ReviseRun
 
     private static int Show(Desk desk, ReviseAsked asked, ReviseResult result, Reworked revised, Reteaching teaching)
     {
-        if (asked.Out is { } path)
-        {
-            Outputs.Write(path, revised.Routine);
-        }
-
-        desk.Out.Write(asked.Json ? Json(result, revised, teaching) : string.Concat(Lines(result, revised, teaching).Select(l => l + "\n")));
-        var stopped = desk.Stop.IsCancellationRequested ? "Stopped; this is the best so far: " : string.Empty;
-        desk.Err.WriteLine(stopped + (revised.Change.IsNothing ? "The routine answers the new brief as it is." : result.SmallerTried
-            ? "Smaller changes were tried and were not enough. That is no proof that there is none."
-            : string.Create(CultureInfo.InvariantCulture, $"Best found in {result.Elapsed.TotalSeconds:0.0} s; maybe less would do, with more --time.")));
-        if (asked.Out is not null)
-        {
-            desk.Err.WriteLine($"The routine is in {asked.Out}.");
-        }
-
-        return ExitCode.Good;
+        var text = asked.Json ? Json(result, revised, teaching) : string.Concat(Lines(result, revised, teaching).Select(l => l + "\n"));
+        return Answers.Show(desk, asked.Out, revised.Routine, text, Known(result, revised));
     }
+
+    private static string Known(ReviseResult result, Reworked revised) => revised.Change.IsNothing ? "The routine answers the new brief as it is." : result.SmallerTried
+        ? "Smaller changes were tried and were not enough. That is no proof that there is none."
+        : string.Create(CultureInfo.InvariantCulture, $"Best found in {result.Elapsed.TotalSeconds:0.0} s; maybe less would do, with more --time.");
 
     private static IEnumerable<string> Lines(ReviseResult result, Reworked revised, Reteaching teaching) =>
     [
@@ -88,9 +78,9 @@ internal static class ReviseRun
 
         IReadOnlyList<string?> parts =
         [
-            person.Moves > 0 ? $"relearns {Many(person.Moves, "move")}" : null,
-            person.Gone > 0 ? $"forgets {Many(person.Gone, "move")}" : null,
-            person.Counts > 0 ? $"has {Many(person.Counts, "move")} at another distance from the one before" : null,
+            person.Moves > 0 ? $"relearns {Words.Many(person.Moves, "move")}" : null,
+            person.Gone > 0 ? $"forgets {Words.Many(person.Gone, "move")}" : null,
+            person.Counts > 0 ? $"has {Words.Many(person.Counts, "move")} at another distance from the one before" : null,
         ];
         return $"{name} {string.Join(", ", parts.OfType<string>())} (cost {person.Cost.ToString(CultureInfo.InvariantCulture)})";
     }
@@ -99,11 +89,9 @@ internal static class ReviseRun
     {
         var (first, last) = (revised.Routine.Moves[run.First], revised.Routine.Moves[run.Last]);
         var moves = run.First == run.Last ? $"move {run.First + 1}" : $"moves {run.First + 1} to {run.Last + 1}";
-        var shift = run.Shift == 0 ? "as taught" : $"as taught, but {MoveText.Span(new HalfCounts(Math.Abs(run.Shift)))} {(run.Shift > 0 ? "later" : "sooner")}";
+        var shift = run.Shift == 0 ? "as taught" : $"as taught, but {Words.Span(new HalfCounts(Math.Abs(run.Shift)))} {(run.Shift > 0 ? "later" : "sooner")}";
         return $"{moves} (counts {first.Start.ToCountText()} to {last.Start.ToCountText()}): {shift}";
     }
-
-    private static string Many(int number, string one) => $"{number.ToString(CultureInfo.InvariantCulture)} {one}{(number == 1 ? string.Empty : "s")}";
 
     private static string Json(ReviseResult result, Reworked revised, Reteaching teaching)
     {

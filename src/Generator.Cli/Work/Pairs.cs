@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Reading;
@@ -7,23 +8,27 @@ namespace Generator.Cli.Work;
 /// <summary>Reads a routine and perhaps the brief beside it, as several commands take them.</summary>
 internal static class Pairs
 {
-    /// <summary>The routine with its brief.</summary>
-    /// <exception cref="RefusedException">One of them is missing or wrong, or both are to come from standard input.</exception>
-    public static Routine Routine(string command, string? path, string? briefPath, Book book, Desk desk)
+    /// <summary>The routine with its brief, both named as <see cref="Check"/> wants them.</summary>
+    /// <param name="path">The routine.</param>
+    /// <param name="briefPath">The brief beside it; null for none.</param>
+    /// <param name="book">The library.</param>
+    /// <param name="desk">Where a routine of another library is remarked on.</param>
+    /// <param name="use">How the remark names this library: "this is", "this audit uses".</param>
+    /// <exception cref="RefusedException">One of them is wrong.</exception>
+    public static Routine Routine(string path, string? briefPath, Book book, Desk desk, string use = "this is")
     {
-        Check(command, path, briefPath);
         var brief = briefPath is null ? null : Inputs.Brief(briefPath, book, desk);
-        var routine = Inputs.Routine(path!, brief, book, desk);
+        var routine = Inputs.Routine(path, brief, book, desk);
         if (routine.LibraryVersion.Length > 0 && !string.Equals(routine.LibraryVersion, book.Version, StringComparison.Ordinal))
         {
-            desk.Err.WriteLine($"The routine was made with library {FieldText.Shorten(routine.LibraryVersion)}; this is {book.Version}.");
+            desk.Err.WriteLine($"The routine was made with library {FieldText.Shorten(routine.LibraryVersion)}; {use} {book.Version}.");
         }
 
         return routine;
     }
 
     /// <summary>Refuses a missing routine, and two files from one standard input.</summary>
-    public static void Check(string command, string? path, string? briefPath)
+    public static void Check(string command, [NotNull] string? path, string? briefPath)
     {
         if (path is null)
         {

@@ -5,7 +5,7 @@ using Generator.Library.Reading;
 namespace Generator.Paperwork.Text;
 
 /// <summary>How values are said on paper.</summary>
-internal static class Words
+public static class Words
 {
     /// <summary>"left-lead" is read "left lead".</summary>
     public static string Of<T>(T value)
