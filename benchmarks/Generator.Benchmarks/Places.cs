@@ -5,7 +5,9 @@ internal static class Places
 {
     private static readonly string Top = FindTop();
 
-    public static string Briefs => Path.Combine(Top, "benchmarks", "briefs");
+    public static string Benchmarks => Path.Combine(Top, "benchmarks");
+
+    public static string Briefs => Path.Combine(Benchmarks, "briefs");
 
     public static string Artifacts => Path.Combine(Top, ".artifacts", "bench");
 

@@ -3,8 +3,9 @@ using BenchmarkDotNet.Running;
 using Generator.Benchmarks;
 using Generator.Benchmarks.Coverage;
 using Generator.Benchmarks.Drafts;
+using Generator.Benchmarks.Stored;
 
-// draft: drafts the stored briefs and prints what that took; briefs: writes them anew; coverage: what of the library occurs in drafts; anything else: BenchmarkDotNet's own options.
+// draft: drafts the stored briefs and prints what that took; briefs: writes the first of them anew; families: draws the tight and loose ones that are missing; coverage: what of the library occurs in drafts; anything else: BenchmarkDotNet's own options.
 switch (args)
 {
     case ["draft", .. var rest]:
@@ -16,6 +17,8 @@ switch (args)
     case ["briefs"]:
         StoredBriefs.Write();
         return 0;
+    case ["families", .. var rest]:
+        return FamilyRun.All(rest);
     default:
         var settings = DefaultConfig.Instance.WithArtifactsPath(Places.Artifacts);
         BenchmarkSwitcher.FromAssembly(typeof(AuditBenchmark).Assembly).Run(args, settings);

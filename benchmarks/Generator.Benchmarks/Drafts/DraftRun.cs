@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.Text;
+using Generator.Benchmarks.Stored;
 using Newtonsoft.Json;
 
 namespace Generator.Benchmarks.Drafts;

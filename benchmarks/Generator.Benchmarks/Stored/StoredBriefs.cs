@@ -2,7 +2,7 @@ using System.Globalization;
 using Generator.Domain;
 using Generator.Library.Files;
 
-namespace Generator.Benchmarks.Drafts;
+namespace Generator.Benchmarks.Stored;
 
 /// <summary>
 /// The stored briefs: twenty random ones of each size (moves x attackers), drawn once from a fixed seed and kept as files, so that results
