@@ -3,6 +3,7 @@ using BenchmarkDotNet.Running;
 using Generator.Benchmarks;
 using Generator.Benchmarks.Coverage;
 using Generator.Benchmarks.Drafts;
+using Generator.Benchmarks.Measuring;
 using Generator.Benchmarks.Stored;
 
 // draft: drafts the stored briefs and prints what that took; briefs: writes the first of them anew; families: draws the tight and loose ones that are missing; coverage: what of the library occurs in drafts; anything else: BenchmarkDotNet's own options.
@@ -12,6 +13,10 @@ switch (args)
         return DraftRun.All(rest);
     case [DraftChild.Word, var file, var seconds, var mode]:
         return DraftChild.Run(file, seconds, mode);
+    case ["measure", .. var rest]:
+        return MeasureRun.All(rest);
+    case [MeasureChild.Word, var file, var seconds, var cores, var warm, var began]:
+        return MeasureChild.Run(file, seconds, cores, warm, began);
     case ["coverage", .. var rest]:
         return CoverageRun.All(rest);
     case ["briefs"]:
