@@ -16,7 +16,6 @@ internal static class MeasureRun
         }
 
         var results = Of(options);
-        results.Save(options.Out);
         Console.WriteLine(MeasureTables.Of(results, BestKnown.Load()));
         Console.WriteLine($"Every brief: {options.Out}");
         return 0;
@@ -24,17 +23,19 @@ internal static class MeasureRun
 
     public static Results Of(MeasureOptions options)
     {
-        var machine = Machine.Now();
-        var measurements = new List<Measurement>();
+        var results = new Results { Of = options.Of, Machine = Machine.Now(), Time = options.Time, ByProcessor = options.ByProcessor ? Environment.ProcessorCount : 0 };
         foreach (var family in options.Families)
         {
             var files = family.Files.Take(options.Count).ToList();
-            measurements.AddRange(files.Select(f => One(f, options, false)));
-            measurements.AddRange(files.Take(options.Warm).Select(f => One(f, options, true)));
+            var measured = files.Select(f => One(f, options, false)).Concat(files.Take(options.Warm).Select(f => One(f, options, true)));
+            results = results with { Measurements = [.. results.Measurements, .. measured] };
+
+            // After each family, so that a run that is cut short has not been for nothing.
+            results.Save(options.Out);
             Console.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{family.Name}: {files.Count} briefs measured"));
         }
 
-        return new Results { Of = options.Of, Machine = machine, Time = options.Time, ByProcessor = options.ByProcessor ? machine.Cores : 0, Measurements = measurements };
+        return results;
     }
 
     private static Measurement One(string file, MeasureOptions options, bool warm)
