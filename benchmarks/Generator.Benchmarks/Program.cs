@@ -4,6 +4,8 @@ using Generator.Benchmarks;
 using Generator.Benchmarks.Coverage;
 using Generator.Benchmarks.Drafts;
 using Generator.Benchmarks.Measuring;
+using Generator.Benchmarks.Peers;
+using Generator.Benchmarks.Peers.MiniZinc;
 using Generator.Benchmarks.Stored;
 
 // draft: drafts the stored briefs and prints what that took; briefs: writes the first of them anew; families: draws the tight and loose ones that are missing; coverage: what of the library occurs in drafts; anything else: BenchmarkDotNet's own options.
@@ -17,6 +19,14 @@ switch (args)
         return MeasureRun.All(rest);
     case [MeasureChild.Word, var file, var seconds, var cores, var warm, var began]:
         return MeasureChild.Run(file, seconds, cores, warm, began);
+    case [PlainChild.Word, var file, var seconds]:
+        return PlainChild.Run(file, seconds);
+    case [GecodeChild.Word, var file, var seconds, var way]:
+        return GecodeChild.Run(file, seconds, way);
+    case [PinnedChild.Word, var file]:
+        return PinnedChild.Run(file);
+    case ["peers", .. var rest]:
+        return PeerRun.All(rest);
     case ["coverage", .. var rest]:
         return CoverageRun.All(rest);
     case ["briefs"]:

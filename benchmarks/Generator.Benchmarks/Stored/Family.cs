@@ -8,8 +8,8 @@ internal sealed record Family(int Moves, int Attackers, Kind Kind)
     /// <summary>All of them, small ones first.</summary>
     public static readonly IReadOnlyList<Family> All =
     [
-        .. new (int Moves, int Attackers)[] { (12, 2), (24, 3), (40, 4), (60, 5), (120, 8), (240, 8) }
-            .SelectMany(s => Enum.GetValues<Kind>().Select(k => new Family(s.Moves, s.Attackers, k))).Where(f => f.Kind != Kind.Mixed || f.Moves <= 40),
+        .. new (int Moves, int Attackers)[] { (6, 2), (12, 2), (24, 3), (40, 4), (60, 5), (120, 8), (240, 8) }
+            .SelectMany(s => Enum.GetValues<Kind>().Select(k => new Family(s.Moves, s.Attackers, k))).Where(f => f.Kind != Kind.Mixed || f.Moves is 12 or 24 or 40),
     ];
 
     /// <summary>"24x3".</summary>

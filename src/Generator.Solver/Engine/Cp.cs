@@ -8,8 +8,15 @@ public sealed class Cp
     private readonly Dictionary<long, IntVar> constants = [];
     private readonly Dictionary<(int Variable, long Value), BoolVar> orders = [];
     private readonly Dictionary<int, (long Low, long High)> ranges = [];
+    private readonly Dictionary<int, (IReadOnlyList<BoolVar> Literals, List<(IntVar Variable, long[] Values)> Columns)> columns = [];
 
     public CpModel Model { get; } = new();
+
+    /// <summary>
+    /// What depends on which literal of a row is true becomes a column of one table a row (<see cref="PostColumns"/>) instead of constraints of its own:
+    /// the plain way, which benchmarks compare with.
+    /// </summary>
+    public bool InOneTable { get; init; }
 
     /// <summary>A literal that is always true.</summary>
     public BoolVar True => field ??= Fixed(true);
@@ -71,6 +78,12 @@ public sealed class Cp
     {
         var values = Enumerable.Range(0, literals.Count).Select(value).ToArray();
         var picked = Int(values.Min(), values.Max(), name);
+        if (InOneTable)
+        {
+            Column(literals, picked, values);
+            return picked;
+        }
+
         Model.Add(picked == Sum(literals, values));
         return picked;
     }
@@ -86,6 +99,12 @@ public sealed class Cp
             return picked;
         }
 
+        if (InOneTable)
+        {
+            Column(literals, picked, [.. classes.Select(c => (long)c)]);
+            return picked;
+        }
+
         foreach (var group in Enumerable.Range(0, literals.Count).GroupBy(i => classes[i]))
         {
             var isClass = Is(picked, group.Key, $"{name}={group.Key}");
@@ -93,6 +112,22 @@ public sealed class Cp
         }
 
         return picked;
+    }
+
+    /// <summary>Posts the tables of <see cref="InOneTable"/>: number of the true literal, and every column. Gives the literals and number of each.</summary>
+    public IReadOnlyList<(IReadOnlyList<BoolVar> Literals, IntVar Number)> PostColumns()
+    {
+        var numbers = new List<(IReadOnlyList<BoolVar> Literals, IntVar Number)>();
+        foreach (var (literals, list) in columns.Values)
+        {
+            var number = Int(0, literals.Count - 1, "number");
+            Model.Add(number == Sum(literals, Enumerable.Range(0, literals.Count).Select(i => (long)i)));
+            Table([number, .. list.Select(c => c.Variable)], Enumerable.Range(0, literals.Count).Select(i => (long[])[i, .. list.Select(c => c.Values[i])]));
+            numbers.Add((literals, number));
+        }
+
+        columns.Clear();
+        return numbers;
     }
 
     /// <summary>A literal that is true exactly when the variable has the value.</summary>
@@ -192,6 +227,17 @@ public sealed class Cp
         var circles = Int(-3, 3, name + ".circles");
         Model.Add(expression == LinearExpr.Affine(circles, 24, 0) + wrapped);
         return wrapped;
+    }
+
+    /// <summary>Lists of the same literals share a table; the last literal tells them apart.</summary>
+    private void Column(IReadOnlyList<BoolVar> literals, IntVar variable, long[] values)
+    {
+        if (!columns.TryGetValue(literals[^1].Index, out var table))
+        {
+            columns[literals[^1].Index] = table = (literals, []);
+        }
+
+        table.Columns.Add((variable, values));
     }
 
     private static bool Fits(long[] row, (long Low, long High)[] ranges)

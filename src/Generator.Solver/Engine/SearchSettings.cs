@@ -28,8 +28,16 @@ public sealed record SearchSettings
     /// <summary>Follow the model's own order of decisions (<see cref="Filling.DecisionOrder"/>) instead of the solver's.</summary>
     public bool OwnOrder { get; init; }
 
+    /// <summary>Everything but the time as the solver's makers set it: presolve, all cores (benchmarks).</summary>
+    public bool AsMade { get; init; }
+
     internal string ToParameters()
     {
+        if (AsMade)
+        {
+            return string.Create(CultureInfo.InvariantCulture, $"catch_sigint_signal:false,max_time_in_seconds:{Math.Max(0.01, Time.TotalSeconds):0.###}");
+        }
+
         // Ctrl-C is ours: the solver's own handler, one for all its searches, ends the process when one search is over and another goes on.
         var parts = new List<string>
         {

@@ -20,6 +20,7 @@ public sealed class MoveModel
         Scene = scene;
         Vocabulary = vocabulary;
         Options = options;
+        Cp = new Cp { InOneTable = options.InOneTable };
         Classes = new UseClasses(scene, vocabulary);
         Tables = new TransitionTables(this);
         LatestReady = Math.Max(options.Horizon * 2, ModelBounds.LatestReady(scene, options));
@@ -46,6 +47,8 @@ public sealed class MoveModel
         {
             module.Post(this);
         }
+
+        Numbers = Cp.PostColumns();
     }
 
     public Scene Scene { get; }
@@ -58,7 +61,10 @@ public sealed class MoveModel
 
     internal TransitionTables Tables { get; }
 
-    public Cp Cp { get; } = new();
+    /// <summary>With <see cref="MoveModelOptions.InOneTable"/>, literals of the choices of each row and the number of the true one; else empty.</summary>
+    public IReadOnlyList<(IReadOnlyList<BoolVar> Literals, IntVar Number)> Numbers { get; }
+
+    public Cp Cp { get; }
 
     /// <summary>No opening ends and nobody is ready again later than this, in half counts.</summary>
     internal int LatestReady { get; }

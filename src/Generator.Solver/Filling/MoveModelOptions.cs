@@ -39,6 +39,9 @@ public sealed record MoveModelOptions
     /// <summary>Tables keep rows that rules forbid, so that each rule forbids by itself (tests). Slower.</summary>
     public bool Total { get; init; }
 
+    /// <summary>One table a row over all uses of techniques, the plain way, instead of constraints for each class of them (benchmarks). Slower.</summary>
+    public bool InOneTable { get; init; }
+
     /// <summary>Ids of rules to leave out (tests).</summary>
     public IReadOnlySet<string> Without { get; init; } = new HashSet<string>(StringComparer.Ordinal);
 }

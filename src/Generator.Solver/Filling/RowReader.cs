@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Rules.Replaying;
 using Generator.Solver.Engine;
+using Google.OrTools.Sat;
 
 namespace Generator.Solver.Filling;
 
@@ -8,43 +9,49 @@ namespace Generator.Solver.Filling;
 public static class RowReader
 {
     /// <summary>The rows that are used, in order.</summary>
-    public static IReadOnlyList<Row> Rows(MoveModel model, CpSession session)
+    public static IReadOnlyList<Row> Rows(MoveModel model, CpSession session) => Rows(model, session.Value);
+
+    /// <summary>The same from values that came about otherwise.</summary>
+    public static IReadOnlyList<Row> Rows(MoveModel model, Func<IntVar, long> value)
     {
         var rows = new List<Row>();
-        foreach (var slot in model.Slots.Where(s => session.IsTrue(s.Used)))
+        foreach (var slot in model.Slots.Where(s => value(s.Used) == 1))
         {
-            var use = model.Vocabulary.Uses[Chosen(session, slot.Uses)];
-            var attack = Chosen(session, slot.Attacks);
-            var reaction = Chosen(session, slot.Reactions);
-            var target = (int)session.Value(slot.Target);
-            var walks = session.Value(slot.WalkRound) != 0;
-            var seen = default(Bearing).Apart(new Bearing((int)session.Value(slot.SeenFrom)));
+            var use = model.Vocabulary.Uses[Chosen(value, slot.Uses)];
+            var attack = Chosen(value, slot.Attacks);
+            var reaction = Chosen(value, slot.Reactions);
+            var target = (int)value(slot.Target);
+            var walks = value(slot.WalkRound) != 0;
+            var seen = default(Bearing).Apart(new Bearing((int)value(slot.SeenFrom)));
             var unseen = attack >= 0 && seen > model.Scene.Settle.SightHalfAngle;
             rows.Add(new Row(
-                (int)session.Value(slot.Start),
+                (int)value(slot.Start),
                 target == model.Cast ? -1 : target,
-                walks ? (int)session.Value(slot.TargetBearing) : -1,
+                walks ? (int)value(slot.TargetBearing) : -1,
                 unseen ? Cue.Voice : Cue.None,
                 attack < 0 ? -1 : model.Vocabulary.Attacks[attack],
                 use.Index,
                 reaction < 0 ? -1 : model.Vocabulary.Reactions[reaction],
-                (int)session.Value(slot.Linger)));
+                (int)value(slot.Linger)));
         }
 
         return rows;
     }
 
     /// <summary>The opening that the model chose (its start must not have been fixed).</summary>
-    public static IReadOnlyList<Placement> Placements(MoveModel model, CpSession session) =>
+    public static IReadOnlyList<Placement> Placements(MoveModel model, CpSession session) => Placements(model, session.Value);
+
+    /// <summary>The same from values that came about otherwise.</summary>
+    public static IReadOnlyList<Placement> Placements(MoveModel model, Func<IntVar, long> value) =>
     [
         .. model.Start.Attackers.Select((a, i) => new Placement(
-            new Bearing((int)session.Value(a.Bearing)),
-            new Centimetres((int)session.Value(a.Distance)),
-            new HalfCounts((int)session.Value(model.Entrances[i])))),
+            new Bearing((int)value(a.Bearing)),
+            new Centimetres((int)value(a.Distance)),
+            new HalfCounts((int)value(model.Entrances[i])))),
     ];
 
     /// <summary>Half counts by which each attacker's return or entrance is delayed before the first row.</summary>
     public static IReadOnlyList<int> Delays(MoveModel model, CpSession session) => [.. model.Delays.Select(d => (int)session.Value(d))];
 
-    private static int Chosen(CpSession session, Google.OrTools.Sat.BoolVar[] literals) => Array.FindIndex(literals, session.IsTrue);
+    private static int Chosen(Func<IntVar, long> value, BoolVar[] literals) => Array.FindIndex(literals, l => value(l) == 1);
 }

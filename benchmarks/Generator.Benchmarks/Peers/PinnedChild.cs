@@ -1,0 +1,70 @@
+using Generator.Benchmarks.Peers.MiniZinc;
+using Generator.Domain;
+using Generator.Rules.Replaying;
+using Generator.Solver;
+using Generator.Solver.Engine;
+using Generator.Solver.Filling;
+using Newtonsoft.Json;
+
+namespace Generator.Benchmarks.Peers;
+
+/// <summary>
+/// Whether the plain formulation, and its translation, say the same as the audit: our own draft of the brief, pinned row by row, must be a solution
+/// of both at the points that the audit counts. Prints a line.
+/// </summary>
+internal static class PinnedChild
+{
+    public const string Word = "pinned-one";
+
+    public static int Run(string file)
+    {
+        var stored = StoredBrief.Read(file);
+        var result = Drafting.Draft(stored.Brief, stored.Book, new DraftOptions());
+        if (result.Routine is not { } routine)
+        {
+            return 2;
+        }
+
+        var opened = routine.Brief with { Attackers = [.. routine.Brief.Attackers.Select((a, i) => Opened(a, routine.Placements[i]))] };
+        var plain = PlainModel.Of(opened, stored.Book, routine.Moves.Count);
+        Pin.Rows(plain.Model, [.. routine.Moves.Select(m => Row.Of(m, plain.Scene))]);
+        using var session = new CpSession(plain.Model.Cp.Model);
+        var solved = session.Solve(new SearchSettings { Time = TimeSpan.FromSeconds(120), Bare = true, Linear = false });
+        var words = new List<string>();
+        Judge("plain CP-SAT", solved == CpAnswer.Optimal ? session.Objective : null);
+        if (Gecode.Version() is not null)
+        {
+            Judge("MiniZinc with Gecode", ByGecode(plain));
+        }
+
+        Console.WriteLine(JsonConvert.SerializeObject(new PeerAnswer { Brief = stored.Name, Peer = "pinned", Status = words.Count == 0 ? "Agreed" : string.Join("; ", words) }));
+        return 0;
+
+        void Judge(string peer, long? points)
+        {
+            if (points != result.Verdict!.Points)
+            {
+                words.Add($"{peer} {(points is null ? "rejects the draft" : $"counts {Words.Text(points.Value)}")} where the audit counts {Words.Text(result.Verdict.Points)}");
+            }
+        }
+    }
+
+    private static AttackerPart Opened(AttackerPart attacker, Placement placement) =>
+        attacker with { Bearing = placement.Bearing, Distance = placement.Distance, Entrance = placement.Entrance };
+
+    private static long? ByGecode(PlainModel plain)
+    {
+        var path = Path.Combine(Path.GetTempPath(), $"pinned-{Environment.ProcessId}.mzn");
+        var flat = Path.ChangeExtension(path, ".fzn");
+        File.WriteAllText(path, new Translation(plain).Text(SearchWay.All[0]));
+        Gecode.Flatten(path, flat);
+        long? points = null;
+        var (word, _, _, _) = Gecode.Solve(flat, TimeSpan.FromSeconds(120), (answer, _, _) => points = answer[^1]);
+        foreach (var left in new[] { path, flat, Path.ChangeExtension(path, ".ozn") })
+        {
+            File.Delete(left);
+        }
+
+        return word == "complete" ? points : null;
+    }
+}

@@ -1,0 +1,50 @@
+using System.Diagnostics;
+using System.Globalization;
+using Generator.Benchmarks.Measuring;
+using Generator.Solver.Engine;
+using Newtonsoft.Json;
+
+namespace Generator.Benchmarks.Peers;
+
+/// <summary>Solves the plain formulation of one brief by CP-SAT as its makers set it, in this process, and prints what that took as one line.</summary>
+internal static class PlainChild
+{
+    public const string Word = "plain-one";
+
+    public const string Peer = "plain CP-SAT";
+
+    public static int Run(string file, string seconds)
+    {
+        var stored = StoredBrief.Read(file);
+        var (clock, used) = (Stopwatch.GetTimestamp(), Environment.CpuUsage.TotalTime);
+        var plain = PlainModel.Of(stored.Brief, stored.Book, stored.Family.Moves);
+        var built = Stopwatch.GetElapsedTime(clock).TotalMilliseconds;
+        var usedBuilding = Environment.CpuUsage.TotalTime - used;
+        var trace = new List<TracePoint>();
+        var agreed = 0;
+        (clock, used) = (Stopwatch.GetTimestamp(), Environment.CpuUsage.TotalTime);
+        using var session = new CpSession(plain.Model.Cp.Model);
+        var answer = session.Solve(new SearchSettings { AsMade = true, Time = TimeSpan.FromSeconds(double.Parse(seconds, CultureInfo.InvariantCulture)) }, (value, points) =>
+        {
+            trace.Add(new TracePoint(Stopwatch.GetElapsedTime(clock).TotalMilliseconds, (Environment.CpuUsage.TotalTime - used).TotalMilliseconds, (int)points));
+            var (_, verdict) = plain.Read(value);
+            agreed += verdict.IsClean && verdict.Points == points ? 1 : 0;
+        });
+        using var own = Process.GetCurrentProcess();
+        Console.WriteLine(JsonConvert.SerializeObject(new PeerAnswer
+        {
+            Brief = stored.Name,
+            Peer = Peer,
+            Status = answer.ToString(),
+            Build = built,
+            BuildProcessor = usedBuilding.TotalMilliseconds,
+            Trace = trace,
+            Elapsed = Stopwatch.GetElapsedTime(clock).TotalMilliseconds,
+            Processor = (Environment.CpuUsage.TotalTime - used).TotalMilliseconds,
+            Peak = own.PeakWorkingSet64 / 1048576.0,
+            Audited = trace.Count,
+            Agreed = agreed,
+        }));
+        return 0;
+    }
+}
