@@ -9,6 +9,8 @@ internal static class Places
 
     public static string Briefs => Path.Combine(Benchmarks, "briefs");
 
+    public static string Results => Path.Combine(Benchmarks, "results");
+
     public static string Artifacts => Path.Combine(Top, ".artifacts", "bench");
 
     private static string FindTop()

@@ -6,15 +6,22 @@ using Generator.Benchmarks.Drafts;
 using Generator.Benchmarks.Measuring;
 using Generator.Benchmarks.Peers;
 using Generator.Benchmarks.Peers.MiniZinc;
+using Generator.Benchmarks.Reporting;
 using Generator.Benchmarks.Stored;
 
-// draft: drafts the stored briefs and prints what that took; briefs: writes the first of them anew; families: draws the tight and loose ones that are missing; coverage: what of the library occurs in drafts; anything else: BenchmarkDotNet's own options.
+// Each command is described in DEVELOPERS.md under Benchmarks; anything else goes to BenchmarkDotNet. Words that end in -one are the processes in which one brief is measured.
 switch (args)
 {
     case ["draft", .. var rest]:
         return DraftRun.All(rest);
     case [DraftChild.Word, var file, var seconds, var mode]:
         return DraftChild.Run(file, seconds, mode);
+    case ["report", .. var rest]:
+        return ReportRun.All(rest);
+    case ["lower", .. var rest]:
+        return LowerRun.All(rest);
+    case ["compare", .. var rest]:
+        return CompareRun.All(rest);
     case ["measure", .. var rest]:
         return MeasureRun.All(rest);
     case [MeasureChild.Word, var file, var seconds, var cores, var warm, var began]:

@@ -64,7 +64,7 @@ internal static class MeasureTables
             [
                 family.Name,
                 Text(fresh.Select(m => (double?)m.Trace[0].Points), "0.#"),
-                .. Moments.Select(s => Text(fresh.Select(m => (double?)m.PointsAt(s, results.ByProcessor)), "0.#")),
+                .. Moments.Select(s => Found(fresh.Select(m => m.PointsAt(s, results.ByProcessor)).ToList())),
                 Text(fresh.Select(m => (double?)m.Trace[^1].Points), "0.#"),
                 Text(fresh.Select(m => (double?)known.Of(m.Brief)), "0.#"),
                 string.Create(CultureInfo.InvariantCulture, $"{proven.Count} of {fresh.Count}"),
@@ -103,6 +103,13 @@ internal static class MeasureTables
         Family.All.Select(f => (f, results.Measurements.Where(m => Path.GetFileName(m.Brief).StartsWith(f.Name + "-", StringComparison.Ordinal)).ToList())).Where(p => p.Item2.Count > 0);
 
     private static double Time(Results results, TracePoint point) => results.ByProcessor == 0 ? point.Wall : point.Processor / results.ByProcessor;
+
+    /// <summary>Points of those that have a routine by then, and how many have none.</summary>
+    private static string Found(List<int?> points)
+    {
+        var none = points.Count(p => p is null);
+        return Text(points.Select(p => (double?)p), "0.#") + (none == 0 ? string.Empty : string.Create(CultureInfo.InvariantCulture, $", {none} none yet"));
+    }
 
     private static double? FirstProcessor(Measurement measurement) => measurement.Trace.Count > 0 ? measurement.Trace[0].Processor : null;
 

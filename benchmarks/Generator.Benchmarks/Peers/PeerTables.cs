@@ -1,0 +1,117 @@
+using System.Globalization;
+using System.Text;
+using Generator.Benchmarks.Measuring;
+using Generator.Benchmarks.Stored;
+
+namespace Generator.Benchmarks.Peers;
+
+/// <summary>The tables that set the other ways beside ours, brief by brief.</summary>
+internal static class PeerTables
+{
+    /// <summary>How many times sooner than MiniZinc our first routine is aimed to be, from 24 moves against three on.</summary>
+    private const double Aim = 20;
+
+    public static string Of(PeerResults peers, Results ours)
+    {
+        var text = new StringBuilder();
+        text.Append(CultureInfo.InvariantCulture, $"### Time to the first valid routine, s, and as a multiple of ours\n\n{First(peers, ours)}\n");
+        text.Append(CultureInfo.InvariantCulture, $"### Points at the end of the time, proof and memory\n\n{Ends(peers, ours)}\n");
+        text.Append(CultureInfo.InvariantCulture, $"### Whether they solve the same task\n\n{Same(peers)}");
+        return text.ToString();
+    }
+
+    private static string First(PeerResults peers, Results ours)
+    {
+        var table = new MarkdownTable("size", "way", "found", "model and translation", "flattening", "solver, to the first", "of its processor time", "× ours, all together", "× ours, solver alone", "× ours, solver alone, processor time", "aim");
+        foreach (var (size, peer, pairs) in Sets(peers, ours))
+        {
+            var together = Ratios(pairs, p => p.Build + p.Flatten + First(p), o => o.First);
+            var aim = peer.StartsWith("MiniZinc", StringComparison.Ordinal) && size is "24x3" ? $"≥ {Aim}: {(together.Median >= Aim ? "met" : "MISSED")}" : peer.StartsWith("MiniZinc", StringComparison.Ordinal) ? $"≥ 1: {(together.Least >= 1 ? "met" : "MISSED")}" : string.Empty;
+            table.Row(
+                size,
+                peer,
+                string.Create(CultureInfo.InvariantCulture, $"{pairs.Count(p => p.Peer.Trace.Count > 0)} of {pairs.Count}"),
+                Seconds(pairs.Select(p => p.Peer.Build)),
+                Seconds(pairs.Select(p => p.Peer.Flatten)),
+                Seconds(pairs.Where(p => p.Peer.Trace.Count > 0).Select(p => p.Peer.Trace[0].Wall)),
+                Seconds(pairs.Where(p => p.Peer.Trace.Count > 0).Select(p => p.Peer.Trace[0].Processor)),
+                together.Text,
+                Ratios(pairs, First, o => o.First).Text,
+                Ratios(pairs, p => p.Trace.Count > 0 ? p.Trace[0].Processor : p.Processor, o => o.Trace.Count > 0 ? o.Trace[0].Processor : null).Text,
+                aim);
+        }
+
+        return table.ToString();
+    }
+
+    private static string Ends(PeerResults peers, Results ours)
+    {
+        var table = new MarkdownTable("size", "way", "points", "ours", "optimal, proven", "ours", "to the proof, × ours", "memory, MiB", "× ours");
+        foreach (var (size, peer, pairs) in Sets(peers, ours))
+        {
+            table.Row(
+                size,
+                peer,
+                Quartiles.Of(pairs.Where(p => p.Peer.Trace.Count > 0).Select(p => (double?)p.Peer.Trace[^1].Points))?.ToText("0.#") ?? "–",
+                Quartiles.Of(pairs.Where(p => p.Ours.Trace.Count > 0).Select(p => (double?)p.Ours.Trace[^1].Points))?.ToText("0.#") ?? "–",
+                string.Create(CultureInfo.InvariantCulture, $"{pairs.Count(p => IsProven(p.Peer))} of {pairs.Count}"),
+                string.Create(CultureInfo.InvariantCulture, $"{pairs.Count(p => p.Ours.Proven is not null)} of {pairs.Count}"),
+                Ratios(pairs.Where(p => p.Ours.Proven is not null).ToList(), p => IsProven(p) ? Proof(p) : p.Elapsed, o => o.Proven?.Wall, p => !IsProven(p)).Text,
+                Quartiles.Of(pairs.Select(p => p.Peer.Peak > 0 ? (double?)p.Peer.Peak : null))?.ToText("0") ?? "–",
+                Ratios(pairs, p => p.Peak, o => o.Peak, _ => false).Text);
+        }
+
+        return table.ToString();
+    }
+
+    private static string Same(PeerResults peers)
+    {
+        var pinned = peers.Answers.Where(a => a.Peer == PeerRun.Pinned).ToList();
+        var read = peers.Answers.Where(a => a.Peer != PeerRun.Pinned).ToList();
+        var odd = pinned.Where(p => p.Status != "Agreed").Select(p => $"{p.Brief}: {p.Status}").Concat(read.Where(a => a.Agreed != a.Audited || a.Status == "Failed").Select(a => $"{a.Brief}, {a.Peer}: {a.Status}, {a.Agreed} of {a.Audited} answers agreed")).ToList();
+        return string.Create(CultureInfo.InvariantCulture, $"Our own drafts, pinned row by row, are accepted at the very points that the audit counts: {pinned.Count(p => p.Status == "Agreed")} of {pinned.Count}. ")
+            + string.Create(CultureInfo.InvariantCulture, $"Answers of the other ways that the audit passes at the very points that the solver counted: {read.Sum(a => a.Agreed)} of {read.Sum(a => a.Audited)}.\n")
+            + string.Concat(odd.Select(o => $"- {o}\n"));
+    }
+
+    /// <summary>A complete search, or zero points, below which there is nothing.</summary>
+    private static bool IsProven(PeerAnswer answer) => answer.Status == "Optimal" || (answer.Trace.Count > 0 && answer.Trace[^1].Points == 0);
+
+    private static double Proof(PeerAnswer answer) => answer.Trace.Count > 0 && answer.Trace[^1].Points == 0 ? answer.Trace[^1].Wall : answer.Elapsed;
+
+    private static double First(PeerAnswer answer) => answer.Trace.Count > 0 ? answer.Trace[0].Wall : answer.Elapsed;
+
+    private static string Seconds(IEnumerable<double> milliseconds) => Quartiles.Of(milliseconds.Select(m => (double?)m / 1000))?.ToText("0.##") ?? "–";
+
+    /// <summary>Multiples of ours; a run that ended without counts with all of its time, so that with such runs the figures are lower bounds.</summary>
+    private static (string Text, double Least, double Median) Ratios(IReadOnlyCollection<Pair> pairs, Func<PeerAnswer, double> theirs, Func<Measurement, double?> ours, Func<PeerAnswer, bool>? capped = null)
+    {
+        capped ??= a => a.Trace.Count == 0;
+        var ratios = Quartiles.Of(pairs.Select(p => theirs(p.Peer) / ours(p.Ours)));
+        return ratios is null ? ("–", 0, 0) : ((pairs.Any(p => capped(p.Peer)) ? "≥ " : string.Empty) + ratios.ToText("0.#"), ratios.Least, ratios.Median);
+    }
+
+    /// <summary>Each size and way; of several ways to tell Gecode how to search also the one that was sooner on each brief.</summary>
+    private static IEnumerable<(string Size, string Peer, List<Pair> Pairs)> Sets(PeerResults peers, Results ours)
+    {
+        var fresh = ours.Measurements.Where(m => !m.Warm && m.First is not null).ToDictionary(m => m.Brief, StringComparer.Ordinal);
+        var answers = peers.Answers.Where(a => a.Peer != PeerRun.Pinned && fresh.ContainsKey(a.Brief)).ToList();
+        foreach (var size in PeerRun.Sizes)
+        {
+            var names = Family.All.Where(f => f.Size == size).Select(f => f.Name + "-").ToList();
+            var here = answers.Where(a => names.Exists(n => a.Brief.StartsWith(n, StringComparison.Ordinal))).ToList();
+            foreach (var way in here.GroupBy(a => a.Peer, StringComparer.Ordinal))
+            {
+                yield return (size, way.Key, [.. way.Select(a => new Pair(a, fresh[a.Brief]))]);
+            }
+
+            var sooner = here.Where(a => a.Peer.StartsWith("MiniZinc", StringComparison.Ordinal)).GroupBy(a => a.Brief, StringComparer.Ordinal).Select(g => g.OrderBy(a => a.Trace.Count == 0).ThenBy(First).First()).ToList();
+            if (sooner.Count > 0)
+            {
+                yield return (size, "MiniZinc, the sooner of both", [.. sooner.Select(a => new Pair(a, fresh[a.Brief]))]);
+            }
+        }
+    }
+
+    private sealed record Pair(PeerAnswer Peer, Measurement Ours);
+}
