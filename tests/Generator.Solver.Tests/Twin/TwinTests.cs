@@ -13,15 +13,18 @@ public sealed class TwinTests(ITestOutputHelper output)
     private const int Cases = 240;
     private static readonly SearchSettings Settings = new() { Time = TimeSpan.FromSeconds(60), Bare = true, Linear = false };
 
-    [Fact]
-    public void Least_points_and_feasibility_agree()
+    /// <param name="inOneTable">The plain way, by which benchmarks compare, says the same.</param>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Least_points_and_feasibility_agree(bool inOneTable)
     {
         var (feasible, infeasible) = (0, 0);
         for (var seed = 1; seed <= Cases; seed++)
         {
             var world = new TinyWorld(seed);
             var clean = Exhaustive.Clean(world);
-            var model = Model(world);
+            var model = Model(world, inOneTable);
             model.Cp.Model.Minimize(model.Points);
             using var best = new CpSession(model.Cp.Model);
             var answer = best.Solve(Settings);
@@ -112,7 +115,7 @@ public sealed class TwinTests(ITestOutputHelper output)
         world.Book.Techniques[int.Parse(r[3], CultureInfo.InvariantCulture)].Id == id
         || (r[4] != "-1" && world.Book.Reactions[int.Parse(r[4], CultureInfo.InvariantCulture)].Id == id));
 
-    private static MoveModel Model(TinyWorld world)
+    private static MoveModel Model(TinyWorld world, bool inOneTable = false)
     {
         var model = new MoveModel(world.Scene, Vocabulary.Of(world.Scene, seconds: true), new MoveModelOptions
         {
@@ -121,6 +124,7 @@ public sealed class TwinTests(ITestOutputHelper output)
             Ends = true,
             MostWalkRound = 0,
             Horizon = 40,
+            InOneTable = inOneTable,
         });
         Pin.Placements(model, world.Placements);
         foreach (var slot in model.Slots)
