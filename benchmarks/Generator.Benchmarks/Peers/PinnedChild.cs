@@ -31,18 +31,23 @@ internal static class PinnedChild
         using var session = new CpSession(plain.Model.Cp.Model);
         var solved = session.Solve(new SearchSettings { Time = TimeSpan.FromSeconds(120), Bare = true, Linear = false });
         var words = new List<string>();
-        Judge("plain CP-SAT", solved == CpAnswer.Optimal ? session.Objective : null);
+        Judge("plain CP-SAT", solved is not (CpAnswer.Unknown or CpAnswer.Feasible), solved == CpAnswer.Optimal ? session.Objective : null);
         if (Gecode.Version() is not null)
         {
-            Judge("MiniZinc with Gecode", ByGecode(plain));
+            var (finished, points) = ByGecode(plain);
+            Judge("MiniZinc with Gecode", finished, points);
         }
 
         Console.WriteLine(JsonConvert.SerializeObject(new PeerAnswer { Brief = stored.Name, Peer = "pinned", Status = words.Count == 0 ? "Agreed" : string.Join("; ", words) }));
         return 0;
 
-        void Judge(string peer, long? points)
+        void Judge(string peer, bool finished, long? points)
         {
-            if (points != result.Verdict!.Points)
+            if (!finished)
+            {
+                words.Add($"{peer} did not finish");
+            }
+            else if (points != result.Verdict!.Points)
             {
                 words.Add($"{peer} {(points is null ? "rejects the draft" : $"counts {Words.Text(points.Value)}")} where the audit counts {Words.Text(result.Verdict.Points)}");
             }
@@ -52,7 +57,7 @@ internal static class PinnedChild
     private static AttackerPart Opened(AttackerPart attacker, Placement placement) =>
         attacker with { Bearing = placement.Bearing, Distance = placement.Distance, Entrance = placement.Entrance };
 
-    private static long? ByGecode(PlainModel plain)
+    private static (bool Finished, long? Points) ByGecode(PlainModel plain)
     {
         var path = Path.Combine(Path.GetTempPath(), $"pinned-{Environment.ProcessId}.mzn");
         var flat = Path.ChangeExtension(path, ".fzn");
@@ -65,6 +70,6 @@ internal static class PinnedChild
             File.Delete(left);
         }
 
-        return word == "complete" ? points : null;
+        return (word is "complete" or "UNSATISFIABLE", points);
     }
 }

@@ -28,8 +28,8 @@ internal sealed record ReportOptions
     /// <summary>Also runs BenchmarkDotNet over audit and replay.</summary>
     public bool Audit { get; init; } = true;
 
-    /// <summary>What is measured: a commit, as a rule.</summary>
-    public string Of { get; init; } = "this version";
+    /// <summary>What is measured; null for the commit that is checked out.</summary>
+    public string? Of { get; init; }
 
     /// <summary>Stored results of an older version, to compare points with; null for none.</summary>
     public string? Before { get; init; } = File.Exists(DefaultBefore) ? DefaultBefore : null;

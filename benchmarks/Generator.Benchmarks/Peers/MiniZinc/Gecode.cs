@@ -62,7 +62,9 @@ internal static class Gecode
             try
             {
                 process.Refresh();
-                (processor, peak) = (process.TotalProcessorTime.TotalMilliseconds, process.PeakWorkingSet64 / 1048576.0);
+
+                // A process that is just ending shows no memory any more.
+                (processor, peak) = (Math.Max(processor, process.TotalProcessorTime.TotalMilliseconds), Math.Max(peak, process.PeakWorkingSet64 / 1048576.0));
             }
             catch (InvalidOperationException)
             {
