@@ -2,7 +2,6 @@ using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Running;
 using Generator.Benchmarks;
 using Generator.Benchmarks.Coverage;
-using Generator.Benchmarks.Drafts;
 using Generator.Benchmarks.Measuring;
 using Generator.Benchmarks.Peers;
 using Generator.Benchmarks.Peers.MiniZinc;
@@ -12,10 +11,6 @@ using Generator.Benchmarks.Stored;
 // Each command is described in DEVELOPERS.md under Benchmarks; anything else goes to BenchmarkDotNet. Words that end in -one are the processes in which one brief is measured.
 switch (args)
 {
-    case ["draft", .. var rest]:
-        return DraftRun.All(rest);
-    case [DraftChild.Word, var file, var seconds, var mode]:
-        return DraftChild.Run(file, seconds, mode);
     case ["report", .. var rest]:
         return ReportRun.All(rest);
     case ["lower", .. var rest]:
@@ -24,8 +19,8 @@ switch (args)
         return CompareRun.All(rest);
     case ["measure", .. var rest]:
         return MeasureRun.All(rest);
-    case [MeasureChild.Word, var file, var seconds, var cores, var warm, var began]:
-        return MeasureChild.Run(file, seconds, cores, warm, began);
+    case [MeasureChild.Word, var file, var seconds, var cores, var mode, var began]:
+        return MeasureChild.Run(file, seconds, cores, mode, began);
     case [PlainChild.Word, var file, var seconds]:
         return PlainChild.Run(file, seconds);
     case [GecodeChild.Word, var file, var seconds, var way]:

@@ -70,7 +70,7 @@ internal static class CompareRun
         Pairs(before, after).Where(p => Moments.Any(s => (p.After.PointsAt(s, after.Machine.Cores) ?? int.MaxValue) > (p.Before.PointsAt(s, before.Machine.Cores) ?? int.MaxValue)));
 
     private static IEnumerable<(Measurement Before, Measurement After)> Pairs(Results before, Results after) =>
-        before.Measurements.Where(m => !m.Warm).Join(after.Measurements.Where(m => !m.Warm), m => m.Brief, m => m.Brief, (b, a) => (b, a), StringComparer.Ordinal);
+        before.Measurements.Where(m => m.IsFresh).Join(after.Measurements.Where(m => m.IsFresh), m => m.Brief, m => m.Brief, (b, a) => (b, a), StringComparer.Ordinal);
 
     private static string First(IEnumerable<Measurement> measurements) => Quartiles.Of(measurements.Select(m => m.Trace.Count > 0 ? (double?)m.Trace[0].Processor : null)) is { } q ? Text($"{q.Median:0}") : "–";
 

@@ -14,15 +14,21 @@ internal static class MeasureChild
 {
     public const string Word = "measure-one";
 
+    public const string Fresh = "fresh";
+
+    public const string Warm = "warm";
+
+    public const string Alone = "alone";
+
     /// <summary>Processor time spent on running the code before a warm measurement.</summary>
     private static readonly TimeSpan WarmUp = TimeSpan.FromSeconds(5);
 
     /// <param name="file">The brief.</param>
     /// <param name="seconds">Limit of the search.</param>
     /// <param name="cores">Cores whose processor time is the limit, or 0 for the clock.</param>
-    /// <param name="warm">"warm" to measure only the time to the first routine, after the code has been run for some seconds.</param>
+    /// <param name="mode">"fresh"; "warm" to measure only the time to the first routine, after the code has been run for some seconds; "alone" for CP-SAT alone.</param>
     /// <param name="began">Timestamp taken by the caller just before it started this process.</param>
-    public static int Run(string file, string seconds, string cores, string warm, string began)
+    public static int Run(string file, string seconds, string cores, string mode, string began)
     {
         var entered = Stopwatch.GetTimestamp();
         var book = LongRoutine.Book();
@@ -37,21 +43,23 @@ internal static class MeasureChild
         }
 
         var inHand = Stopwatch.GetTimestamp();
-        var isWarm = string.Equals(warm, "warm", StringComparison.Ordinal);
+        var isWarm = string.Equals(mode, Warm, StringComparison.Ordinal);
         if (isWarm)
         {
             WarmedUp(brief, book);
         }
 
         var limit = TimeSpan.FromSeconds(double.Parse(seconds, CultureInfo.InvariantCulture));
+        var alone = string.Equals(mode, Alone, StringComparison.Ordinal);
         using var watch = new SearchWatch(limit, int.Parse(cores, CultureInfo.InvariantCulture), isWarm);
-        var result = Drafting.Draft(brief, book, new DraftOptions { Time = watch.Clock }, watch, watch.Stop);
+        var result = Drafting.Draft(brief, book, new DraftOptions { Time = watch.Clock, Cold = alone }, watch, watch.Stop);
         watch.End();
         using var own = Process.GetCurrentProcess();
         Console.WriteLine(JsonConvert.SerializeObject(new Measurement
         {
             Brief = StoredName(file),
             Warm = isWarm,
+            Alone = alone,
             Status = result.Status.ToString(),
             Standing = result.Routine is null ? string.Empty : result.Standing.ToString(),
             Start = Stopwatch.GetElapsedTime(long.Parse(began, CultureInfo.InvariantCulture), entered).TotalMilliseconds,

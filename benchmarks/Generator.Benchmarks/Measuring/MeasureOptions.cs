@@ -6,7 +6,7 @@ namespace Generator.Benchmarks.Measuring;
 /// <summary>What stood on the command line of a measuring run.</summary>
 internal sealed record MeasureOptions
 {
-    public const string Words = "--size 24x3, --family tight-24x3, --count 5, --time 10, --cpu, --warm 3, --out FILE, --of NAME, --program FILE";
+    public const string Words = "--size 24x3, --family tight-24x3, --count 5, --time 10, --cpu, --warm 3, --alone 3, --out FILE, --of NAME, --program FILE";
 
     public IReadOnlyList<Family> Families { get; init; } = Family.All;
 
@@ -21,6 +21,9 @@ internal sealed record MeasureOptions
 
     /// <summary>Briefs of each family that are measured a second time, warm.</summary>
     public int Warm { get; init; }
+
+    /// <summary>Briefs of each family up to 40 moves that are measured again with CP-SAT alone.</summary>
+    public int Alone { get; init; }
 
     public string Out { get; init; } = Path.Combine(Places.Artifacts, "measured.json");
 
@@ -60,6 +63,7 @@ internal sealed record MeasureOptions
         "--family" when Family.All.Where(f => string.Equals(f.Name, value, StringComparison.Ordinal)).ToList() is { Count: > 0 } some => this with { Families = some },
         "--count" when Whole(value) is { } count and > 0 => this with { Count = count },
         "--warm" when Whole(value) is { } warm => this with { Warm = warm },
+        "--alone" when Whole(value) is { } alone => this with { Alone = alone },
         "--time" when double.TryParse(value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var seconds) && seconds >= 0.1 => this with { Time = seconds },
         "--out" when value.Length > 0 => this with { Out = value },
         "--of" when value.Length > 0 => this with { Of = value },

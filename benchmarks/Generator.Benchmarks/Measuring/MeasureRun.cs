@@ -8,6 +8,9 @@ namespace Generator.Benchmarks.Measuring;
 /// <summary>Measures the stored briefs one after another, each in a process of its own.</summary>
 internal static class MeasureRun
 {
+    /// <summary>Beyond so many moves CP-SAT alone seldom ends in time.</summary>
+    private const int MostAlone = 40;
+
     public static int All(string[] args)
     {
         if (MeasureOptions.Parse(args) is not { } options)
@@ -27,7 +30,9 @@ internal static class MeasureRun
         foreach (var family in options.Families)
         {
             var files = family.Files.Take(options.Count).ToList();
-            var measured = files.Select(f => One(f, options, false)).Concat(files.Take(options.Warm).Select(f => One(f, options, true)));
+            var measured = files.Select(f => One(f, options, MeasureChild.Fresh))
+                .Concat(files.Take(options.Warm).Select(f => One(f, options, MeasureChild.Warm)))
+                .Concat(files.Take(family.Moves <= MostAlone ? options.Alone : 0).Select(f => One(f, options, MeasureChild.Alone)));
             results = results with { Measurements = [.. results.Measurements, .. measured] };
 
             // After each family, so that a run that is cut short has not been for nothing.
@@ -38,10 +43,10 @@ internal static class MeasureRun
         return results;
     }
 
-    private static Measurement One(string file, MeasureOptions options, bool warm)
+    private static Measurement One(string file, MeasureOptions options, string mode)
     {
         var start = new ProcessStartInfo(options.Program ?? Environment.ProcessPath!) { RedirectStandardOutput = true, UseShellExecute = false };
-        foreach (var word in new[] { MeasureChild.Word, file, options.Time.ToString(CultureInfo.InvariantCulture), options.ByProcessor ? Environment.ProcessorCount.ToString(CultureInfo.InvariantCulture) : "0", warm ? "warm" : "fresh" })
+        foreach (var word in new[] { MeasureChild.Word, file, options.Time.ToString(CultureInfo.InvariantCulture), options.ByProcessor ? Environment.ProcessorCount.ToString(CultureInfo.InvariantCulture) : "0", mode })
         {
             start.ArgumentList.Add(word);
         }
@@ -52,6 +57,6 @@ internal static class MeasureRun
         child.WaitForExit();
         return child.ExitCode == 0 && JsonConvert.DeserializeObject<Measurement>(line) is { } measured
             ? measured
-            : new Measurement { Brief = MeasureChild.StoredName(file), Warm = warm, Status = "Failed" };
+            : new Measurement { Brief = MeasureChild.StoredName(file), Warm = mode == MeasureChild.Warm, Alone = mode == MeasureChild.Alone, Status = "Failed" };
     }
 }

@@ -23,6 +23,11 @@ internal static class MeasureTables
         text.Append(CultureInfo.InvariantCulture, $"### First valid routine, ms\n\n{First(results)}\n");
         text.Append(CultureInfo.InvariantCulture, $"### Points over time, and time to zero points or a proof\n\n{Points(results, known)}\n");
         text.Append(CultureInfo.InvariantCulture, $"### Peak memory\n\n{Memory(results)}\n");
+        if (results.Measurements.Any(m => m.Alone))
+        {
+            text.Append(CultureInfo.InvariantCulture, $"### Our own CP-SAT alone, without the constructive pass\n\n{Alone(results)}\n");
+        }
+
         text.Append(CultureInfo.InvariantCulture, $"### More than a tenth above the best known, after 10 s\n\n{Above(results, known)}\n");
         return text.ToString();
     }
@@ -32,7 +37,7 @@ internal static class MeasureTables
         var table = new MarkdownTable("family", "found", "fresh process, from its start", "of that start-up, library and brief", "fresh, brief in hand", "its processor time", "warm, brief in hand", "its processor time", "aim");
         foreach (var (family, all) in Families(results))
         {
-            var (fresh, warm) = (all.Where(m => !m.Warm).ToList(), all.Where(m => m.Warm).ToList());
+            var (fresh, warm) = (all.Where(m => m.IsFresh).ToList(), all.Where(m => m.Warm).ToList());
             var median = Quartiles.Of(fresh.Select(m => m.First));
             table.Row(
                 family.Name,
@@ -54,7 +59,7 @@ internal static class MeasureTables
         var table = new MarkdownTable("family", "first", "1 s", "3 s", "10 s", "end", "best known", "zero or proven", "ms to it", "aim");
         foreach (var (family, all) in Families(results))
         {
-            var fresh = all.Where(m => !m.Warm && m.First is not null).ToList();
+            var fresh = all.Where(m => m.IsFresh && m.First is not null).ToList();
             var proven = fresh.Where(m => m.Proven is not null).ToList();
             var times = Quartiles.Of(fresh.Select(m => m.Proven is { } p ? Time(results, p) : (double?)null));
 
@@ -81,7 +86,7 @@ internal static class MeasureTables
         var table = new MarkdownTable("family", "MiB", "aim");
         foreach (var (family, all) in Families(results))
         {
-            var peak = Quartiles.Of(all.Where(m => !m.Warm && m.Peak > 0).Select(m => (double?)m.Peak));
+            var peak = Quartiles.Of(all.Where(m => m.IsFresh && m.Peak > 0).Select(m => (double?)m.Peak));
             var aim = string.Equals(family.Size, "120x8", StringComparison.Ordinal) && peak is not null ? string.Create(CultureInfo.InvariantCulture, $"≤ {MemoryTarget}: {Met(peak.Greatest <= MemoryTarget)}") : string.Empty;
             table.Row(family.Name, peak?.ToText("0") ?? "–", aim);
         }
@@ -89,9 +94,29 @@ internal static class MeasureTables
         return table.ToString();
     }
 
+    private static string Alone(Results results)
+    {
+        var table = new MarkdownTable("family", "found", "first, ms", "× the whole search", "points at the end", "whole", "memory, × the whole search");
+        foreach (var (family, all) in Families(results).Where(f => f.Measurements.Exists(m => m.Alone)))
+        {
+            var pairs = all.Where(m => m.Alone).Join(all.Where(m => m.IsFresh && m.First > 0), a => a.Brief, w => w.Brief, (a, w) => (Alone: a, Whole: w), StringComparer.Ordinal).ToList();
+            var capped = pairs.Exists(p => p.Alone.First is null) ? "≥ " : string.Empty;
+            table.Row(
+                family.Name,
+                string.Create(CultureInfo.InvariantCulture, $"{pairs.Count(p => p.Alone.First is not null)} of {pairs.Count}"),
+                Text(pairs.Select(p => p.Alone.First)),
+                capped + Text(pairs.Select(p => (p.Alone.First ?? p.Alone.Elapsed) / p.Whole.First), "0.#"),
+                Text(pairs.Select(p => p.Alone.Trace.Count > 0 ? (double?)p.Alone.Trace[^1].Points : null), "0.#"),
+                Text(pairs.Select(p => (double?)p.Whole.Trace[^1].Points), "0.#"),
+                Text(pairs.Select(p => (double?)(p.Alone.Peak / p.Whole.Peak)), "0.0"));
+        }
+
+        return table.ToString();
+    }
+
     private static string Above(Results results, BestKnown known)
     {
-        var fresh = results.Measurements.Where(m => !m.Warm).ToList();
+        var fresh = results.Measurements.Where(m => m.IsFresh).ToList();
         var above = fresh.Where(m => known.Of(m.Brief) is { } best && (m.PointsAt(10, results.ByProcessor) is not { } points || points > best * 1.1)).ToList();
         var text = new StringBuilder(string.Create(CultureInfo.InvariantCulture, $"{above.Count} of {fresh.Count} briefs"));
         text.Append(above.Count == 0 ? ".\n" : ", each with its points after 10 s and the best known: ");

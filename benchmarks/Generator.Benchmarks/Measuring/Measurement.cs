@@ -9,6 +9,13 @@ internal sealed record Measurement
     /// <summary>The code had been run before in the same process, so that it was optimised; else the process had just begun.</summary>
     public bool Warm { get; init; }
 
+    /// <summary>CP-SAT worked alone, without the constructive pass.</summary>
+    public bool Alone { get; init; }
+
+    /// <summary>The whole search in a process that had just begun: what most tables are about.</summary>
+    [Newtonsoft.Json.JsonIgnore]
+    public bool IsFresh => !Warm && !Alone;
+
     /// <summary>Found, Impossible, OutOfTime, or Failed when the process broke down.</summary>
     public string Status { get; init; } = string.Empty;
 

@@ -94,7 +94,7 @@ internal static class PeerTables
     /// <summary>Each size and way; of several ways to tell Gecode how to search also the one that was sooner on each brief.</summary>
     private static IEnumerable<(string Size, string Peer, List<Pair> Pairs)> Sets(PeerResults peers, Results ours)
     {
-        var fresh = ours.Measurements.Where(m => !m.Warm && m.First is not null).ToDictionary(m => m.Brief, StringComparer.Ordinal);
+        var fresh = ours.Measurements.Where(m => m.IsFresh && m.First is not null).ToDictionary(m => m.Brief, StringComparer.Ordinal);
         var answers = peers.Answers.Where(a => a.Peer != PeerRun.Pinned && fresh.ContainsKey(a.Brief)).ToList();
         foreach (var size in PeerRun.Sizes)
         {

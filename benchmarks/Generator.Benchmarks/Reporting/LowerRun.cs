@@ -15,7 +15,7 @@ internal static class LowerRun
         }
 
         var known = BestKnown.Load();
-        foreach (var measurement in args.SelectMany(a => Results.Load(a).Measurements).Where(m => m.Trace.Count > 0))
+        foreach (var measurement in args.SelectMany(a => Results.Load(a).Measurements).Where(m => m.Trace.Count > 0 && m.Status == "Found"))
         {
             var before = known.Of(measurement.Brief);
             if (known.Lower(measurement.Brief, measurement.Trace[^1].Points))

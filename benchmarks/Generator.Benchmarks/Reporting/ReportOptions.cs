@@ -5,13 +5,16 @@ namespace Generator.Benchmarks.Reporting;
 /// <summary>What stood on the command line of a report.</summary>
 internal sealed record ReportOptions
 {
-    public const string Words = "--quick, --count 10, --warm 2, --time 10, --peers 1, --limit 60, --keep-peers, --no-audit, --of NAME, --before FILE";
+    public const string Words = "--quick, --count 10, --warm 2, --alone 2, --time 10, --peers 1, --limit 60, --keep-peers, --no-audit, --of NAME, --before FILE";
 
     /// <summary>Briefs of each family.</summary>
     public int Count { get; init; } = 10;
 
     /// <summary>Briefs of each family measured warm as well.</summary>
     public int Warm { get; init; } = 2;
+
+    /// <summary>Briefs of each family up to 40 moves measured with CP-SAT alone as well.</summary>
+    public int Alone { get; init; } = 2;
 
     /// <summary>Seconds a brief.</summary>
     public double Time { get; init; } = 10;
@@ -44,7 +47,7 @@ internal sealed record ReportOptions
         {
             var flag = args[i] switch
             {
-                "--quick" => options with { Count = 2, Warm = 1, Time = 5, Peers = 1, Limit = 15, Audit = false },
+                "--quick" => options with { Count = 2, Warm = 1, Alone = 1, Time = 5, Peers = 1, Limit = 15, Audit = false },
                 "--keep-peers" => options with { KeepPeers = true },
                 "--no-audit" => options with { Audit = false },
                 _ => null,
@@ -66,6 +69,7 @@ internal sealed record ReportOptions
     {
         "--count" when Whole(value) is { } n and > 0 => this with { Count = n },
         "--warm" when Whole(value) is { } n => this with { Warm = n },
+        "--alone" when Whole(value) is { } n => this with { Alone = n },
         "--peers" when Whole(value) is { } n => this with { Peers = n },
         "--time" when Seconds(value) is { } s => this with { Time = s },
         "--limit" when Seconds(value) is { } s => this with { Limit = s },

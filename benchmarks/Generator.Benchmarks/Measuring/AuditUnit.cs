@@ -1,10 +1,9 @@
 using System.Diagnostics;
-using Generator.Library;
 using Generator.Rules.Judging;
 
-namespace Generator.Benchmarks.Drafts;
+namespace Generator.Benchmarks.Measuring;
 
-/// <summary>What one audit of 200 moves takes on this machine at this moment: the unit in which drafts are compared.</summary>
+/// <summary>What one audit of 200 moves takes on this machine at this moment: the unit by which results of different machines and days can be compared.</summary>
 internal static class AuditUnit
 {
     /// <summary>
@@ -16,8 +15,9 @@ internal static class AuditUnit
     private const int Measured = 401;
 
     /// <summary>Median in milliseconds, after the code has been optimised; takes a second or two.</summary>
-    public static double Milliseconds(Book book)
+    public static double Milliseconds()
     {
+        var book = LongRoutine.Book();
         var scene = LongRoutine.Scene(book);
         var routine = LongRoutine.Of(scene);
         for (var i = 0; i < WarmUp; i++)
@@ -33,6 +33,6 @@ internal static class AuditUnit
             times[i] = Stopwatch.GetElapsedTime(clock).TotalMilliseconds;
         }
 
-        return Spread.Of(times)!.Median;
+        return Quartiles.Of(times.Select(t => (double?)t))!.Median;
     }
 }
