@@ -12,7 +12,8 @@ namespace Generator.Benchmarks.Peers;
 
 /// <summary>
 /// The plain formulation of a brief: one model over the whole length, in it one table a row of all uses of techniques and everything that
-/// depends on which it is. All rules, the same points. The number of rows lies within two of the family's size, or within the brief's limits.
+/// depends on which it is. All rules, the same points; save that nobody sets off before count 1, which the first move of a draft may ask of its attacker.
+/// The number of rows lies within two of the family's size, or within the brief's limits.
 /// </summary>
 internal sealed class PlainModel
 {
