@@ -1,4 +1,5 @@
 using Generator.Paperwork.HandOffs;
+using Generator.Paperwork.Printing;
 using Generator.Paperwork.SafetyPapers;
 using Generator.Rules.Sight;
 
@@ -17,6 +18,9 @@ public sealed record PaperOptions
 
     /// <summary>The country whose guidance the safety papers name.</summary>
     public Guidance Guidance { get; init; } = Guidance.Generic;
+
+    /// <summary>The paper on which the pack is printed; the pages themselves print on whatever is in the printer.</summary>
+    public PageSize Page { get; init; } = PageSize.A4;
 
     /// <summary>Which hits read from where; null makes no camera plan.</summary>
     public CameraPlan? Cameras { get; init; }

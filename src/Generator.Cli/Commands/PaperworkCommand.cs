@@ -22,11 +22,12 @@ internal static class PaperworkCommand
         var from = DateOption.Of("--from", "The first rehearsal day, such as 2027-03-15: dates in the teaching plan, and a calendar file.");
         var frames = WordOption.Of("--frames", "RATE", "Frames a second of the timecodes: 24, 25, 29.97 (drop-frame) or 30; 25 when nothing is said.", "a frame rate", FrameRate.All, r => r.Name);
         var guidance = WordOption.Of("--guidance", "COUNTRY", "Whose guidance the safety papers name: generic, uk, us or ontario; generic when nothing is said.", "a country", Guidance.All, g => g.Word);
+        var page = WordOption.Of("--page", "PAPER", "The paper of pack.pdf: a4 or letter; when nothing is said letter with the guidance of us or ontario, else a4.", "a paper", PageSize.All, p => p.Word);
         var noPdf = new Option<bool>("--no-pdf") { Description = "Makes no PDF; nothing is printed with a browser." };
         var library = CommonOptions.Library();
         var command = new HouseCommand("paperwork", "Makes the papers of a routine: what each person on the crew needs, in one folder.")
         {
-            routine, brief, output, from, frames, guidance, noPdf, library,
+            routine, brief, output, from, frames, guidance, page, noPdf, library,
         };
         command.Example = "generator paperwork ferry.routine.json --out ferry";
         command.ExitCodes =
@@ -40,11 +41,19 @@ internal static class PaperworkCommand
             parsed.GetValue(routine),
             parsed.GetValue(brief),
             parsed.GetValue(output),
-            new PaperOptions { From = parsed.GetValue(from), Frames = parsed.GetValue(frames) ?? PaperOptions.Default.Frames, Guidance = parsed.GetValue(guidance) ?? PaperOptions.Default.Guidance },
+            Options(parsed.GetValue(from), parsed.GetValue(frames), parsed.GetValue(guidance) ?? PaperOptions.Default.Guidance, parsed.GetValue(page)),
             !parsed.GetValue(noPdf),
             parsed.GetValue(library) ?? []));
         return command;
     }
+
+    private static PaperOptions Options(DateOnly? from, FrameRate? frames, Guidance guidance, PageSize? page) => new()
+    {
+        From = from,
+        Frames = frames ?? PaperOptions.Default.Frames,
+        Guidance = guidance,
+        Page = page ?? (guidance == Guidance.UnitedStates || guidance == Guidance.Ontario ? PageSize.Letter : PageSize.A4),
+    };
 
     private static int Run(Desk desk, string? path, string? briefPath, string? folder, PaperOptions options, bool pdf, IReadOnlyList<string> library)
     {
@@ -75,10 +84,8 @@ internal static class PaperworkCommand
             desk.Out.WriteLine($"{paper.FileName.PadRight(width)}  {paper.Purpose}");
         }
 
-        if (pdf)
-        {
-            PackPrint.Make(desk, folder, source, width);
-        }
+        var printed = pdf && PackPrint.Make(desk, folder, source, width);
+        StalePapers.Tell(desk, folder, [.. papers.Select(p => p.FileName), .. printed ? [PackPage.FileName] : Array.Empty<string>()]);
 
         desk.Err.WriteLine($"The papers are in {folder}.");
         if (source.Verdict.IsClean)

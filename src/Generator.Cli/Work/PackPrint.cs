@@ -7,34 +7,36 @@ namespace Generator.Cli.Work;
 /// <summary>Prints the pack with a browser where there is one; where there is none everything else is made all the same, and it is said.</summary>
 internal static class PackPrint
 {
-    public static void Make(Desk desk, string folder, PaperSource source, int width)
+    /// <returns>Whether it was made.</returns>
+    public static bool Make(Desk desk, string folder, PaperSource source, int width)
     {
         var file = Path.Combine(folder, PackPage.FileName);
         try
         {
             if (desk.Printer() is not { } print)
             {
-                Missing(desk, file, "there is no Chromium or Chrome on the search path");
-                return;
+                return Missing(desk, "there is no Chromium or Chrome on the search path");
             }
 
             var pdf = print(PackPage.Of(source), desk.Stop);
             RoutineFiles.Write(file, stream => stream.Write(pdf));
-            desk.Out.WriteLine($"{PackPage.FileName.PadRight(width)}  everybody: the routine and all text papers, to print");
+            desk.Out.WriteLine($"{PackPage.FileName.PadRight(width)}  everybody: the routine and all text papers, to print on {source.Options.Page.Css}");
+            return true;
         }
         catch (PrintException error)
         {
-            Missing(desk, file, error.Message);
+            return Missing(desk, error.Message);
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
-            Missing(desk, file, "it cannot be written");
+            return Missing(desk, "it cannot be written");
         }
     }
 
-    private static void Missing(Desk desk, string file, string why)
+    private static bool Missing(Desk desk, string why)
     {
         desk.Err.WriteLine($"{PackPage.FileName} is not made: {why}. All other papers are.");
-        desk.Err.WriteLine($"  Maybe install Chromium, or open routine.html in a browser and print it; --no-pdf leaves it out.{(File.Exists(file) ? $" The {PackPage.FileName} in the folder is an older one." : string.Empty)}");
+        desk.Err.WriteLine($"  Maybe install Chromium, or open routine.html in a browser and print it; --no-pdf leaves it out.");
+        return false;
     }
 }

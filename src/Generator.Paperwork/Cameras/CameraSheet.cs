@@ -21,7 +21,7 @@ public static class CameraSheet
         .. Page.Wrap(Sum(plan), Page.Width),
         Page.Line('='),
         .. Page.Wrap(
-            $"Non-contact hits only, fist or foot 15 cm short. A straight one reads within {Words.Number((decimal)Math.Round(MissGeometry.CleanWithin(MissGeometry.Gap)))}° of the line of the blow, just about to {Words.Number((decimal)Math.Round(MissGeometry.TouchesWithin(MissGeometry.Gap)))}°; a swung one while it crosses between lens and face, within 60°. " +
+            $"Non-contact hits only, those that {Page.Clean(scene.Brief.Hero.Name)} takes among them, fist or foot 15 cm short. A straight one reads within {Words.Number((decimal)Math.Round(MissGeometry.CleanWithin(MissGeometry.Gap)))}° of the line of the blow, just about to {Words.Number((decimal)Math.Round(MissGeometry.TouchesWithin(MissGeometry.Gap)))}°; a swung one while it crosses between lens and face, within 60°. " +
             $"From nearer than {Words.Number((decimal)Math.Round(MissGeometry.NearestLens(MissGeometry.Gap), 1))} m the hand looks more than a twentieth too big: further back on a longer lens sells better. Places are where the routine puts people; look through the lens at quarter speed before you believe it.",
             Page.Width),
         string.Empty,
@@ -65,7 +65,7 @@ public static class CameraSheet
         {
             foreach (var line in Page.Row(
                 2,
-                [(Words.Count(hit.Start), 5), (hit.Technique.Name, 26), (scene.Brief.Attackers[hit.Attacker].Name, 10), .. places.Select(p => (Word(Lens.Of(plan.Places[p], hit)), SetUpWidth))]))
+                [(Words.Count(hit.Start), 5), (Named(scene, hit), 26), (Taker(scene, hit), 10), .. places.Select(p => (Word(Lens.Of(plan.Places[p], hit)), SetUpWidth))]))
             {
                 yield return line;
             }
@@ -84,12 +84,16 @@ public static class CameraSheet
         yield return "READ FROM NOWHERE";
         foreach (var hit in plan.Unread)
         {
-            foreach (var line in Page.Hang("  ", $"{Words.Count(hit.Start)}: {hit.Technique.Name} on {Page.Clean(scene.Brief.Attackers[hit.Attacker].Name)} at {Words.Clock(hit.Bearing)}. Turn the exchange, choose a hit that sells from elsewhere, or cut to the reaction."))
+            foreach (var line in Page.Hang("  ", $"{Words.Count(hit.Start)}: {Named(scene, hit)} on {Taker(scene, hit)} {(hit.OnHero ? "from" : "at")} {Words.Clock(hit.Bearing)}. Turn the exchange, choose a hit that sells from elsewhere, or cut to the reaction."))
             {
                 yield return line;
             }
         }
     }
+
+    private static string Named(Scene scene, Hit hit) => hit.OnHero ? $"{hit.Name} by {Page.Clean(scene.Brief.Attackers[hit.Attacker].Name)}" : hit.Name;
+
+    private static string Taker(Scene scene, Hit hit) => Page.Clean(hit.OnHero ? scene.Brief.Hero.Name : scene.Brief.Attackers[hit.Attacker].Name);
 
     private static string Word(Reading reading) => reading switch
     {

@@ -2,7 +2,8 @@ using Generator.Domain;
 using Generator.Paperwork.Following;
 using Generator.Paperwork.Text;
 using Generator.Rules.Replaying;
-using Generator.Rules.Rules;
+using Generator.Rules.Sight;
+using Sight = Generator.Rules.Sight;
 
 namespace Generator.Paperwork.Floor;
 
@@ -21,10 +22,11 @@ public sealed class FloorPainter
 
     private readonly PaperSource source;
     private readonly Course course;
+    private readonly IReadOnlyList<Hit> hits;
 
     public FloorPainter(PaperSource source, Course course)
     {
-        (this.source, this.course) = (source, course);
+        (this.source, this.course, hits) = (source, course, Hit.Of(source.Scene, source.Steps));
         Window = new PlanWindow(source.Brief.Floor, course.Performers.SelectMany(p => p.Ways).Select(w => w.Spot));
     }
 
@@ -53,7 +55,7 @@ public sealed class FloorPainter
         var ends = ways.Where(w => course.Performers[w.Performer + 1].FigureAt(to) != Figure.Away).Select(w => MarkerOf(course.Performers[w.Performer + 1], to, "end")).ToList();
         var falls = steps.SelectMany(FallsIn).ToList();
         var lenses = source.Brief.Cameras.Select(c => LensOf(c, steps)).ToList();
-        var all = Spread.Of([.. markers, .. ends], Window.Inner);
+        var all = Spread.Of([.. markers, .. ends], [.. lenses.Select(l => l.At)], Window.Inner);
         (markers, ends) = ([.. all.Take(markers.Count)], [.. all.Skip(markers.Count)]);
         placer.Take(ScaleBar);
         placer.TryAt("1 m", new Point(ScaleBar.Right + 16, ScaleBar.Y + 6), HourSize, "hour");
@@ -70,6 +72,7 @@ public sealed class FloorPainter
             placer.Take(Box.Around(lens.At.X, lens.At.Y, 18, 18));
         }
 
+        ShunLines(placer, ways, lenses);
         var things = source.Brief.Floor.Obstacles.Select(ThingOf).Where(t => t.Box.Overlaps(Window.Inner)).ToList();
         foreach (var marker in markers)
         {
@@ -103,6 +106,22 @@ public sealed class FloorPainter
             Markers = [.. ends, .. markers],
             Labels = placer.Labels,
         };
+    }
+
+    /// <summary>The floor's edge, paths and the lines along which hits read.</summary>
+    private void ShunLines(LabelPlacer placer, IEnumerable<Way> ways, IEnumerable<Lens> lenses)
+    {
+        var floor = Window.Floor;
+        Point[] corners = [new(floor.X, floor.Y), new(floor.Right, floor.Y), new(floor.Right, floor.Bottom), new(floor.X, floor.Bottom)];
+        for (var i = 0; i < corners.Length; i++)
+        {
+            placer.Shun(corners[i], corners[(i + 1) % corners.Length]);
+        }
+
+        foreach (var (from, to) in ways.SelectMany(w => w.Points.Zip(w.Points.Skip(1))).Concat(lenses.SelectMany(l => l.Reads.Select(r => (l.At, r)))))
+        {
+            placer.Shun(from, to);
+        }
     }
 
     private static Point Centre(Box box) => new(box.X + (box.Width / 2), box.Y + (box.Height / 2));
@@ -139,7 +158,7 @@ public sealed class FloorPainter
         var points = performer.Path(from, to).Select(s => Window.Held(s, Shapes.Radius)).ToList();
         var tip = points[^1];
         var before = points.FindLast(p => Math.Abs(p.X - tip.X) + Math.Abs(p.Y - tip.Y) > 2);
-        return new Way(performer.Attacker, Svg.Line(points), tip, Math.Atan2(tip.X - before.X, before.Y - tip.Y) * 180 / Math.PI);
+        return new Way(performer.Attacker, points, tip, Math.Atan2(tip.X - before.X, before.Y - tip.Y) * 180 / Math.PI);
     }
 
     private IEnumerable<(Marker Marker, string Text)> FallsIn(Step step)
@@ -163,20 +182,18 @@ public sealed class FloorPainter
 
     private Lens LensOf(Camera camera, IReadOnlyList<Step> steps)
     {
-        var at = Window.Held(Spot.At(camera.Bearing.HalfHours, Math.Max(camera.Distance.Value, 5000)), 10);
-        var reads = steps.Where(s => Reads(camera, s)).Select(s => Window.Held(Spot.At(s.TargetBearing, s.Distance), 0));
-        return new Lens(at, camera.Bearing.Degrees + 180, [.. reads]);
+        var at = Window.Held(Spot.At(camera.Bearing.HalfHours, camera.Distance.Value), 10);
+        return new Lens(at, camera.Bearing.Degrees + 180, [.. ReadFrom(camera, steps).Select(h => Window.Held(Spot.At(h.Bearing, h.Distance), 0))]);
     }
 
-    private static bool IsMiss(Step step) => step is { HasTarget: true, Technique: { IsHit: true, Kind: ContactKind.NonContact } };
+    /// <summary>The same judgement as that of the camera plan.</summary>
+    private IEnumerable<Hit> ReadFrom(Camera camera, IReadOnlyList<Step> steps) =>
+        hits.Where(h => steps.Any(s => s.Index + 1 == h.Move) && Sight.Lens.Reads(Sight.Lens.Of(SetUp.Of(camera), h)));
 
-    private static bool Reads(Camera camera, Step step) =>
-        IsMiss(step) && Sightline.Reads(step.Technique!.Sells, Sightline.OffLine(camera.Bearing, step.TargetBearing));
-
-    private static string LensText(Camera camera, IReadOnlyList<Step> steps)
+    private string LensText(Camera camera, IReadOnlyList<Step> steps)
     {
         var name = TextSize.Fit(Page.Clean(camera.Name), Size, 100);
-        var reads = steps.Where(s => Reads(camera, s)).Select(s => Words.Number(s.Index + 1)).ToList();
+        var reads = ReadFrom(camera, steps).Select(h => Words.Number(h.Move)).ToList();
         return reads.Count == 0 ? name : $"{name} reads {string.Join(" ", reads)}";
     }
 

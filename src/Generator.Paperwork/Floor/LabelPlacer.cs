@@ -15,8 +15,12 @@ public sealed class LabelPlacer(double width, double height)
 
     private const double Widening = 9;
 
+    /// <summary>So many circles farther a label goes to keep off a line.</summary>
+    private const int Patience = 4;
+
     private readonly Box sheet = new(0, 0, width, height);
     private readonly List<Box> taken = [];
+    private readonly List<Box> shunned = [];
     private readonly List<Label> labels = [];
     private double row = height;
     private double column = Gap;
@@ -28,6 +32,17 @@ public sealed class LabelPlacer(double width, double height)
 
     /// <summary>Keeps labels away from a box.</summary>
     public void Take(Box box) => taken.Add(box);
+
+    /// <summary>Keeps labels off a line where there is room elsewhere.</summary>
+    public void Shun(Point from, Point to)
+    {
+        var pieces = Math.Max(1, (int)Math.Ceiling(Math.Max(Math.Abs(to.X - from.X), Math.Abs(to.Y - from.Y)) / 5));
+        for (var i = 0; i <= pieces; i++)
+        {
+            var share = (double)i / pieces;
+            shunned.Add(Box.Around(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share), 4, 4));
+        }
+    }
 
     public bool IsFree(Box box) => sheet.Holds(box) && !taken.Exists(t => t.Overlaps(box));
 
@@ -50,16 +65,29 @@ public sealed class LabelPlacer(double width, double height)
     {
         var fitted = TextSize.Fit(text, size, sheet.Width - (2 * Gap));
         var box = BoxOf(fitted, anchor, size);
-        for (var circle = 0; circle < Circles; circle++)
+        Label? crossed = null;
+        for (var (circle, last) = (0, Circles); circle < last; circle++)
         {
-            foreach (var candidate in Candidates(anchor, box, radius + Gap + (circle * Widening)))
+            foreach (var candidate in Candidates(anchor, box, radius + Gap + (circle * Widening)).Where(IsFree))
             {
-                if (IsFree(candidate))
+                var label = new Label(fitted, candidate, size, kind, circle * Widening > Close ? anchor : null);
+                if (!shunned.Exists(s => s.Overlaps(candidate)))
                 {
-                    Add(new Label(fitted, candidate, size, kind, circle * Widening > Close ? anchor : null));
+                    Add(label);
                     return;
                 }
+
+                if (crossed is null)
+                {
+                    (crossed, last) = (label, Math.Min(Circles, circle + Patience));
+                }
             }
+        }
+
+        if (crossed is not null)
+        {
+            Add(crossed);
+            return;
         }
 
         Under(fitted, anchor, box, size, kind);

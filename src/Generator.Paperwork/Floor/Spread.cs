@@ -4,19 +4,22 @@ namespace Generator.Paperwork.Floor;
 internal static class Spread
 {
     /// <summary>Two markers closer than this, in units of the drawing, hide each other.</summary>
-    public const double Apart = Shapes.Radius * 1.9;
+    public const double Apart = Shapes.Radius * 2.15;
 
     private const int Directions = 16;
 
     private const int Circles = 8;
 
     /// <summary>The same markers in the same order; the first ones keep their places.</summary>
-    public static IReadOnlyList<Marker> Of(IReadOnlyList<Marker> markers, Box inner)
+    /// <param name="markers">Who stands where.</param>
+    /// <param name="fixtures">Cameras: signs that stay where they are.</param>
+    /// <param name="inner">Where markers may be drawn.</param>
+    public static IReadOnlyList<Marker> Of(IReadOnlyList<Marker> markers, IReadOnlyList<Point> fixtures, Box inner)
     {
         var placed = new List<Marker>();
         foreach (var marker in markers)
         {
-            placed.Add(marker with { At = Candidates(marker.Stands, inner).FirstOrDefault(c => placed.TrueForAll(p => Distance(p.At, c) >= Apart), marker.Stands) });
+            placed.Add(marker with { At = Candidates(marker.Stands, inner).FirstOrDefault(c => placed.TrueForAll(p => Distance(p.At, c) >= Apart) && fixtures.All(f => Distance(f, c) >= Apart), marker.Stands) });
         }
 
         return placed;

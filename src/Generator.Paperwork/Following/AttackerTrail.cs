@@ -6,6 +6,9 @@ namespace Generator.Paperwork.Following;
 /// <summary>The way of one attacker through a routine.</summary>
 internal sealed class AttackerTrail
 {
+    /// <summary>Brisk and still able to stop, in centimetres. Common practice, no source.</summary>
+    private const double RunsPerSecond = 300;
+
     private readonly PaperSource source;
     private readonly int attacker;
     private readonly FightState open;
@@ -176,6 +179,12 @@ internal sealed class AttackerTrail
         }
 
         ways.Stay(Math.Min(taken, ends));
+        if (after.Gone)
+        {
+            Leaves(cells, ways, step, taken, ends);
+            return;
+        }
+
         var lands = falls || step.Reaction is { Sends: true } ? ends + 1 : ends;
         if (step.Row.Attacker == attacker && after.Distance > 0 && Math.Abs(RoundTo(step, after)) is > 0 and < 12)
         {
@@ -188,6 +197,20 @@ internal sealed class AttackerTrail
 
         cells.Pose(falls ? ends : taken, FigureOf(after, step.Reaction));
     }
+
+    /// <summary>Off the floor on foot, at a run, and seen until the edge.</summary>
+    private void Leaves(Cells cells, Trail ways, Step step, int taken, int ends)
+    {
+        var from = ways.Frames[^1].Spot;
+        var spot = SpotOf(step.After.Attackers[attacker]);
+        var gone = Math.Max(ends, taken + (int)Math.Ceiling(from.To(spot) / RunsPerHalfCount));
+        ways.Go(gone, spot);
+        cells.Pose(taken, Figure.Standing);
+        cells.Pose(gone, Figure.Away);
+    }
+
+    /// <summary>Centimetres that somebody who runs off covers in a half count.</summary>
+    private double RunsPerHalfCount => (double)source.Brief.Tempo.SecondsIn(new HalfCounts(1)) * RunsPerSecond;
 
     private static int RoundTo(Step step, AttackerState after) => new Bearing(step.TargetBearing).To(new Bearing(after.Bearing)).HalfHours;
 

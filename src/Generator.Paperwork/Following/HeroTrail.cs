@@ -46,6 +46,9 @@ internal static class HeroTrail
     /// <summary>A hit of the hero lands at the end of its technique.</summary>
     public static bool IsHit(Step step) => step is { HasTarget: true, Technique.IsHit: true };
 
+    /// <summary>When the blow of a move sounds: the hero's hit as it lands, else the attack, else the end of the move.</summary>
+    public static int SoundsAt(Step step) => step.Attack is null || IsHit(step) ? step.End : step.Contact;
+
     private static Doing Of(Technique technique) => technique.Family switch
     {
         Family.Defence => Doing.Defends,

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Paperwork.Teaching;
+using Generator.Paperwork.Following;
 using Generator.Paperwork.Text;
 using Generator.Rules;
 using Generator.Rules.Replaying;
@@ -32,7 +33,7 @@ public static class CueList
         IEnumerable<string> lines =
         [
             .. Page.Wrap("Cue list: " + title, Page.Width),
-            .. Page.Wrap($"Timecode at {rate} frames a second, from the first click; {Words.Number(ShowClock.CountIn)} clicks count in, count 1 is at {rate.LabelOf(rate.FrameAt(clock.At(0)))}. {Words.Number(tempo.CountsPerMinute)} counts a minute. Knaps stand one count after the technique starts: move them by ear.", Page.Width),
+            .. Page.Wrap($"Timecode at {rate} frames a second, from the first click; {Words.Number(ShowClock.CountIn)} clicks count in, count 1 is at {rate.LabelOf(rate.FrameAt(clock.At(0)))}. {Words.Number(tempo.CountsPerMinute)} counts a minute. Knaps stand where the blow lands, a hit of the hero at the end of its technique: move them by ear.", Page.Width),
             Page.Line('='),
             .. Page.Row(2, ("TIMECODE", 11), ("COUNT", 5), ("MOVE", 4), ("KIND", 8), ("WHO", 18), ("WHAT", 42)),
             Page.Line('-'),
@@ -64,7 +65,7 @@ public static class CueList
 
         if (KnapMaker(scene, step, technique) is { } maker)
         {
-            yield return new CueEntry(step.Start + Math.Min(scene.Settle.ContactAfter.Value, technique.Length.Value), "knap", maker, technique.Name, move);
+            yield return new CueEntry(HeroTrail.SoundsAt(step), "knap", maker, technique.Name, move);
         }
 
         if (technique.HeroFall != FallClass.None)

@@ -7,17 +7,21 @@ namespace Generator.Paperwork.HandOffs;
 /// <summary>The papers for those who teach, film, insure and cut the fight.</summary>
 internal static class HandOffPapers
 {
+    public const string CalendarName = "rehearsals.ics";
+
+    public const string CameraName = "camera-plan.txt";
+
     public static IEnumerable<IPaper> Of(PaperSource source)
     {
         yield return new TextPaper("teaching-plan.txt", "whoever teaches the fight: phrases, speeds, repeats, days", Teaching);
         if (source.Options.From is { } from)
         {
-            yield return new TextPaper("rehearsals.ics", "everybody's calendar: the rehearsal days", s => RehearsalCalendar.Of(s.Routine, Plan(s), from));
+            yield return new TextPaper(CalendarName, "everybody's calendar: the rehearsal days", s => RehearsalCalendar.Of(s.Routine, Plan(s), from));
         }
 
         if (source.Options.Cameras is { } cameras)
         {
-            yield return new TextPaper("camera-plan.txt", "director and camera crew: which hits read from where", s => CameraSheet.Of(s.Scene, cameras));
+            yield return new TextPaper(CameraName, "director and camera crew: which hits read from where", s => CameraSheet.Of(s.Scene, cameras));
         }
 
         yield return new TextPaper("risk-assessment.txt", "the fight coordinator: hazards, who, controls, in five steps", s => RiskSheet.Of(s, Hazards.Of(s)));

@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Unicode;
+using Generator.Paperwork.Printing;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Web;
 using Microsoft.Extensions.DependencyInjection;
@@ -22,10 +23,11 @@ internal static class HtmlPage
     /// <param name="title">Title of the page.</param>
     /// <param name="view">What the component shows.</param>
     /// <param name="script">Name of the script that is built in; null for none.</param>
-    public static string Of<TBody>(string title, object view, string? script = null)
+    /// <param name="paper">The paper on which it must be printed; null leaves that to the printer.</param>
+    public static string Of<TBody>(string title, object view, string? script = null, PageSize? paper = null)
         where TBody : IComponent
     {
-        var style = BuiltIn("page.css");
+        var style = BuiltIn("page.css") + (paper is null ? string.Empty : $"@page {{ size: {paper.Css}; }}\n");
         var code = script is null ? string.Empty : BuiltIn(script);
         var policy = $"default-src 'none'; style-src {Hash(style)}; script-src {(script is null ? "'none'" : Hash(code))}; base-uri 'none'; form-action 'none'";
         return $"""

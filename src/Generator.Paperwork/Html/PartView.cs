@@ -16,7 +16,10 @@ public sealed class PartView
     {
         (this.view, Performer) = (view, performer);
         Moves = [.. view.Source.Steps.Where(Concerns).Select(s => performer < 0 ? HeroMove(s) : AttackerMove(s))];
-        Tracks = TrackScore.Of(view.Course, [.. view.Phrases.Select(p => (p.Number, p.From))], view.Course.From, view.Course.To, performer < 0 ? [-1] : [-1, performer]);
+        IReadOnlyList<(int, int)> starts = [.. view.Phrases.Select(p => (p.Number, p.From))];
+        IReadOnlyList<int> only = performer < 0 ? [-1] : [-1, performer];
+        Tracks = TrackScore.Of(view.Course, starts, view.Course.From, view.Course.To, only: only);
+        WideTracks = TrackScore.Of(view.Course, starts, view.Course.From, view.Course.To, TrackScore.Long, only);
     }
 
     /// <summary>Number in the brief, from 0; −1 for the hero.</summary>
@@ -31,6 +34,9 @@ public sealed class PartView
     public IReadOnlyList<PartMove> Moves { get; }
 
     public IReadOnlyList<TrackLine> Tracks { get; }
+
+    /// <summary>The same in longer lines.</summary>
+    public IReadOnlyList<TrackLine> WideTracks { get; }
 
     /// <summary>Falls in one run.</summary>
     public int Falls => Performer < 0
@@ -77,13 +83,13 @@ public sealed class PartView
             lines.Add(("Go", $"at count {Words.Count(Leaves(step))} from {PlaceAt(Leaves(step))}{(step.WalkRound > 0 ? $", round to {Words.Clock(step.TargetBearing)}" : string.Empty)}"));
             lines.Add(("Throw", $"{step.Attack!.Name}, from count {Words.Count(begins)}, at the hero's {Words.Clock(step.TargetBearing)}"));
             lines.Add(("Contact", $"count {Words.Count(step.Contact)}, {new Centimetres(step.Distance)} from the mark"));
-            AddCue(lines, step);
+            AddCue(lines, step, "give it by {0} as you start");
         }
 
         lines.Add((view.HeroName, own ? $"{move.Technique}, count {move.Count} to {Words.Count(step.End)}" : $"{move.Technique} on {move.Who}, count {move.Count} to {Words.Count(step.End)}"));
         if (HeroTrail.IsHit(step) && own)
         {
-            lines.Add(("Hit lands", $"count {Words.Count(step.End)}{Knap(step)}"));
+            lines.Add(("Hit lands", $"count {Words.Count(step.End)}{Knap(step, "you knap", view.HeroName + " knaps")}"));
         }
 
         if (step.Reaction is { } reaction)
@@ -108,24 +114,24 @@ public sealed class PartView
         var lines = new List<(string, string)>();
         if (step.HasTarget)
         {
-            lines.Add(("Partner", $"{move.Who} at {move.From}"));
+            lines.Add(("With", $"{move.Who} at {move.From}"));
         }
 
         if (step.Attack is { } attack)
         {
             lines.Add(("Attack", $"{attack.Name}, lands at count {Words.Count(step.Contact)}"));
-            AddCue(lines, step);
+            AddCue(lines, step, "comes by {0} as the attack starts");
         }
 
         lines.Add(("From", $"{Stance(step.StanceStart)}, facing {Words.Clock(step.FacingStart)}"));
         if (HeroTrail.IsHit(step))
         {
-            lines.Add(("Hit lands", $"count {Words.Count(step.End)}{Knap(step)}"));
+            lines.Add(("Hit lands", $"count {Words.Count(step.End)}{Knap(step, move.Who + " knaps", "you knap")}"));
         }
 
         if (step.Reaction is not null)
         {
-            lines.Add(("Partner", move.Reaction));
+            lines.Add(("They sell", move.Reaction));
         }
 
         lines.Add(("End", $"count {Words.Count(step.End)}, {Stance(step.After.Stance)}, facing {Words.Clock(step.After.Facing)}"));
@@ -138,18 +144,18 @@ public sealed class PartView
         return new PartMove(step.Index + 1, move.Count, move.Attacker < 0 ? -2 : move.Attacker, move.Technique, lines, move.Safety, move.Findings);
     }
 
-    private static void AddCue(List<(string, string)> lines, Step step)
+    private static void AddCue(List<(string, string)> lines, Step step, string how)
     {
         if (step.Row.Cue != Cue.None)
         {
-            lines.Add(("Cue", $"give it by {Words.Of(step.Row.Cue)} as the attack starts"));
+            lines.Add(("Cue", how.Replace("{0}", Words.Of(step.Row.Cue), StringComparison.Ordinal)));
         }
     }
 
-    private static string Knap(Step step) => step.Technique!.Knap switch
+    private static string Knap(Step step, string victim, string hero) => step.Technique!.Knap switch
     {
-        Domain.Knap.Victim => ", you or your partner who takes it knaps",
-        Domain.Knap.Hero => ", the hero knaps",
+        Domain.Knap.Victim => ", " + victim,
+        Domain.Knap.Hero => ", " + hero,
         Domain.Knap.Contact => ", the contact sounds",
         _ => string.Empty,
     };

@@ -20,6 +20,7 @@ public sealed class RoutineView
         var starts = source.Phrases.Select(p => (p.Number, Start(p))).ToList();
         Phrases = [.. source.Phrases.Select(p => View(p, starts))];
         Tracks = TrackScore.Of(Course, starts, Course.From, Course.To);
+        WideTracks = TrackScore.Of(Course, starts, Course.From, Course.To, TrackScore.Long);
         Findings = [.. source.Verdict.Findings.Where(f => f.Move < 1 || f.Move > source.Steps.Count).Select(FindingView.Of)];
     }
 
@@ -34,6 +35,9 @@ public sealed class RoutineView
     public IReadOnlyList<PhraseView> Phrases { get; }
 
     public IReadOnlyList<TrackLine> Tracks { get; }
+
+    /// <summary>The same in longer lines.</summary>
+    public IReadOnlyList<TrackLine> WideTracks { get; }
 
     /// <summary>Findings about the routine as a whole.</summary>
     public IReadOnlyList<FindingView> Findings { get; }

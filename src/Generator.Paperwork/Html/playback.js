@@ -38,18 +38,54 @@
     return Math.atan2(mark[0] - x, y - mark[1]) * 180 / Math.PI;
   }
 
+  /** Signs that would hide one another are drawn apart; a line leads to where each one stands. The hero and the cameras stay. */
+  function spread(people) {
+    const places = [...people, ...course.lenses.map(([x, y]) => [x, y, true])];
+    const stays = i => i === 0 || i >= people.length;
+    const shown = places.map(([x, y]) => [x, y]);
+    const { left, top, right, bottom } = course.inner;
+    for (let round = 0; round < 60; round++) {
+      let moved = false;
+      for (let i = 0; i < shown.length; i++) {
+        for (let j = i + 1; j < shown.length; j++) {
+          if (!places[i][2] || !places[j][2] || (stays(i) && stays(j))) continue;
+          let [dx, dy] = [shown[j][0] - shown[i][0], shown[j][1] - shown[i][1]];
+          let far = Math.hypot(dx, dy);
+          if (far >= course.apart) continue;
+          if (far < 0.01) [dx, dy, far] = [Math.cos(j), Math.sin(j), 1];
+          const push = (course.apart - Math.min(far, course.apart)) / far * (stays(i) || stays(j) ? 1 : 0.5) + 0.001;
+          if (!stays(i)) shown[i] = [shown[i][0] - dx * push, shown[i][1] - dy * push];
+          if (!stays(j)) shown[j] = [shown[j][0] + dx * push, shown[j][1] + dy * push];
+          moved = true;
+        }
+      }
+      if (!moved) break;
+      for (let i = 1; i < people.length; i++) {
+        if (places[i][2]) shown[i] = [clamp(shown[i][0], left, right), clamp(shown[i][1], top, bottom)];
+      }
+    }
+    return shown;
+  }
+
   const moveAt = time => course.moves.findLast(m => m[0] <= time) ?? null;
 
   function draw() {
     const time = calm.matches ? Math.floor(state.at) : state.at;
     const cell = clamp(Math.floor(time) - course.from, 0, course.performers[0].doings.length - 1);
     const mark = placeOf(course.performers[0], time);
+    const places = course.performers.map(performer => [...placeOf(performer, time), performer.figures[cell] !== "A"]);
+    const shown = spread(places);
     course.performers.forEach((performer, p) => {
       const group = actors.get(p);
-      const [x, y] = placeOf(performer, time);
+      const [x, y] = places[p];
+      const [atX, atY] = shown[p];
+      const [tieX, tieY] = [(x - atX).toFixed(1), (y - atY).toFixed(1)];
       const figure = performer.figures[cell];
       const doing = course.doings[performer.doings[cell]];
-      group.setAttribute("transform", `translate(${x.toFixed(1)},${y.toFixed(1)})`);
+      group.setAttribute("transform", `translate(${atX.toFixed(1)},${atY.toFixed(1)})`);
+      group.classList.toggle("apart", Math.hypot(x - atX, y - atY) > 2);
+      group.querySelector(".moved path").setAttribute("d", `M0,0L${tieX},${tieY}`);
+      group.querySelector(".moved circle").setAttribute("transform", `translate(${tieX},${tieY})`);
       group.querySelector(".turned").setAttribute("transform", `rotate(${facingOf(performer, time, x, y, mark).toFixed(1)})`);
       group.classList.toggle("lies", figure === "L");
       group.classList.toggle("kneels", figure === "K");
@@ -139,8 +175,8 @@
   }
 
   function show() {
-    byId("play").textContent = state.playing ? "Stop" : "Play";
-    byId("play").setAttribute("aria-pressed", String(state.playing));
+    byId("play").textContent = state.playing ? "Pause" : "Play";
+    byId("now").setAttribute("aria-live", state.playing ? "off" : "polite");
   }
 
   const toggle = () => state.playing ? stop() : play();

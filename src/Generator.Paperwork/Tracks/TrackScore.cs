@@ -5,55 +5,68 @@ using Generator.Paperwork.Text;
 
 namespace Generator.Paperwork.Tracks;
 
-/// <summary>Lays the courses of all performers out as lines of eight counts.</summary>
+/// <summary>Lays the courses of all performers out as lines of eight or sixteen counts.</summary>
 public static class TrackScore
 {
-    /// <summary>Width of the column of names.</summary>
-    public const double Names = 84;
+    private const double LeastNames = 60;
+
+    private const double MostNames = 116;
 
     /// <summary>Width of a half count.</summary>
     public const double Half = 21;
 
-    /// <summary>Height of a row, and of the ruler above the rows.</summary>
+    /// <summary>Height of a row.</summary>
     public const double Row = 28;
+
+    /// <summary>Height of the ruler above the rows: phrases, then counts.</summary>
+    public const double Ruler = 40;
 
     /// <summary>Font size.</summary>
     public const double Size = 15;
 
-    /// <summary>Half counts in a line.</summary>
-    public const int Long = 8 * HalfCounts.PerCount;
+    /// <summary>Counts in a line on a phone and beside a plan.</summary>
+    public const int Short = 8;
 
-    public const double Width = Names + (Long * Half) + 8;
+    /// <summary>Counts in a line across a sheet or a wide screen.</summary>
+    public const int Long = 16;
+
+    /// <summary>Font size of the phrases on the ruler.</summary>
+    public const double PhraseSize = 13;
 
     /// <summary>Lines from one half count to another; the first starts on a whole count.</summary>
     /// <param name="course">Who does what.</param>
     /// <param name="phrases">Where each phrase begins.</param>
     /// <param name="from">First half count that must be shown.</param>
     /// <param name="to">Half count up to which it must.</param>
+    /// <param name="counts">Counts in a line.</param>
     /// <param name="only">Performers to show; null for all.</param>
-    public static IReadOnlyList<TrackLine> Of(Course course, IReadOnlyList<(int Number, int From)> phrases, int from, int to, IReadOnlyList<int>? only = null)
+    public static IReadOnlyList<TrackLine> Of(Course course, IReadOnlyList<(int Number, int From)> phrases, int from, int to, int counts = Short, IReadOnlyList<int>? only = null)
     {
         var lines = new List<TrackLine>();
         var performers = course.Performers.Where(p => only is null || only.Contains(p.Attacker)).ToList();
-        for (var start = from - (((from % HalfCounts.PerCount) + HalfCounts.PerCount) % HalfCounts.PerCount); start < to; start += Long)
+        var names = Math.Clamp(performers.Max(p => TextSize.Width(Named(p), Size)) + 8, LeastNames, MostNames);
+        for (var start = from - (((from % HalfCounts.PerCount) + HalfCounts.PerCount) % HalfCounts.PerCount); start < to; start += counts * HalfCounts.PerCount)
         {
-            var end = start + Long;
+            var end = start + (counts * HalfCounts.PerCount);
             var begin = start;
             lines.Add(new TrackLine(
                 start,
                 end,
-                [.. performers.Select(p => RowOf(p, begin, Math.Min(end, to)))],
-                [.. phrases.Where(p => p.From >= begin && p.From < Math.Min(end, to)).Select(p => (p.Number, X(begin, p.From)))]));
+                names,
+                [.. performers.Select(p => RowOf(p, names, begin, Math.Min(end, to)))],
+                PhrasesIn(phrases, names, begin, end, Math.Min(end, to))));
         }
 
         return lines;
     }
 
-    public static double Height(TrackLine line) => (line.Rows.Count + 1) * Row;
+    public static double Width(TrackLine line) => line.Names + ((line.To - line.From) * Half) + 8;
+
+    public static double Height(TrackLine line) => Ruler + (line.Rows.Count * Row);
 
     /// <summary>Whole counts of a line with where they stand.</summary>
     public static IEnumerable<(string Text, double X)> Counts(TrackLine line) =>
-        Enumerable.Range(line.From, line.To - line.From).Where(t => t % HalfCounts.PerCount == 0).Select(t => (Words.Count(t), X(line.From, t)));
+        Enumerable.Range(line.From, line.To - line.From).Where(t => t % HalfCounts.PerCount == 0).Select(t => (Words.Count(t), X(line.Names, line.From, t)));
 
     /// <summary>The letter of a doing on the tracks; the hero's boxes bear the number of the move.</summary>
     public static string Letter(Doing doing) => doing switch
@@ -68,18 +81,34 @@ public static class TrackScore
         _ => string.Empty,
     };
 
-    private static double X(int from, int time) => Names + ((time - from) * Half);
+    private static double X(double names, int from, int time) => names + ((time - from) * Half);
 
-    private static TrackRow RowOf(PerformerCourse performer, int from, int to)
+    private static string Named(PerformerCourse performer) => performer.IsHero ? Page.Clean(performer.Name) : performer.Sign + " " + Page.Clean(performer.Name);
+
+    /// <summary>"phrase 3" over each bar, or the bare number where the next bar or the edge is too near.</summary>
+    private static IReadOnlyList<(string Text, double X)> PhrasesIn(IReadOnlyList<(int Number, int From)> phrases, double names, int from, int edge, int to)
+    {
+        var here = phrases.Where(p => p.From >= from && p.From < to).OrderBy(p => p.From).ToList();
+        return
+        [
+            .. here.Select((p, i) =>
+            {
+                var (number, x) = (Words.Number(p.Number), X(names, from, p.From));
+                var room = (i + 1 < here.Count ? X(names, from, here[i + 1].From) : X(names, from, edge)) - x;
+                return (TextSize.Width("phrase " + number, PhraseSize) + 6 <= room ? "phrase " + number : number, x);
+            }),
+        ];
+    }
+
+    private static TrackRow RowOf(PerformerCourse performer, double names, int from, int to)
     {
         var boxes = performer.Spans(from, to).Select(s =>
         {
             var text = performer.IsHero ? (s.Move > 0 ? Words.Number(s.Move) : string.Empty) : Letter(s.Doing);
             var width = (s.To - s.From) * Half;
-            return new TrackBox(X(from, s.From), width, s.Doing, TextSize.Width(text, Size) <= width ? text : string.Empty);
+            return new TrackBox(X(names, from, s.From), width, s.Doing, TextSize.Width(text, Size) <= width ? text : string.Empty);
         });
-        var contacts = performer.Contacts.Where(c => c.Time >= from && c.Time < to).Select(c => X(from, c.Time)).Distinct();
-        var name = performer.IsHero ? Page.Clean(performer.Name) : performer.Sign + " " + Page.Clean(performer.Name);
-        return new TrackRow(performer.Attacker, TextSize.Fit(name, Size, Names - 6), [.. boxes], [.. contacts]);
+        var contacts = performer.Contacts.Where(c => c.Time >= from && c.Time < to).Select(c => X(names, from, c.Time)).Distinct();
+        return new TrackRow(performer.Attacker, TextSize.Fit(Named(performer), Size, names - 6), [.. boxes], [.. contacts]);
     }
 }

@@ -3,7 +3,7 @@ using Generator.Domain;
 namespace Generator.Rules.Sight;
 
 /// <summary>Which hits read from where.</summary>
-/// <param name="Hits">Every non-contact hit, in order.</param>
+/// <param name="Hits">Every non-contact hit, those that the hero takes among them, in order.</param>
 /// <param name="Given">The cameras and audience sides of the brief.</param>
 /// <param name="Added">The fewest further set-ups from which all other hits read that can read at all.</param>
 public sealed record CameraPlan(IReadOnlyList<Hit> Hits, IReadOnlyList<Camera> Given, IReadOnlyList<SetUp> Added)

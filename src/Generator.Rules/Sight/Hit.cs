@@ -3,7 +3,9 @@ using Generator.Rules.Replaying;
 
 namespace Generator.Rules.Sight;
 
-/// <summary>A non-contact hit that has to read: the same that the sightline rule judges.</summary>
+/// <summary>
+/// A planned miss that has to read: a hit of the hero, which the sightline rule judges too, or an attack that the hero sells in a setback.
+/// </summary>
 public sealed record Hit
 {
     /// <summary>Number of the move, from 1.</summary>
@@ -12,14 +14,22 @@ public sealed record Hit
     /// <summary>Moment in half counts from count 1.</summary>
     public required int Start { get; init; }
 
+    /// <summary>Who takes it, or throws it at the hero.</summary>
     public required int Attacker { get; init; }
 
-    public required Technique Technique { get; init; }
+    /// <summary>The hero takes it.</summary>
+    public bool OnHero { get; init; }
 
-    /// <summary>Of the target, 0 to 23 half hours.</summary>
+    /// <summary>Name of the technique, or of the attack.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>From where it can read.</summary>
+    public required Sells Sells { get; init; }
+
+    /// <summary>Of the line of the blow as seen from the mark, 0 to 23 half hours.</summary>
     public required int Bearing { get; init; }
 
-    /// <summary>Of the target from the mark, in centimetres.</summary>
+    /// <summary>Of the one who takes it from the mark, in centimetres.</summary>
     public required int Distance { get; init; }
 
     /// <summary>At which it lands, in centimetres above the floor.</summary>
@@ -28,40 +38,78 @@ public sealed record Hit
     public IReadOnlyList<Bystander> Others { get; init; } = [];
 
     /// <summary>The non-contact hits of a routine, in order.</summary>
-    public static IReadOnlyList<Hit> Of(Scene scene, IReadOnlyList<Step> steps) =>
-        [.. steps.Where(s => s.HasTarget && s.Technique is { IsHit: true, Kind: ContactKind.NonContact }).Select(s => Of(scene, s))];
+    public static IReadOnlyList<Hit> Of(Scene scene, IReadOnlyList<Step> steps) => [.. steps.Select(s => Of(scene, s)).OfType<Hit>()];
 
-    private static Hit Of(Scene scene, Step step) => new()
+    private static Hit? Of(Scene scene, Step step)
+    {
+        if (step is not { HasTarget: true, Technique: { Kind: ContactKind.NonContact } technique })
+        {
+            return null;
+        }
+
+        return technique switch
+        {
+            { IsHit: true } => Of(scene, step, technique) with { Name = technique.Name, Sells = technique.Sells },
+            { Family: Family.Setback } when step.Attack is { IsGrab: false } attack => Of(scene, step, technique) with
+            {
+                OnHero = true,
+                Name = attack.Name,
+                Sells = SellsOf(attack.Line.Kind),
+                Distance = 0,
+                Height = Level(scene.Brief.Hero.Height.Value, LevelOf(attack.Line.Kind), KneelsHero(step.StanceStart), step.StanceStart is Stance.FloorBack or Stance.FloorFront),
+            },
+            _ => null,
+        };
+    }
+
+    private static Hit Of(Scene scene, Step step, Technique technique) => new()
     {
         Move = step.Index + 1,
         Start = step.Start,
         Attacker = step.Row.Attacker,
-        Technique = step.Technique!,
+        Name = technique.Name,
+        Sells = technique.Sells,
         Bearing = step.TargetBearing,
         Distance = step.Distance,
-        Height = LandsAt(scene.Brief.Attackers[step.Row.Attacker].Height.Value, step),
+        Height = Level(scene.Brief.Attackers[step.Row.Attacker].Height.Value, technique.Height, step.TargetPosture == Posture.Kneeling, step.TargetPosture is Posture.FaceDown or Posture.OnBack or Posture.Pinned),
         Others = [.. Enumerable.Range(0, scene.Cast).Where(a => a != step.Row.Attacker && Stands(step.Before.Attackers[a], step.Start)).Select(a => new Bystander(a, step.Before.Attackers[a].Bearing, step.Before.Attackers[a].Distance, scene.Brief.Attackers[a].Height.Value))],
     };
+
+    /// <summary>As the hero's own hits of that kind in the library: what comes straight, down or up reads along its line, what is swung reads across it.</summary>
+    private static Sells SellsOf(LineKind line) => line switch
+    {
+        LineKind.HighRound or LineKind.KickMiddleRound or LineKind.KickHighRound => Sells.Across,
+        LineKind.KickLowRound or LineKind.KickStomp or LineKind.KickAtFallen => Sells.Any,
+        _ => Sells.Along,
+    };
+
+    private static Height LevelOf(LineKind line) => line switch
+    {
+        LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KickHighRound => Domain.Height.High,
+        LineKind.KickLowRound or LineKind.KickStomp or LineKind.KickAtFallen => Domain.Height.Low,
+        _ => Domain.Height.Middle,
+    };
+
+    private static bool KneelsHero(Stance stance) => stance is Stance.KneelingLeft or Stance.KneelingRight;
 
     /// <summary>
     /// Face, belly or knee at 0.935, 0.66 and 0.285 of stature (Drillis and Contini 1966: chin 0.870, hip 0.530, shoulder 0.818, knee 0.285); a kneeling
     /// target is lower by the knee height, a lying one is 20 cm above the floor.
     /// </summary>
-    private static int LandsAt(int stature, Step step)
+    private static int Level(int stature, Height height, bool kneels, bool lies)
     {
-        if (step.TargetPosture is Posture.FaceDown or Posture.OnBack or Posture.Pinned)
+        if (lies)
         {
             return 20;
         }
 
-        var thousandths = step.Technique!.Height switch
+        var thousandths = height switch
         {
             Domain.Height.Low => 285,
             Domain.Height.Middle => 660,
             _ => 935,
         };
-        var kneels = step.TargetPosture == Posture.Kneeling ? Math.Min(285, thousandths - 100) : 0;
-        return stature * (thousandths - kneels) / 1000;
+        return stature * (thousandths - (kneels ? Math.Min(285, thousandths - 100) : 0)) / 1000;
     }
 
     private static bool Stands(AttackerState other, int moment) =>

@@ -28,7 +28,7 @@ public static class Lens
 
     private static Reading OnItsOwn(SetUp setUp, Hit hit, Point sight)
     {
-        var sells = hit.Technique.Sells;
+        var sells = hit.Sells;
         if (sells == Sells.Any)
         {
             return Reading.Clean;

@@ -58,6 +58,44 @@ public class PaperworkCommandTests
     }
 
     [Fact]
+    public void Papers_of_an_earlier_run_that_this_one_does_not_make_are_named_and_kept()
+    {
+        using var rig = new Rig { Printer = () => (_, _) => [1] };
+        var folder = Path.Combine(rig.Folder, "papers");
+        rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", folder, "--from", "2027-03-15");
+        File.WriteAllText(Path.Combine(folder, "part-somebody-else.html"), "x");
+        File.WriteAllText(Path.Combine(folder, "my-notes.txt"), "x");
+        var answer = rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", folder, "--no-pdf");
+        Assert.Equal(
+            "Left over from an earlier run and not part of these papers: pack.pdf, part-somebody-else.html, rehearsals.ics.\n" +
+            "  Maybe delete them before anything is handed out.\nThe papers are in FOLDER/papers.\n",
+            answer.Err);
+        Assert.True(File.Exists(Path.Combine(folder, "rehearsals.ics")));
+        Assert.DoesNotContain("Left over", rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", Path.Combine(rig.Folder, "other"), "--no-pdf").Err, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("size: A4", "--guidance", "uk")]
+    [InlineData("size: letter", "--guidance", "us")]
+    [InlineData("size: letter", "--page", "Letter")]
+    [InlineData("size: A4", "--page", "a4", "--guidance", "ontario")]
+    public void The_pack_is_printed_on_the_paper_of_the_country_or_the_one_that_is_named(string style, params string[] options)
+    {
+        var printed = string.Empty;
+        using var rig = new Rig
+        {
+            Printer = () => (page, _) =>
+            {
+                printed = page;
+                return [1];
+            },
+        };
+        Assert.Equal(ExitCode.Good, rig.Run(["paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", Path.Combine(rig.Folder, "papers"), .. options]).Code);
+        Assert.Contains("@page { " + style + "; }", printed, StringComparison.Ordinal);
+        Assert.DoesNotContain("size:", File.ReadAllText(Path.Combine(rig.Folder, "papers", "routine.html")).Split("</style>")[0].Replace("box-sizing:", string.Empty, StringComparison.Ordinal).Replace("font-size:", string.Empty, StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Another_routine_clears_the_sign_offs_in_the_folder()
     {
         using var rig = new Rig();
@@ -109,7 +147,7 @@ public class PaperworkCommandTests
         var answer = rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", rig.Folder);
         Assert.Equal(ExitCode.Good, answer.Code);
         Assert.Contains("pack.pdf is not made: the printer is on fire.", answer.Err, StringComparison.Ordinal);
-        Assert.Contains("The pack.pdf in the folder is an older one.", answer.Err, StringComparison.Ordinal);
+        Assert.Contains("Left over from an earlier run and not part of these papers: pack.pdf.\n", answer.Err, StringComparison.Ordinal);
         Assert.Equal("old", File.ReadAllText(old));
     }
 

@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Paperwork.Cameras;
 using Generator.Paperwork.Text;
+using Generator.Rules.Replaying;
 using Generator.Rules.Sight;
 using Generator.Testing;
 
@@ -22,7 +23,28 @@ public class CameraSheetTests
         var plan = new CameraPlan(Hits, [side], []);
         Assert.NotEmpty(plan.Unread);
         var text = CameraSheet.Of(Ferry.Scene, plan);
-        Assert.All(plan.Unread, h => Assert.Contains($"  {new HalfCounts(h.Start).ToCountText()}: {h.Technique.Name} on ", text, StringComparison.Ordinal));
+        Assert.All(plan.Unread, h => Assert.Contains($"  {new HalfCounts(h.Start).ToCountText()}: {h.Name} on ", text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_blow_that_the_hero_sells_is_in_the_plan_and_one_with_contact_is_not()
+    {
+        var brief = Ferry.Routine.Brief;
+        var scene = Ferry.Scene;
+        var moves = new[]
+        {
+            new Move { Start = HalfCounts.Zero, Attacker = 0, Attack = "swing-right", Technique = "takes-face-hit", Reaction = "presses-on" },
+            new Move { Start = HalfCounts.FromCounts(6), Attacker = 1, Attack = "body-punch-right", Technique = "takes-body-hit", Reaction = "presses-on" },
+            new Move { Start = HalfCounts.FromCounts(12), Attacker = 2, Attack = "cross-right", Technique = "knocked-down", Reaction = "presses-on" },
+        };
+        var steps = Replay.Of(scene, new Routine { Brief = brief, Placements = Ferry.Routine.Placements, Moves = moves });
+        var hits = Hit.Of(scene, steps);
+        Assert.Equal([(1, Sells.Across), (3, Sells.Along)], hits.Select(h => (h.Move, h.Sells)));
+        Assert.All(hits, h => Assert.True(h is { OnHero: true, Distance: 0 }));
+        Assert.Equal(brief.Hero.Height.Value * 935 / 1000, hits[0].Height);
+        var text = CameraSheet.Of(scene, new CameraPlan(hits, brief.Cameras, []));
+        Assert.Contains("Swing right by " + brief.Attackers[0].Name, text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Body punch", text, StringComparison.Ordinal);
     }
 
     [Fact]
