@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 using Generator.Domain;
@@ -38,7 +37,7 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
         await sheet.Page.Keyboard.PressAsync("4");
         Assert.True(await sheet.Page.Locator("[name=speed][value='1']").IsCheckedAsync());
         await sheet.Page.Keyboard.PressAsync("k");
-        Assert.Equal("Stop", await sheet.Text("#play"));
+        Assert.Equal("Pause", await sheet.Text("#play"));
         await sheet.Until("Number(document.getElementById('place').value) >= 3");
         Assert.True(await sheet.Eval<int>("window.clicks") >= 2);
         await sheet.Page.Locator("#stage").ClickAsync();
@@ -61,7 +60,7 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
         await sheet.Page.Locator("#place").FillAsync((end - 1).ToString(System.Globalization.CultureInfo.InvariantCulture));
         await sheet.Page.Locator("#play").ClickAsync();
         await sheet.Until($"Number(document.getElementById('place').value) < {end - 2}");
-        Assert.Equal("Stop", await sheet.Text("#play"));
+        Assert.Equal("Pause", await sheet.Text("#play"));
     }
 
     [Fact]
@@ -94,7 +93,11 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
     [InlineData("routine.html", 1280, ColorScheme.Light)]
     [InlineData("routine.html", 390, ColorScheme.Dark)]
     [InlineData("part-bruno.html", 390, ColorScheme.Light)]
-    [InlineData("part-zora.html", 1280, ColorScheme.Dark)]
+    [InlineData("part-bruno.html", 1280, ColorScheme.Dark)]
+    [InlineData("part-zora.html", 1280, ColorScheme.Light)]
+    [InlineData("part-zora.html", 390, ColorScheme.Dark)]
+    [InlineData("risk-assessment.html", 390, ColorScheme.Light)]
+    [InlineData("risk-assessment.html", 1280, ColorScheme.Dark)]
     public async Task Axe_finds_nothing_and_nothing_is_wider_than_the_screen(string file, int width, ColorScheme scheme)
     {
         await using var sheet = await browser.Open(papers.Of(file), new() { ViewportSize = new() { Width = width, Height = 900 }, ColorScheme = scheme, BypassCSP = true });
@@ -104,10 +107,12 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
         Assert.InRange(await sheet.Eval<int>("document.documentElement.scrollWidth"), 0, width);
     }
 
-    [Fact]
-    public async Task No_two_labels_of_a_plan_lie_on_one_another_in_the_browsers_own_font()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task No_two_labels_of_a_plan_lie_on_one_another_in_the_browsers_own_font(bool crowd)
     {
-        await using var sheet = await browser.Open(papers.Of("routine.html"));
+        await using var sheet = await browser.Open(crowd ? papers.Of("crowd", Papers.Crowd, "routine.html") : papers.Of("routine.html"));
         var clashes = await sheet.Eval<string[]>("""
             [...document.querySelectorAll('.phrase .plan')].flatMap(svg => {
               const boxes = [...svg.querySelectorAll('.label text')].map(t => [t.textContent, t.getBBox()]);
@@ -120,18 +125,47 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
         Assert.True(await sheet.Page.Locator(".phrase .label text").CountAsync() > 20);
     }
 
-    [Theory]
-    [InlineData("A4", 595)]
-    [InlineData("Letter", 612)]
-    public async Task It_prints_on_both_papers_without_the_playback(string paper, int width)
+    [Fact]
+    public async Task In_playback_signs_stay_apart_on_the_drawing_and_nobody_jumps()
     {
-        await using var sheet = await browser.Open(papers.Of("routine.html"), new() { ColorScheme = ColorScheme.Dark });
-        var pdf = System.Text.Encoding.Latin1.GetString(await sheet.Page.PdfAsync(new() { Format = paper, PreferCSSPageSize = true, PrintBackground = true }));
-        Assert.Contains($"/MediaBox [0 0 {width}", pdf, StringComparison.Ordinal);
-        Assert.InRange(Regex.Count(pdf, "/Type /Page\\b"), 3, 9);
-        await sheet.Page.EmulateMediaAsync(new() { Media = Media.Print });
-        Assert.False(await sheet.Page.Locator("#playback").IsVisibleAsync());
-        Assert.Equal("rgb(255, 255, 255)", await sheet.Eval<string>("getComputedStyle(document.body).backgroundColor"));
+        await using var sheet = await browser.Open(papers.Of("crowd", Papers.Crowd, "routine.html"));
+        var (nearest, farthest, moments) = (double.MaxValue, 0.0, 0);
+        foreach (var frame in await sheet.Eval<double[][]>("""
+            (() => {
+              const place = document.getElementById('place');
+              const course = JSON.parse(document.getElementById('course').textContent);
+              const actors = [...document.querySelectorAll('.actor')];
+              place.step = 'any';
+              const frames = [];
+              let before = null;
+              for (let time = course.from; time <= course.to; time += 0.25) {
+                place.value = time;
+                place.dispatchEvent(new Event('input'));
+                const seen = actors.map(a => a.classList.contains('away') ? null : a.getAttribute('transform').match(/-?[\d.]+/g).map(Number));
+                const far = (a, b) => Math.hypot(a[0] - b[0], a[1] - b[1]);
+                const pairs = seen.flatMap((a, i) => seen.slice(i + 1).filter(b => a && b).map(b => far(a, b)));
+                const steps = before ? seen.map((a, i) => a && before[i] ? far(a, before[i]) : 0) : [0];
+                frames.push([Math.min(...pairs), Math.max(...steps)]);
+                before = seen;
+              }
+              return frames;
+            })()
+            """))
+        {
+            (nearest, farthest, moments) = (Math.Min(nearest, frame[0]), Math.Max(farthest, frame[1]), moments + 1);
+        }
+
+        Assert.True(moments > 500);
+        Assert.True(nearest >= 20, $"{nearest} units between two signs");
+        Assert.True(farthest <= 60, $"{farthest} units in a quarter of a half count");
+    }
+
+    [Fact]
+    public async Task Plan_and_buttons_of_the_playback_fit_a_phone_together()
+    {
+        await using var sheet = await browser.Open(papers.Of("crowd", Papers.Crowd, "routine.html"), new() { ViewportSize = new() { Width = 390, Height = 780 } });
+        var height = await sheet.Eval<double>("document.getElementById('play').getBoundingClientRect().bottom - document.getElementById('stage').getBoundingClientRect().top");
+        Assert.InRange(height, 300, 780);
     }
 
     [Fact]

@@ -52,6 +52,30 @@ public sealed class Papers : IDisposable
         }
     }
 
+    /// <summary>Eight attackers on a small floor and seventy moves; nobody says that it is a good fight.</summary>
+    public static Routine Crowd
+    {
+        get
+        {
+            var yard = YardRoutine;
+            string[] names = ["Bo", "Wanda-Marie von der Hohenwarte", "小林さくら", "محمد عبد الرحمن", "Анастасия", "WWWWWWWWWWWWWWWW", "Jo", "Ž"];
+            var moves = new List<Move>();
+            for (var i = 0; i < 35; i++)
+            {
+                var start = HalfCounts.FromCounts(2 + (4 * i));
+                moves.Add(new Move { Start = start, Attacker = i % names.Length, From = new Bearing((i * 5) % Bearing.Circle), Attack = "swing-right", Technique = "parry-down-left", Reaction = "head-drops" });
+                moves.Add(new Move { Start = start + HalfCounts.FromCounts(1), Attacker = i % names.Length, Technique = "knee-to-head-right", Reaction = i % 4 == 3 ? "back-fall" : "staggers-back" });
+            }
+
+            return yard with
+            {
+                Brief = yard.Brief with { Title = "Eight in a small yard", Attackers = [.. names.Select(n => yard.Brief.Attackers[0] with { Name = n })] },
+                Placements = [.. names.Select((_, i) => new Placement(new Bearing(3 * i), new Centimetres(220), HalfCounts.Zero))],
+                Moves = moves,
+            };
+        }
+    }
+
     /// <summary>Writes the HTML pages of a routine into a folder of that name, once.</summary>
     public string Of(string name, Routine routine, string file)
     {

@@ -10,7 +10,7 @@ namespace Generator.Outside.Tests;
 /// <summary>The calendar file against RFC 5545 and ISO 8601, read by a reader of its own.</summary>
 public class CalendarTests
 {
-    private const string Title = "Nachtfähre; Öl, Wasser\\Eis — ein Titel, der länger ist als eine Zeile von fünfundsiebzig Oktetten, ≈ 小さな船 小さな船 小さな船";
+    internal const string Title = "Nachtfähre; Öl, Wasser\\Eis — ein Titel, der länger ist als eine Zeile von fünfundsiebzig Oktetten, ≈ 小さな船 小さな船 小さな船";
 
     private static readonly string Text = Write(Title);
 
@@ -70,7 +70,8 @@ public class CalendarTests
         Assert.All(dates, d => Assert.True(d.DayOfWeek is not (DayOfWeek.Saturday or DayOfWeek.Sunday)));
     }
 
-    private static string Write(string title)
+    /// <summary>The calendar of a long plan over the turn of the year.</summary>
+    internal static string Write(string title)
     {
         var book = LibraryLoader.LoadBundled([]).Value!;
         var routine = new Routine

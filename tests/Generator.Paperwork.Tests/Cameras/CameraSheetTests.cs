@@ -23,7 +23,7 @@ public class CameraSheetTests
         var plan = new CameraPlan(Hits, [side], []);
         Assert.NotEmpty(plan.Unread);
         var text = CameraSheet.Of(Ferry.Scene, plan);
-        Assert.All(plan.Unread, h => Assert.Contains($"  {new HalfCounts(h.Start).ToCountText()}: {h.Name} on ", text, StringComparison.Ordinal));
+        Assert.All(plan.Unread, h => Assert.Contains($"  {new HalfCounts(h.Start).ToCountText()}: {h.Name}{(h.OnHero ? " by Piet" : string.Empty)} on ", text, StringComparison.Ordinal));
     }
 
     [Fact]

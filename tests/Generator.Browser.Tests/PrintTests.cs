@@ -1,0 +1,87 @@
+using Generator.Domain;
+using Generator.Paperwork;
+using Generator.Paperwork.Printing;
+using Generator.Paperwork.Text;
+using Generator.Rules;
+using Microsoft.Playwright;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+using PageSize = Generator.Paperwork.Printing.PageSize;
+
+namespace Generator.Browser.Tests;
+
+/// <summary>What is printed, read back with PdfPig, which had no part in making it.</summary>
+public sealed class PrintTests(Browser browser, Papers papers) : IClassFixture<Browser>, IClassFixture<Papers>
+{
+    /// <summary>12 mm in points, less a point of rounding.</summary>
+    private const double Margin = 33;
+
+    [Theory]
+    [InlineData("routine.html", "A4", 595, 842, 5, 6)]
+    [InlineData("routine.html", "Letter", 612, 792, 5, 6)]
+    [InlineData("part-bruno.html", "A4", 595, 842, 1, 2)]
+    [InlineData("part-zora.html", "Letter", 612, 792, 1, 3)]
+    [InlineData("risk-assessment.html", "Letter", 612, 792, 4, 9)]
+    public async Task Pages_print_on_both_papers_with_nothing_cut_off(string file, string paper, int width, int height, int fewest, int most)
+    {
+        await using var sheet = await browser.Open(papers.Of(file), new() { ColorScheme = ColorScheme.Dark });
+        using var pdf = PdfDocument.Open(await sheet.Page.PdfAsync(new() { Format = paper, PreferCSSPageSize = true, PrintBackground = true }));
+        Check(pdf, width, height, fewest, most);
+        await sheet.Page.EmulateMediaAsync(new() { Media = Media.Print });
+        Assert.Equal("rgb(255, 255, 255)", await sheet.Eval<string>("getComputedStyle(document.body).backgroundColor"));
+        var words = Words(pdf);
+        Assert.DoesNotContain("Follow", words, StringComparison.Ordinal);
+        Assert.Contains("Bruno", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Every_move_is_on_paper()
+    {
+        await using var sheet = await browser.Open(papers.Of("routine.html"));
+        using var pdf = PdfDocument.Open(await sheet.Page.PdfAsync(new() { Format = "Letter", PrintBackground = true }));
+        var words = Words(pdf);
+        var steps = PaperSource.Of(new Scene(Papers.YardRoutine.Brief, Papers.Book), Papers.YardRoutine).Steps;
+        foreach (var text in steps.SelectMany(s => new[] { s.Technique!.Name, s.Reaction!.Name }).Concat(["Tracks", "Phrase 2", "Seen and agreed", "Zora", "Findings of the audit"]))
+        {
+            Assert.Contains(text.Replace(" ", string.Empty, StringComparison.Ordinal), words.Replace(" ", string.Empty, StringComparison.Ordinal), StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("a4", 595, 842)]
+    [InlineData("letter", 612, 792)]
+    public void The_pack_is_one_document_on_the_paper_that_was_chosen(string word, int width, int height)
+    {
+        var routine = Papers.YardRoutine;
+        var source = PaperSource.Of(new Scene(routine.Brief, Papers.Book), routine) with { Options = PaperOptions.Default with { Page = PageSize.All.Single(p => p.Word == word) } };
+        var printer = Paperwork.Printing.Browser.Find(Environment.GetEnvironmentVariable("PATH"));
+        Assert.NotNull(printer);
+        using var pdf = PdfDocument.Open(printer.Print(PackPage.Of(source)));
+        Check(pdf, width, height, 12, 22);
+        Assert.Equal("Behind the cinema", pdf.Information.Title);
+        var words = Words(pdf);
+        foreach (var paper in new[] { "Risk assessment: Behind the cinema", "Teaching plan: Behind the cinema", "Fight call", "Cue list", "PHRASES", "STEP 5" })
+        {
+            Assert.Contains(paper.Replace(" ", string.Empty, StringComparison.Ordinal), words.Replace(" ", string.Empty, StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase);
+        }
+
+        Assert.Contains(Cautions.Sheet.Replace(" ", string.Empty, StringComparison.Ordinal), words.Replace(" ", string.Empty, StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    private static void Check(PdfDocument pdf, int width, int height, int fewest, int most)
+    {
+        Assert.InRange(pdf.NumberOfPages, fewest, most);
+        foreach (var page in pdf.GetPages())
+        {
+            Assert.InRange(page.Width, width - 1.0, width + 1.0);
+            Assert.InRange(page.Height, height - 1.0, height + 1.0);
+            Assert.True(page.GetWords().Count() > 12, $"page {page.Number} is all but empty");
+            Assert.All(page.Letters.Where(l => l.Value.Trim().Length > 0), l => Assert.True(Holds(page, l), $"{l.Value} on page {page.Number} at {l.BoundingBox}"));
+        }
+    }
+
+    private static bool Holds(UglyToad.PdfPig.Content.Page page, Letter letter) =>
+        letter.BoundingBox.Left >= Margin && letter.BoundingBox.Right <= page.Width - Margin && letter.BoundingBox.Bottom >= Margin - 6 && letter.BoundingBox.Top <= page.Height - Margin + 6;
+
+    private static string Words(PdfDocument pdf) => string.Join(' ', pdf.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text));
+}

@@ -1,0 +1,88 @@
+using System.Diagnostics;
+using Newtonsoft.Json;
+using Newtonsoft.Json.Linq;
+
+namespace Generator.Outside.Tests;
+
+/// <summary>The calendar file read by another program: the icalendar package of Python, which had no part in writing it.</summary>
+public class CalendarReadBackTests
+{
+    private const string Script = """
+        import icalendar, json, sys
+        calendar = icalendar.Calendar.from_ical(open(sys.argv[1], 'rb').read())
+        print(json.dumps({
+            'product': str(calendar['PRODID']), 'version': str(calendar['VERSION']), 'errors': [str(e) for c in calendar.walk() for e in c.errors],
+            'events': [{
+                'uid': str(e['UID']), 'stamp': e.decoded('DTSTAMP').isoformat(), 'start': e.decoded('DTSTART').isoformat(), 'end': e.decoded('DTEND').isoformat(),
+                'summary': str(e['SUMMARY']), 'description': str(e['DESCRIPTION'])} for e in calendar.walk('VEVENT')]}))
+        """;
+
+    /// <summary>The system's own first: it has the packages of the distribution.</summary>
+    private static readonly string[] Pythons = ["/usr/bin/python3", "python3", "python"];
+
+    [Fact(DisplayName = "iCalendar: Python's icalendar reads every day with its dates, and the texts as they went in")]
+    public void Another_program_reads_the_calendar()
+    {
+        var file = Path.GetTempFileName();
+        try
+        {
+            File.WriteAllText(file, CalendarTests.Write(CalendarTests.Title));
+            using var reader = new JsonTextReader(new StringReader(Read(file))) { DateParseHandling = DateParseHandling.None };
+            var read = JObject.Load(reader);
+            Assert.Equal(("-//Generator//Rehearsals//EN", "2.0"), ((string?)read["product"], (string?)read["version"]));
+            Assert.Empty(read["errors"]!);
+            var events = read["events"]!.ToList();
+            Assert.True(events.Count >= 4, $"{events.Count}");
+            Assert.Equal(events.Count, events.Select(e => (string?)e["uid"]).Distinct().Count());
+            Assert.Equal(["2026-12-30", "2026-12-31", "2027-01-01", "2027-01-04"], events.Take(4).Select(e => (string?)e["start"]));
+            Assert.All(events, e => Assert.Equal(DateOnly.Parse((string)e["start"]!, null).AddDays(1), DateOnly.Parse((string)e["end"]!, null)));
+            Assert.All(events, e => Assert.Equal("2026-12-30T00:00:00+00:00", (string?)e["stamp"]));
+            Assert.All(events, (e, i) => Assert.StartsWith($"{CalendarTests.Title}: day {i + 1}, ", (string?)e["summary"], StringComparison.Ordinal));
+            Assert.All(events, e => Assert.Contains("\nFor trained performers under a qualified fight coordinator.", (string?)e["description"], StringComparison.Ordinal));
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+
+    private static string Read(string file)
+    {
+        var faults = new List<string>();
+        foreach (var python in Pythons)
+        {
+            var (text, fault) = Run(python, file);
+            if (fault.Length == 0)
+            {
+                return text;
+            }
+
+            faults.Add($"{python}: {fault}");
+        }
+
+        throw new InvalidOperationException($"This test reads the calendar with Python's icalendar, and that is not there: {string.Join("; ", faults)}\n  Maybe install it: apt-get install python3-icalendar");
+    }
+
+    private static (string Text, string Fault) Run(string python, string file)
+    {
+        try
+        {
+            var start = new ProcessStartInfo(python) { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
+            foreach (var argument in new[] { "-c", Script, file })
+            {
+                start.ArgumentList.Add(argument);
+            }
+
+            start.Environment["PYTHONIOENCODING"] = "utf-8";
+            using var process = Process.Start(start)!;
+            var errors = process.StandardError.ReadToEndAsync();
+            var text = process.StandardOutput.ReadToEnd();
+            process.WaitForExit();
+            return (text, process.ExitCode == 0 ? string.Empty : errors.Result.Split('\n', StringSplitOptions.RemoveEmptyEntries).LastOrDefault() ?? "it failed");
+        }
+        catch (System.ComponentModel.Win32Exception error)
+        {
+            return (string.Empty, error.Message);
+        }
+    }
+}
