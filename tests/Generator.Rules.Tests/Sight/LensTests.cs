@@ -1,6 +1,5 @@
 using Generator.Domain;
 using Generator.Rules.Sight;
-using Generator.Testing;
 
 namespace Generator.Rules.Tests.Sight;
 
@@ -11,7 +10,8 @@ public class LensTests
         Move = 1,
         Start = 0,
         Attacker = 0,
-        Technique = TinyBook.Book.Techniques.First(t => t.Family == Family.Strike) with { Sells = Sells.Along },
+        Name = "Jab right",
+        Sells = Sells.Along,
         Bearing = 0,
         Distance = 100,
         Height = 165,
@@ -35,7 +35,7 @@ public class LensTests
     [InlineData(3, 165, Reading.Clean)]
     [InlineData(6, 165, Reading.Open)]
     public void A_swung_miss(int bearing, int height, Reading reading) =>
-        Assert.Equal(reading, Lens.Of(Place(bearing, 600, height), Straight with { Technique = Straight.Technique with { Sells = Sells.Across } }));
+        Assert.Equal(reading, Lens.Of(Place(bearing, 600, height), Straight with { Sells = Sells.Across }));
 
     [Theory]
     [InlineData(0, 300, 180, Reading.Hidden)]
@@ -49,7 +49,7 @@ public class LensTests
     [Fact]
     public void A_hit_that_sells_from_everywhere_still_can_be_hidden()
     {
-        var any = Straight with { Technique = Straight.Technique with { Sells = Sells.Any } };
+        var any = Straight with { Sells = Sells.Any };
         Assert.All(Enumerable.Range(0, 24), b => Assert.Equal(Reading.Clean, Lens.Of(Place(b, 200, 100), any)));
         Assert.Equal(Reading.Hidden, Lens.Of(Place(0, 600, 165), any with { Others = [new Bystander(1, 0, 300, 180)] }));
     }
