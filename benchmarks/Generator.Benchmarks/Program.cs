@@ -21,10 +21,10 @@ switch (args)
         return MeasureRun.All(rest);
     case [MeasureChild.Word, var file, var seconds, var cores, var mode, var began]:
         return MeasureChild.Run(file, seconds, cores, mode, began);
-    case [PlainChild.Word, var file, var seconds]:
-        return PlainChild.Run(file, seconds);
-    case [GecodeChild.Word, var file, var seconds, var way]:
-        return GecodeChild.Run(file, seconds, way);
+    case [PlainChild.Word, var file, var seconds, var cores]:
+        return PlainChild.Run(file, seconds, cores);
+    case [GecodeChild.Word, var file, var seconds, var cores, var way]:
+        return GecodeChild.Run(file, seconds, cores, way);
     case [PinnedChild.Word, var file]:
         return PinnedChild.Run(file);
     case ["peers", .. var rest]:

@@ -23,6 +23,9 @@ internal sealed record PeerAnswer
     /// <summary>Flattening, where the solver's language is not the model's; part of no other figure.</summary>
     public double Flatten { get; init; }
 
+    /// <summary>The same in processor time.</summary>
+    public double FlattenProcessor { get; init; }
+
     /// <summary>Every better solution: time since the solver began.</summary>
     public IReadOnlyList<TracePoint> Trace { get; init; } = [];
 

@@ -14,6 +14,9 @@ internal sealed record PeerResults
     /// <summary>Seconds that each solver had.</summary>
     public double Limit { get; init; }
 
+    /// <summary>Cores whose processor time was the limit, for machines on which others work as well; 0 when the clock was.</summary>
+    public int ByProcessor { get; init; }
+
     public IReadOnlyList<PeerAnswer> Answers { get; init; } = [];
 
     public static PeerResults Load(string path) => JsonConvert.DeserializeObject<PeerResults>(File.ReadAllText(path)) ?? throw new InvalidDataException($"{path} holds no results.");

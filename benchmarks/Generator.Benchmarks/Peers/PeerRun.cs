@@ -36,21 +36,22 @@ internal static class PeerRun
     /// <summary>Saves after each brief.</summary>
     public static PeerResults Of(MeasureOptions options, string path)
     {
-        var results = new PeerResults { Machine = Machine.Now(), Gecode = Gecode.Version(), Limit = options.Time };
+        var results = new PeerResults { Machine = Machine.Now(), Gecode = Gecode.Version(), Limit = options.Time, ByProcessor = options.ByProcessor ? Environment.ProcessorCount : 0 };
         if (results.Gecode is null)
         {
             Console.Error.WriteLine(Gecode.HowToInstall);
         }
 
         var limit = options.Time.ToString(CultureInfo.InvariantCulture);
+        var cores = results.ByProcessor.ToString(CultureInfo.InvariantCulture);
         foreach (var family in options.Families.Where(f => Sizes.Contains(f.Size, StringComparer.Ordinal)))
         {
             foreach (var file in family.Files.Take(options.Count))
             {
-                var answers = new List<PeerAnswer> { Ask(file, Pinned, PinnedChild.Word, file), Ask(file, PlainChild.Peer, PlainChild.Word, file, limit) };
+                var answers = new List<PeerAnswer> { Ask(file, Pinned, PinnedChild.Word, file), Ask(file, PlainChild.Peer, PlainChild.Word, file, limit, cores) };
                 if (results.Gecode is not null)
                 {
-                    answers.AddRange(SearchWay.All.Select(way => Ask(file, GecodeChild.PeerOf(way), GecodeChild.Word, file, limit, way.Choice)));
+                    answers.AddRange(SearchWay.All.Select(way => Ask(file, GecodeChild.PeerOf(way), GecodeChild.Word, file, limit, cores, way.Choice)));
                 }
 
                 results = results with { Answers = [.. results.Answers, .. answers] };

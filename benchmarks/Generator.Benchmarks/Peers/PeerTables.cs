@@ -13,50 +13,49 @@ internal static class PeerTables
 
     public static string Of(PeerResults peers, Results ours)
     {
+        var time = new PeerTime(peers.ByProcessor > 0 || ours.ByProcessor > 0);
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"### Time to the first valid routine, s, and as a multiple of ours\n\n{First(peers, ours)}\n");
-        text.Append(CultureInfo.InvariantCulture, $"### Points at the end of the time, proof and memory\n\n{Ends(peers, ours)}\n");
+        text.Append(CultureInfo.InvariantCulture, $"### Time to the first valid routine, s{(time.ByProcessor ? " of processor time" : string.Empty)}, and as a multiple of ours\n\n{First(peers, ours, time)}\n");
+        text.Append(CultureInfo.InvariantCulture, $"### Points at the end of the time, proof and memory\n\n{Ends(peers, ours, time)}\n");
         text.Append(CultureInfo.InvariantCulture, $"### Whether they solve the same task\n\n{Same(peers)}");
         return text.ToString();
     }
 
-    private static string First(PeerResults peers, Results ours)
+    private static string First(PeerResults peers, Results ours, PeerTime time)
     {
-        var table = new MarkdownTable("size", "way", "found", "model and translation", "flattening", "solver, to the first", "of its processor time", "× ours, all together", "× ours, solver alone", "× ours, solver alone, processor time", "aim");
-        foreach (var (size, peer, pairs) in Sets(peers, ours))
+        var table = new MarkdownTable("size", "way", "found", "model and translation", "flattening", "solver, to the first", "× ours, all together", "× ours, solver alone", "aim");
+        foreach (var (size, peer, pairs) in Sets(peers, ours, time))
         {
-            var together = Ratios(pairs, p => p.Build + p.Flatten + First(p), o => o.First);
+            var together = Ratios(pairs, p => time.Before(p) + time.First(p), time.First);
             var aim = peer.StartsWith("MiniZinc", StringComparison.Ordinal) && size is "24x3" ? $"≥ {Aim}: {(together.Median >= Aim ? "met" : "MISSED")}" : peer.StartsWith("MiniZinc", StringComparison.Ordinal) ? $"≥ 1: {(together.Least >= 1 ? "met" : "MISSED")}" : string.Empty;
             table.Row(
                 size,
                 peer,
                 string.Create(CultureInfo.InvariantCulture, $"{pairs.Count(p => p.Peer.Trace.Count > 0)} of {pairs.Count}"),
-                Seconds(pairs.Select(p => p.Peer.Build)),
-                Seconds(pairs.Select(p => p.Peer.Flatten)),
-                Seconds(pairs.Where(p => p.Peer.Trace.Count > 0).Select(p => p.Peer.Trace[0].Wall)),
-                Seconds(pairs.Where(p => p.Peer.Trace.Count > 0).Select(p => p.Peer.Trace[0].Processor)),
+                Seconds(pairs.Select(p => time.Build(p.Peer))),
+                Seconds(pairs.Select(p => time.Flatten(p.Peer))),
+                Seconds(pairs.Where(p => p.Peer.Trace.Count > 0).Select(p => time.First(p.Peer))),
                 together.Text,
-                Ratios(pairs, First, o => o.First).Text,
-                Ratios(pairs, p => p.Trace.Count > 0 ? p.Trace[0].Processor : p.Processor, o => o.Trace.Count > 0 ? o.Trace[0].Processor : null).Text,
+                Ratios(pairs, time.First, time.First).Text,
                 aim);
         }
 
         return table.ToString();
     }
 
-    private static string Ends(PeerResults peers, Results ours)
+    private static string Ends(PeerResults peers, Results ours, PeerTime time)
     {
         var table = new MarkdownTable("size", "way", "points", "ours", "optimal, proven", "ours", "to the proof, × ours", "memory, MiB", "× ours");
-        foreach (var (size, peer, pairs) in Sets(peers, ours))
+        foreach (var (size, peer, pairs) in Sets(peers, ours, time))
         {
             table.Row(
                 size,
                 peer,
                 Quartiles.Of(pairs.Where(p => p.Peer.Trace.Count > 0).Select(p => (double?)p.Peer.Trace[^1].Points))?.ToText("0.#") ?? "–",
                 Quartiles.Of(pairs.Where(p => p.Ours.Trace.Count > 0).Select(p => (double?)p.Ours.Trace[^1].Points))?.ToText("0.#") ?? "–",
-                string.Create(CultureInfo.InvariantCulture, $"{pairs.Count(p => IsProven(p.Peer))} of {pairs.Count}"),
+                string.Create(CultureInfo.InvariantCulture, $"{pairs.Count(p => PeerTime.IsProven(p.Peer))} of {pairs.Count}"),
                 string.Create(CultureInfo.InvariantCulture, $"{pairs.Count(p => p.Ours.Proven is not null)} of {pairs.Count}"),
-                Ratios(pairs.Where(p => p.Ours.Proven is not null).ToList(), p => IsProven(p) ? Proof(p) : p.Elapsed, o => o.Proven?.Wall, p => !IsProven(p)).Text,
+                Ratios(pairs.Where(p => p.Ours.Proven is not null).ToList(), time.Proof, time.Proof, p => !PeerTime.IsProven(p)).Text,
                 Quartiles.Of(pairs.Select(p => p.Peer.Peak > 0 ? (double?)p.Peer.Peak : null))?.ToText("0") ?? "–",
                 Ratios(pairs, p => p.Peak, o => o.Peak, _ => false).Text);
         }
@@ -74,13 +73,6 @@ internal static class PeerTables
             + string.Concat(odd.Select(o => $"- {o}\n"));
     }
 
-    /// <summary>A complete search, or zero points, below which there is nothing.</summary>
-    private static bool IsProven(PeerAnswer answer) => answer.Status == "Optimal" || (answer.Trace.Count > 0 && answer.Trace[^1].Points == 0);
-
-    private static double Proof(PeerAnswer answer) => answer.Trace.Count > 0 && answer.Trace[^1].Points == 0 ? answer.Trace[^1].Wall : answer.Elapsed;
-
-    private static double First(PeerAnswer answer) => answer.Trace.Count > 0 ? answer.Trace[0].Wall : answer.Elapsed;
-
     private static string Seconds(IEnumerable<double> milliseconds) => Quartiles.Of(milliseconds.Select(m => (double?)m / 1000))?.ToText("0.##") ?? "–";
 
     /// <summary>Multiples of ours; a run that ended without counts with all of its time, so that with such runs the figures are lower bounds.</summary>
@@ -92,7 +84,7 @@ internal static class PeerTables
     }
 
     /// <summary>Each size and way; of several ways to tell Gecode how to search also the one that was sooner on each brief.</summary>
-    private static IEnumerable<(string Size, string Peer, List<Pair> Pairs)> Sets(PeerResults peers, Results ours)
+    private static IEnumerable<(string Size, string Peer, List<Pair> Pairs)> Sets(PeerResults peers, Results ours, PeerTime time)
     {
         var fresh = ours.Measurements.Where(m => m.IsFresh && m.First is not null).ToDictionary(m => m.Brief, StringComparer.Ordinal);
         var answers = peers.Answers.Where(a => a.Peer != PeerRun.Pinned && fresh.ContainsKey(a.Brief)).ToList();
@@ -105,7 +97,7 @@ internal static class PeerTables
                 yield return (size, way.Key, [.. way.Select(a => new Pair(a, fresh[a.Brief]))]);
             }
 
-            var sooner = here.Where(a => a.Peer.StartsWith("MiniZinc", StringComparison.Ordinal)).GroupBy(a => a.Brief, StringComparer.Ordinal).Select(g => g.OrderBy(a => a.Trace.Count == 0).ThenBy(First).First()).ToList();
+            var sooner = here.Where(a => a.Peer.StartsWith("MiniZinc", StringComparison.Ordinal)).GroupBy(a => a.Brief, StringComparer.Ordinal).Select(g => g.OrderBy(a => a.Trace.Count == 0).ThenBy(time.First).First()).ToList();
             if (sooner.Count > 0)
             {
                 yield return (size, "MiniZinc, the sooner of both", [.. sooner.Select(a => new Pair(a, fresh[a.Brief]))]);

@@ -80,7 +80,7 @@ internal static class PinnedChild
         File.WriteAllText(path, new Translation(plain).Text(SearchWay.All[0]));
         Gecode.Flatten(path, flat);
         long? points = null;
-        var (word, _, _, _) = Gecode.Solve(flat, TimeSpan.FromSeconds(120), (answer, _, _) => points = answer[^1]);
+        var (word, _, _, _) = Gecode.Solve(flat, TimeSpan.FromSeconds(60), Environment.ProcessorCount, (answer, _, _) => points = answer[^1]);
         foreach (var left in new[] { path, flat, Path.ChangeExtension(path, ".ozn") })
         {
             File.Delete(left);

@@ -13,7 +13,7 @@ internal static class PlainChild
 
     public const string Peer = "plain CP-SAT";
 
-    public static int Run(string file, string seconds)
+    public static int Run(string file, string seconds, string cores)
     {
         var stored = StoredBrief.Read(file);
         var (clock, used) = (Stopwatch.GetTimestamp(), Environment.CpuUsage.TotalTime);
@@ -22,14 +22,15 @@ internal static class PlainChild
         var usedBuilding = Environment.CpuUsage.TotalTime - used;
         var trace = new List<TracePoint>();
         var agreed = 0;
+        using var watch = new SearchWatch(TimeSpan.FromSeconds(double.Parse(seconds, CultureInfo.InvariantCulture)), int.Parse(cores, CultureInfo.InvariantCulture), false);
         (clock, used) = (Stopwatch.GetTimestamp(), Environment.CpuUsage.TotalTime);
         using var session = new CpSession(plain.Model.Cp.Model);
-        var answer = session.Solve(new SearchSettings { AsMade = true, Time = TimeSpan.FromSeconds(double.Parse(seconds, CultureInfo.InvariantCulture)) }, (value, points) =>
+        var answer = session.Solve(new SearchSettings { AsMade = true, Time = watch.Clock }, (value, points) =>
         {
             trace.Add(new TracePoint(Stopwatch.GetElapsedTime(clock).TotalMilliseconds, (Environment.CpuUsage.TotalTime - used).TotalMilliseconds, (int)points));
             var (_, verdict) = plain.Read(value);
             agreed += verdict.IsClean && verdict.Points == points ? 1 : 0;
-        });
+        }, watch.Stop);
         using var own = Process.GetCurrentProcess();
         Console.WriteLine(JsonConvert.SerializeObject(new PeerAnswer
         {

@@ -5,7 +5,7 @@ namespace Generator.Benchmarks.Reporting;
 /// <summary>What stood on the command line of a report.</summary>
 internal sealed record ReportOptions
 {
-    public const string Words = "--quick, --count 10, --warm 2, --alone 2, --time 10, --peers 1, --limit 60, --keep-peers, --no-audit, --of NAME, --before FILE";
+    public const string Words = "--quick, --count 10, --warm 2, --alone 2, --time 10, --peers 1, --limit 60, --keep-peers, --cpu, --no-audit, --of NAME, --before FILE";
 
     /// <summary>Briefs of each family.</summary>
     public int Count { get; init; } = 10;
@@ -28,6 +28,9 @@ internal sealed record ReportOptions
     /// <summary>Takes the stored results of the other ways instead of measuring them again.</summary>
     public bool KeepPeers { get; init; }
 
+    /// <summary>Limits are processor time of all cores, not the clock: for a machine on which others work as well.</summary>
+    public bool ByProcessor { get; init; }
+
     /// <summary>Also runs BenchmarkDotNet over audit and replay.</summary>
     public bool Audit { get; init; } = true;
 
@@ -49,6 +52,7 @@ internal sealed record ReportOptions
             {
                 "--quick" => options with { Count = 2, Warm = 1, Alone = 1, Time = 5, Peers = 1, Limit = 15, Audit = false },
                 "--keep-peers" => options with { KeepPeers = true },
+                "--cpu" => options with { ByProcessor = true },
                 "--no-audit" => options with { Audit = false },
                 _ => null,
             };

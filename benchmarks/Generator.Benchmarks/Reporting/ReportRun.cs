@@ -23,7 +23,7 @@ internal static class ReportRun
 
         var clock = Stopwatch.StartNew();
         var published = Publish();
-        var results = MeasureRun.Of(new MeasureOptions { Count = options.Count, Warm = options.Warm, Alone = options.Alone, Time = options.Time, Of = options.Of ?? Commit(), Program = published, Out = Path.Combine(Places.Results, "now.json") });
+        var results = MeasureRun.Of(new MeasureOptions { Count = options.Count, Warm = options.Warm, Alone = options.Alone, Time = options.Time, ByProcessor = options.ByProcessor, Of = options.Of ?? Commit(), Program = published, Out = Path.Combine(Places.Results, "now.json") });
         var known = BestKnown.Load();
         var text = new StringBuilder(Head(results, options));
         text.Append(CultureInfo.InvariantCulture, $"## The stored briefs\n\n{MeasureTables.Of(results, known)}\n");
@@ -56,7 +56,7 @@ internal static class ReportRun
             - {results.Of}, {machine.Date}
             - {machine.Processor}, {machine.Cores} cores, {machine.Memory} of memory, {machine.System}; load over the minute before: {machine.Load}; an audit of 200 moves takes {machine.Audit:0.000} ms there, by which other machines compare
             - {machine.Runtime}, {machine.Solver}, {Gecode.Version() ?? "no MiniZinc with Gecode installed"}
-            - The full library, {options.Count} briefs of each family at most, {options.Time:0.#} s each, seed 1. "Fresh" is a process that has just begun, compiled ahead of time as it is
+            - The full library, {options.Count} briefs of each family at most, {options.Time:0.#} s {(options.ByProcessor ? "of both cores, by processor time, " : string.Empty)}each, seed 1. "Fresh" is a process that has just begun, compiled ahead of time as it is
               published; "warm" is a process that has drafted the brief by other seeds for some seconds. Processor time is that of all threads together; it tells more than the clock where
               the load was high.
             - Figures are medians, in brackets the least, [the quartiles] and the greatest. "≥": some runs were ended by the clock, so that the truth is at least as large.
@@ -73,12 +73,12 @@ internal static class ReportRun
             return "Left out of this run.\n";
         }
 
-        var peers = options.KeepPeers ? PeerResults.Load(path) : PeerRun.Of(new MeasureOptions { Count = options.Peers, Time = options.Limit }, path);
+        var peers = options.KeepPeers ? PeerResults.Load(path) : PeerRun.Of(new MeasureOptions { Count = options.Peers, Time = options.Limit, ByProcessor = options.ByProcessor }, path);
         var missing = peers.Gecode is null ? Gecode.HowToInstall + "\n\n" : string.Empty;
         return string.Create(CultureInfo.InvariantCulture, $"""
             {missing}"Plain CP-SAT" is one model over the whole length with one table a row, solved by OR-Tools as its makers set it. "MiniZinc" is the same model written in MiniZinc with
             variables of whole domains and tables, solved by {peers.Gecode ?? "Gecode"} on two threads with restarts, its search told row by row or by weighted failures. Debian has no other
-            solver that its MiniZinc could call. All rules and the same points, save that nobody sets off before count 1; each had {peers.Limit:0} s. Ours is the fresh process above, from the brief in hand. Measured {peers.Machine.Date}, load {peers.Machine.Load}.
+            solver that its MiniZinc could call. All rules and the same points, save that nobody sets off before count 1; each had {peers.Limit:0} s{(peers.ByProcessor > 0 ? " of both cores, by processor time" : string.Empty)}. Ours is the fresh process above, from the brief in hand. Measured {peers.Machine.Date}, load {peers.Machine.Load}.
 
             {PeerTables.Of(peers, results)}
             """);

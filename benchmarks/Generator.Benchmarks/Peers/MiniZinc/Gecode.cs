@@ -19,33 +19,39 @@ internal static class Gecode
             : $"MiniZinc {translator.Split(' ', ',')[^1]}, {solver.Trim().Split('(')[0].Trim()}";
     }
 
-    /// <summary>Flattens a model; milliseconds, by the clock.</summary>
+    /// <summary>Flattens a model; milliseconds, by the clock and of the processor.</summary>
     /// <exception cref="InvalidOperationException">The model is wrong.</exception>
-    public static double Flatten(string model, string flat)
+    public static (double Wall, double Processor) Flatten(string model, string flat)
     {
         var clock = Stopwatch.GetTimestamp();
         using var process = Start("minizinc", ["-c", "--solver", "gecode", model, "--fzn", flat, "--ozn", Path.ChangeExtension(flat, ".ozn")]);
+        using var use = new ProcessWatch(process, double.PositiveInfinity);
         var errors = process.StandardError.ReadToEndAsync();
         _ = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
-        return process.ExitCode == 0 ? Stopwatch.GetElapsedTime(clock).TotalMilliseconds : throw new InvalidOperationException(errors.GetAwaiter().GetResult());
+        return process.ExitCode == 0 ? (Stopwatch.GetElapsedTime(clock).TotalMilliseconds, use.Processor) : throw new InvalidOperationException(errors.GetAwaiter().GetResult());
     }
 
     /// <summary>Solves a flat model. Each answer is told with its values, milliseconds by the clock and of the processor.</summary>
+    /// <param name="flat">The flat model.</param>
+    /// <param name="limit">Of the search.</param>
+    /// <param name="cores">Cores whose processor time is the limit, or 0 for the clock.</param>
+    /// <param name="answer">Told of each answer.</param>
     /// <returns>The solver's last word (complete, unsatisfiable, or nothing), time by the clock and of the processor, and peak memory in MiB.</returns>
-    public static (string Word, double Wall, double Processor, double Peak) Solve(string flat, TimeSpan limit, Action<IReadOnlyList<long>, double, double> answer)
+    public static (string Word, double Wall, double Processor, double Peak) Solve(string flat, TimeSpan limit, int cores, Action<IReadOnlyList<long>, double, double> answer)
     {
-        var (word, processor, peak) = (string.Empty, 0.0, 0.0);
+        var word = string.Empty;
+        var clockLimit = cores == 0 ? limit : limit * 20;
         var clock = Stopwatch.GetTimestamp();
-        using var process = Start("fzn-gecode", [.. SearchWay.Options, "-time", limit.TotalMilliseconds.ToString("0", CultureInfo.InvariantCulture), flat]);
+        using var process = Start("fzn-gecode", [.. SearchWay.Options, "-time", clockLimit.TotalMilliseconds.ToString("0", CultureInfo.InvariantCulture), flat]);
         _ = process.StandardError.ReadToEndAsync();
-        using var watch = new Timer(_ => Look(), null, 50, 50);
+        using var use = new ProcessWatch(process, cores == 0 ? double.PositiveInfinity : limit.TotalMilliseconds * cores);
         while (process.StandardOutput.ReadLine() is { } line)
         {
             if (line.StartsWith("answer", StringComparison.Ordinal))
             {
-                Look();
-                answer(Values(line), Stopwatch.GetElapsedTime(clock).TotalMilliseconds, processor);
+                use.Look();
+                answer(Values(line), Stopwatch.GetElapsedTime(clock).TotalMilliseconds, use.Processor);
             }
             else if (line.StartsWith("=====", StringComparison.Ordinal))
             {
@@ -55,22 +61,7 @@ internal static class Gecode
         }
 
         process.WaitForExit();
-        return (word, Stopwatch.GetElapsedTime(clock).TotalMilliseconds, processor, peak);
-
-        void Look()
-        {
-            try
-            {
-                process.Refresh();
-
-                // A process that is just ending shows no memory any more.
-                (processor, peak) = (Math.Max(processor, process.TotalProcessorTime.TotalMilliseconds), Math.Max(peak, process.PeakWorkingSet64 / 1048576.0));
-            }
-            catch (InvalidOperationException)
-            {
-                // It has just ended; what was seen last stands.
-            }
-        }
+        return (word, Stopwatch.GetElapsedTime(clock).TotalMilliseconds, use.Processor, use.Peak);
     }
 
     /// <summary>The numbers of "answer = array1d(1..3, [5, 0, 2]);".</summary>

@@ -1,6 +1,6 @@
 using System.Diagnostics;
-using Generator.Benchmarks.Measuring;
 using System.Globalization;
+using Generator.Benchmarks.Measuring;
 using Newtonsoft.Json;
 
 namespace Generator.Benchmarks.Peers.MiniZinc;
@@ -12,7 +12,7 @@ internal static class GecodeChild
 
     public static string PeerOf(SearchWay way) => $"MiniZinc, Gecode {way.Name}";
 
-    public static int Run(string file, string seconds, string way)
+    public static int Run(string file, string seconds, string cores, string way)
     {
         var stored = StoredBrief.Read(file);
         var search = SearchWay.All.First(w => string.Equals(w.Choice, way, StringComparison.Ordinal));
@@ -25,10 +25,10 @@ internal static class GecodeChild
         var flat = Path.ChangeExtension(path, ".fzn");
         try
         {
-            var flattening = Gecode.Flatten(path, flat);
+            var (flattening, flatteningProcessor) = Gecode.Flatten(path, flat);
             var trace = new List<TracePoint>();
             var (read, agreed, best) = (0, 0, int.MaxValue);
-            var (word, wall, processor, peak) = Gecode.Solve(flat, TimeSpan.FromSeconds(double.Parse(seconds, CultureInfo.InvariantCulture)), (answer, atWall, atProcessor) =>
+            var (word, wall, processor, peak) = Gecode.Solve(flat, TimeSpan.FromSeconds(double.Parse(seconds, CultureInfo.InvariantCulture)), int.Parse(cores, CultureInfo.InvariantCulture), (answer, atWall, atProcessor) =>
             {
                 read++;
                 var (_, verdict) = plain.Read(translation.Reader(answer));
@@ -47,6 +47,7 @@ internal static class GecodeChild
                 Build = built,
                 BuildProcessor = usedBuilding.TotalMilliseconds,
                 Flatten = flattening,
+                FlattenProcessor = flatteningProcessor,
                 Trace = trace,
                 Elapsed = wall,
                 Processor = processor,
