@@ -5,14 +5,14 @@ using Generator.Library.Files;
 namespace Generator.Benchmarks.Stored;
 
 /// <summary>
-/// The stored briefs: twenty random ones of each size (moves x attackers), drawn once from a fixed seed and kept as files, so that results
+/// The first of the stored briefs: twenty random ones of each size (moves x attackers), drawn once from a fixed seed and kept as files, so that results
 /// of different days can be compared.
 /// </summary>
 internal static class StoredBriefs
 {
-    public const int EachSize = 20;
+    private const int EachSize = 20;
 
-    public static readonly IReadOnlyList<(int Moves, int Attackers)> Sizes = [(12, 2), (24, 3), (40, 4)];
+    private static readonly IReadOnlyList<(int Moves, int Attackers)> Sizes = [(12, 2), (24, 3), (40, 4)];
 
     private const int Seed = 20260;
 
@@ -20,11 +20,7 @@ internal static class StoredBriefs
 
     private static readonly string[] Favourites = ["hip-throw", "outside-reap", "high-round-kick", "spinning-back-fist", "leg-catch", "wrist-throw"];
 
-    public static string SizeText((int Moves, int Attackers) size) => string.Create(CultureInfo.InvariantCulture, $"{size.Moves}x{size.Attackers}");
-
-    /// <summary>Files of one size, in order.</summary>
-    public static IReadOnlyList<string> Files(string size) =>
-        [.. Directory.EnumerateFiles(Places.Briefs, size + "-*.brief.json").Order(StringComparer.Ordinal)];
+    private static string SizeText((int Moves, int Attackers) size) => string.Create(CultureInfo.InvariantCulture, $"{size.Moves}x{size.Attackers}");
 
     /// <summary>Writes them all.</summary>
     public static void Write()
