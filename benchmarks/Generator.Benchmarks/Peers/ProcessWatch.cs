@@ -38,7 +38,7 @@ internal sealed class ProcessWatch : IDisposable
                     process.Kill();
                 }
             }
-            catch (InvalidOperationException)
+            catch (Exception e) when (e is InvalidOperationException or System.ComponentModel.Win32Exception)
             {
                 // It has just ended; what was seen last stands.
             }
