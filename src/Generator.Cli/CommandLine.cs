@@ -29,6 +29,12 @@ public static class CommandLine
             desk.Err.WriteLine(refused.Message);
             return ExitCode.Input;
         }
+        catch (Exception fault) when (IsMemory(fault))
+        {
+            desk.Err.WriteLine("Generator stopped: there was not enough memory.");
+            desk.Err.WriteLine("  Maybe ask for less in the brief. Files were left as they were.");
+            return ExitCode.BrokenDown;
+        }
         catch (Exception fault)
         {
             desk.Err.WriteLine($"Generator stopped: {fault.Message}");
@@ -36,6 +42,8 @@ public static class CommandLine
             return ExitCode.Fault;
         }
     }
+
+    private static bool IsMemory(Exception fault) => fault is OutOfMemoryException || (fault.InnerException is { } inner && IsMemory(inner));
 
     /// <summary>The command that holds all others.</summary>
     public static Command Root(Desk desk)

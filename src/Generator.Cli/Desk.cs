@@ -9,6 +9,9 @@ namespace Generator.Cli;
 /// <summary>What a command works with: where it reads and writes, what stops it, and who drafts.</summary>
 public sealed class Desk
 {
+    /// <summary>Limit of work that has no <c>--time</c> and takes seconds.</summary>
+    public static readonly TimeSpan Untimed = TimeSpan.FromMinutes(10);
+
     public required TextReader In { get; init; }
 
     /// <summary>Results.</summary>
@@ -19,6 +22,12 @@ public sealed class Desk
 
     /// <summary>Set once the user wants to stop.</summary>
     public CancellationToken Stop { get; init; }
+
+    /// <summary>To be told after how long from now the work is over at the latest, so that whoever watches it knows when it hangs.</summary>
+    public Action<TimeSpan> Limit { get; init; } = _ => { };
+
+    /// <summary>To be told of every better routine and its points while a search goes on, so that it is kept whatever happens.</summary>
+    public Action<Routine, int> Keep { get; init; } = (_, _) => { };
 
     /// <summary>The screen on which progress may move; null where lines are only ever added. Asked for only when there is progress.</summary>
     public Func<IAnsiConsole?> Screen { get; init; } = () => null;

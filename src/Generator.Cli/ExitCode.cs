@@ -17,6 +17,15 @@ public static class ExitCode
     /// <summary>Time ran out, or the search was stopped, before there was a routine.</summary>
     public const int OutOfTime = 4;
 
-    /// <summary>A fault of the program itself.</summary>
+    /// <summary>A fault of the program itself. This and higher codes are no orderly end.</summary>
     public const int Fault = 70;
+
+    /// <summary>The process that did the work broke down, needed too much memory, or did not end.</summary>
+    public const int BrokenDown = 71;
+
+    /// <summary>What commands that run under a guard say of it in their help.</summary>
+    internal static readonly (int Code, string Meaning) BrokenDownHere = (BrokenDown, "The work broke down; the message says where the best routine so far is.");
+
+    /// <summary>The user ended the program at once, by a second Ctrl-C.</summary>
+    public const int Stopped = 130;
 }

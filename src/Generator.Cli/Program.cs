@@ -1,20 +1,4 @@
-using System.Text;
-using Generator.Cli;
-using Generator.Cli.Work;
+using Generator.Cli.Guarding;
 
-using var stop = new CancellationTokenSource();
-Console.CancelKeyPress += (_, pressed) =>
-{
-    // The first Ctrl-C ends the search and keeps the best; the second ends the program.
-    pressed.Cancel = !stop.IsCancellationRequested;
-    stop.Cancel();
-};
-Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-return CommandLine.Run(args, new Desk
-{
-    In = Console.In,
-    Out = Console.Out,
-    Err = Console.Error,
-    Stop = stop.Token,
-    Screen = ErrorScreen.Find,
-});
+// Nothing of the library or the solver may be named here: the guard's own process never loads them.
+return (Guard.IsFor(args) ? Guard.Run(args) : null) ?? Worker.Run(args);

@@ -37,7 +37,7 @@ internal sealed class DraftDesk(Scene scene, Stopwatch clock, IProgress<DraftPro
 
             firstAfter ??= clock.Elapsed;
             (Best, verdict, source) = (routine, judged, from);
-            progress?.Report(new DraftProgress(clock.Elapsed, judged.Points, least, from));
+            progress?.Report(new DraftProgress(clock.Elapsed, judged.Points, least, from) { Best = routine });
             if (judged.Points <= least)
             {
                 ends.Cancel();

@@ -7,7 +7,9 @@ using Generator.Solver.Reworking;
 namespace Generator.Cli.Changes;
 
 /// <summary>Tells of every better change, one line each.</summary>
-internal sealed class ChangeProgress(TextWriter lines)
+/// <param name="lines">Where the lines go.</param>
+/// <param name="keep">Told of the routine and its points.</param>
+internal sealed class ChangeProgress(TextWriter lines, Action<Routine, int> keep)
 {
     private readonly Stopwatch clock = Stopwatch.StartNew();
     private readonly Lock gate = new();
@@ -21,6 +23,7 @@ internal sealed class ChangeProgress(TextWriter lines)
                 return;
             }
 
+            keep(better.Routine, better.Verdict.Points);
             var moves = better.Change.Changed == 1 ? "1 move changes" : string.Create(CultureInfo.InvariantCulture, $"{better.Change.Changed} moves change");
             lines.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{moves}, others shift by {Words.Span(new HalfCounts(better.Change.Shift))}, {better.Verdict.Points} points, after {clock.Elapsed.TotalSeconds:0.0} s"));
         }

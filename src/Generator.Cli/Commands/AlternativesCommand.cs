@@ -31,6 +31,7 @@ internal static class AlternativesCommand
             (ExitCode.Input, "Something that was given is wrong."),
             (ExitCode.Impossible, "No routine can satisfy the brief."),
             (ExitCode.OutOfTime, "Time ran out before there were as many; those that were found are shown."),
+            ExitCode.BrokenDownHere,
         ];
         command.SetAction(parsed => AlternativesRun.Of(desk, new AlternativesAsked
         {

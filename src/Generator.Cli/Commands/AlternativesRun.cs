@@ -39,6 +39,7 @@ internal static class AlternativesRun
             Time = asked.Time ?? options.Time,
         };
         var shown = 0;
+        desk.Limit(options.Time);
         var result = AlternativeSearch.Of(brief, book, options, given.Routine is { } routine ? [routine] : [], Told, desk.Stop);
         return result switch
         {
@@ -47,12 +48,13 @@ internal static class AlternativesRun
             _ => Show(desk, asked, options, result),
         };
 
-        void Told(int number, int points)
+        void Told(int number, Alternative best)
         {
+            desk.Keep(best.Routine, best.Verdict.Points);
             if (number > shown)
             {
                 shown = number;
-                desk.Err.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{number} of {options.Number}, the best has {points} points"));
+                desk.Err.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{number} of {options.Number}, the best has {best.Verdict.Points} points"));
             }
         }
     }

@@ -30,6 +30,7 @@ internal static class DraftCommand
             (ExitCode.Input, "Something that was given is wrong."),
             (ExitCode.Impossible, "No routine can satisfy the brief."),
             (ExitCode.OutOfTime, "Time ran out before there was a routine."),
+            ExitCode.BrokenDownHere,
         ];
         command.SetAction(parsed => DraftRun.Of(desk, new DraftAsked
         {

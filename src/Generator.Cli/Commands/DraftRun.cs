@@ -26,7 +26,8 @@ internal static class DraftRun
         var brief = BriefOf(asked, book, desk);
         var options = new DraftOptions { Cold = asked.Cold };
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? options.Time };
-        var result = new ProgressBoard(desk.Err, desk.Screen()).Run(progress => desk.Draft(brief, book, options, progress, desk.Stop));
+        desk.Limit(options.Time);
+        var result = new ProgressBoard(desk.Err, desk.Screen(), desk.Keep).Run(progress => desk.Draft(brief, book, options, progress, desk.Stop));
         return result.Status switch
         {
             DraftStatus.Found => Show(desk, asked, book, result, result.Routine!, result.Verdict!),

@@ -29,6 +29,7 @@ internal static class ExplainCommand
             (ExitCode.Input, "Something that was given is wrong."),
             (ExitCode.Impossible, "No routine can satisfy the brief: proven."),
             (ExitCode.OutOfTime, "No routine was found in the time given; that proves nothing."),
+            ExitCode.BrokenDownHere,
         ];
         command.SetAction(parsed => ExplainRun.Of(desk, new ExplainAsked
         {

@@ -30,6 +30,7 @@ internal static class ExplainRun
 
         var options = new ExplainOptions();
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? options.Time };
+        desk.Limit(options.Time);
         var explanation = Explain.Of(given.Brief, book, options, desk.Err.WriteLine, desk.Stop);
         Show(desk, asked, asked.Json ? Json(explanation) : ExplanationText.Of(given.Brief, explanation));
         if (!explanation.Complete)
@@ -58,6 +59,7 @@ internal static class ExplainRun
             throw new RefusedException($"generator explain: there is no move {FieldText.Shorten(text)}.", $"Maybe write a number from 1 to {last}.");
         }
 
+        desk.Limit(Desk.Untimed);
         var explanation = MoveExplanation.Of(routine, number - 1, book, desk.Stop);
         Show(desk, asked, asked.Json ? Json(explanation) : ExplanationText.Of(routine, explanation));
         return ExitCode.Good;

@@ -35,6 +35,7 @@ internal static class PaperworkCommand
             (ExitCode.Good, "The papers are made, and the audit found nothing unsafe or broken."),
             (ExitCode.Forbidden, "The papers are made, but something is unsafe or broken; they say where."),
             (ExitCode.Input, "Something that was given is wrong."),
+            ExitCode.BrokenDownHere,
         ];
         command.SetAction(parsed => Run(
             desk,
@@ -67,6 +68,7 @@ internal static class PaperworkCommand
         var book = Inputs.Book(library);
         var routine = Pairs.Routine(path, briefPath, book, desk, "these papers use");
 
+        desk.Limit(Desk.Untimed);
         options = options with { ChangeLog = OutputFolder.ChangeLog(folder, routine) };
         var source = PaperSource.Of(new Scene(routine.Brief, book), routine);
         source = source with { Options = options with { Cameras = CameraCover.Of(source.Scene, source.Steps, desk.Stop) } };

@@ -28,6 +28,7 @@ internal static class RepairCommand
             (ExitCode.Input, "Something that was given is wrong."),
             (ExitCode.Impossible, "No routine can satisfy the brief."),
             (ExitCode.OutOfTime, "Time ran out before there was a repair."),
+            ExitCode.BrokenDownHere,
         ];
         command.SetAction(parsed => RepairRun.Of(desk, new RepairAsked
         {

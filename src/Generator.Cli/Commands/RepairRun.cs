@@ -23,7 +23,8 @@ internal static class RepairRun
         var routine = Pairs.Routine(asked.Routine, asked.Brief, book, desk);
         var options = new RepairOptions { Keep = [.. asked.Keep.Select(k => k.In(routine)).Select(k => (k.First - 1, k.Last - 1))] };
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? options.Time };
-        var result = Repair.Of(routine, book, options, new ChangeProgress(desk.Err).Report, desk.Stop);
+        desk.Limit(options.Time);
+        var result = Repair.Of(routine, book, options, new ChangeProgress(desk.Err, desk.Keep).Report, desk.Stop);
         if (result.Clash.Count > 0)
         {
             return Endings.Impossible(desk, result.Clash);

@@ -30,6 +30,7 @@ internal static class ReviseCommand
             (ExitCode.Input, "Something that was given is wrong."),
             (ExitCode.Impossible, "No routine can satisfy the brief."),
             (ExitCode.OutOfTime, "Time ran out before there was a revision."),
+            ExitCode.BrokenDownHere,
         ];
         command.SetAction(parsed => ReviseRun.Of(desk, new ReviseAsked
         {

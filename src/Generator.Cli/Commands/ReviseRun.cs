@@ -33,7 +33,8 @@ internal static class ReviseRun
             Time = asked.Time ?? options.Time,
             Weights = new TeachingWeights { Count = asked.CountCost ?? weights.Count, Technique = asked.TechniqueCost ?? weights.Technique, Order = asked.OrderCost ?? weights.Order },
         };
-        var result = Revise.Of(routine, brief, book, options, new ChangeProgress(desk.Err).Report, desk.Stop);
+        desk.Limit(options.Time);
+        var result = Revise.Of(routine, brief, book, options, new ChangeProgress(desk.Err, desk.Keep).Report, desk.Stop);
         if (result.Clash.Count > 0)
         {
             return Endings.Impossible(desk, result.Clash);

@@ -1,12 +1,16 @@
 using System.Diagnostics;
 using System.Globalization;
+using Generator.Domain;
 using Generator.Solver;
 using Spectre.Console;
 
 namespace Generator.Cli.Work;
 
 /// <summary>Shows how a search goes: one line that changes on a screen, else a line for every better routine.</summary>
-internal sealed class ProgressBoard(TextWriter lines, IAnsiConsole? screen) : IProgress<DraftProgress>
+/// <param name="lines">Where lines go when there is no screen.</param>
+/// <param name="screen">The screen; null where lines are only ever added.</param>
+/// <param name="keep">Told of every better routine that is not the last.</param>
+internal sealed class ProgressBoard(TextWriter lines, IAnsiConsole? screen, Action<Routine, int>? keep = null) : IProgress<DraftProgress>
 {
     private static readonly TimeSpan Beat = TimeSpan.FromMilliseconds(200);
 
@@ -39,6 +43,11 @@ internal sealed class ProgressBoard(TextWriter lines, IAnsiConsole? screen) : IP
         {
             var better = value.BestPoints is { } points && (last?.BestPoints is not { } before || points < before);
             last = value;
+            if (better && value.Best is { } routine && value.BestPoints > value.Bound)
+            {
+                keep?.Invoke(routine, value.BestPoints.Value);
+            }
+
             if (better && screen is null)
             {
                 lines.WriteLine(Words(value, value.Elapsed));

@@ -27,10 +27,10 @@ public sealed class AlternativeSearch
     private readonly Scene scene;
     private readonly AlternativesOptions options;
     private readonly IReadOnlyList<Shape> apart;
-    private readonly Action<int, int> told;
+    private readonly Action<int, Alternative> told;
     private int seen;
 
-    private AlternativeSearch(Scene scene, AlternativesOptions options, IReadOnlyList<Routine> apart, Action<int, int> told)
+    private AlternativeSearch(Scene scene, AlternativesOptions options, IReadOnlyList<Routine> apart, Action<int, Alternative> told)
     {
         (this.scene, this.options, this.told) = (scene, options, told);
         this.apart = [.. apart.Select(r => Shape.Of(scene, r))];
@@ -41,9 +41,9 @@ public sealed class AlternativeSearch
     /// <param name="book">The library.</param>
     /// <param name="options">How many, how different, how good.</param>
     /// <param name="apart">Routines from which all alternatives differ as well.</param>
-    /// <param name="told">Told how many there are, and of how many points the best.</param>
+    /// <param name="told">Told how many there are, and which is the best.</param>
     /// <param name="stop">Ends the search; what there is so far is returned.</param>
-    public static AlternativesResult Of(Brief brief, Book book, AlternativesOptions options, IReadOnlyList<Routine> apart, Action<int, int>? told = null, CancellationToken stop = default)
+    public static AlternativesResult Of(Brief brief, Book book, AlternativesOptions options, IReadOnlyList<Routine> apart, Action<int, Alternative>? told = null, CancellationToken stop = default)
     {
         var clock = Stopwatch.StartNew();
         var worked = new Scene(DraftBrief.Complete(brief), book);
@@ -107,7 +107,7 @@ public sealed class AlternativeSearch
             }
 
             var chosen = Pick();
-            told(chosen.Count, pool.Min(p => p.Verdict.Points));
+            told(chosen.Count, pool.MinBy(p => p.Verdict.Points)!);
             var enough = chosen.Count == options.Number && seen >= Plenty * options.Number;
             return enough && (chosen.All(c => c.Verdict.Points <= least) || seen >= 2 * Plenty * options.Number);
         }

@@ -5,6 +5,11 @@ namespace Generator.Solver.Engine;
 /// <summary>The solver's parameters that we use, typed. A misspelt or culture-formatted parameter would end the process.</summary>
 public sealed record SearchSettings
 {
+    /// <summary>
+    /// Further parameters in the solver's own words, for developers, such as <c>log_search_progress:true</c>. The solver ends the process over a word that it does not know.
+    /// </summary>
+    public const string DevelopersVariable = "GENERATOR_SOLVER_PARAMETERS";
+
     /// <summary>Wall time, 0.01 s and more.</summary>
     public TimeSpan Time { get; init; } = TimeSpan.FromSeconds(10);
 
@@ -62,6 +67,11 @@ public sealed record SearchSettings
         if (OwnOrder)
         {
             parts.Add("search_branching:FIXED_SEARCH");
+        }
+
+        if (Environment.GetEnvironmentVariable(DevelopersVariable) is { Length: > 0 } more)
+        {
+            parts.Add(more);
         }
 
         return string.Join(',', parts);

@@ -1,0 +1,49 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Text;
+using Generator.Cli.Work;
+
+namespace Generator.Cli.Guarding;
+
+/// <summary>Does the work in this process: under a guard, or alone.</summary>
+internal static class Worker
+{
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public static int Run(string[] args)
+    {
+        Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        using var lifeline = Lifeline.Find();
+        return lifeline is null ? Alone(args) : Guarded(args, lifeline);
+    }
+
+    private static int Alone(string[] args)
+    {
+        using var stop = new CancellationTokenSource();
+        Console.CancelKeyPress += (_, pressed) =>
+        {
+            // The first Ctrl-C ends the search and keeps the best; the second ends the program.
+            pressed.Cancel = !stop.IsCancellationRequested;
+            stop.Cancel();
+        };
+        return CommandLine.Run(args, new Desk { In = Console.In, Out = Console.Out, Err = Console.Error, Stop = stop.Token, Screen = ErrorScreen.Find });
+    }
+
+    private static int Guarded(string[] args, Lifeline lifeline)
+    {
+        // A terminal sends Ctrl-C to both processes: the guard alone answers it and tells us through the lifeline.
+        using var deaf = PosixSignalRegistration.Create(PosixSignal.SIGINT, signal => signal.Cancel = true);
+        var code = CommandLine.Run(args, new Desk
+        {
+            In = Console.In,
+            Out = Console.Out,
+            Err = Console.Error,
+            Stop = lifeline.Stop,
+            Screen = ErrorScreen.Find,
+            Limit = lifeline.Limit,
+            Keep = lifeline.Keep,
+        });
+        Console.Out.Flush();
+        lifeline.End(code);
+        return code;
+    }
+}

@@ -1,0 +1,170 @@
+using System.Globalization;
+using Newtonsoft.Json.Linq;
+
+namespace Generator.Cli.Tests.Guarding;
+
+/// <summary>Each kind of breakdown is forced on the built program. Elsewhere than on Linux there is no /proc to find the worker by.</summary>
+public class GuardTests
+{
+    private static readonly string[] Nothing = [];
+
+    [Theory]
+    [InlineData("ABRT", "abort")]
+    [InlineData("SEGV", "a wrong access to memory")]
+    [InlineData("KILL", "killed from outside")]
+    public async Task A_search_that_is_lost_leaves_the_best_routine_so_far(string signal, string reason)
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var rig = new Rig();
+        var old = rig.File("mine.routine.json", "old");
+        using var draft = Guarded.Start(Nothing, "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", "1200", "--out", old);
+        var kept = await draft.Kept(rig.Folder);
+        await Guarded.Kill(signal, await draft.Worker());
+        var answer = await draft.End();
+
+        Assert.Equal((ExitCode.BrokenDown, string.Empty), (answer.Code, answer.Out));
+        Assert.Contains($"Generator stopped: the process that did the work broke down ({reason}).\n  The best routine so far, of ", answer.Err, StringComparison.Ordinal);
+        Assert.Contains($" points, is in {kept}.\n  Maybe ", answer.Err, StringComparison.Ordinal);
+        Assert.Equal("old", await File.ReadAllTextAsync(old));
+        AssertGood(rig, kept, answer.Err);
+    }
+
+    /// <summary>A parameter that the solver does not know makes it abort from its own code.</summary>
+    [Fact]
+    public async Task An_abort_of_the_solver_itself_is_told()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var rig = new Rig();
+        using var draft = Guarded.Start(["GENERATOR_SOLVER_PARAMETERS=no_such_parameter:1"], "draft", rig.File("b.brief.json", Guarded.NeverDone), "--cold", "--time", "600");
+        var answer = await draft.End();
+        Assert.Equal((ExitCode.BrokenDown, string.Empty), (answer.Code, answer.Out));
+        Assert.Contains("Generator stopped: the process that did the work broke down (abort).\n  No routine was kept.", answer.Err, StringComparison.Ordinal);
+        Assert.Contains("\n  Maybe another --seed", answer.Err, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task More_memory_than_allowed_ends_the_work_and_not_the_machine()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var rig = new Rig();
+        using var draft = Guarded.Start(["GENERATOR_MEMORY=64"], "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", "600");
+        var answer = await draft.End();
+        Assert.Equal((ExitCode.BrokenDown, string.Empty), (answer.Code, answer.Out));
+        Assert.Contains("Generator stopped: the work needed more than 64 MB of memory.\n", answer.Err, StringComparison.Ordinal);
+        Assert.EndsWith("\n  Maybe ask for less in the brief, or allow more: GENERATOR_MEMORY=128 in the environment.\n", answer.Err, StringComparison.Ordinal);
+    }
+
+    /// <summary>Here the runtime itself may not have more, and the search runs into it.</summary>
+    [Fact]
+    public async Task Memory_that_the_runtime_cannot_get_is_told()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var rig = new Rig();
+        using var draft = Guarded.Start(["DOTNET_GCHeapHardLimit=0xC00000"], "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", "600");
+        var answer = await draft.End();
+        Assert.Equal((ExitCode.BrokenDown, string.Empty), (answer.Code, answer.Out));
+        Assert.Contains("Generator stopped: ", answer.Err, StringComparison.Ordinal);
+        Assert.Contains("\n  Maybe ", answer.Err, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_search_that_does_not_end_is_ended_and_its_best_routine_kept()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var rig = new Rig();
+        var old = rig.File("mine.routine.json", "old");
+        using var draft = Guarded.Start(["GENERATOR_GRACE=1"], "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", "25", "--out", old);
+        var kept = await draft.Kept(rig.Folder);
+        Guarded.Send("STOP", await draft.Worker());
+        var answer = await draft.End();
+        Assert.Equal((ExitCode.BrokenDown, string.Empty), (answer.Code, answer.Out));
+        Assert.Contains("Generator stopped: the work had not ended 1 s after its time, and was ended.\n  The best routine so far, of ", answer.Err, StringComparison.Ordinal);
+        AssertGood(rig, kept, answer.Err);
+    }
+
+    [Fact]
+    public async Task Who_cannot_wait_for_an_orderly_end_presses_twice()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var rig = new Rig();
+        using var draft = Guarded.Start(Nothing, "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", "1200", "--out", Path.Combine(rig.Folder, "mine.routine.json"));
+        var kept = await draft.Kept(rig.Folder);
+        Guarded.Send("STOP", await draft.Worker());
+        draft.Send("INT");
+        draft.Send("INT");
+        var answer = await draft.End();
+        Assert.Equal((ExitCode.Stopped, string.Empty), (answer.Code, answer.Out));
+        AssertGood(rig, kept, answer.Err);
+    }
+
+    [Fact]
+    public async Task Without_its_guard_a_worker_ends_too()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var rig = new Rig();
+        using var draft = Guarded.Start(Nothing, "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", "1200", "--out", Path.Combine(rig.Folder, "mine.routine.json"));
+        await draft.Kept(rig.Folder);
+        var worker = await draft.Worker();
+        draft.Send("KILL");
+        await draft.End();
+        var left = 3000;
+        while (Guarded.IsAlive(worker) && left-- > 0)
+        {
+            await Task.Delay(20);
+        }
+
+        Assert.False(Guarded.IsAlive(worker), "the worker goes on by itself");
+    }
+
+    [Fact]
+    public async Task An_orderly_end_leaves_nothing_but_what_was_asked_for()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var rig = new Rig();
+        using var draft = Guarded.Start(Nothing, "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", "1200", "--out", Path.Combine(rig.Folder, "mine.routine.json"));
+        await draft.Kept(rig.Folder);
+        draft.Send("INT");
+        Assert.Equal(ExitCode.Good, (await draft.End()).Code);
+        Assert.Equal(["b.brief.json", "mine.routine.json"], Directory.EnumerateFiles(rig.Folder).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
+    }
+
+    /// <summary>What was kept is whole, passes the audit, and has the points that were told.</summary>
+    private static void AssertGood(Rig rig, string kept, string told)
+    {
+        var audit = rig.Run("audit", kept, "--json");
+        Assert.Equal(ExitCode.Good, audit.Code);
+        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $" of {(int)JObject.Parse(audit.Out)["points"]!} point"), told, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,118 @@
+using System.Diagnostics;
+using System.Globalization;
+
+namespace Generator.Cli.Tests.Guarding;
+
+/// <summary>The built program as a process of its own with its worker, on Linux, where /proc shows who is whose child.</summary>
+internal sealed class Guarded : IDisposable
+{
+    /// <summary>Four who are in from the start and may neither wait nor linger: somebody always has to wait, so that the search goes on.</summary>
+    public const string NeverDone = """
+        { "title": "All at once", "length": { "counts": 48 }, "pace": { "patienceCounts": 0, "lingerCounts": 0 },
+          "attackers": [
+            { "name": "Bruno", "bearing": "12", "distance": 2, "entrance": 1 }, { "name": "Wanda", "bearing": "3", "distance": 2, "entrance": 1 },
+            { "name": "Piet", "bearing": "6", "distance": 2, "entrance": 1 }, { "name": "Lotte", "bearing": "9", "distance": 2, "entrance": 1 } ] }
+        """;
+
+    private readonly Process guard;
+    private readonly Task<string> output;
+
+    private Guarded(Process guard)
+    {
+        this.guard = guard;
+        output = guard.StandardOutput.ReadToEndAsync();
+    }
+
+    /// <summary>Starts the program.</summary>
+    /// <param name="environment">Variables such as "GENERATOR_GRACE=1".</param>
+    /// <param name="args">The command line.</param>
+    public static Guarded Start(string[] environment, params string[] args)
+    {
+        string[] line = ["--default-signal=INT", .. environment, "dotnet", Path.Combine(AppContext.BaseDirectory, "generator.dll"), .. args];
+        return new Guarded(Process.Start(new ProcessStartInfo("env", line)
+        {
+            UseShellExecute = false,
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        })!);
+    }
+
+    /// <summary>The process that does the work. Waits until there is one.</summary>
+    public async Task<int> Worker()
+    {
+        while (!guard.HasExited)
+        {
+            var children = Directory.EnumerateDirectories(Task(guard.Id)).SelectMany(t => File.ReadAllText(Path.Combine(t, "children")).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+            if (children.FirstOrDefault() is { } child)
+            {
+                return int.Parse(child, CultureInfo.InvariantCulture);
+            }
+
+            await System.Threading.Tasks.Task.Delay(20);
+        }
+
+        throw new InvalidOperationException("The program ended without a worker.");
+    }
+
+    /// <summary>Waits until a routine is found and kept; returns its file.</summary>
+    public async Task<string> Kept(string folder)
+    {
+        Assert.Contains("points, no fewer than", await guard.StandardError.ReadLineAsync(), StringComparison.Ordinal);
+        while (!guard.HasExited)
+        {
+            if (Directory.EnumerateFiles(folder, "*.rescued-*.routine.json").FirstOrDefault() is { } file)
+            {
+                return file;
+            }
+
+            await System.Threading.Tasks.Task.Delay(20);
+        }
+
+        throw new InvalidOperationException("The program ended before a routine was kept.");
+    }
+
+    /// <summary>Sends a signal to a process that may have just ended.</summary>
+    public static void Send(string signal, int process)
+    {
+        using var kill = Process.Start("kill", ["-" + signal, process.ToString(CultureInfo.InvariantCulture)]);
+        kill.WaitForExit();
+    }
+
+    /// <summary>Sends a signal until the process is gone: the runtime answers the first one itself and expects the second where it comes from a real fault.</summary>
+    public static async Task Kill(string signal, int process)
+    {
+        while (IsAlive(process))
+        {
+            Send(signal, process);
+            await System.Threading.Tasks.Task.Delay(100);
+        }
+    }
+
+    /// <summary>Sends a signal to the program as it was started, which is the guard.</summary>
+    public void Send(string signal) => Send(signal, guard.Id);
+
+    /// <summary>Waits for the end. Standard error is what had not been read yet.</summary>
+    public async Task<Answer> End()
+    {
+        var errors = await guard.StandardError.ReadToEndAsync();
+        var printed = await output;
+        await guard.WaitForExitAsync();
+        return new Answer(guard.ExitCode, printed, errors);
+    }
+
+    public static bool IsAlive(int process) => File.Exists($"/proc/{process.ToString(CultureInfo.InvariantCulture)}/stat")
+        && File.ReadAllText($"/proc/{process.ToString(CultureInfo.InvariantCulture)}/stat").Split(") ")[^1][0] != 'Z';
+
+    public void Dispose()
+    {
+        if (!guard.HasExited)
+        {
+            guard.Kill(entireProcessTree: true);
+        }
+
+        guard.Dispose();
+    }
+
+    private static string Task(int process) => $"/proc/{process.ToString(CultureInfo.InvariantCulture)}/task";
+}
