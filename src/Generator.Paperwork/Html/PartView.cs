@@ -86,7 +86,8 @@ public sealed class PartView
             AddCue(lines, step, "give it by {0} as you start");
         }
 
-        lines.Add((view.HeroName, own ? $"{move.Technique}, count {move.Count} to {Words.Count(step.End)}" : $"{move.Technique} on {move.Who}, count {move.Count} to {Words.Count(step.End)}"));
+        var during = step.End > step.Start ? $", count {move.Count} to {Words.Count(step.End)}" : string.Empty;
+        lines.Add((view.HeroName, own ? move.Technique + during : $"{move.Technique} on {move.Who}{during}"));
         if (HeroTrail.IsHit(step) && own)
         {
             lines.Add(("Hit lands", $"count {Words.Count(step.End)}{Knap(step, "you knap", view.HeroName + " knaps")}"));

@@ -8,6 +8,10 @@ namespace Generator.Paperwork.Tracks;
 /// <summary>Lays the courses of all performers out as lines of eight or sixteen counts.</summary>
 public static class TrackScore
 {
+    private const int LeastEven = 6;
+
+    private const int MostEven = 11;
+
     private const double LeastNames = 60;
 
     private const double MostNames = 116;
@@ -58,6 +62,14 @@ public static class TrackScore
         }
 
         return lines;
+    }
+
+    /// <summary>Counts in a line so that a phrase fills its lines evenly and none is left with a scrap: 6 to 11.</summary>
+    public static int Even(int from, int to)
+    {
+        var counts = (to - from + (from % HalfCounts.PerCount) + HalfCounts.PerCount - 1) / HalfCounts.PerCount;
+        var lines = Math.Max(1, (counts + MostEven - 1) / MostEven);
+        return Math.Max(LeastEven, (counts + lines - 1) / lines);
     }
 
     public static double Width(TrackLine line) => line.Names + ((line.To - line.From) * Half) + 8;
