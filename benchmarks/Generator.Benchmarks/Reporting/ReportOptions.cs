@@ -5,10 +5,10 @@ namespace Generator.Benchmarks.Reporting;
 /// <summary>What stood on the command line of a report.</summary>
 internal sealed record ReportOptions
 {
-    public const string Words = "--quick, --count 10, --warm 2, --alone 1, --time 10, --peers 1, --limit 30, --keep-peers, --cpu, --no-audit, --of NAME, --before FILE";
+    public const string Words = "--quick, --count 20, --warm 2, --alone 1, --time 10, --peers 1, --limit 30, --keep-peers, --cpu, --no-audit, --of NAME, --before FILE";
 
     /// <summary>Briefs of each family.</summary>
-    public int Count { get; init; } = 10;
+    public int Count { get; init; } = 20;
 
     /// <summary>Briefs of each family measured warm as well.</summary>
     public int Warm { get; init; } = 2;
