@@ -74,6 +74,12 @@ public sealed class FloorPainter
 
         ShunLines(placer, ways, lenses);
         var things = source.Brief.Floor.Obstacles.Select(ThingOf).Where(t => t.Box.Overlaps(Window.Inner)).ToList();
+        foreach (var box in things.Select(t => t.Box))
+        {
+            placer.Shun(new Point(box.X, box.Y), new Point(box.Right, box.Bottom));
+            placer.Shun(new Point(box.X, box.Bottom), new Point(box.Right, box.Y));
+        }
+
         foreach (var marker in markers)
         {
             var performer = course.Performers[marker.Performer + 1];
