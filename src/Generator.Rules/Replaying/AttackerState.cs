@@ -53,6 +53,9 @@ public readonly record struct AttackerState
         return moment >= ReadyAt ? Domain.Posture.Ready : null;
     }
 
+    /// <summary>Neither on the floor nor still getting up at a moment; may be off balance or recovering.</summary>
+    public bool IsOnFeetAt(int moment) => moment >= ReadyAt || !Posture.IsDown();
+
     /// <summary>On their feet, free, recovered and in play at a moment.</summary>
     public bool StandsReadyAt(int moment) => IsActive && moment >= ReadyAt && moment >= Entrance;
 }

@@ -129,7 +129,7 @@ public static class Effects
         {
             Posture = Posture.OffBalance,
             OpenUntil = step.End + scene.OpenFor(step.Row.Reaction),
-            ReadyAt = step.End + scene.ReadyAfter(step.Row.Reaction, step.Second),
+            ReadyAt = Math.Max(was.ReadyAt, step.End + scene.ReadyAfter(step.Row.Reaction, step.Second)),
         };
     }
 

@@ -150,7 +150,7 @@ internal static class Seeing
         {
             var other = state.Attackers[a];
             var apart = new Bearing(other.Bearing).Apart(new Bearing(lands));
-            var fits = takesTwo ? other.PostureAt(row.Start) == Posture.OffBalance : other.IsActive;
+            var fits = takesTwo ? other.PostureAt(row.Start) == Posture.OffBalance : other.IsActive && other.IsOnFeetAt(row.Start);
             if (a != row.Attacker && fits && other.Entrance <= row.Start && apart < nearest)
             {
                 (second, nearest) = (a, apart);

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Solver.Engine;
 using Generator.Solver.Rules;
 using Google.OrTools.Sat;
 
@@ -50,8 +51,11 @@ internal static class SecondPart
         }
 
         var name = $"[{slot.Index},{a}].second";
-        var ready = cp.Int(0, model.LatestReady, "ready" + name);
-        cp.Model.Add(ready == slot.End + slot.SecondLinger + model.OverReactions(slot, r => model.Scene.ReadyAfter(r, a)));
+        var recovered = cp.Int(0, model.LatestReady, "recovered" + name);
+        cp.Model.Add(recovered == slot.End + slot.SecondLinger + model.OverReactions(slot, r => model.Scene.ReadyAfter(r, a)));
+        var later = cp.Int(0, model.LatestReady, "later" + name);
+        cp.Model.AddMaxEquality(later, [recovered, was.ReadyAt]);
+        var ready = Either(model, slot, recovered, later, "ready" + name);
         var threat = cp.Int(0, model.LatestThreat, "threat" + name);
         cp.Model.Add(threat == ready + DistancePart.WalkTime(model, a, was.Distance, "walk" + name));
         var (isOut, active) = (was.Out, was.Active);
@@ -115,7 +119,7 @@ internal static class SecondPart
         var name = $"second[{slot.Index},{a}]";
         var near = cp.AtMost(apart, LinearExpr.Constant(model.Scene.Settle.SecondWithin), name + ".near");
         var entered = cp.AtMost(model.Entrances[a], slot.Start, name + ".entered");
-        var bumped = Happens(model, slot.Bumps) ? cp.And(name + ".bumped", bumpsOnly, slot.Targets[a].Not(), near, entered, other.Active) : cp.False;
+        var bumped = Happens(model, slot.Bumps) ? cp.And(name + ".bumped", bumpsOnly, slot.Targets[a].Not(), near, entered, other.Active, OnFeet(cp, slot, other, name)) : cp.False;
         if (!Happens(model, slot.TakesTwo))
         {
             return bumped;
@@ -125,6 +129,15 @@ internal static class SecondPart
         var open = cp.AtMost(slot.Start, other.OpenUntil, name + ".open");
         var taken = cp.And(name + ".taken", slot.TakesTwo, slot.Targets[a].Not(), near, entered, swaying, open);
         return Happens(model, slot.Bumps) ? cp.Or(name + ".fits", bumped, taken) : taken;
+    }
+
+    /// <summary>Neither on the floor nor still getting up when the row starts.</summary>
+    private static BoolVar OnFeet(Cp cp, SlotVars slot, AttackerVars other, string name)
+    {
+        var down = Enum.GetValues<Posture>().Where(p => p.IsDown()).Select(p => cp.Is(other.Posture, (int)p, $"{name}.{p}")).ToArray();
+        var standing = cp.Bool(name + ".standing");
+        cp.Model.Add(Cp.Sum(down) + standing == 1);
+        return cp.Or(name + ".onfeet", standing, cp.AtMost(other.ReadyAt, slot.Start, name + ".recovered"));
     }
 
     private static void Nearest(MoveModel model, SlotVars slot, IntVar[] apart, BoolVar[] fits)

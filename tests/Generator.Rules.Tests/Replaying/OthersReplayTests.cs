@@ -34,6 +34,28 @@ public sealed class OthersReplayTests
     }
 
     [Fact]
+    public void Who_lies_on_the_floor_or_is_getting_up_is_not_bumped_into()
+    {
+        // Wanda is on her back from 2, and back up at 2 + 12.
+        var flat = CaseBook.Reels with { Id = "flat", Posture = Posture.OnBack, ReadySeconds = 6m };
+        int Second(int start) => new Case().At("12", 90).At("2", 90).Knows(Shove).Knows(Crashes).Knows(flat).Play(
+            Row(0, 1, "hit", "flat", "blow"),
+            Row(start, 0, "shove", "crashes", "blow")).Second;
+        Assert.Equal((-1, -1, 1), (Second(2), Second(13), Second(14)));
+    }
+
+    [Fact]
+    public void Being_bumped_into_never_brings_anybody_back_sooner()
+    {
+        // Wanda reels until 4 and would be ready at 2 + 12; bumped into from 2 to 4 she would be at 4 + 4.
+        var slow = CaseBook.Reels with { Id = "slow", ReadySeconds = 6m };
+        var wanda = new Case().At("12", 90).At("2", 90).Knows(Shove).Knows(Crashes).Knows(slow).Play(
+            Row(0, 1, "hit", "slow", "blow"),
+            Row(2, 0, "shove", "crashes", "blow")).After.Attackers[1];
+        Assert.Equal((Posture.OffBalance, 14), (wanda.Posture, wanda.ReadyAt));
+    }
+
+    [Fact]
     public void Whoever_has_not_entered_is_not_hit() =>
         Assert.Equal(-1, new Case().At("12", 90).At("2", 150, 5).Knows(Shove).Knows(Crashes).Play(Row(0, 0, "shove", "crashes", "blow")).Second);
 
