@@ -49,11 +49,11 @@ public sealed record Reaction
 
     /// <summary>Can come about where the target is in this posture.</summary>
     /// <param name="posture">Posture before the move; null for one who comes with an attack.</param>
-    /// <param name="grabGetsThrough">The move is a setback and the attack a grab.</param>
-    public bool CanFollow(Posture? posture, bool grabGetsThrough) => this switch
+    /// <param name="seizes">The move is a setback in which the attack ends in a grip.</param>
+    public bool CanFollow(Posture? posture, bool seizes) => this switch
     {
         { Posture: null } => posture is { } held && held.IsControlled(),
-        { Posture: Domain.Posture.Gripping } => grabGetsThrough || posture == Domain.Posture.Gripping,
+        { Posture: Domain.Posture.Gripping } => seizes || posture == Domain.Posture.Gripping,
         { Posture: Domain.Posture.OnBack, Fall: FallClass.None, Back.Value: 0 } => posture == Domain.Posture.OnBack,
         { Posture: Domain.Posture.FaceDown or Domain.Posture.Pinned, Fall: FallClass.None } => posture is { } down && down.IsDown(),
         _ => true,

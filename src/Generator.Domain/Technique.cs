@@ -100,6 +100,9 @@ public sealed record Technique
     /// <summary>A pause that is a beat of the story.</summary>
     public bool IsStoryPause => Family == Family.Pause && !Recovery;
 
+    /// <summary>A setback in which the attack ends in a grip on the hero, be it a grab or a tackle that holds on.</summary>
+    public bool Seizes => Family == Family.Setback && (EndBound is Bound.Front or Bound.Rear || LeftEnd == HandEnd.Held || RightEnd == HandEnd.Held);
+
     public string Hazard { get; init; } = string.Empty;
 
     /// <summary>How it is kept safe.</summary>

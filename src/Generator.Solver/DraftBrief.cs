@@ -1,15 +1,49 @@
 using Generator.Domain;
+using Generator.Library;
+using Generator.Rules;
+using Generator.Rules.Connecting;
 
 namespace Generator.Solver;
 
 /// <summary>What a draft takes for granted where the brief says nothing.</summary>
 public static class DraftBrief
 {
-    /// <summary>The brief with everything filled in that a draft decides by default: everybody goes out, no setbacks, no pauses.</summary>
-    public static Brief Complete(Brief brief) => brief with
+    /// <summary>
+    /// The brief with everything filled in that a draft decides by default: everybody goes out; no setbacks and no pauses but for those that
+    /// the hero moments are or need. Whoever asks that the hero throws somebody off who sits on them wants to see them sat on.
+    /// </summary>
+    public static Brief Complete(Brief brief, Book book) => brief with
     {
         Ending = brief.Ending ?? new Ending([.. brief.Attackers.Select(a => a.Name)], null),
-        Setbacks = brief.Setbacks ?? 0,
-        Pauses = brief.Pauses ?? 0,
+        Setbacks = brief.Setbacks ?? brief.Moments.Sum(m => SetbacksOf(m, brief, book)),
+        Pauses = brief.Pauses ?? brief.Moments.Sum(m => m.Moves.Count(move => Is(move, book, t => t.IsStoryPause))),
     };
+
+    /// <summary>The fewest setbacks in which a hero moment can come about: its own, and those that leave the hero as its first move needs.</summary>
+    private static int SetbacksOf(Moment moment, Brief brief, Book book)
+    {
+        var own = moment.Moves.Count(m => Is(m, book, t => t.Family == Family.Setback));
+        var goals = Named(moment.Moves[0], book);
+        if (!goals.Contains(true) || FormRoutes.AreNear(book, goals))
+        {
+            return own;
+        }
+
+        var able = new Ability(brief, book);
+        var routes = new FormRoutes(FormGraph.Of(book), goals, [.. book.Techniques.Select((_, t) => able.WhyNotTechnique(t) is null)]);
+        var first = Is(moment.Moves[0], book, t => t.Family == Family.Setback) ? 1 : 0;
+        for (var setbacks = first; setbacks <= FormRoutes.MostSetbacks; setbacks++)
+        {
+            if (routes.From(HeroForm.FreeIn(brief.Hero.OpeningStance), setbacks) != FormRoutes.Never)
+            {
+                return own - first + setbacks;
+            }
+        }
+
+        return own;
+    }
+
+    private static bool Is(MomentMove move, Book book, Func<Technique, bool> what) => Named(move, book).Zip(book.Techniques).Any(p => p.First && what(p.Second));
+
+    private static bool[] Named(MomentMove move, Book book) => [.. book.Techniques.Select(t => t.Id == move.Technique || t.BaseId == move.Technique)];
 }

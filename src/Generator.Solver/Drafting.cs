@@ -19,7 +19,7 @@ public static class Drafting
     public static DraftResult Draft(Brief brief, Book book, DraftOptions options, IProgress<DraftProgress>? progress = null, CancellationToken stop = default)
     {
         var clock = Stopwatch.StartNew();
-        var complete = DraftBrief.Complete(brief);
+        var complete = DraftBrief.Complete(brief, book);
         var scene = new Scene(complete, book);
         if (BriefChecks.Clash(scene) is { Count: > 0 } clash)
         {

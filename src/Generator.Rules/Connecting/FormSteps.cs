@@ -14,6 +14,9 @@ internal sealed class FormSteps(Book book)
     /// <summary>Longer than any change of stance.</summary>
     public const int LongGap = 40;
 
+    /// <summary>At once, and with time for everything.</summary>
+    public static readonly int[] Gaps = [0, LongGap];
+
     private static readonly Posture[] FreePostures =
     [
         Posture.Ready, Posture.Folded, Posture.HeadBack, Posture.Turned, Posture.OffBalance, Posture.Kneeling, Posture.FaceDown, Posture.OnBack,
@@ -58,6 +61,9 @@ internal sealed class FormSteps(Book book)
         }
     }
 
+    /// <summary>A technique without a target works from a form after a gap.</summary>
+    public bool Works(HeroForm form, int gap, Technique t) => StartOf(form, gap, t, -1, null) is not null;
+
     /// <summary>Moves on somebody who is tied to the hero.</summary>
     public IEnumerable<FormMove> OnTied(HeroForm form, int gap, int technique, int who)
     {
@@ -69,7 +75,7 @@ internal sealed class FormSteps(Book book)
             yield break;
         }
 
-        foreach (var reaction in reactions[technique].Where(r => r.CanFollow(tie.Posture, grabGetsThrough: false)))
+        foreach (var reaction in reactions[technique].Where(r => r.CanFollow(tie.Posture, seizes: false)))
         {
             yield return new FormMove(t, who, null, reaction, After(form, start, t, who, tie, reaction, null), reaction.Posture ?? tie.Posture);
         }
@@ -92,7 +98,7 @@ internal sealed class FormSteps(Book book)
             yield break;
         }
 
-        foreach (var reaction in reactions[technique].Where(r => r.CanFollow(posture, grabGetsThrough: false)))
+        foreach (var reaction in reactions[technique].Where(r => r.CanFollow(posture, seizes: false)))
         {
             yield return new FormMove(t, FormMove.Somebody, null, reaction, After(form, start, t, FormMove.Somebody, new Tie(posture, null), reaction, null), reaction.Posture ?? posture);
         }
@@ -121,7 +127,7 @@ internal sealed class FormSteps(Book book)
                 continue;
             }
 
-            foreach (var reaction in reactions[technique].Where(r => r.CanFollow(null, t.Family == Family.Setback && grab.IsGrab)))
+            foreach (var reaction in reactions[technique].Where(r => r.CanFollow(null, t.Seizes)))
             {
                 yield return new FormMove(t, FormMove.Somebody, grab, reaction, After(form, closed, t, FormMove.Somebody, Tie.None, reaction, grab), reaction.Posture ?? Posture.Ready);
             }
@@ -129,11 +135,11 @@ internal sealed class FormSteps(Book book)
     }
 
     /// <summary>Some posture of one who is not tied lets the technique be sold so.</summary>
-    private static bool OnFeet(Technique t, Reaction reaction) => Array.Exists(FreePostures, p => t.Needs.Contains(p) && reaction.CanFollow(p, grabGetsThrough: false));
+    private static bool OnFeet(Technique t, Reaction reaction) => Array.Exists(FreePostures, p => t.Needs.Contains(p) && reaction.CanFollow(p, seizes: false));
 
     /// <summary>Some attack that the technique answers at this level lets it be sold so; grabs that an escape or a setback lets close are apart.</summary>
     private bool Answered(Technique t, int technique, FormStart start, Reaction reaction) =>
-        t.Family is not (Family.Escape or Family.Setback) && reaction.CanFollow(null, grabGetsThrough: false) && Array.Exists(answered[technique], a => a.HeroStances.Contains(start.Stance));
+        t.Family is not (Family.Escape or Family.Setback) && reaction.CanFollow(null, seizes: false) && Array.Exists(answered[technique], a => a.HeroStances.Contains(start.Stance));
 
     private FormStart? StartOf(HeroForm form, int gap, Technique t, int target, Attack? attack)
     {

@@ -14,14 +14,14 @@ public sealed class FormWalk
 
     private FormWalk(FormSteps steps)
     {
-        foreach (var stance in (ReadOnlySpan<Stance>)[Stance.LeftLead, Stance.RightLead, Stance.Square])
+        foreach (var stance in FormGraph.Openings)
         {
             Reach(HeroForm.FreeIn(stance), "the opening");
         }
 
         for (var i = 0; i < forms.Count; i++)
         {
-            foreach (var gap in (ReadOnlySpan<int>)[0, FormSteps.LongGap])
+            foreach (var gap in FormSteps.Gaps)
             {
                 foreach (var move in steps.From(forms[i], gap))
                 {

@@ -22,7 +22,7 @@ public sealed class Neighbours
         steps = new FormSteps(book);
         foreach (var form in FormWalk.Of(book).Forms)
         {
-            foreach (var gap in (ReadOnlySpan<int>)[0, FormSteps.LongGap])
+            foreach (var gap in FormSteps.Gaps)
             {
                 foreach (var move in steps.From(form, gap).Where(m => m.Target >= 0 && m.Leaves != Posture.Out))
                 {

@@ -81,7 +81,7 @@ public sealed class Opening : Rule
         {
             null => step.Mode == MoveMode.FollowUp && step.TargetPosture is { } held && held.IsControlled(),
             Posture.Gripping => (step.Mode == MoveMode.FollowUp && step.TargetPosture == Posture.Gripping)
-                || (technique.Family == Family.Setback && step.Attack is { IsGrab: true }),
+                || (technique.Seizes && step.Attack is not null),
             Posture.OnBack when reaction.Back.Value == 0 && reaction.Fall == FallClass.None => step.TargetPosture == Posture.OnBack,
             Posture.FaceDown or Posture.Pinned when reaction.Fall == FallClass.None => step.TargetPosture is { } low && low.IsDown(),
             _ => true,

@@ -46,7 +46,7 @@ public sealed class AlternativeSearch
     public static AlternativesResult Of(Brief brief, Book book, AlternativesOptions options, IReadOnlyList<Routine> apart, Action<int, Alternative>? told = null, CancellationToken stop = default)
     {
         var clock = Stopwatch.StartNew();
-        var worked = new Scene(DraftBrief.Complete(brief), book);
+        var worked = new Scene(DraftBrief.Complete(brief, book), book);
         if (BriefChecks.Clash(worked) is { Count: > 0 } clash)
         {
             return new AlternativesResult { Scene = worked, Found = [], Clash = clash, Elapsed = clock.Elapsed };

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Rules;
+using Generator.Rules.Connecting;
 using Generator.Rules.Replaying;
 using Exposure = Generator.Rules.Rules.Exposure;
 
@@ -16,6 +17,9 @@ internal sealed class Aims
 
     /// <summary>With more attackers than this the floor is too full for all of them at once: some go out early, others come in late.</summary>
     private const int Crowd = 5;
+
+    private readonly int mostSetbacks;
+    private readonly int mostBeats;
 
     /// <param name="scene">The brief.</param>
     /// <param name="repertoire">What can be done.</param>
@@ -42,6 +46,10 @@ internal sealed class Aims
         FallCaps = [.. brief.Attackers.Select(a => Exposure.FallCap(brief, a))];
         Arc = ArcShape.Of(brief);
         Moments = [.. brief.Moments.Select((m, i) => ToAim(m, i, repertoire))];
+
+        // One move may fulfil several moments; where it must, nothing is kept back for each of them.
+        mostSetbacks = brief.Setbacks is { } setbacks && Moments.Sum(m => m.Setbacks) <= setbacks ? setbacks : int.MaxValue;
+        mostBeats = brief.Pauses is { } pauses && Moments.Sum(m => m.Beats) <= pauses ? pauses : int.MaxValue;
     }
 
     public Scene Scene { get; }
@@ -108,6 +116,9 @@ internal sealed class Aims
         return outs;
     }
 
+    /// <summary>Setbacks that may still come.</summary>
+    public int SetbacksLeft(Node node) => (Scene.Brief.Setbacks ?? int.MaxValue) - node.Setbacks;
+
     /// <summary>A routine that begins like this can still become what the brief asks.</summary>
     public bool MayGoOn(Node node)
     {
@@ -117,7 +128,23 @@ internal sealed class Aims
             return false;
         }
 
-        return OutsKeepOrder(state) && MomentsStillPossible(node);
+        return OutsKeepOrder(state) && MomentsStillPossible(node) && KeepsForMoments(node);
+    }
+
+    /// <summary>Setbacks and beats that hero moments still need have not been spent on others.</summary>
+    private bool KeepsForMoments(Node node)
+    {
+        var (setbacks, beats) = (node.Setbacks, node.Beats);
+        for (var m = 0; m < Moments.Length; m++)
+        {
+            if ((node.MomentsDone & (1L << m)) == 0 && node.Moment != m)
+            {
+                setbacks += Moments[m].Setbacks;
+                beats += Moments[m].Beats;
+            }
+        }
+
+        return setbacks <= mostSetbacks && beats <= mostBeats;
     }
 
     /// <summary>A routine may end here, as far as can be told without the rules.</summary>
@@ -174,7 +201,7 @@ internal sealed class Aims
                 continue;
             }
 
-            if (!started && node.State.Time > Moments[m].Latest)
+            if (!started && (node.State.Time > Moments[m].Latest || Moments[m].MovesBefore(node.State, SetbacksLeft(node)) == FormRoutes.Never))
             {
                 return false;
             }
@@ -198,7 +225,8 @@ internal sealed class Aims
         var due = moment.Earliest is null && moment.Latest is null
             ? Total * (index + 0.6) / Scene.Brief.Moments.Count
             : FirstBearable(moment.Moves[0].Technique, earliest, latest);
-        return new MomentAim([.. moment.Moves.Select(m => new MomentStep(Scene, repertoire, m))], earliest, latest, due);
+        var steps = moment.Moves.Select(m => new MomentStep(Scene, repertoire, m)).ToArray();
+        return new MomentAim(steps, earliest, latest, due, Approach.To(Scene, repertoire, steps[0].Techniques));
     }
 
     /// <summary>The first half count of a window at which the arc bears the weight of the technique; the first of all when it never does.</summary>

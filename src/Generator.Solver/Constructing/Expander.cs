@@ -86,6 +86,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
             if ((node.MomentsDone & (1L << m)) == 0 && node.State.Time + longestGap >= aims.Moments[m].Earliest)
             {
                 Aim(node, aims.Moments[m].Steps[0], children);
+                Approaches(node, aims.Moments[m], children);
             }
         }
 
@@ -120,6 +121,25 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
         }
 
         NoTarget(node, step.NoTargets, children);
+    }
+
+    /// <summary>Tries everything that leads to a hero moment which the hero cannot go over to as they are.</summary>
+    private void Approaches(Node node, MomentAim aim, List<Node> children)
+    {
+        var setbacks = aims.SetbacksLeft(node);
+        if (aim.Approach is null || aim.MovesBefore(node.State, setbacks) is var before && (before == 0 || node.State.Time + longestGap < aim.DueFrom(before)))
+        {
+            return;
+        }
+
+        var menus = aim.Approach.Leads(node.State, setbacks);
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            if (!node.IsOpening || node.First == a)
+            {
+                OnAttacker(node, a, menus[a], true, children);
+            }
+        }
     }
 
     private void OnAttacker(Node node, int a, Menu menu, bool aimed, List<Node> children)

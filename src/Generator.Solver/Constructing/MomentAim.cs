@@ -1,3 +1,6 @@
+using Generator.Rules.Connecting;
+using Generator.Rules.Replaying;
+
 namespace Generator.Solver.Constructing;
 
 /// <summary>A hero moment to be reached.</summary>
@@ -5,4 +8,21 @@ namespace Generator.Solver.Constructing;
 /// <param name="Earliest">First half count at which the first may start.</param>
 /// <param name="Latest">Last half count at which the first may start.</param>
 /// <param name="Due">Half count from which it is owed.</param>
-internal sealed record MomentAim(MomentStep[] Steps, int Earliest, int Latest, double Due);
+/// <param name="Approach">How to bring about what its first move needs; null where the hero needs no bringing.</param>
+internal sealed record MomentAim(MomentStep[] Steps, int Earliest, int Latest, double Due, Approach? Approach)
+{
+    /// <summary>Setbacks among its moves.</summary>
+    public int Setbacks { get; } = Steps.Count(s => s.IsSetback);
+
+    /// <summary>Beats of the story among its moves.</summary>
+    public int Beats { get; } = Steps.Count(s => s.IsBeat);
+
+    /// <summary>Half counts that one more move on the way takes.</summary>
+    private const int LeadTime = 8;
+
+    /// <summary>Moves before the first one of the moment; 0 when it can be tried at once, <see cref="FormRoutes.Never"/> when there is no way left.</summary>
+    public int MovesBefore(FightState state, int setbacksLeft) => Approach?.MovesBefore(state, setbacksLeft) ?? 0;
+
+    /// <summary>Half count from which it is owed by a hero who has so many moves to go before it.</summary>
+    public double DueFrom(int movesBefore) => Due - (LeadTime * movesBefore);
+}

@@ -15,6 +15,8 @@ internal sealed class MomentStep
     public MomentStep(Scene scene, Repertoire repertoire, MomentMove move)
     {
         techniques = [.. scene.Book.Techniques.Select(t => t.Id == move.Technique || t.BaseId == move.Technique)];
+        var first = Array.IndexOf(techniques, true);
+        (IsSetback, IsBeat) = first < 0 ? (false, false) : (scene.Book.Techniques[first].Family == Family.Setback, scene.Book.Techniques[first].IsStoryPause);
         attacks = move.Attack is null ? null : [.. scene.Book.Attacks.Select(a => a.Id == move.Attack || a.BaseId == move.Attack)];
         attacker = move.Attacker is null ? -1 : scene.Brief.Attackers.Select(a => a.Name).ToList().IndexOf(move.Attacker);
         reaction = move.Reaction is null ? -1 : scene.Book.ReactionIndex(move.Reaction);
@@ -27,6 +29,15 @@ internal sealed class MomentStep
 
     /// <summary>What fulfils it without a target.</summary>
     public Choice[] NoTargets { get; }
+
+    /// <summary>The techniques that fulfil it, one flag each.</summary>
+    public bool[] Techniques => techniques;
+
+    /// <summary>It is a setback.</summary>
+    public bool IsSetback { get; }
+
+    /// <summary>It is a beat of the story.</summary>
+    public bool IsBeat { get; }
 
     /// <summary>The attacker it names; −1 for any.</summary>
     public int Attacker => attacker;

@@ -221,7 +221,8 @@ internal sealed class Outlook(Aims aims)
             }
 
             var share = node.Moment == m ? 1 - ((node.MomentMoves + 1.0) / (aim.Steps.Length + 1)) : 1;
-            var late = node.State.Time - aim.Due;
+            var before = node.Moment == m ? 0 : aim.MovesBefore(node.State, aims.SetbacksLeft(node));
+            var late = node.State.Time - aim.DueFrom(before);
             owed += share * (late < 0 ? 0 : Math.Min(12, 2 + (0.25 * late)));
             if (node.Moment != m && aim.Steps[0].Attacker is >= 0 and var a && aim.Latest - node.State.Time < Foresight)
             {

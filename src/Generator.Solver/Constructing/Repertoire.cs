@@ -39,6 +39,9 @@ internal sealed class Repertoire
         Breaths = [.. NoTargets(false)];
     }
 
+    /// <summary>What hero, floor and tempo allow, one flag for each technique.</summary>
+    public bool[] Possible => possible;
+
     /// <summary>One for each attacker.</summary>
     public Menu[] Menus { get; }
 
@@ -119,7 +122,7 @@ internal sealed class Repertoire
             {
                 var technique = scene.Book.Techniques[t];
                 var suits = attack.IsWalkIn ? technique.Needs.Contains(Posture.Ready) : technique.Answers.Contains(attack.Line);
-                if (suits && Works(t, attacker) && Meets(k, t, attacker) && Reactions(t, attacker, null, technique.Family == Family.Setback && attack.IsGrab) is { Length: > 0 } reactions)
+                if (suits && Works(t, attacker) && Meets(k, t, attacker) && Reactions(t, attacker, null, technique.Seizes) is { Length: > 0 } reactions)
                 {
                     yield return new Choice(k, t, reactions);
                 }
@@ -162,13 +165,13 @@ internal sealed class Repertoire
     }
 
     /// <summary>Reactions that this attacker can perform from this posture (null: comes with an attack).</summary>
-    private int[] Reactions(int technique, int attacker, Posture? posture, bool grabGetsThrough)
+    private int[] Reactions(int technique, int attacker, Posture? posture, bool seizes)
     {
         var fitting = new List<int>();
         foreach (var id in scene.Book.Techniques[technique].Reactions)
         {
             var r = scene.Book.ReactionIndex(id);
-            if (r >= 0 && scene.Able.WhyNotReaction(r, attacker) is null && scene.Book.Reactions[r].CanFollow(posture, grabGetsThrough))
+            if (r >= 0 && scene.Able.WhyNotReaction(r, attacker) is null && scene.Book.Reactions[r].CanFollow(posture, seizes))
             {
                 fitting.Add(r);
             }

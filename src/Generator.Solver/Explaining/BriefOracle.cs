@@ -21,7 +21,7 @@ internal sealed class BriefOracle(Book book, int seed, TimeSpan patience, Cancel
 
     public Answer Ask(Brief brief)
     {
-        var scene = new Scene(DraftBrief.Complete(brief), book);
+        var scene = new Scene(DraftBrief.Complete(brief, book), book);
         if (BriefChecks.Clash(scene).Count > 0)
         {
             return Answer.Impossible;

@@ -24,7 +24,7 @@ public static class Explain
         // The rest of the time is for the smallest concessions.
         using var sets = CancellationTokenSource.CreateLinkedTokenSource(ends.Token);
         sets.CancelAfter(0.6 * options.Time);
-        var complete = DraftBrief.Complete(brief);
+        var complete = DraftBrief.Complete(brief, book);
         var statements = Statements.Of(complete);
         var oracle = new BriefOracle(book, options.Seed, options.Patience, sets.Token);
         var gentle = new BriefOracle(book, options.Seed, options.Patience, ends.Token);

@@ -61,9 +61,7 @@ public sealed class Opening : RuleModule
     {
         var cp = model.Cp;
         var followsUp = model.UseIs(slot, u => u.Kind == UseKind.FollowUp, $"followsup[{slot.Index}]");
-        var setbackToGrab = cp.And($"setbacktograb[{slot.Index}]",
-            model.UseIs(slot, u => u.Technique is { Family: Family.Setback }, $"setback[{slot.Index}]"),
-            model.AttackIs(slot, k => k.IsGrab, $"grab[{slot.Index}]"));
+        var seizes = model.UseIs(slot, u => u.Kind == UseKind.Answer && u.Technique is { Seizes: true }, $"seizes[{slot.Index}]");
         for (var r = 0; r < slot.Reactions.Length; r++)
         {
             var reaction = model.Scene.Book.Reactions[model.Vocabulary.Reactions[r]];
@@ -77,7 +75,7 @@ public sealed class Opening : RuleModule
                     break;
                 case Posture.Gripping:
                     var still = cp.And($"still[{slot.Index},{r}]", followsUp, slot.EffectiveIs[(int)Posture.Gripping]);
-                    cp.Model.AddBoolOr([chosen.Not(), still, setbackToGrab]);
+                    cp.Model.AddBoolOr([chosen.Not(), still, seizes]);
                     break;
                 case Posture.OnBack when reaction.Back.Value == 0 && reaction.Fall == FallClass.None:
                     cp.Model.AddImplication(chosen, slot.EffectiveIs[(int)Posture.OnBack]);

@@ -16,7 +16,7 @@ public class BriefBoundTests
     public void A_moment_too_heavy_for_where_it_stands_costs_its_excess(Arc arc, int earliest, int latest, int points)
     {
         var brief = Drafts.Plain(new Moment([new MomentMove("hip-throw", "Bruno", null, null)], new HalfCounts(earliest), new HalfCounts(latest))) with { Arc = arc };
-        Assert.Equal(points, BriefBound.Of(new Scene(DraftBrief.Complete(brief), Drafts.Book)));
+        Assert.Equal(points, BriefBound.Of(new Scene(DraftBrief.Complete(brief, Drafts.Book), Drafts.Book)));
     }
 
     [Fact]

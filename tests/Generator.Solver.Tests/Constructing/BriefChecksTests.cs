@@ -67,7 +67,7 @@ public class BriefChecksTests
         ],
     };
 
-    private static IReadOnlyList<string> Clash(Brief brief) => BriefChecks.Clash(new Scene(DraftBrief.Complete(brief), Drafts.Book));
+    private static IReadOnlyList<string> Clash(Brief brief) => BriefChecks.Clash(new Scene(DraftBrief.Complete(brief, Drafts.Book), Drafts.Book));
 
     /// <summary>The check says so, and a draft answers with it.</summary>
     private static void Contains(Brief brief, string words)

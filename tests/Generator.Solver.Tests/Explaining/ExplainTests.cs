@@ -41,7 +41,7 @@ public class ExplainTests
         for (var seed = 1; seed <= 12; seed++)
         {
             var chance = new Chance(seed);
-            var brief = DraftBrief.Complete(Drafts.Small(seed) with { Length = new Length(chance.Whole(4, 8), null, 0), Setbacks = chance.Whole(2, 6), Pauses = chance.Whole(1, 4) });
+            var brief = DraftBrief.Complete(Drafts.Small(seed) with { Length = new Length(chance.Whole(4, 8), null, 0), Setbacks = chance.Whole(2, 6), Pauses = chance.Whole(1, 4) }, Drafts.Book);
             var statements = Statements.Of(brief);
             Answer Arithmetic(ulong set) => BriefChecks.Clash(new Scene(Statements.Keep(brief, statements, set), Drafts.Book)).Count > 0 ? Answer.Impossible : Answer.Unknown;
             var everything = (1UL << statements.Count) - 1;
