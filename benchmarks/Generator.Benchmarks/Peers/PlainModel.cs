@@ -29,7 +29,7 @@ internal sealed class PlainModel
 
     public static PlainModel Of(Brief brief, Book book, int moves)
     {
-        var scene = new Scene(DraftBrief.Complete(brief), book);
+        var scene = new Scene(DraftBrief.Complete(brief, book), book);
         var around = scene.Brief.Length is { Counts: null } length ? length.Tolerance : 2;
         var model = new MoveModel(scene, Vocabulary.Of(scene, seconds: true), new MoveModelOptions
         {

@@ -28,6 +28,7 @@ internal sealed class Beam
     private readonly HashSet<int> twins = [];
     private readonly Dictionary<Node, int> siblings = [];
     private readonly Guide? guide;
+    private readonly Wishes? wishes;
     private readonly int least;
     private int bound;
 
@@ -37,9 +38,10 @@ internal sealed class Beam
     /// <param name="noise">Most that chance adds to the value of a node, in points.</param>
     /// <param name="bound">Only routines with a smaller toll are wanted.</param>
     /// <param name="guide">An older routine to stay close to; null for none.</param>
-    public Beam(Ground ground, Dice dice, int width, double noise, int bound, Guide? guide = null)
+    /// <param name="wishes">What the run would like to show; null for nothing in particular.</param>
+    public Beam(Ground ground, Dice dice, int width, double noise, int bound, Guide? guide = null, Wishes? wishes = null)
     {
-        this.guide = guide;
+        (this.guide, this.wishes) = (guide, wishes);
         (scene, aims, this.dice, this.width, this.noise, this.bound) = (ground.Scene, ground.Aims, dice, width, noise, bound);
         least = ground.Least;
         expander = new Expander(ground, dice, guide);
@@ -90,7 +92,8 @@ internal sealed class Beam
                 expander.Expand(node, children);
                 foreach (var child in children)
                 {
-                    child.Value = outlook.Of(child, lingering) + (noise * dice.Unit()) + (guide?.Value(child) ?? 0);
+                    child.Wished = wishes?.After(node.Wished, child.Row.Technique) ?? 0;
+                    child.Value = outlook.Of(child, lingering) + (noise * dice.Unit()) + (guide?.Value(child) ?? 0) - Wishes.Value(child.Wished);
                     Put(child);
                 }
             }

@@ -90,8 +90,9 @@ public sealed class ConstructivePass : IRoutineSource
         var dice = new Dice(Dice.SeedOf(seed, lane, round));
         var width = Widths[(round + lane) % Widths.Length] * (ground.Aims.ByTime ? 1 : ByMoves);
         var noise = 0.4 + (1.6 * dice.Unit());
-        var beam = new Beam(ground, dice, width, noise, best?.Points ?? int.MaxValue);
         var afresh = best is null || (round + (lane * AfreshEvery / Lanes)) % AfreshEvery == AfreshEvery - 1;
+        var wishes = afresh ? Wishes.Drawn(ground.Repertoire, new Dice(Dice.SeedOf(seed, lane, round) ^ ground.Mark)) : null;
+        var beam = new Beam(ground, dice, width, noise, best?.Points ?? int.MaxValue, null, wishes);
         if (!afresh)
         {
             return beam.Run([Cut(best!, dice)], found, stop);

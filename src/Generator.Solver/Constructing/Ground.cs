@@ -19,6 +19,10 @@ internal sealed class Ground
         Repertoire = new Repertoire(scene);
         Aims = new Aims(scene, Repertoire, mayOut);
         Least = BriefBound.Of(scene);
+        var brief = scene.Brief;
+        Mark = brief.Attackers.Aggregate(
+            Mixed(Mixed(Mixed(17, brief.Hero.Height.Value), brief.Tempo.CountsPerMinute), (brief.Length?.Counts ?? brief.Length?.Moves ?? 0) + (1000 * (int)brief.Arc)),
+            (mark, a) => Mixed(Mixed(mark, a.Height.Value), a.Speed));
     }
 
     public Scene Scene { get; }
@@ -26,6 +30,9 @@ internal sealed class Ground
     public Repertoire Repertoire { get; }
 
     public Aims Aims { get; }
+
+    /// <summary>Tells this brief from others: runs of the same seed wish for other things in another fight.</summary>
+    public ulong Mark { get; }
 
     /// <summary>Points below which no routine of the brief can come.</summary>
     public int Least { get; }
@@ -49,6 +56,8 @@ internal sealed class Ground
             }
         }
     }
+
+    private static ulong Mixed(ulong mark, int value) => unchecked((mark ^ (uint)value) * 0x9E3779B97F4A7C15UL);
 
     /// <summary>The opening in which this attacker comes first, at this moment; they set off before count 1 where need be.</summary>
     public Node Opening(IReadOnlyList<Placement> placements, int first, int start) =>

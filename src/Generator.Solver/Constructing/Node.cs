@@ -71,6 +71,9 @@ internal sealed class Node
     /// <summary>Where an older routine is followed: the least cost at which the moves so far come from its first 0, 1, 2 … moves; null elsewhere.</summary>
     public int[]? Track { get; set; }
 
+    /// <summary>Wishes of the run that the moves so far fulfil, one bit each.</summary>
+    public ulong Wished { get; set; }
+
     /// <summary>What the beam sorts by: the less the better.</summary>
     public double Value { get; set; }
 

@@ -37,6 +37,8 @@ internal sealed class Repertoire
         Menus = [.. Enumerable.Range(0, scene.Cast).Select(MenuOf)];
         Recoveries = [.. NoTargets(true)];
         Breaths = [.. NoTargets(false)];
+        SetbackKinds = Kinds(setbacks: true);
+        OtherKinds = Kinds(setbacks: false);
     }
 
     /// <summary>What hero, floor and tempo allow, one flag for each technique.</summary>
@@ -51,6 +53,12 @@ internal sealed class Repertoire
     /// <summary>Beats of the story without a target.</summary>
     public Choice[] Breaths { get; }
 
+    /// <summary>The setbacks that can come, both sides of one together.</summary>
+    public int[][] SetbackKinds { get; }
+
+    /// <summary>Whatever else can be done, both sides together.</summary>
+    public int[][] OtherKinds { get; }
+
     /// <summary>Half counts that a turn of so many half hours takes.</summary>
     public int[] GapForTurn { get; }
 
@@ -59,6 +67,28 @@ internal sealed class Repertoire
 
     /// <summary>Half counts that the change to it takes.</summary>
     public int StanceTime(Stance from, int technique) => stanceTime[(int)from, technique];
+
+    private int[][] Kinds(bool setbacks)
+    {
+        var sides = new Dictionary<string, List<int>>(StringComparer.Ordinal);
+        for (var t = 0; t < possible.Length; t++)
+        {
+            var technique = scene.Book.Techniques[t];
+            if (!possible[t] || technique.Family == Family.Setback != setbacks)
+            {
+                continue;
+            }
+
+            if (!sides.TryGetValue(technique.BaseId, out var kind))
+            {
+                sides[technique.BaseId] = kind = [];
+            }
+
+            kind.Add(t);
+        }
+
+        return [.. sides.Values.Select(k => k.ToArray())];
+    }
 
     private int GapFor(int turn)
     {
