@@ -95,6 +95,16 @@ internal static class BriefChecks
                 yield return $"The hero moment {name} begins at count {start.ToCountText()} at the earliest, after the end of the routine.";
             }
 
+            if (Count(scene, moment, t => t.Family == Family.Setback) > scene.Brief.Setbacks)
+            {
+                yield return $"The hero moment {name} has more setbacks than the brief asks for, which is {scene.Brief.Setbacks}.";
+            }
+
+            if (Count(scene, moment, t => t.IsStoryPause) > scene.Brief.Pauses)
+            {
+                yield return $"The hero moment {name} has more pauses than the brief asks for, which is {scene.Brief.Pauses}.";
+            }
+
             foreach (var move in moment.Moves)
             {
                 if (WhyNot(scene, move) is { } reason)
@@ -104,6 +114,10 @@ internal static class BriefChecks
             }
         }
     }
+
+    /// <summary>Moves of a moment of which every version is of a kind.</summary>
+    private static int Count(Scene scene, Moment moment, Func<Technique, bool> of) =>
+        moment.Moves.Count(m => scene.Book.Techniques.Where(t => t.Id == m.Technique || t.BaseId == m.Technique).ToList() is { Count: > 0 } versions && versions.TrueForAll(t => of(t)));
 
     /// <summary>Why no version of the move can be done by anybody whom it may concern; null when one can.</summary>
     private static string? WhyNot(Scene scene, MomentMove move)

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Generator.Domain;
-using Generator.Library;
 
 namespace Generator.Benchmarks.Coverage;
 
@@ -29,55 +28,29 @@ internal static class CoverageBriefs
         };
     }
 
-    /// <summary>
-    /// A short fight of two or three stunt performers against a stunt hero in which one technique is a hero moment, led in by a move that leaves
-    /// the hero as it needs: on one leg, on the floor, held, bound, or holding another.
-    /// </summary>
-    public static Brief Asking(Technique technique, Book book, int number)
+    /// <summary>A short fight of two or three stunt performers against a stunt hero in which one move is a hero moment, and nothing else is asked for.</summary>
+    public static Brief Asking(MomentMove move, int number) => new()
     {
-        var leads = LeadIns(technique, book).Distinct(StringComparer.Ordinal).ToList();
-        var lead = leads.Count == 0 ? null : leads[number % leads.Count];
-        List<MomentMove> moves = [.. lead is null ? [] : new[] { new MomentMove(lead, null, null, null) }, new MomentMove(technique.BaseId, null, null, null)];
-        var families = moves.Select(m => book.Techniques.First(t => string.Equals(t.BaseId, m.Technique, StringComparison.Ordinal))).ToList();
-        return new()
-        {
-            Title = technique.BaseId,
-            Length = new Length(14 + (number * 6), null, 6),
-            Floor = new FloorPlan { Width = new Centimetres(1200), Depth = new Centimetres(1200), MarkX = new Centimetres(600), MarkY = new Centimetres(600) },
-            Tempo = new Tempo(90),
-            Attackers = [.. Names.Take(2 + (number % 2)).Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })],
-            Moments = [new Moment(moves, null, null)],
-            Pauses = families.Count(t => t.IsStoryPause),
-            Setbacks = families.Count(t => t.Family == Family.Setback),
-            Safety = Safety.Default with { Runs = 2 },
-        };
-    }
+        Title = move.Technique,
+        Length = new Length(14 + (number * 6), null, 6),
+        Floor = new FloorPlan { Width = new Centimetres(1200), Depth = new Centimetres(1200), MarkX = new Centimetres(600), MarkY = new Centimetres(600) },
+        Tempo = new Tempo(90),
+        Attackers = [.. Names.Take(2 + (number % 2)).Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })],
+        Moments = [new Moment([move], null, null)],
+        Safety = Safety.Default with { Runs = 2 },
+    };
 
-    /// <summary>Moves that leave the hero as a technique needs; none when it starts on both feet with free hands.</summary>
-    private static IEnumerable<string> LeadIns(Technique technique, Book book)
+    /// <summary>The same without a moment, with so many setbacks.</summary>
+    public static Brief WithSetbacks(int setbacks, int number) => new()
     {
-        HandNeed[] needs = [technique.LeftNeed, technique.RightNeed];
-        var bound = !technique.Bounds.HasFlag(BoundSet.Free);
-        var heldByOther = needs.Count(n => n == HandNeed.HeldByOther);
-        foreach (var before in book.Techniques)
-        {
-            var fits = bound
-                ? before.EndBound is { } end && end != Bound.Free && technique.Bounds.HasFlag((BoundSet)(1 << (int)end)) && (technique.Supported || Grips(before, technique, book))
-                : heldByOther > 0
-                    ? before.Family == Family.Setback && new[] { before.LeftEnd, before.RightEnd }.Count(e => e == HandEnd.Held) == heldByOther && before.EndBound is null
-                    : needs.Contains(HandNeed.HoldingOther)
-                        ? before.BaseId is "wrist-catch" or "arm-wrap" or "knee-pin"
-                        : before.EndStance is { } stance && !technique.Starts.Contains(Stance.Square) && technique.Starts.Contains(stance) && !before.HasNoTarget && before.Family is Family.Defence or Family.Setback;
-            if (fits && !string.Equals(before.BaseId, technique.BaseId, StringComparison.Ordinal))
-            {
-                yield return before.BaseId;
-            }
-        }
-    }
-
-    /// <summary>The grip that a setback takes is one that an escape opens, or a technique for a gripping target works in it.</summary>
-    private static bool Grips(Technique setback, Technique technique, Book book) =>
-        technique.Family != Family.Escape || book.Attacks.Any(a => setback.Answers.Contains(a.Line) && technique.Answers.Contains(a.Line));
+        Title = string.Create(CultureInfo.InvariantCulture, $"{setbacks} setbacks, {number}"),
+        Length = new Length(20 + number, null, 6),
+        Floor = new FloorPlan { Width = new Centimetres(1200), Depth = new Centimetres(1200), MarkX = new Centimetres(600), MarkY = new Centimetres(600) },
+        Tempo = new Tempo(90),
+        Attackers = [.. Names.Take(2 + (number % 2)).Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })],
+        Setbacks = setbacks,
+        Safety = Safety.Default with { Runs = 2 },
+    };
 
     private static Centimetres Height(Random random) => new(random.Next(158, 193));
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Generator.Benchmarks.Measuring;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Solver;
@@ -11,10 +12,53 @@ namespace Generator.Benchmarks.Coverage;
 /// </summary>
 internal static class CoverageRun
 {
-    /// <summary>Drafts in which a technique may be asked for before it counts as never occurring.</summary>
+    /// <summary>Drafts in which something may be asked for before it counts as never occurring.</summary>
     private const int Asks = 6;
 
+    /// <summary>Most setbacks, and drafts for each number of them, in the table of what happens when a brief asks.</summary>
+    private const int MostSetbacks = 4;
+
+    private const int DraftsEach = 12;
+
     public static int All(string[] args)
+    {
+        if (Options(args) is not var (briefs, time))
+        {
+            Console.Error.WriteLine("These options are known: --briefs 200, --time 2.\nMaybe a value is missing.");
+            return 2;
+        }
+
+        var machine = Machine.Now();
+        var book = LongRoutine.Book();
+        var options = new DraftOptions { Time = TimeSpan.FromSeconds((double)time) };
+        var tally = new CoverageTally(book);
+        for (var i = 0; i < briefs; i++)
+        {
+            Add(tally, CoverageBriefs.Free(i), book, options with { Seed = 1 + (i % 7) });
+        }
+
+        var report = new CoverageReport(book, Asks);
+        report.Head(machine, string.Create(CultureInfo.InvariantCulture, $"coverage --briefs {briefs} --time {time}"), briefs, tally);
+        report.Families(tally);
+        report.Setbacks([.. Enumerable.Range(0, MostSetbacks + 1).Select(n => (n, WithSetbacks(n, book, options)))]);
+
+        var asked = new CoverageTally(book);
+        var found = CoverageKinds.Of(book).Select(kind =>
+        {
+            var unasked = kind.Ids.Where(id => kind.Count(tally, id) > 0).ToList();
+            var others = kind.Ids.Except(unasked, StringComparer.Ordinal).ToList();
+            return (kind, others, never: others.Where(id => !Asked(kind, id, book, options, asked)).ToList());
+        }).ToList();
+        foreach (var (kind, others, never) in found)
+        {
+            report.Kind(kind, others, never);
+        }
+
+        report.Write(Path.Combine(Places.Artifacts, "coverage.md"));
+        return found.TrueForAll(f => f.never.Count == 0) ? 0 : 1;
+    }
+
+    private static (int Briefs, decimal Time)? Options(string[] args)
     {
         var (briefs, time) = (200, 2m);
         for (var i = 0; i < args.Length; i += 2)
@@ -27,70 +71,41 @@ internal static class CoverageRun
             };
             if (!good)
             {
-                Console.Error.WriteLine("These options are known: --briefs 200, --time 2.\nMaybe a value is missing.");
-                return 2;
+                return null;
             }
         }
 
-        var book = LongRoutine.Book();
-        var options = new DraftOptions { Time = TimeSpan.FromSeconds((double)time) };
-        var tally = new CoverageTally();
-        var found = 0;
-        for (var i = 0; i < briefs; i++)
-        {
-            if (Drafting.Draft(CoverageBriefs.Free(i), book, options with { Seed = 1 + (i % 7) }).Routine is { } routine)
-            {
-                found++;
-                tally.Add(routine, book);
-            }
-        }
-
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{found} of {briefs} briefs drafted, {tally.Moves} moves."));
-        Distribution(tally);
-        var missing = book.Techniques.Select(t => t.BaseId).Distinct(StringComparer.Ordinal).Where(id => !tally.Techniques.ContainsKey(id)).ToList();
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Techniques that occurred unasked: {tally.Techniques.Count}; not: {missing.Count} ({string.Join(", ", missing)})"));
-        var never = missing.Where(id => !Asked(id, book, options, tally)).ToList();
-        List("techniques", never);
-        List("attacks", book.Attacks.Select(a => a.BaseId).Distinct(StringComparer.Ordinal).Where(id => !tally.Attacks.ContainsKey(id)));
-        List("reactions", book.Reactions.Select(r => r.Id).Where(id => !tally.Reactions.ContainsKey(id)));
-        return never.Count == 0 ? 0 : 1;
+        return (briefs, time);
     }
 
-    private static void Distribution(CoverageTally tally)
+    private static CoverageTally WithSetbacks(int setbacks, Book book, DraftOptions options)
     {
-        foreach (var family in Enum.GetValues<Family>().OrderByDescending(f => tally.Families.GetValueOrDefault(f)))
+        var tally = new CoverageTally(book);
+        for (var i = 0; i < DraftsEach; i++)
         {
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {family,-10} {tally.Share(tally.Families.GetValueOrDefault(family)),5} %"));
+            Add(tally, CoverageBriefs.WithSetbacks(setbacks, i), book, options with { Seed = 1 + i });
         }
 
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  leaving somebody held {tally.Share(tally.Holds)} %, supported or while holding another {tally.Share(tally.Supported)} %"));
-        var most = tally.Techniques.OrderByDescending(p => p.Value).Take(12).Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.Key} {p.Value}"));
-        Console.WriteLine($"  most frequent: {string.Join(", ", most)}");
+        return tally;
     }
 
-    /// <summary>Asks for a technique as a hero moment until it occurs.</summary>
-    private static bool Asked(string id, Book book, DraftOptions options, CoverageTally tally)
+    /// <summary>Asks for something as a hero moment until it occurs.</summary>
+    private static bool Asked(CoverageKind kind, string id, Book book, DraftOptions options, CoverageTally tally)
     {
-        for (var i = 0; i < Asks; i++)
+        var ways = kind.Ways(id).ToList();
+        for (var i = 0; i < Asks && ways.Count > 0 && kind.Count(tally, id) == 0; i++)
         {
-            if (tally.Techniques.ContainsKey(id))
-            {
-                return true;
-            }
-
-            var result = Drafting.Draft(CoverageBriefs.Asking(book.Techniques.First(t => string.Equals(t.BaseId, id, StringComparison.Ordinal)), book, i), book, options with { Seed = 1 + i, Time = options.Time * (1 + (i / 2)) });
-            if (result.Routine is { } routine)
-            {
-                tally.Add(routine, book);
-            }
+            Add(tally, CoverageBriefs.Asking(ways[i % ways.Count], i), book, options with { Seed = 1 + i, Time = options.Time * (1 + (i / 2)) });
         }
 
-        return tally.Techniques.ContainsKey(id);
+        return kind.Count(tally, id) > 0;
     }
 
-    private static void List(string what, IEnumerable<string> never)
+    private static void Add(CoverageTally tally, Brief brief, Book book, DraftOptions options)
     {
-        var all = never.ToList();
-        Console.WriteLine(all.Count == 0 ? $"Never, of {what}: none" : string.Create(CultureInfo.InvariantCulture, $"Never, of {what}: {all.Count} ({string.Join(", ", all)})"));
+        if (Drafting.Draft(brief, book, options).Routine is { } routine)
+        {
+            tally.Add(routine);
+        }
     }
 }
