@@ -43,10 +43,10 @@ internal static class CoverageKinds
 
     private static CoverageKind Grips(Book book) => new(
         "grips",
-        [.. book.Techniques.Where(t => t.Seizes).SelectMany(t => t.Answers.Members).Select(l => l.Kind).Distinct().Order().Select(k => k.ToString())],
-        (tally, id) => tally.Grips.GetValueOrDefault(Enum.Parse<LineKind>(id)),
-        id => book.Attacks.Where(a => Same(a.Line.Kind.ToString(), id)).SelectMany(a => Answers(book, a).Where(t => t.Seizes).Select(t => new MomentMove(t.Id, null, a.Id, null))),
-        id => book.Attacks.Any(a => Same(a.Line.Kind.ToString(), id)) ? null : "no attack takes it");
+        [.. book.Techniques.Where(t => t.Seizes).SelectMany(t => t.Answers.Members).Select(l => l.Kind).Distinct().Order().Select(Words)],
+        (tally, id) => tally.Grips.Where(g => Same(Words(g.Key), id)).Sum(g => g.Value),
+        id => book.Attacks.Where(a => Same(Words(a.Line.Kind), id)).SelectMany(a => Answers(book, a).Where(t => t.Seizes).Select(t => new MomentMove(t.Id, null, a.Id, null))),
+        id => book.Attacks.Any(a => Same(Words(a.Line.Kind), id)) ? null : "no attack takes it");
 
     private static IEnumerable<Technique> Answers(Book book, Attack attack) =>
         book.Techniques.Where(t => attack.IsWalkIn ? t.Needs.Contains(Posture.Ready) : t.Answers.Contains(attack.Line));
@@ -58,6 +58,10 @@ internal static class CoverageKinds
         var ways = new[] { Stance.LeftLead, Stance.RightLead, Stance.Square }.Any(s => routes.From(HeroForm.FreeIn(s), FormRoutes.MostSetbacks) != FormRoutes.Never);
         return ways ? null : "no moves of the library leave the hero as it needs";
     }
+
+    /// <summary>"grab-throat-rear".</summary>
+    private static string Words(LineKind kind) =>
+        string.Concat(kind.ToString().Select((c, i) => char.IsUpper(c) ? (i == 0 ? string.Empty : "-") + char.ToLowerInvariant(c) : c.ToString()));
 
     private static bool Same(string one, string other) => string.Equals(one, other, StringComparison.Ordinal);
 }

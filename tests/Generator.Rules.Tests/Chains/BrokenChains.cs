@@ -141,7 +141,7 @@ internal static class BrokenChains
         // Wanda stands within reach for more than 4 counts.
         {
             "no-waiting",
-            5,
+            0,
             "left-lead Bruno@12/250 Wanda@2/200",
             "swing-right > outside-block-left {limb-stopped} ; cross-right {head-back} ; +1 body-hook-left {folds} ; knee-to-head-right {head-back} ; cross-right {head-turns}"
         },
