@@ -61,6 +61,11 @@ internal sealed class DraftDesk(Scene scene, Stopwatch clock, IProgress<DraftPro
                 };
             }
 
+            if (outcomes.Any(o => o.End.Impossible))
+            {
+                throw new DisagreementException("A routine that passes the audit was found for a brief that is proven impossible.");
+            }
+
             var bound = outcomes.Select(o => o.End.Bound).Append(least).Max();
             return new DraftResult
             {

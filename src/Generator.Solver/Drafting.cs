@@ -3,6 +3,7 @@ using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
 using Generator.Solver.Constructing;
+using Generator.Solver.Proving;
 using Generator.Solver.Rolling;
 
 namespace Generator.Solver;
@@ -36,7 +37,9 @@ public static class Drafting
     }
 
     /// <summary>The parts of the engine that work side by side.</summary>
-    private static IRoutineSource[] Sources(DraftOptions options) => options.Cold ? [new RollingSource()] : [new ConstructivePass(), new RollingSource()];
+    private static IRoutineSource[] Sources(DraftOptions options) => options.Cold
+        ? [new RollingSource(), new ProofSource()]
+        : [new ConstructivePass(), new RollingSource(), new ProofSource()];
 
     /// <summary>Lets one part of the engine work; a fault in it stops the others, so that it is told at once.</summary>
     private static SourceEnd Work(IRoutineSource source, DraftDesk desk, DraftOptions options, CancellationTokenSource ends)

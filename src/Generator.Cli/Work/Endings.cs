@@ -22,7 +22,7 @@ internal static class Endings
     public static int OutOfTime(Desk desk, string what)
     {
         var why = desk.Stop.IsCancellationRequested ? "The search was stopped" : "Time ran out";
-        desk.Err.WriteLine($"{why} before there was {what}. Whether there is one is not known.");
+        desk.Err.WriteLine($"{why} before there was {what}. Whether there is one is not known: nothing was proven against it.");
         desk.Err.WriteLine("  Maybe give it more with --time, try another --seed, or ask for less in the brief.");
         return ExitCode.OutOfTime;
     }

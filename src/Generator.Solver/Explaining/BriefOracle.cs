@@ -4,12 +4,13 @@ using Generator.Library;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Solver.Constructing;
+using Generator.Solver.Proving;
 
 namespace Generator.Solver.Explaining;
 
 /// <summary>
-/// What is known of a brief: solvable once a quick draft has passed the audit, impossible once arithmetic proves it. A search that finds nothing
-/// proves nothing.
+/// What is known of a brief: solvable once a quick draft has passed the audit, impossible once arithmetic or
+/// a <see cref="Prover"/> proves it. A search that finds nothing proves nothing.
 /// </summary>
 /// <param name="book">The library.</param>
 /// <param name="seed">For the quick drafts.</param>
@@ -17,6 +18,9 @@ namespace Generator.Solver.Explaining;
 /// <param name="stop">Ends it early: unknown.</param>
 internal sealed class BriefOracle(Book book, int seed, TimeSpan patience, CancellationToken stop)
 {
+    /// <summary>What the drafts get before the proof takes its share of the machine.</summary>
+    private static readonly TimeSpan Headstart = TimeSpan.FromMilliseconds(300);
+
     private static readonly int[] Widths = [6, 10, 16, 24, 8];
 
     public Answer Ask(Brief brief)
@@ -30,9 +34,29 @@ internal sealed class BriefOracle(Book book, int seed, TimeSpan patience, Cancel
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(patience);
         var ground = new Ground(scene, [.. Enumerable.Repeat(true, scene.Cast)]);
+        var proof = Lane.Start(() => Proven(scene, ends));
         var other = Lane.Start(() => Found(ground, 1, ends));
         var found = Found(ground, 0, ends);
-        return other.GetAwaiter().GetResult() || found ? Answer.Solvable : Answer.Unknown;
+        found |= other.GetAwaiter().GetResult();
+        var impossible = proof.GetAwaiter().GetResult();
+        if (found && impossible)
+        {
+            throw new DisagreementException("A routine that passes the audit was found for a brief that is proven impossible.");
+        }
+
+        return found ? Answer.Solvable : impossible ? Answer.Impossible : Answer.Unknown;
+    }
+
+    /// <summary>Proven impossible while no routine was found. Most briefs that can be drafted are so before the proof begins.</summary>
+    private static bool Proven(Scene scene, CancellationTokenSource ends)
+    {
+        if (ends.Token.WaitHandle.WaitOne(Headstart) || new Prover().Ask(scene, ends.Token) != Fit.Impossible)
+        {
+            return false;
+        }
+
+        ends.Cancel();
+        return true;
     }
 
     private bool Found(Ground ground, int lane, CancellationTokenSource ends)

@@ -34,6 +34,27 @@ public class ExplainTests
         Assert.Contains(explanation.GiveUps, g => g.Any(w => w.Contains("outside-reap", StringComparison.Ordinal)));
     }
 
+    /// <summary>Thrown in counts in which they have not come in yet: arithmetic does not see it, a plan of the whole does.</summary>
+    [Fact]
+    public void What_arithmetic_does_not_see_a_plan_of_the_whole_proves()
+    {
+        var brief = Drafts.Plain(new Moment([new MomentMove("outside-reap", "Bruno", null, null)], new HalfCounts(6), new HalfCounts(12))) with
+        {
+            Length = new Length(16, null, 2),
+            Attackers = [new AttackerPart { Name = "Bruno", Skill = Skill.Stunt, Entrance = new HalfCounts(20) }, new AttackerPart { Name = "Wanda", Skill = Skill.Stunt }],
+        };
+        Assert.Empty(BriefChecks.Clash(new Scene(DraftBrief.Complete(brief, Drafts.Book), Drafts.Book)));
+
+        var drafted = Drafts.Draft(brief, seconds: 60);
+        Assert.Equal(DraftStatus.Impossible, drafted.Status);
+        Assert.Contains("taken together", drafted.Clash[0], StringComparison.Ordinal);
+
+        var explanation = Explain.Of(brief, Drafts.Book, Options);
+        Assert.Equal(Answer.Impossible, explanation.Brief);
+        Assert.Contains(explanation.Clashes[0], w => w.Contains("outside-reap", StringComparison.Ordinal));
+        Assert.Contains(explanation.Clashes[0], w => w.Contains("Bruno not in before", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_proven_clash_of_random_small_briefs_is_impossible_and_minimal_as_far_as_arithmetic_goes()
     {

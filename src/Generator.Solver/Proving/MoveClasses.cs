@@ -1,0 +1,235 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Rules;
+
+namespace Generator.Solver.Proving;
+
+/// <summary>
+/// Every move that bodies, skills, limits, floor and tempo of a brief leave possible at all, gathered into classes. What a class says of a move is
+/// never narrower than the move: stance, hands, facing and bearings are left out, distances are taken from what each technique and attack allow.
+/// </summary>
+internal sealed class MoveClasses
+{
+    /// <summary>Half counts for which somebody held stays so: no matter how long.</summary>
+    public const int Held = 100_000;
+
+    /// <summary>Postures of those who are free to come.</summary>
+    public static readonly PostureSet Free = PostureSet.Of([.. Enum.GetValues<Posture>().Where(IsFree)]);
+
+    private readonly Scene scene;
+    private readonly WantedMoves wanted;
+    private readonly int farthest;
+    private readonly Dictionary<MoveTraits, MoveClass> found = [];
+
+    public MoveClasses(Scene scene)
+    {
+        this.scene = scene;
+        wanted = new WantedMoves(scene.Brief);
+        farthest = Enumerable.Range(0, Bearing.Circle).Max(b => scene.Floor[b]);
+        for (var t = 0; t < scene.Book.Techniques.Count; t++)
+        {
+            if (scene.Able.WhyNotTechnique(t) is null && InTempo(scene.Book.Techniques[t].Length, scene.Book.Techniques[t].FewestSeconds))
+            {
+                AddTechnique(t);
+            }
+        }
+
+        All = [.. found.Values];
+    }
+
+    public IReadOnlyList<MoveClass> All { get; }
+
+    /// <summary>Bit of the first move of each hero moment; −1 for one that the proof leaves out.</summary>
+    public IReadOnlyList<int> FirstWanted => wanted.First;
+
+    /// <summary>Neither held, nor gripping, nor out.</summary>
+    public static bool IsFree(Posture posture) => !posture.IsControlled() && posture is not (Posture.Gripping or Posture.Out);
+
+    /// <summary>The classes that a move can be seen as, for checking: more than one where the hold may or may not last.</summary>
+    public IEnumerable<MoveClass> Matching(Func<MoveTraits, bool> traits) => All.Where(c => traits(c.Traits));
+
+    /// <summary>Bits of the hero moments' moves.</summary>
+    public ulong WantedBits(Technique technique, Attack? attack, Reaction? reaction, int attacker) => wanted.Of(technique, attack, reaction, attacker);
+
+    private bool InTempo(HalfCounts length, decimal fewest) => scene.Brief.Tempo.Allows(length, fewest);
+
+    private void AddTechnique(int t)
+    {
+        var technique = scene.Book.Techniques[t];
+        if (technique.HasNoTarget)
+        {
+            Add(technique, Traits(technique, null, null, -1), PostureSet.Empty, 0, 0, 0);
+            return;
+        }
+
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            if (scene.Able.WhyNotOn(t, a) is not null)
+            {
+                continue;
+            }
+
+            foreach (var r in technique.Reactions.Count == 0 ? [-1] : technique.Reactions.Select(scene.Book.ReactionIndex))
+            {
+                if (r < 0 || (scene.Able.WhyNotReaction(r, a) is null && (scene.Cast > 1 || !(technique.TakesTwo || scene.Book.Reactions[r].HitsSecond))))
+                {
+                    AddAnswers(t, a, r);
+                    AddFollowUps(t, a, r);
+                }
+            }
+        }
+    }
+
+    private void AddAnswers(int t, int a, int r)
+    {
+        var technique = scene.Book.Techniques[t];
+        for (var k = 0; k < scene.Book.Attacks.Count; k++)
+        {
+            var attack = scene.Book.Attacks[k];
+            if (!Answers(technique, attack) || scene.Able.WhyNotAttack(k, a) is not null || !InTempo(attack.Length, attack.FewestSeconds))
+            {
+                continue;
+            }
+
+            var (reach, distance) = (scene.TechniqueReach(t, a), scene.ContactDistance(k, t, a));
+            if (distance >= reach.Least && distance <= reach.Most && CanFollow(technique, attack, r))
+            {
+                AddReacting(t, a, r, Traits(technique, attack, r < 0 ? null : scene.Book.Reactions[r], a) with { By = ComesBy.Attack }, Free, distance);
+            }
+        }
+    }
+
+    /// <summary>The technique is made for the attack, from a stance that the attack finds and on a side that it comes from.</summary>
+    private static bool Answers(Technique technique, Attack attack)
+    {
+        if (attack.IsWalkIn)
+        {
+            return technique.Needs.Contains(Posture.Ready) && Meet(technique, attack);
+        }
+
+        return technique.Answers.Contains(attack.Line) && (attack.IsGrab && technique.Family == Family.Escape ? Sides(technique, attack) : Meet(technique, attack));
+    }
+
+    private static bool Meet(Technique technique, Attack attack) => (technique.Starts.Bits & attack.HeroStances.Bits) != 0 && Sides(technique, attack);
+
+    private static bool Sides(Technique technique, Attack attack)
+    {
+        for (var b = 0; b < Bearing.Circle; b++)
+        {
+            if ((technique.Window.IsAnywhere || technique.Window.Contains(new Turn(b))) && attack.From.Contains(new Turn(b)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>A reaction to an attack that some posture of one who comes with it allows; they may still be open from the last time.</summary>
+    private bool CanFollow(Technique technique, Attack attack, int r) => r < 0 || scene.Book.Reactions[r] switch
+    {
+        { Posture: null } => false,
+        { Posture: Posture.Gripping } => technique.Family == Family.Setback && attack.IsGrab,
+        _ => true,
+    };
+
+    private void AddFollowUps(int t, int a, int r)
+    {
+        var technique = scene.Book.Techniques[t];
+        var reach = scene.TechniqueReach(t, a);
+        var reaction = r < 0 ? null : scene.Book.Reactions[r];
+        foreach (var from in Enum.GetValues<Posture>())
+        {
+            if (from == Posture.Out)
+            {
+                continue;
+            }
+
+            var opensGrip = from == Posture.Gripping && technique.Family == Family.Escape && technique.Answers.Members.Any(l => l.IsGrab);
+            var traits = Traits(technique, null, reaction, a);
+            if ((technique.Needs.Contains(from) || opensGrip) && reaction?.CanFollow(from, false) != false)
+            {
+                AddReacting(t, a, r, traits with { By = ComesBy.Opening }, PostureSet.Of(from), Math.Max(0, reach.Least));
+            }
+        }
+
+        if (technique.Needs.Contains(Posture.Ready) && reaction?.CanFollow(Posture.Ready, false) != false)
+        {
+            AddReacting(t, a, r, Traits(technique, null, reaction, a) with { By = ComesBy.Recovery }, Free, Math.Max(0, reach.Least));
+        }
+    }
+
+    /// <param name="t">Technique.</param>
+    /// <param name="a">Target.</param>
+    /// <param name="r">Reaction; −1 for none.</param>
+    /// <param name="traits">The class, without what the reaction leaves.</param>
+    /// <param name="from">Postures in which it finds the target; one only where the target may be held.</param>
+    /// <param name="near">Nearest distance of the target before the move.</param>
+    private void AddReacting(int t, int a, int r, MoveTraits traits, PostureSet from, int near)
+    {
+        var technique = scene.Book.Techniques[t];
+        var was = from.Members.First();
+        if (r < 0)
+        {
+            Add(technique, traits, from, 0, 0, 0);
+            AddLetGo(technique, traits, from, was);
+            return;
+        }
+
+        var reaction = scene.Book.Reactions[r];
+        var lands = Math.Max(0, (technique.Draws ? scene.TechniqueReach(t, a).Draw(near) : near) + reaction.Back.Value);
+        if (reaction.Sends && !reaction.RunsOff && lands > farthest)
+        {
+            return;
+        }
+
+        // Only somebody held keeps the posture.
+        var to = reaction.Posture ?? was;
+        var others = Enumerable.Range(0, scene.Cast).Where(b => b != a).ToList();
+        var able = traits.Second == SecondRole.Taken ? others.Where(b => scene.Able.WhyNotOn(t, b) is null && scene.Able.WhyNotReaction(r, b) is null).ToList() : others;
+        if (traits.Second != SecondRole.None && able.Count == 0)
+        {
+            return;
+        }
+
+        var full = traits with
+        {
+            To = to,
+            Finishes = to == Posture.Out && technique.Family == Family.Finish,
+            AbleSeconds = traits.Second == SecondRole.None ? 0 : able.Sum(b => 1 << b),
+        };
+        var open = IsFree(to) ? scene.OpenFor(r) : Held;
+        Add(technique, full, from, scene.ReadyAfter(r, a) + scene.WalkTime(a, lands), open, traits.Second == SecondRole.None || to.IsControlled() ? 0 : able.Min(b => scene.ReadyAfter(r, b)));
+        AddLetGo(technique, full, from, to);
+    }
+
+    /// <summary>A move that takes the holding hands elsewhere lets go of the one held, who is free at once.</summary>
+    private void AddLetGo(Technique technique, MoveTraits traits, PostureSet from, Posture posture)
+    {
+        var keeps = technique.LeftEnd == HandEnd.Holding || technique.RightEnd == HandEnd.Holding
+            || (technique.LeftEnd == HandEnd.Unchanged && technique.RightEnd == HandEnd.Unchanged);
+        if (posture.IsControlled() && !keeps)
+        {
+            Add(technique, traits with { To = Posture.Ready, Finishes = false }, from, 0, 0, 0);
+        }
+    }
+
+    private void Add(Technique technique, MoveTraits traits, PostureSet from, int back, int open, int secondBack)
+    {
+        var one = new MoveClass(traits, from, technique.Length.Value, technique.Length.Value, back, open, secondBack);
+        found[traits] = found.TryGetValue(traits, out var same) ? same.With(one) : one;
+    }
+
+    private MoveTraits Traits(Technique technique, Attack? attack, Reaction? reaction, int attacker) => new()
+    {
+        Attacker = attacker,
+        Setback = technique.Family == Family.Setback,
+        Pause = technique.IsStoryPause,
+        HeroFalls = technique.HeroFall != FallClass.None,
+        HeroHeadHit = Exposure.HitsHeroHead(technique, attack),
+        Falls = reaction is { Fall: not FallClass.None },
+        HeadHit = reaction is { HeadHit: true },
+        Second = reaction is null ? SecondRole.None : technique.TakesTwo ? SecondRole.Taken : reaction.HitsSecond ? SecondRole.Bumped : SecondRole.None,
+        Wanted = wanted.Of(technique, attack, reaction, attacker),
+    };
+}

@@ -1,0 +1,38 @@
+using Generator.Domain;
+
+namespace Generator.Solver.Proving;
+
+/// <summary>What a proof tells moves apart by: moves with equal traits belong to one class.</summary>
+internal sealed record MoveTraits
+{
+    /// <summary>The target; −1 for none.</summary>
+    public required int Attacker { get; init; }
+
+    public ComesBy By { get; init; }
+
+    /// <summary>The posture that the move leaves; null when nothing changes for the target.</summary>
+    public Posture? To { get; init; }
+
+    /// <summary>Puts out by a finish.</summary>
+    public bool Finishes { get; init; }
+
+    public bool Setback { get; init; }
+
+    public bool Pause { get; init; }
+
+    public bool HeroFalls { get; init; }
+
+    public bool HeroHeadHit { get; init; }
+
+    public bool Falls { get; init; }
+
+    public bool HeadHit { get; init; }
+
+    public SecondRole Second { get; init; }
+
+    /// <summary>Attackers able to be taken along, as bits.</summary>
+    public int AbleSeconds { get; init; }
+
+    /// <summary>Moves of hero moments that it can be, as bits (<see cref="WantedMoves"/>).</summary>
+    public ulong Wanted { get; init; }
+}
