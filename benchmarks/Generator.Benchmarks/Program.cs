@@ -6,6 +6,7 @@ using Generator.Benchmarks.Measuring;
 using Generator.Benchmarks.Peers;
 using Generator.Benchmarks.Peers.MiniZinc;
 using Generator.Benchmarks.Reporting;
+using Generator.Benchmarks.Rework;
 using Generator.Benchmarks.Stored;
 
 // Each command is described in DEVELOPERS.md under Benchmarks; anything else goes to BenchmarkDotNet. Words that end in -one are the processes in which one brief is measured.
@@ -36,6 +37,8 @@ switch (args)
         return 0;
     case ["families", .. var rest]:
         return FamilyRun.All(rest);
+    case ["rework", .. var rest]:
+        return ReworkRun.All(rest);
     default:
         var settings = DefaultConfig.Instance.WithArtifactsPath(Places.Artifacts);
         BenchmarkSwitcher.FromAssembly(typeof(AuditBenchmark).Assembly).Run(args, settings);

@@ -117,7 +117,7 @@ public static class RandomBrief
         return new MomentMove(
             chance.Percent(50) ? technique.Id : technique.BaseId,
             chance.Percent(50) ? chance.One(names) : null,
-            chance.Percent(50) ? null : chance.Percent(50) ? attack.Id : attack.BaseId,
+            chance.Percent(50) ? null : technique.Family is Family.Strike ? Domain.MomentMove.NoAttack : chance.Percent(50) ? attack.Id : attack.BaseId,
             technique.Reactions.Count > 0 && chance.Percent(50) ? chance.One(technique.Reactions) : null);
     }
 }

@@ -10,7 +10,9 @@ internal static class ChangeLines
 {
     private const int Indent = 4;
 
-    public static IEnumerable<string> Of(Reworked reworked)
+    /// <param name="reworked">The change.</param>
+    /// <param name="taken">Positions in the routine as it was given of the moves that were taken over; null for all.</param>
+    public static IEnumerable<string> Of(Reworked reworked, IReadOnlyList<int>? taken = null)
     {
         foreach (var line in Openings(reworked))
         {
@@ -19,7 +21,7 @@ internal static class ChangeLines
 
         foreach (var change in reworked.Change.Moves)
         {
-            foreach (var line in One(reworked, change))
+            foreach (var line in One(reworked, change, change.Old < 0 ? 0 : (taken?[change.Old] ?? change.Old) + 1))
             {
                 yield return line;
             }
@@ -34,7 +36,7 @@ internal static class ChangeLines
         return change switch
         {
             { IsNothing: true } => "Nothing changes.",
-            { Changed: 0 } => $"No move changes, only when, how long or by which cue{Also(reworked, ": counts and lingers shift by ")}.",
+            { Changed: 0 } => $"No move changes, only when, from where, how long or by which cue{Also(reworked, ": counts and lingers shift by ")}.",
             { Changed: 1 } => $"This 1 of {moves} moves changes{Also(reworked, "; counts and lingers of others shift by ")}.",
             _ => $"These {change.Changed} of {moves} moves change{Also(reworked, "; counts and lingers of others shift by ")}.",
         };
@@ -68,7 +70,7 @@ internal static class ChangeLines
     private static string Opening(Placement placement) =>
         $"{placement.Bearing.ToClockText()}, {placement.Distance} from the mark, {(placement.Entrance > HalfCounts.Zero ? "enters at " + placement.Entrance.ToCountText() : "in from the start")}";
 
-    private static IEnumerable<string> One(Reworked reworked, MoveChange change)
+    private static IEnumerable<string> One(Reworked reworked, MoveChange change, int number)
     {
         var scene = reworked.Scene;
         var was = change.Old < 0 ? null : reworked.Old.Moves[change.Old];
@@ -85,13 +87,13 @@ internal static class ChangeLines
             case ChangeKind.Kept:
                 yield break;
             case ChangeKind.Shifted when was!.Start == now!.Start:
-                yield return $"  move {change.Old + 1} at {was.Start.ToCountText()}, {MoveText.Who(scene, now)}: {string.Join(", ", Rest(was, now))}";
+                yield return $"  move {number} at {was.Start.ToCountText()}, {MoveText.Who(scene, now)}: {string.Join(", ", Rest(was, now))}";
                 yield break;
             case ChangeKind.Shifted:
-                yield return $"  move {change.Old + 1}, {MoveText.Who(scene, now!)}: {was!.Start.ToCountText()} becomes {now!.Start.ToCountText()}{string.Concat(Rest(was, now).Select(r => ", " + r))}";
+                yield return $"  move {number}, {MoveText.Who(scene, now!)}: {was!.Start.ToCountText()} becomes {now!.Start.ToCountText()}{string.Concat(Rest(was, now).Select(r => ", " + r))}";
                 yield break;
             default:
-                yield return change.Old < 0 ? $"  move {change.Now + 1} {title}" : $"  move {change.Old + 1} {title}";
+                yield return change.Old < 0 ? $"  move {change.Now + 1} {title}" : $"  move {number} {title}";
                 break;
         }
 

@@ -50,9 +50,10 @@ internal static class RepairRun
     private static string Known(RepairResult result) => result switch
     {
         { WasClean: true } => "Nothing is unsafe or broken, so nothing changes.",
-        { FewestProven: true } => "No repair changes fewer moves.",
-        { SmallerTried: true } => "Fewer changes were tried before each fault, one after the other, and none of them was enough. That is no proof.",
-        _ => string.Create(CultureInfo.InvariantCulture, $"The search ended after {result.Elapsed.TotalSeconds:0.0} s and had not tried everything smaller: maybe fewer moves would do, with more --time."),
+        { Repaired.Change.Changed: 0 } => "No move has to change; the counts are the fewest found.",
+        { FewestProven: true } => "No repair changes fewer moves: as many as change are wrong in themselves, whatever stands around them. The counts are the fewest found.",
+        { SmallerTried: true } => "The smallest change found. Fewer were tried before each fault, one after the other, and none of them was enough; that is no proof.",
+        _ => string.Create(CultureInfo.InvariantCulture, $"The smallest change found in {result.Elapsed.TotalSeconds:0.0} s. Not everything smaller was tried: maybe fewer moves would do, with more --time."),
     };
 
     private static IEnumerable<string> Lines(RepairResult result, Reworked repaired)

@@ -4,6 +4,7 @@ using Generator.Cli.Work;
 using Generator.Domain;
 using Generator.Library.Files;
 using Generator.Paperwork.Text;
+using Generator.Rules;
 using Generator.Solver.Reworking;
 using Generator.Solver.Revising;
 using Newtonsoft.Json.Linq;
@@ -40,34 +41,39 @@ internal static class ReviseRun
             return Endings.Impossible(desk, result.Clash);
         }
 
-        return result is { Revised: { } revised, Teaching: { } teaching } ? Show(desk, asked, result, revised, teaching) : Endings.OutOfTime(desk, "a revision");
+        return result is { Revised: { } revised, Teaching: { } teaching } ? Show(desk, asked, result, revised, teaching, PhraseNews.Of(new Scene(routine.Brief, book), routine, revised, result.Taken)) : Endings.OutOfTime(desk, "a revision");
     }
 
-    private static int Show(Desk desk, ReviseAsked asked, ReviseResult result, Reworked revised, Reteaching teaching)
+    private static int Show(Desk desk, ReviseAsked asked, ReviseResult result, Reworked revised, Reteaching teaching, IReadOnlyList<PhraseNews> phrases)
     {
-        var text = asked.Json ? Json(result, revised, teaching) : string.Concat(Lines(result, revised, teaching).Select(l => l + "\n"));
+        var text = asked.Json ? Json(result, revised, teaching, phrases) : string.Concat(Lines(result, revised, teaching, phrases).Select(l => l + "\n"));
         return Answers.Show(desk, asked.Out, revised.Routine, text, Known(result, revised));
     }
 
-    private static string Known(ReviseResult result, Reworked revised) => revised.Change.IsNothing ? "The routine answers the new brief as it is." : result.SmallerTried
+    private static string Known(ReviseResult result, Reworked revised) => revised.Change.IsNothing ? (result.Gone > 0 ? "What is left answers the new brief as it is." : "The routine answers the new brief as it is.") : result.SmallerTried
         ? "Smaller changes were tried and were not enough. That is no proof that there is none."
         : string.Create(CultureInfo.InvariantCulture, $"Best found in {result.Elapsed.TotalSeconds:0.0} s; maybe less would do, with more --time.");
 
-    private static IEnumerable<string> Lines(ReviseResult result, Reworked revised, Reteaching teaching) =>
+    private static IEnumerable<string> Lines(ReviseResult result, Reworked revised, Reteaching teaching, IReadOnlyList<PhraseNews> phrases) =>
     [
         .. Page.Wrap("Revision: " + revised.Routine.Brief.Title, Page.Width),
-        .. Page.Wrap((result.Gone > 0 ? string.Create(CultureInfo.InvariantCulture, $"{result.Gone} moves go with those who are no longer in it. ") : string.Empty) + ChangeLines.Sum(revised), Page.Width),
+        .. Page.Wrap(Sum(result, revised), Page.Width),
         Page.Line('='),
         "TO TEACH",
         .. teaching.People.SelectMany(p => Page.Hang("  ", Told(p))),
-        string.Empty,
-        "REHEARSAL CAN SKIP",
-        .. teaching.Unchanged.Count == 0 ? ["  nothing"] : teaching.Unchanged.SelectMany(r => Page.Hang("  ", Told(revised, r))),
+        .. Phrases("REHEARSAL CAN SKIP (phrases and moves as they were taught)", phrases.Where(p => p.IsUnchanged)),
+        .. Phrases("TO REHEARSE (phrases and moves as they were taught)", phrases.Where(p => !p.IsUnchanged)),
         .. revised.Change.IsNothing ? Array.Empty<string>() : [string.Empty, "CHANGES"],
-        .. ChangeLines.Of(revised),
+        .. ChangeLines.Of(revised, result.Taken),
         Page.Line('-'),
         string.Create(CultureInfo.InvariantCulture, $"POINTS  {revised.Verdict.Points}. Nothing is unsafe or broken. Cost of teaching {teaching.Cost}."),
     ];
+
+    private static string Sum(ReviseResult result, Reworked revised)
+    {
+        var gone = result.Gone == 0 ? string.Empty : $"{Words.Many(result.Gone, "move")} {(result.Gone == 1 ? "goes" : "go")} with those who are no longer in it. ";
+        return gone + (gone.Length > 0 && revised.Change.IsNothing ? "Nothing else changes." : ChangeLines.Sum(revised));
+    }
 
     private static string Told(Relearned person)
     {
@@ -86,19 +92,22 @@ internal static class ReviseRun
         return $"{name} {string.Join(", ", parts.OfType<string>())} (cost {person.Cost.ToString(CultureInfo.InvariantCulture)})";
     }
 
-    private static string Told(Reworked revised, UnchangedRun run)
-    {
-        var (first, last) = (revised.Routine.Moves[run.First], revised.Routine.Moves[run.Last]);
-        var moves = run.First == run.Last ? $"move {run.First + 1}" : $"moves {run.First + 1} to {run.Last + 1}";
-        var shift = run.Shift == 0 ? "as taught" : $"as taught, but {Words.Span(new HalfCounts(Math.Abs(run.Shift)))} {(run.Shift > 0 ? "later" : "sooner")}";
-        return $"{moves} (counts {first.Start.ToCountText()} to {last.Start.ToCountText()}): {shift}";
-    }
+    private static IEnumerable<string> Phrases(string title, IEnumerable<PhraseNews> phrases) =>
+        phrases.SelectMany(p => Page.Hang("  ", p.ToText())).ToList() is { Count: > 0 } lines ? [string.Empty, title, .. lines] : [];
 
-    private static string Json(ReviseResult result, Reworked revised, Reteaching teaching)
+    private static string Json(ReviseResult result, Reworked revised, Reteaching teaching, IReadOnlyList<PhraseNews> phrases)
     {
         var answer = ChangeJson.Object(revised, result.SmallerTried ? "smaller tried" : "best found");
         answer["teaching"] = new JArray(teaching.People.Select(p => new JObject { ["name"] = p.Name, ["moves"] = p.Moves, ["gone"] = p.Gone, ["counts"] = p.Counts, ["cost"] = p.Cost }));
         answer["unchanged"] = new JArray(teaching.Unchanged.Select(r => new JObject { ["first"] = r.First + 1, ["last"] = r.Last + 1, ["wasFirst"] = r.WasFirst + 1, ["shiftCounts"] = r.Shift / 2m }));
+        answer["phrases"] = new JArray(phrases.Select(p => new JObject
+        {
+            ["number"] = p.Phrase.Number,
+            ["first"] = p.Phrase.First,
+            ["last"] = p.Phrase.Last,
+            ["unchanged"] = p.IsUnchanged,
+            ["news"] = new JArray(p.News),
+        }));
         return JsonText.Of(answer);
     }
 }

@@ -47,7 +47,8 @@ internal static class MomentReader
         }
 
         var techniques = Found(reader, "technique", words.Techniques);
-        var attacks = Found(reader, "attack", words.Attacks);
+        var without = string.Equals(reader.Text("attack"), MomentMove.NoAttack, StringComparison.OrdinalIgnoreCase);
+        var attacks = without ? [] : Found(reader, "attack", words.Attacks);
         var reactions = Found(reader, "reaction", words.Reactions);
         var attacker = reader.Text("attacker");
         if (attacker is not null && cast.Find(attacker) < 0)
@@ -63,7 +64,7 @@ internal static class MomentReader
         return new MomentMove(
             techniques switch { [] => string.Empty, [var one] => one.Id, [var side, ..] => side.BaseId },
             attacker is not null && cast.Find(attacker) is var index and >= 0 ? cast.Names[index] : null,
-            attacks switch { [] => null, [var one] => one.Id, [var side, ..] => side.BaseId },
+            attacks switch { [] => without ? MomentMove.NoAttack : null, [var one] => one.Id, [var side, ..] => side.BaseId },
             reactions is [var reaction, ..] ? reaction.Id : null);
     }
 

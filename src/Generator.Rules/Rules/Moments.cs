@@ -50,7 +50,7 @@ public sealed class Moments : Rule
     public static bool Matches(Scene scene, MomentMove wanted, Step step) =>
         step.Technique is { } technique && Names(wanted.Technique, technique.Id, technique.BaseId)
         && (wanted.Attacker is null || (step.HasTarget && Equal(wanted.Attacker, scene.Brief.Attackers[step.Row.Attacker].Name)))
-        && (wanted.Attack is null || (step.Attack is { } attack && Names(wanted.Attack, attack.Id, attack.BaseId)))
+        && (wanted.Attack is null || (step.Attack is { } attack ? Names(wanted.Attack, attack.Id, attack.BaseId) : wanted.WantsNoAttack))
         && (wanted.Reaction is null || (step.Reaction is { } reaction && Equal(wanted.Reaction, reaction.Id)));
 
     private static MomentProgress Advance(Scene scene, Moment moment, MomentProgress was, Step step)

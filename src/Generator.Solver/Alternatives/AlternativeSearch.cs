@@ -23,7 +23,7 @@ public sealed class AlternativeSearch
     private static readonly int[] Widths = [6, 10, 16, 8, 24];
 
     private readonly Lock door = new();
-    private readonly List<Alternative> pool = [];
+    private readonly Pool pool = new();
     private readonly Scene scene;
     private readonly AlternativesOptions options;
     private readonly IReadOnlyList<Shape> apart;
@@ -103,21 +103,15 @@ public sealed class AlternativeSearch
             pool.Add(found);
             if (pool.Count > MostKept)
             {
-                pool.Remove(Worst());
+                pool.RemoveAt(pool.Worst());
             }
 
             var chosen = Pick();
-            told(chosen.Count, pool.MinBy(p => p.Verdict.Points)!);
+            told(chosen.Count, pool.Best());
             var enough = chosen.Count == options.Number && seen >= Plenty * options.Number;
             return enough && (chosen.All(c => c.Verdict.Points <= least) || seen >= 2 * Plenty * options.Number);
         }
     }
-
-    /// <summary>The one with the most points; of several the one nearest to another.</summary>
-    private Alternative Worst() => pool
-        .OrderByDescending(p => p.Verdict.Points)
-        .ThenBy(p => pool.Where(o => !ReferenceEquals(o, p)).Min(o => Shape.Difference(p.Shape, o.Shape)))
-        .First();
 
     private IReadOnlyList<Alternative> Chosen()
     {
@@ -135,17 +129,18 @@ public sealed class AlternativeSearch
             return [];
         }
 
-        var best = pool.Min(p => p.Verdict.Points);
-        var good = pool.Where(p => p.Verdict.Points <= best + options.Slack).ToList();
+        var most = pool.Best().Verdict.Points + options.Slack;
+        var good = Enumerable.Range(0, pool.Count).Where(i => pool[i].Verdict.Points <= most).ToList();
+        int Difference(int i, int j) => pool.Difference(good[i], good[j]);
         for (var number = Math.Min(options.Number, good.Count); number > 1; number--)
         {
-            var set = DiverseSet.Pick(good.Count, number, (i, j) => Shape.Difference(good[i].Shape, good[j].Shape), DiversityGoal.Smallest);
-            if (set.All(i => set.All(j => i == j || Shape.Difference(good[i].Shape, good[j].Shape) >= options.SharePercent)))
+            var set = DiverseSet.Pick(good.Count, number, Difference, DiversityGoal.Smallest);
+            if (set.All(i => set.All(j => i == j || Difference(i, j) >= options.SharePercent)))
             {
-                return [.. set.Select(i => good[i])];
+                return [.. set.Select(i => pool[good[i]])];
             }
         }
 
-        return [good.MinBy(g => g.Verdict.Points)!];
+        return [pool[good.MinBy(i => pool[i].Verdict.Points)]];
     }
 }

@@ -9,6 +9,7 @@ internal sealed class MomentStep
 {
     private readonly bool[] techniques;
     private readonly bool[]? attacks;
+    private readonly bool noAttack;
     private readonly int attacker;
     private readonly int reaction;
 
@@ -17,7 +18,8 @@ internal sealed class MomentStep
         techniques = [.. scene.Book.Techniques.Select(t => t.Id == move.Technique || t.BaseId == move.Technique)];
         var first = Array.IndexOf(techniques, true);
         (IsSetback, IsBeat) = first < 0 ? (false, false) : (scene.Book.Techniques[first].Family == Family.Setback, scene.Book.Techniques[first].IsStoryPause);
-        attacks = move.Attack is null ? null : [.. scene.Book.Attacks.Select(a => a.Id == move.Attack || a.BaseId == move.Attack)];
+        attacks = move.Attack is null || move.WantsNoAttack ? null : [.. scene.Book.Attacks.Select(a => a.Id == move.Attack || a.BaseId == move.Attack)];
+        noAttack = move.WantsNoAttack;
         attacker = move.Attacker is null ? -1 : scene.Brief.Attackers.Select(a => a.Name).ToList().IndexOf(move.Attacker);
         reaction = move.Reaction is null ? -1 : scene.Book.ReactionIndex(move.Reaction);
         Menus = [.. repertoire.Menus.Select((menu, a) => attacker < 0 || attacker == a ? menu.Only(Keep) : null)];
@@ -45,12 +47,14 @@ internal sealed class MomentStep
     public bool IsMetBy(in Row row) =>
         row.Technique >= 0 && techniques[row.Technique]
         && (attacker < 0 || row.Attacker == attacker)
-        && (attacks is null || (row.Attack >= 0 && attacks[row.Attack]))
+        && Takes(row.Attack)
         && (reaction < 0 || row.Reaction == reaction);
+
+    private bool Takes(int attack) => attack < 0 ? attacks is null : !noAttack && (attacks is null || attacks[attack]);
 
     private Choice? Keep(Choice choice)
     {
-        if (!techniques[choice.Technique] || (attacks is not null && (choice.Attack < 0 || !attacks[choice.Attack])))
+        if (!techniques[choice.Technique] || !Takes(choice.Attack))
         {
             return null;
         }

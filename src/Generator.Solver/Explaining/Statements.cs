@@ -83,7 +83,7 @@ public static class Statements
 
     private static Statement Moment(Moment moment)
     {
-        var moves = string.Join(", then ", moment.Moves.Select(m => m.Technique + (m.Attacker is { } who ? $" on {who}" : string.Empty) + (m.Attack is { } attack ? $" against {attack}" : string.Empty) + (m.Reaction is { } reaction ? $" with {reaction}" : string.Empty)));
+        var moves = string.Join(", then ", moment.Moves.Select(m => m.Technique + (m.Attacker is { } who ? $" on {who}" : string.Empty) + (m.WantsNoAttack ? " without an attack" : m.Attack is { } attack ? $" against {attack}" : string.Empty) + (m.Reaction is { } reaction ? $" with {reaction}" : string.Empty)));
         var when = (moment.Earliest, moment.Latest) switch
         {
             ({ } from, { } to) => $" starting between counts {from.ToCountText()} and {to.ToCountText()}",

@@ -26,7 +26,7 @@ internal sealed class WantedMoves
             var wanted = moves[i];
             if (Names(wanted.Technique, technique.Id, technique.BaseId)
                 && (wanted.Attacker is null || (attacker >= 0 && Equal(wanted.Attacker, brief.Attackers[attacker].Name)))
-                && (wanted.Attack is null || (attack is not null && Names(wanted.Attack, attack.Id, attack.BaseId)))
+                && (wanted.Attack is null || (attack is null ? wanted.WantsNoAttack : Names(wanted.Attack, attack.Id, attack.BaseId)))
                 && (wanted.Reaction is null || (reaction is not null && Equal(wanted.Reaction, reaction.Id))))
             {
                 bits |= 1UL << i;

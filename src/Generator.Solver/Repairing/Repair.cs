@@ -46,13 +46,14 @@ public static class Repair
 
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);
-        var reworker = new Reworker(original, new MoveCosts(), Rank) { Better = better ?? (_ => { }) };
+        var bound = Hopeless.Count(original);
+        var reworker = new Reworker(original, new MoveCosts(), Rank) { Bound = bound, Better = better ?? (_ => { }) };
         var tried = reworker.Run(options.Seed, patient: false, ends.Token);
         return new RepairResult
         {
             Repaired = reworker.Best is { } best ? Told(scene, routine, best.Routine with { Brief = routine.Brief }) : null,
             SmallerTried = tried,
-            FewestProven = tried && reworker.Best!.Change.Changed == 0,
+            FewestProven = reworker.Best?.Change.Changed <= bound,
             Elapsed = clock.Elapsed,
         };
     }

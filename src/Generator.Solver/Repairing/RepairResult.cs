@@ -11,7 +11,7 @@ public sealed record RepairResult
     /// <summary>Nothing was unsafe or broken, so nothing changed.</summary>
     public bool WasClean { get; init; }
 
-    /// <summary>No repair changes fewer moves: proven.</summary>
+    /// <summary>No repair changes fewer moves: proven, as none does or as many are wrong by what they are.</summary>
     public bool FewestProven { get; init; }
 
     /// <summary>Every smaller number of changes was tried near the faults, without success.</summary>

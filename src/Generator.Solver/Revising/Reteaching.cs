@@ -16,11 +16,14 @@ public sealed record Reteaching
     public int Cost => People.Sum(p => p.Cost);
 
     /// <summary>Works it out.</summary>
-    public static Reteaching Of(Reworked reworked, TeachingWeights weights)
+    /// <param name="reworked">The change.</param>
+    /// <param name="weights">What re-teaching costs.</param>
+    /// <param name="gone">Moves that went with attackers who are no longer in it; the hero has to forget them.</param>
+    public static Reteaching Of(Reworked reworked, TeachingWeights weights, int gone = 0)
     {
         var gaps = Gaps(reworked);
         var brief = reworked.Scene.Brief;
-        var people = brief.Attackers.Select((a, i) => Person(a.Name, i, reworked, gaps, weights)).Prepend(Person(brief.Hero.Name, -1, reworked, gaps, weights));
+        var people = brief.Attackers.Select((a, i) => Person(a.Name, i, reworked, gaps, weights)).Prepend(WithGone(Person(brief.Hero.Name, -1, reworked, gaps, weights), gone, weights));
         return new Reteaching { People = [.. people], Unchanged = [.. Runs(reworked)] };
     }
 
@@ -59,6 +62,8 @@ public sealed record Reteaching
 
         return new Relearned(name, moves, gone, counts, cost);
     }
+
+    private static Relearned WithGone(Relearned hero, int gone, TeachingWeights weights) => hero with { Gone = hero.Gone + gone, Cost = hero.Cost + (gone * weights.Order / 2) };
 
     private static bool Concerns(Move? move, int attacker) => move is not null && (attacker < 0 || move.Attacker == attacker);
 

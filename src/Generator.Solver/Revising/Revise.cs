@@ -34,7 +34,8 @@ public static class Revise
         return new ReviseResult
         {
             Revised = reworker.Best,
-            Teaching = reworker.Best is { } best ? Reteaching.Of(best, options.Weights) : null,
+            Teaching = reworker.Best is { } best ? Reteaching.Of(best, options.Weights, original.Gone) : null,
+            Taken = original.Taken,
             Gone = original.Gone,
             SmallerTried = tried,
             Elapsed = clock.Elapsed,

@@ -11,6 +11,9 @@ public sealed record ReviseResult
     /// <summary>Who learns what anew; null without a routine.</summary>
     public Reteaching? Teaching { get; init; }
 
+    /// <summary>Positions in the taught routine of the moves that were taken over, in order: those of everybody who is still in it.</summary>
+    public IReadOnlyList<int> Taken { get; init; } = [];
+
     /// <summary>Moves of attackers who are no longer in it.</summary>
     public int Gone { get; init; }
 

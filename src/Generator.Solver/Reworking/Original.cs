@@ -11,9 +11,9 @@ namespace Generator.Solver.Reworking;
 /// </summary>
 internal sealed class Original
 {
-    private Original(Scene scene, Scene search, Routine routine, int gone, IReadOnlyList<OldMove> moves, bool[] mayOut)
+    private Original(Scene scene, Scene search, Routine routine, IReadOnlyList<int> taken, int gone, IReadOnlyList<OldMove> moves, bool[] mayOut)
     {
-        MayOut = mayOut;
+        (MayOut, Taken) = (mayOut, taken);
         (Scene, Search, Routine, Gone, Moves) = (scene, search, routine, gone, moves);
     }
 
@@ -29,6 +29,9 @@ internal sealed class Original
     /// <summary>Who may go out without having to: everybody where the brief says nothing, else those who did.</summary>
     public bool[] MayOut { get; }
 
+    /// <summary>Positions of its moves in the old routine as it was given.</summary>
+    public IReadOnlyList<int> Taken { get; }
+
     /// <summary>Moves left out because their attacker is no longer in it.</summary>
     public int Gone { get; }
 
@@ -38,7 +41,8 @@ internal sealed class Original
     public static Original Of(Routine old, Brief brief, Book book)
     {
         var parts = Parts(old.Brief, brief);
-        var moves = old.Moves.Where(m => m.Attacker is not { } a || parts[a] >= 0).Select(m => m.Attacker is { } a ? m with { Attacker = parts[a] } : m).ToList();
+        var taken = Enumerable.Range(0, old.Moves.Count).Where(i => old.Moves[i].Attacker is not { } a || parts[a] >= 0).ToList();
+        var moves = taken.Select(i => old.Moves[i]).Select(m => m.Attacker is { } a ? m with { Attacker = parts[a] } : m).ToList();
         var scene = new Scene(brief, book);
         var routine = new Routine
         {
@@ -52,6 +56,7 @@ internal sealed class Original
             scene,
             new Scene(Searched(scene, steps), book),
             routine,
+            taken,
             old.Moves.Count - moves.Count,
             [.. steps.Select((s, i) => new OldMove(s.Row, s.Index == 0 ? 0 : s.Gap, moves[i].Note))],
             [.. Enumerable.Range(0, scene.Cast).Select(a => brief.Ending is null || (steps.Count > 0 && steps[^1].After.Attackers[a].OutAt >= 0))]);

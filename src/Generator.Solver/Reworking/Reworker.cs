@@ -27,6 +27,9 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
     /// <summary>The best so far.</summary>
     public Reworked? Best { get; private set; }
 
+    /// <summary>No answer changes fewer moves than this; 0 when nothing is known.</summary>
+    public int Bound { get; init; }
+
     /// <summary>Told of every better answer.</summary>
     public Action<Reworked> Better { get; init; } = _ => { };
 
@@ -61,7 +64,7 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
         var done = false;
         try
         {
-            var search = new WindowSearch(ground, guide, original.Routine.Placements, (finish, _) => Take(finish), ends.Token);
+            var search = new WindowSearch(ground, guide, original.Routine.Placements, (finish, _) => Take(finish), ends.Token) { Bound = Bound };
             done = search.Run(MostChanges);
         }
         finally

@@ -34,6 +34,9 @@ internal sealed class WindowSearch
     private readonly CancellationToken stop;
     private int fewest = int.MaxValue;
 
+    /// <summary>No answer changes fewer moves than this.</summary>
+    public int Bound { get; init; }
+
     /// <summary>Answers with more changes are not looked for.</summary>
     private int most = int.MaxValue;
 
@@ -73,7 +76,7 @@ internal sealed class WindowSearch
                 level = Best(next, width);
             }
 
-            if (stop.IsCancellationRequested || fewest == 0)
+            if (stop.IsCancellationRequested || fewest <= Bound)
             {
                 break;
             }

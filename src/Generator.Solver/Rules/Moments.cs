@@ -80,7 +80,11 @@ public sealed class Moments : RuleModule
             solver.AddImplication(all, a < 0 ? model.Cp.False : slot.Targets[a]);
         }
 
-        if (wanted.Attack is { } attack)
+        if (wanted.WantsNoAttack)
+        {
+            solver.Add(model.OverAttacks(slot, _ => 1) == 0).OnlyEnforceIf(all);
+        }
+        else if (wanted.Attack is { } attack)
         {
             solver.Add(model.OverAttacks(slot, k => Is(model.Scene.Book.Attacks[k], attack) ? 1 : 0) == 1).OnlyEnforceIf(all);
         }

@@ -24,6 +24,7 @@ public sealed class MomentsTests
     [InlineData("hip-throw-right", "Bruno", null, "thrown-over")]
     [InlineData("wrist-catch", "Bruno", "cross", "arm-caught")]
     [InlineData("wrist-catch-left", null, "cross-right", null)]
+    [InlineData("hip-throw", "Bruno", "none", "thrown-over")]
     public void It_comes(string technique, string? attacker, string? attack, string? reaction) => Judge(Throw, Any(Move(technique, attacker, attack, reaction))).FindsNothing();
 
     [Theory]
@@ -31,6 +32,7 @@ public sealed class MomentsTests
     [InlineData("hip-throw", "Wanda", null, null)]
     [InlineData("wrist-catch", null, "cross-left", null)]
     [InlineData("hip-throw", null, "cross", null)]
+    [InlineData("wrist-catch", null, "none", null)]
     [InlineData("hip-throw", null, null, "thrown-and-held")]
     public void Something_else_comes(string technique, string? attacker, string? attack, string? reaction) => Judge(Throw, Any(Move(technique, attacker, attack, reaction))).Finds(1, 0);
 

@@ -51,7 +51,6 @@ public class AlternativeSearchTests
         Assert.Empty(AlternativeSearch.Of(Drafts.Plain(), Drafts.Book, Options, [], null, stop.Token).Found);
     }
 
-    /// <summary>What a moment fixes; an attack only where the move had one.</summary>
-    private static (int? Attacker, string? Technique, string? Reaction) Kept(Routine routine, int move) =>
-        (routine.Moves[move].Attacker, routine.Moves[move].Technique, routine.Moves[move].Reaction);
+    private static (int? Attacker, string? Attack, string? Technique, string? Reaction) Kept(Routine routine, int move) =>
+        (routine.Moves[move].Attacker, routine.Moves[move].Attack, routine.Moves[move].Technique, routine.Moves[move].Reaction);
 }

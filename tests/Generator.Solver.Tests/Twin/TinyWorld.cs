@@ -211,7 +211,7 @@ internal sealed class TinyWorld
                 }),
             ],
             Cameras = Chance(40) ? [new Camera("A", new Bearing(dice.Next(24)), new Centimetres(500), new Centimetres(150))] : [],
-            Moments = Chance(20) ? [new Moment([new MomentMove(One("strike", "finish"), null, null, null)], null, Chance(50) ? new HalfCounts(8) : null)] : [],
+            Moments = Chance(20) ? [new Moment([new MomentMove(One("strike", "finish"), null, One<string?>(null, MomentMove.NoAttack), null)], null, Chance(50) ? new HalfCounts(8) : null)] : [],
             Arc = One(Arc.Free, Arc.Rising, Arc.Even, Arc.TwoPeaks),
             Setbacks = One<int?>(null, null, 0, 1),
             Pauses = One<int?>(null, null, 0),

@@ -1,0 +1,78 @@
+using Newtonsoft.Json.Linq;
+
+namespace Generator.Cli.Tests.Commands;
+
+/// <summary>A stored routine on the ferry, and every kind of change that a brief goes through after it was taught.</summary>
+public class ReviseCommandTests
+{
+    private static readonly string Ferry = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Data", "ferry.routine.json"));
+
+    private static readonly Dictionary<string, Action<JObject>> Changes = new(StringComparer.Ordinal)
+    {
+        ["injured"] = b => b["attackers"]![0]!["limits"] = new JArray("no-forward-fall"),
+        ["removed"] = b => (((JArray)b["attackers"]!)[1]).Remove(),
+        ["replaced"] = b => (b["attackers"]![2]!["name"], b["attackers"]![2]!["height"]) = ("Odile", 1.55),
+        ["smaller floor"] = b => (b["floor"]!["width"], b["floor"]!["depth"], b["floor"]!["mark"]) = (7, 6, new JArray(3.5, 1.6)),
+        ["obstacle"] = b => ((JArray)b["floor"]!["obstacles"]!).Add(JObject.Parse("""{ "name": "crate", "x": 5, "y": 2.6, "width": 0.5, "depth": 0.5 }""")),
+        ["shorter"] = b => b["length"] = JObject.Parse("""{ "counts": 38, "tolerance": 2 }"""),
+        ["longer"] = b => b["length"] = JObject.Parse("""{ "counts": 58, "tolerance": 2 }"""),
+        ["slower"] = b => b["tempo"] = 50,
+        ["moment added"] = b => ((JArray)b["moments"]!).Add(JObject.Parse("""{ "technique": "outside-reap", "attacker": "Piet", "counts": [24, 46] }""")),
+    };
+
+    public static TheoryData<string> Kinds => [.. Changes.Keys];
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void The_routine_is_fitted_to_the_changed_brief_and_passes_the_audit(string kind)
+    {
+        using var rig = new Rig();
+        var (routine, brief, revised) = (rig.File("taught.json", Ferry), rig.File("now.brief.json", Changed(kind)), Path.Combine(rig.Folder, "revised.json"));
+        Assert.NotEqual(ExitCode.Good, rig.Run("audit", routine, "--brief", brief).Code);
+        var answer = rig.Run("revise", routine, "--brief", brief, "--out", revised, "--time", "12", "--json");
+        Assert.True(answer.Code == ExitCode.Good, answer.Err);
+        var audit = rig.Run("audit", revised, "--brief", brief, "--json");
+        Assert.Equal(ExitCode.Good, audit.Code);
+        Assert.DoesNotContain(JObject.Parse(audit.Out)["findings"]!, f => (string?)f["severity"] is "unsafe" or "broken");
+
+        var root = JObject.Parse(answer.Out);
+        var now = JObject.Parse(Changed(kind));
+        Assert.Equal(now["attackers"]!.Select(a => (string?)a["name"]).Prepend("Ines"), root["teaching"]!.Select(t => (string?)t["name"]));
+        var changed = (int)root["changed"]!;
+        Assert.InRange(changed, 0, 12);
+        Assert.Equal(changed > 0, root["teaching"]!.Sum(t => (int)t["moves"]! + (int)t["gone"]!) > (kind == "removed" ? 5 : 0));
+        Assert.Equal([1, 7, 12, 16, 22], root["phrases"]!.Select(p => (int)p["first"]!));
+        Assert.Equal([7, 12, 16, 22, 25], root["phrases"]!.Select(p => (int)p["last"]!));
+        Assert.Contains(root["phrases"]!, p => (bool)p["unchanged"]!);
+    }
+
+    [Fact]
+    public void Phrases_that_rehearsal_can_skip_are_named_as_they_were_taught()
+    {
+        using var rig = new Rig();
+        var answer = rig.Run("revise", rig.File("taught.json", Ferry), "--brief", rig.File("now.brief.json", Changed("removed")), "--time", "12");
+        Assert.Equal(ExitCode.Good, answer.Code);
+        Assert.Contains("5 moves go with those who are no longer in it. Nothing else changes.\n", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("\n  Ines forgets 5 moves (cost 25)\n  Bruno learns nothing anew\n  Piet learns nothing anew\n", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("\n  phrase 2, moves 7 to 12: unchanged, now moves 6 to 11\n  phrase 5, moves 22 to 25: unchanged, now moves 17 to 20\n", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("\n  phrase 1, moves 1 to 7: 6 goes\n  phrase 3, moves 12 to 16: 13 and 14 go\n", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("What is left answers the new brief as it is.\n", answer.Err, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Weights_are_settings()
+    {
+        using var rig = new Rig();
+        var (routine, brief) = (rig.File("taught.json", Ferry), rig.File("now.brief.json", Changed("injured")));
+        int Cost(params string[] weights) => JObject.Parse(rig.Run(["revise", routine, "--brief", brief, "--time", "6", "--json", .. weights]).Out)["teaching"]!.Sum(t => (int)t["cost"]!);
+        Assert.Equal((4, 9), (Cost(), Cost("--technique-cost", "9")));
+    }
+
+    private static string Changed(string kind)
+    {
+        var brief = (JObject)JObject.Parse(Ferry)["brief"]!;
+        Changes[kind](brief);
+        brief["ending"] = new JObject { ["out"] = "all" };
+        return brief.ToString();
+    }
+}
