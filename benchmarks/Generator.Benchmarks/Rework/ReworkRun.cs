@@ -78,21 +78,21 @@ internal static class ReworkRun
         };
         var brief = routine.Brief with { Moments = [.. routine.Brief.Moments, moment] };
         var watch = new Watch();
-        var result = AlternativeSearch.Of(brief, book, new AlternativesOptions { Time = TimeSpan.FromSeconds(90) }, [routine], (_, _) => watch.Answer());
+        var result = AlternativeSearch.Of(brief, book, new AlternativesOptions { Time = TimeSpan.FromSeconds(60) }, [routine], (_, _) => watch.Answer());
         return watch.Ended(result.Found.Count == 5, string.Create(CultureInfo.InvariantCulture, $"{result.Found.Count} of {result.Seen}"));
     }
 
     private static Timing Repaired(Routine broken, Book book)
     {
         var watch = new Watch();
-        var result = Repair.Of(broken, book, new RepairOptions { Time = TimeSpan.FromSeconds(60) }, _ => watch.Answer());
+        var result = Repair.Of(broken, book, new RepairOptions(), _ => watch.Answer());
         return watch.Ended(result.Repaired is not null, result.Repaired is { } r ? Told(r) : "none");
     }
 
     private static Timing Revised(Routine routine, Brief brief, Book book)
     {
         var watch = new Watch();
-        var result = Revise.Of(routine, brief, book, new ReviseOptions { Time = TimeSpan.FromSeconds(60) }, _ => watch.Answer());
+        var result = Revise.Of(routine, brief, book, new ReviseOptions(), _ => watch.Answer());
         return watch.Ended(result.Revised is not null, result.Revised is { } r ? Told(r) : result.Clash.Count > 0 ? "clash: " + result.Clash[0] : "none");
     }
 

@@ -24,6 +24,7 @@ public sealed class AlternativeSearch
 
     private readonly Lock door = new();
     private readonly Pool pool = new();
+    private readonly List<Finish> finishes = [];
     private readonly Scene scene;
     private readonly AlternativesOptions options;
     private readonly IReadOnlyList<Shape> apart;
@@ -68,15 +69,23 @@ public sealed class AlternativeSearch
 
     private bool Work(Ground ground, int lane, CancellationTokenSource ends)
     {
+        var failed = false;
         for (var round = 0; !ends.IsCancellationRequested; round++)
         {
             var dice = new Dice(Dice.SeedOf(options.Seed, lane, round));
             var width = Widths[(round + lane) % Widths.Length] * (ground.Aims.ByTime ? 1 : 4);
             var beam = new Beam(ground, dice, width, 0.4 + (1.6 * dice.Unit()), int.MaxValue);
-            if (Constructing.Staging.Choose(scene, dice) is not { } placements
-                || beam.Run(ground.Openings(placements), _ => { }, ends.Token) is not { } finish)
+            var roots = failed && Branch(dice) is { } branch ? [branch] : Constructing.Staging.Choose(scene, dice) is { } placements ? ground.Openings(placements) : [];
+            var finish = beam.Run(roots, _ => { }, ends.Token);
+            failed = finish is null;
+            if (finish is null)
             {
                 continue;
+            }
+
+            lock (door)
+            {
+                finishes.Add(finish);
             }
 
             var (routine, verdict) = Draftsman.Write(scene, finish);
@@ -87,6 +96,18 @@ public sealed class AlternativeSearch
         }
 
         return true;
+    }
+
+    /// <summary>
+    /// A node in the first half of a routine that was found, from which another may go its own way: where beginning afresh fails, that is the
+    /// better chance. Null before there is one.
+    /// </summary>
+    private Node? Branch(Dice dice)
+    {
+        lock (door)
+        {
+            return finishes.Count > 0 && finishes[dice.Next(finishes.Count)].Node.Path() is { Count: > 1 } path ? path[dice.Next((path.Count + 1) / 2)] : null;
+        }
     }
 
     /// <summary>Takes a routine into the pool. True when there is nothing more to look for.</summary>

@@ -51,7 +51,7 @@ public static class Repair
         var tried = reworker.Run(options.Seed, patient: false, ends.Token);
         return new RepairResult
         {
-            Repaired = reworker.Best is { } best ? Told(scene, routine, best.Routine with { Brief = routine.Brief }) : null,
+            Repaired = reworker.Best is { } best ? Told(scene, routine, Settling.Of(original, best.Routine, stop) with { Brief = routine.Brief }) : null,
             SmallerTried = tried,
             FewestProven = reworker.Best?.Change.Changed <= bound,
             Elapsed = clock.Elapsed,

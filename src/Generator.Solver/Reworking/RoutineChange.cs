@@ -41,7 +41,8 @@ public sealed record RoutineChange
     private static int Moved(Placement old, Placement now) =>
         Math.Abs(old.Entrance.Value - now.Entrance.Value) + (old.Bearing == now.Bearing && old.Distance == now.Distance ? 0 : 1);
 
-    private static int ShiftOf(Move old, Move now) =>
+    /// <summary>Half counts by which a move that stays shifts, and one each for another cue and another bearing.</summary>
+    internal static int ShiftOf(Move old, Move now) =>
         Math.Abs(old.Start.Value - now.Start.Value) + Math.Abs(old.Linger.Value - now.Linger.Value) + (old.Cue == now.Cue ? 0 : 1) + (old.From == now.From ? 0 : 1);
 
     private static List<MoveChange> Align(IReadOnlyList<Move> old, IReadOnlyList<Move> now)

@@ -44,9 +44,9 @@ public sealed class SmallestRepairTests(ITestOutputHelper output)
             var change = result.Repaired?.Change;
             Assert.True(
                 change is not null && (change.Changed, change.Shift).CompareTo((fewest, shift)) <= 0,
-                $"seed {seed}: {change?.Changed} moves and {change?.Shift} half counts change, {fewest} and {shift} are enough:\n{Told(broken)}\n{(result.Repaired is { } r ? Told(r.Routine) : "nothing")}");
+                $"seed {seed}: {change?.Changed} moves and {change?.Shift} half counts change, {fewest} and {shift} are enough:\n{Told(broken)}\n{Told(clean.MinBy(c => RoutineChange.Between(broken, c).Changed)!)}\n{(result.Repaired is { } r ? Told(r.Routine) : "nothing: " + string.Join(" ", result.Clash))}");
             Assert.True(Audit.Of(world.Scene, result.Repaired!.Routine).IsClean);
-            Assert.True(!result.FewestProven || change!.Changed == fewest, $"seed {seed}: {change!.Changed} moves are called proven, {fewest} are enough");
+            Assert.True(!result.FewestProven || change!.Changed <= fewest, $"seed {seed}: {change!.Changed} moves are called proven, {fewest} are enough");
             proven += result.FewestProven ? 1 : 0;
             var need = (fewest, shift) switch { (0, _) => Need.CountsOnly, (_, > 0) => Need.Both, (1, _) => Need.OneMove, _ => Need.TwoMoves };
             met[need] = met.GetValueOrDefault(need) + 1;

@@ -46,7 +46,7 @@ public class CastSizesTests
 
         var moment = Kept.Run(routine, 1, 2, null, null);
         var ways = AlternativeSearch.Of(routine.Brief with { Moments = [moment] }, Drafts.Book, new AlternativesOptions { Number = 2, Slack = 200, Time = Time }, [routine]);
-        Assert.Equal(2, ways.Found.Count);
+        Assert.True(ways.Found.Count == 2, $"{ways.Found.Count} of {ways.Seen} routines");
         Assert.All(ways.Found, f => Clean(f.Routine));
         Assert.All(ways.Found, f => Assert.True(Stands(routine, 1, 2, f.Routine)));
         Assert.True(Shape.Difference(ways.Found[0].Shape, ways.Found[1].Shape) >= 30);
@@ -68,13 +68,13 @@ public class CastSizesTests
     });
 
     /// <summary>Time enough for a first answer on a slow machine; the search ends by itself before, or keeps improving.</summary>
-    private static TimeSpan FirstFew => TimeSpan.FromSeconds(20);
+    private static TimeSpan FirstFew => TimeSpan.FromSeconds(10);
 
     private static Routine Drafted(int cast, int seed)
     {
         var brief = new Brief
         {
-            Length = new Length(null, 4 + (2 * cast), 2),
+            Length = new Length(null, 4 + (3 * cast), 2),
             Floor = new FloorPlan { Width = new Centimetres(1200), Depth = new Centimetres(1200), MarkX = new Centimetres(600), MarkY = new Centimetres(600), Surface = Surface.Matted },
             Hero = new HeroPart { Name = "Zoe", Skill = Skill.Stunt },
             Attackers = [.. Names.Take(cast).Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })],
