@@ -74,8 +74,8 @@ internal static class BriefChanges
     {
         const int Side = 60;
         var place = steps.Skip(steps.Count / 3).Take(steps.Count / 3).Where(s => s.HasTarget).Select(s => s.After.Attackers[s.Row.Attacker]).MaxBy(a => a.Distance);
-        var angle = (place?.Bearing ?? 0) * Math.PI / 12;
-        var distance = place?.Distance ?? 200;
+        var angle = place.Bearing * Math.PI / 12;
+        var distance = place.Distance;
         return new Obstacle(
             "crate",
             new Centimetres(floor.MarkX.Value + (int)(distance * Math.Sin(angle)) - (Side / 2)),

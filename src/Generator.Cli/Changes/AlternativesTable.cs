@@ -128,7 +128,14 @@ internal static class AlternativesTable
     }
 
     /// <summary>From the one that is most like it.</summary>
-    private static string Differs(IReadOnlyList<Alternative> all, Alternative one) => all.Count < 2
-        ? "no other"
-        : Number(all.Where(o => !ReferenceEquals(o, one)).Min(o => Shape.Difference(o.Shape, one.Shape))) + " % and more";
+    private static string Differs(IReadOnlyList<Alternative> all, Alternative one)
+    {
+        if (all.Count < 2)
+        {
+            return "no other";
+        }
+
+        var least = all.Where(o => !ReferenceEquals(o, one)).Min(o => Shape.Difference(o.Shape, one.Shape));
+        return least >= 100 ? "every move" : $"at least {Number(least)} %";
+    }
 }

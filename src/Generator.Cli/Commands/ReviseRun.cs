@@ -41,12 +41,12 @@ internal static class ReviseRun
             return Endings.Impossible(desk, result.Clash);
         }
 
-        return result is { Revised: { } revised, Teaching: { } teaching } ? Show(desk, asked, result, revised, teaching, PhraseNews.Of(new Scene(routine.Brief, book), routine, revised, result.Taken)) : Endings.OutOfTime(desk, "a revision");
+        return result is { Revised: { } revised, Teaching: { } teaching } ? Show(desk, asked, result, routine.Brief, revised, teaching, PhraseNews.Of(new Scene(routine.Brief, book), routine, revised, result.Taken)) : Endings.OutOfTime(desk, "a revision");
     }
 
-    private static int Show(Desk desk, ReviseAsked asked, ReviseResult result, Reworked revised, Reteaching teaching, IReadOnlyList<PhraseNews> phrases)
+    private static int Show(Desk desk, ReviseAsked asked, ReviseResult result, Brief taught, Reworked revised, Reteaching teaching, IReadOnlyList<PhraseNews> phrases)
     {
-        var text = asked.Json ? Json(result, revised, teaching, phrases) : string.Concat(Lines(result, revised, teaching, phrases).Select(l => l + "\n"));
+        var text = asked.Json ? Json(result, revised, teaching, phrases) : string.Concat(Lines(result, taught, revised, teaching, phrases).Select(l => l + "\n"));
         return Answers.Show(desk, asked.Out, revised.Routine, text, Known(result, revised));
     }
 
@@ -54,13 +54,13 @@ internal static class ReviseRun
         ? "Smaller changes were tried and were not enough. That is no proof that there is none."
         : string.Create(CultureInfo.InvariantCulture, $"Best found in {result.Elapsed.TotalSeconds:0.0} s; maybe less would do, with more --time.");
 
-    private static IEnumerable<string> Lines(ReviseResult result, Reworked revised, Reteaching teaching, IReadOnlyList<PhraseNews> phrases) =>
+    private static IEnumerable<string> Lines(ReviseResult result, Brief taught, Reworked revised, Reteaching teaching, IReadOnlyList<PhraseNews> phrases) =>
     [
         .. Page.Wrap("Revision: " + revised.Routine.Brief.Title, Page.Width),
         .. Page.Wrap(Sum(result, revised), Page.Width),
         Page.Line('='),
         "TO TEACH",
-        .. teaching.People.SelectMany(p => Page.Hang("  ", Told(p))),
+        .. teaching.People.Select((p, i) => i > 0 && TakesOver(revised, taught, i - 1) is { } part ? Told(p, "has nothing else than was taught") + part : Told(p, "learns nothing anew")).SelectMany(l => Page.Hang("  ", l)),
         .. Phrases("REHEARSAL CAN SKIP (phrases and moves as they were taught)", phrases.Where(p => p.IsUnchanged)),
         .. Phrases("TO REHEARSE (phrases and moves as they were taught)", phrases.Where(p => !p.IsUnchanged)),
         .. revised.Change.IsNothing ? Array.Empty<string>() : [string.Empty, "CHANGES"],
@@ -75,12 +75,27 @@ internal static class ReviseRun
         return gone + (gone.Length > 0 && revised.Change.IsNothing ? "Nothing else changes." : ChangeLines.Sum(revised));
     }
 
-    private static string Told(Relearned person)
+    /// <summary>Whoever is new in a part has to learn all of it, also what stays as it was.</summary>
+    private static string? TakesOver(Reworked revised, Brief taught, int attacker)
+    {
+        var names = revised.Scene.Brief.Attackers.Select(a => a.Name).ToList();
+        if (taught.Attackers.Any(a => string.Equals(a.Name, names[attacker], StringComparison.Ordinal)))
+        {
+            return null;
+        }
+
+        var part = $"all {Words.Many(revised.Routine.Moves.Count(m => m.Attacker == attacker), "move")} of the part";
+        return attacker < taught.Attackers.Count && !names.Contains(taught.Attackers[attacker].Name)
+            ? $"; is new, takes over from {Page.Clean(taught.Attackers[attacker].Name)} and learns {part}"
+            : $"; is new and learns {part}";
+    }
+
+    private static string Told(Relearned person, string nothing)
     {
         var name = Page.Clean(person.Name);
         if (person is { Moves: 0, Gone: 0, Counts: 0 })
         {
-            return $"{name} learns nothing anew";
+            return $"{name} {nothing}";
         }
 
         IReadOnlyList<string?> parts =

@@ -60,6 +60,15 @@ public class ReviseCommandTests
     }
 
     [Fact]
+    public void Whoever_takes_over_a_part_learns_all_of_it()
+    {
+        using var rig = new Rig();
+        var answer = rig.Run("revise", rig.File("taught.json", Ferry), "--brief", rig.File("now.brief.json", Changed("replaced")), "--time", "12");
+        Assert.Equal(ExitCode.Good, answer.Code);
+        Assert.Contains("\n  Odile has nothing else than was taught; is new, takes over from Piet and learns all 9 moves of the part\n", answer.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Weights_are_settings()
     {
         using var rig = new Rig();
