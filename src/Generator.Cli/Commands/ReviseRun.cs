@@ -60,7 +60,7 @@ internal static class ReviseRun
         .. Page.Wrap(Sum(result, revised), Page.Width),
         Page.Line('='),
         "TO TEACH",
-        .. teaching.People.Select((p, i) => i > 0 && TakesOver(revised, taught, i - 1) is { } part ? Told(p, "has nothing else than was taught") + part : Told(p, "learns nothing anew")).SelectMany(l => Page.Hang("  ", l)),
+        .. teaching.People.Select((p, i) => i > 0 && TakesOver(revised, taught, i - 1) is { } part ? Told(p, "does all as taught") + part : Told(p, "learns nothing anew")).SelectMany(l => Page.Hang("  ", l)),
         .. Phrases("REHEARSAL CAN SKIP (phrases and moves as they were taught)", phrases.Where(p => p.IsUnchanged)),
         .. Phrases("TO REHEARSE (phrases and moves as they were taught)", phrases.Where(p => !p.IsUnchanged)),
         .. revised.Change.IsNothing ? Array.Empty<string>() : [string.Empty, "CHANGES"],
@@ -86,7 +86,7 @@ internal static class ReviseRun
 
         var part = $"all {Words.Many(revised.Routine.Moves.Count(m => m.Attacker == attacker), "move")} of the part";
         return attacker < taught.Attackers.Count && !names.Contains(taught.Attackers[attacker].Name)
-            ? $"; is new, takes over from {Page.Clean(taught.Attackers[attacker].Name)} and learns {part}"
+            ? $"; takes over from {Page.Clean(taught.Attackers[attacker].Name)} and learns {part}"
             : $"; is new and learns {part}";
     }
 
