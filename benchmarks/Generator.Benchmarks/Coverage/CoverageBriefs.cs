@@ -32,7 +32,7 @@ internal static class CoverageBriefs
     public static Brief Asking(MomentMove move, int number) => new()
     {
         Title = move.Technique,
-        Length = new Length(14 + (number * 6), null, 6),
+        Length = new Length(14 + (number % 4 * 6), null, 6),
         Floor = new FloorPlan { Width = new Centimetres(1200), Depth = new Centimetres(1200), MarkX = new Centimetres(600), MarkY = new Centimetres(600) },
         Tempo = new Tempo(90),
         Attackers = [.. Names.Take(2 + (number % 2)).Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })],

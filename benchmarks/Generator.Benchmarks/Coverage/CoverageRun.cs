@@ -13,7 +13,7 @@ namespace Generator.Benchmarks.Coverage;
 internal static class CoverageRun
 {
     /// <summary>Drafts in which something may be asked for before it counts as never occurring.</summary>
-    private const int Asks = 6;
+    private const int Asks = 10;
 
     /// <summary>Most setbacks, and drafts for each number of them, in the table of what happens when a brief asks.</summary>
     private const int MostSetbacks = 4;
