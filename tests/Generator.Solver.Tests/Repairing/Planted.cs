@@ -2,6 +2,8 @@ using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
 using Generator.Rules.Judging;
+using Generator.Solver.Repairing;
+using Generator.Solver.Reworking;
 using Generator.Testing;
 
 namespace Generator.Solver.Tests.Repairing;
@@ -29,5 +31,20 @@ internal static class Planted
         }
 
         return routine with { Moves = moves };
+    }
+
+    /// <summary>The repair as soon as it changes no more moves than that; what is smaller still is not looked for.</summary>
+    public static RepairResult Repaired(Routine broken, Book book, int moves, params IReadOnlyList<(int First, int Last)> keep)
+    {
+        using var stop = new CancellationTokenSource();
+        return Repair.Of(broken, book, new RepairOptions { Time = TimeSpan.FromSeconds(120), Keep = keep }, StopWhenFew, stop.Token);
+
+        void StopWhenFew(Reworked better)
+        {
+            if (better.Change.Changed <= moves)
+            {
+                stop.Cancel();
+            }
+        }
     }
 }

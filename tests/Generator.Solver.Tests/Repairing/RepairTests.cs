@@ -33,8 +33,7 @@ public class RepairTests
         {
             var clean = Drafts.Draft(Drafts.Plain(), seed).Routine!;
             var broken = Planted.In(clean, Drafts.Book, 1, seed);
-            var result = Repair.Of(broken, Drafts.Book, new RepairOptions { Time = TimeSpan.FromSeconds(60) });
-            var answer = result.Repaired!;
+            var answer = Planted.Repaired(broken, Drafts.Book, 1).Repaired!;
             Assert.True(Audit.Of(new Scene(broken.Brief, Drafts.Book), answer.Routine).IsClean);
             Assert.Equal(answer.Change.Moves, RoutineChange.Between(broken, answer.Routine).Moves);
             repaired++;
@@ -50,10 +49,10 @@ public class RepairTests
         var clean = Drafts.Draft(Drafts.Plain(), 3).Routine!;
         var broken = Planted.In(clean, Drafts.Book, 1, 3);
         var wrong = Enumerable.Range(0, clean.Moves.Count).First(i => clean.Moves[i] != broken.Moves[i]);
-        var first = Repair.Of(broken, Drafts.Book, new RepairOptions { Time = TimeSpan.FromSeconds(60) }).Repaired!;
+        var first = Planted.Repaired(broken, Drafts.Book, 1).Repaired!;
         var touched = first.Change.Moves.Where(m => m.Kind == ChangeKind.Changed).Select(m => m.Old).ToList();
         var kept = Enumerable.Range(0, broken.Moves.Count).First(i => !touched.Contains(i) && Math.Abs(i - wrong) == 1);
-        var result = Repair.Of(broken, Drafts.Book, new RepairOptions { Time = TimeSpan.FromSeconds(60), Keep = [(kept, kept)] });
+        var result = Planted.Repaired(broken, Drafts.Book, int.MaxValue, (kept, kept));
         Assert.Contains(result.Repaired!.Change.Moves, m => m.Old == kept && m.Kind is ChangeKind.Kept or ChangeKind.Shifted);
         Assert.Contains(result.Repaired.Routine.Moves, m => RoutineChange.IsSame(broken.Moves[kept], m) && m.Start == broken.Moves[kept].Start);
         Assert.Equal(broken.Brief.Moments, result.Repaired.Routine.Brief.Moments);

@@ -37,10 +37,11 @@ public class CastSizesTests
         Assert.True(same.Revised!.Change.IsNothing);
         Assert.Equal((0, cast + 1), (same.Teaching!.Cost, same.Teaching.People.Count));
 
-        Clean(Repair.Of(Planted.In(routine, Drafts.Book, 1, cast), Drafts.Book, new RepairOptions { Time = FirstFew }).Repaired?.Routine);
+        Clean(Planted.Repaired(Planted.In(routine, Drafts.Book, 1, cast), Drafts.Book, int.MaxValue).Repaired?.Routine);
 
         var shorter = routine.Brief with { Length = new Length(null, routine.Moves.Count - 1, 0) };
-        var revised = Revise.Of(routine, shorter, Drafts.Book, new ReviseOptions { Time = FirstFew }).Revised;
+        using var stop = new CancellationTokenSource();
+        var revised = Revise.Of(routine, shorter, Drafts.Book, new ReviseOptions { Time = Time }, _ => stop.Cancel(), stop.Token).Revised;
         Clean(revised?.Routine);
         Assert.Equal(routine.Moves.Count - 1, revised!.Routine.Moves.Count);
 
@@ -66,9 +67,6 @@ public class CastSizesTests
         return (found.Count == 2 && found.All(f => Audit.Of(new Scene(f.Routine.Brief, Drafts.Book), f.Routine).IsClean && Stands(routine, first, last, f.Routine)))
             .Classify(follows, "with a move without an attack").Classify(last > first, "a run");
     });
-
-    /// <summary>Time enough for a first answer on a slow machine; the search ends by itself before, or keeps improving.</summary>
-    private static TimeSpan FirstFew => TimeSpan.FromSeconds(10);
 
     private static Routine Drafted(int cast, int seed)
     {
