@@ -17,6 +17,9 @@ internal sealed class Rig : IDisposable
 
     public CancellationToken Stop { get; init; }
 
+    /// <summary>Told of every better routine and its points while a search goes on.</summary>
+    public Action<Routine, int> Keep { get; init; } = (_, _) => { };
+
     /// <summary>Stands in for the search; a test that does not set it must not draft.</summary>
     public Func<Brief, Book, DraftOptions, IProgress<DraftProgress>, CancellationToken, DraftResult> Draft { get; init; } =
         (_, _, _, _, _) => throw new InvalidOperationException("Nothing was to be drafted.");
@@ -38,7 +41,7 @@ internal sealed class Rig : IDisposable
         using var output = new StringWriter { NewLine = "\n" };
         using var errors = new StringWriter { NewLine = "\n" };
         using var input = new StringReader(Input);
-        var code = CommandLine.Run(args, new Desk { In = input, Out = output, Err = errors, Stop = Stop, Draft = Draft, Printer = Printer });
+        var code = CommandLine.Run(args, new Desk { In = input, Out = output, Err = errors, Stop = Stop, Keep = Keep, Draft = Draft, Printer = Printer });
         return new Answer(code, Named(output), Named(errors));
     }
 

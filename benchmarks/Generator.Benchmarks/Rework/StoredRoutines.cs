@@ -3,6 +3,8 @@ using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Reading;
+using Generator.Rules;
+using Generator.Rules.Judging;
 using Generator.Solver;
 
 namespace Generator.Benchmarks.Rework;
@@ -17,11 +19,14 @@ internal static class StoredRoutines
     /// <summary>In order.</summary>
     public static IReadOnlyList<string> Files() => [.. Directory.EnumerateFiles(Folder, "*.routine.json").Order(StringComparer.Ordinal)];
 
+    /// <summary>Reads one.</summary>
+    /// <exception cref="InvalidOperationException">It cannot be read, or the library has changed so that the audit no longer passes it.</exception>
     public static Routine Read(string file, Book book)
     {
         var problems = new ProblemList();
         var read = SourceFile.Load(file, problems) is { } source ? RoutineReader.Parse(source, book) : null;
-        return read?.Value ?? throw new InvalidOperationException(read?.ToText() ?? $"{file} cannot be read.");
+        var routine = read?.Value ?? throw new InvalidOperationException(read?.ToText() ?? $"{file} cannot be read.");
+        return Audit.Of(new Scene(routine.Brief, book), routine).IsClean ? routine : throw new InvalidOperationException($"{file} is not clean with this library: repair it first.");
     }
 
     /// <summary>Drafts them anew; results before and after cannot be compared.</summary>

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
+using Generator.Rules.Replaying;
 using Generator.Solver.Constructing;
 
 namespace Generator.Solver.Alternatives;
@@ -24,7 +25,7 @@ public sealed class AlternativeSearch
 
     private readonly Lock door = new();
     private readonly Pool pool = new();
-    private readonly List<Finish> finishes = [];
+    private readonly List<IReadOnlyList<Node>> trunks = [];
     private readonly Scene scene;
     private readonly AlternativesOptions options;
     private readonly IReadOnlyList<Shape> apart;
@@ -57,6 +58,7 @@ public sealed class AlternativeSearch
         ends.CancelAfter(options.Time);
         var search = new AlternativeSearch(worked, options, apart, told ?? ((_, _) => { }));
         var ground = new Ground(worked);
+        search.trunks.AddRange(apart.Select(r => Trunk(ground, r)).Where(t => t.Count > 1));
         var others = Enumerable.Range(1, Lanes - 1).Select(lane => Lane.Start(() => search.Work(ground, lane, ends))).ToArray();
         search.Work(ground, 0, ends);
         foreach (var other in others)
@@ -85,7 +87,7 @@ public sealed class AlternativeSearch
 
             lock (door)
             {
-                finishes.Add(finish);
+                trunks.Add(finish.Node.Path());
             }
 
             var (routine, verdict) = Draftsman.Write(scene, finish);
@@ -99,16 +101,43 @@ public sealed class AlternativeSearch
     }
 
     /// <summary>
-    /// A node in the first half of a routine that was found, from which another may go its own way: where beginning afresh fails, that is the
-    /// better chance. Null before there is one.
+    /// A node in the first half of a routine that is there already, from which another may go its own way: where beginning afresh fails, that is
+    /// the better chance. Null before there is one.
     /// </summary>
     private Node? Branch(Dice dice)
     {
         lock (door)
         {
-            return finishes.Count > 0 && finishes[dice.Next(finishes.Count)].Node.Path() is { Count: > 1 } path ? path[dice.Next((path.Count + 1) / 2)] : null;
+            return trunks.Count > 0 && trunks[dice.Next(trunks.Count)] is var path ? path[dice.Next((path.Count + 1) / 2)] : null;
         }
     }
+
+    /// <summary>A routine that is given as a path of the search, as far as it goes without anything that the brief or a rule forbids.</summary>
+    private static List<Node> Trunk(Ground ground, Routine routine)
+    {
+        var rows = routine.Moves.Select(m => Row.Of(m, ground.Scene)).ToList();
+        if (rows.Count == 0 || rows[0].Attacker < 0 || !ground.Scene.Brief.Attackers.Zip(routine.Placements).All(p => OpensAsAsked(p.First, p.Second)))
+        {
+            return [];
+        }
+
+        var expander = new Expander(ground, new Dice(1));
+        var path = new List<Node> { ground.Opening(routine.Placements, rows[0].Attacker, rows[0].Start) };
+        foreach (var row in rows)
+        {
+            if (row.Technique < 0 || expander.AsWritten(path[^1], row) is not { } next)
+            {
+                break;
+            }
+
+            path.Add(next);
+        }
+
+        return path;
+    }
+
+    private static bool OpensAsAsked(AttackerPart part, Placement placement) =>
+        (part.Bearing ?? placement.Bearing) == placement.Bearing && (part.Distance ?? placement.Distance) == placement.Distance && (part.Entrance ?? placement.Entrance) == placement.Entrance;
 
     /// <summary>Takes a routine into the pool. True when there is nothing more to look for.</summary>
     private bool Take(Alternative found, int least)

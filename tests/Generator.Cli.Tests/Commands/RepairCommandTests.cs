@@ -31,7 +31,8 @@ public class RepairCommandTests
     [Fact]
     public void Json_tells_what_became_of_every_move()
     {
-        using var rig = new Rig();
+        using var stop = new CancellationTokenSource();
+        using var rig = new Rig { Stop = stop.Token, Keep = (_, _) => stop.Cancel() };
         var root = JObject.Parse(rig.Run("repair", "--json", rig.File("r.csv", Late)).Out);
         Assert.Equal(["routine", "findings", "points", "standing", "changed", "shiftedCounts", "changes"], root.Properties().Select(p => p.Name));
         Assert.Equal(1, (int)root["changed"]!);

@@ -55,10 +55,18 @@ internal sealed class Guarded : IDisposable
         throw new InvalidOperationException("The program ended without a worker.");
     }
 
+    /// <summary>The next line on standard error, which says this.</summary>
+    public async Task<string> Told(string words)
+    {
+        var line = await guard.StandardError.ReadLineAsync();
+        Assert.Contains(words, line, StringComparison.Ordinal);
+        return line!;
+    }
+
     /// <summary>Waits until a routine is found and kept; returns its file.</summary>
     public async Task<string> Kept(string folder)
     {
-        Assert.Contains("points, no fewer than", await guard.StandardError.ReadLineAsync(), StringComparison.Ordinal);
+        await Told("points, no fewer than");
         while (!guard.HasExited)
         {
             if (Directory.EnumerateFiles(folder, "*.rescued-*.routine.json").FirstOrDefault() is { } file)

@@ -62,7 +62,7 @@ public class CastSizesTests
         var first = chance.Whole(0, routine.Moves.Count - 2);
         var last = Math.Min(routine.Moves.Count - 2, first + chance.Whole(0, 2));
         var found = AlternativeSearch.Of(
-            routine.Brief with { Moments = [Kept.Run(routine, first, last, null, null)] }, Drafts.Book, new AlternativesOptions { Number = 2, Slack = 500, SharePercent = 20, Seed = seed, Time = Time }, []).Found;
+            routine.Brief with { Moments = [Kept.Run(routine, first, last, null, null)] }, Drafts.Book, new AlternativesOptions { Number = 2, Slack = 500, SharePercent = 20, Seed = seed, Time = Time }, [routine]).Found;
         var follows = Enumerable.Range(first, last - first + 1).Any(i => routine.Moves[i] is { Attack: null, Attacker: not null });
         return (found.Count == 2 && found.All(f => Audit.Of(new Scene(f.Routine.Brief, Drafts.Book), f.Routine).IsClean && Stands(routine, first, last, f.Routine)))
             .Classify(follows, "with a move without an attack").Classify(last > first, "a run");
