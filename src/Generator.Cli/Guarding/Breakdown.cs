@@ -9,6 +9,9 @@ namespace Generator.Cli.Guarding;
 /// <param name="Limits">What it was allowed.</param>
 internal sealed record Breakdown(BreakdownKind Kind, int ExitCode, WatchLimits Limits)
 {
+    /// <summary>Exit code of a process that Ctrl-C ended, except on Windows.</summary>
+    public const int ByInterrupt = Signals + 2;
+
     private const int Signals = 128;
 
     /// <summary>Makes the cursor visible again and clears the line, in case progress was being shown.</summary>

@@ -47,6 +47,7 @@ internal static class Guard
         }
 
         start.Environment[LifelineVariable] = $"{orders.GetClientHandleAsString()} {news.GetClientHandleAsString()} {rescue}";
+        using var asking = new Asking(orders);
         try
         {
             using var worker = Process.Start(start);
@@ -57,7 +58,7 @@ internal static class Guard
 
             orders.DisposeLocalCopyOfClientHandle();
             news.DisposeLocalCopyOfClientHandle();
-            return new Watch(worker, orders, news, rescue).Code();
+            return new Watch(worker, asking, news, rescue).Code();
         }
         catch (Exception error) when (error is Win32Exception or FileNotFoundException)
         {

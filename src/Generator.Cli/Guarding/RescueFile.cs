@@ -53,9 +53,10 @@ internal sealed class RescueFile(string path, Action<int> written)
                 RoutineFiles.Write(path, RoutineWriter.Text(routine));
                 written(points);
             }
-            catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+#pragma warning disable CA1031 // whatever goes wrong here is no fault of the routine: the search goes on, and the guard says that nothing was kept
+            catch (Exception)
+#pragma warning restore CA1031
             {
-                // No room for it: the search itself goes on, and the guard says that nothing was kept.
                 continue;
             }
         }
@@ -78,9 +79,10 @@ internal sealed class RescueFile(string path, Action<int> written)
         {
             File.Delete(path);
         }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+#pragma warning disable CA1031 // it stays in its folder and hinders nobody
+        catch (Exception)
+#pragma warning restore CA1031
         {
-            // It stays in its folder and hinders nobody.
             return;
         }
     }

@@ -121,6 +121,41 @@ public class GuardTests
         AssertGood(rig, kept, answer.Err);
     }
 
+    /// <summary>The signal comes in the moment in which there is a worker for the first time, long before that is ready to listen.</summary>
+    [Fact]
+    public async Task A_stop_while_the_worker_still_starts_is_not_lost()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var rig = new Rig();
+        using var draft = Guarded.Start(Nothing, "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", "1200");
+        var worker = draft.SendAtBirth("INT");
+        var answer = await draft.End();
+        Assert.Equal((ExitCode.OutOfTime, string.Empty), (answer.Code, answer.Out));
+        Assert.Contains("The search was stopped before there was a routine.\n", answer.Err, StringComparison.Ordinal);
+        Assert.False(Guarded.IsAlive(worker), "the worker goes on by itself");
+    }
+
+    [Fact]
+    public async Task An_end_while_the_worker_still_starts_ends_both()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var rig = new Rig();
+        using var draft = Guarded.Start(Nothing, "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", "1200");
+        var worker = draft.SendAtBirth("TERM");
+        var answer = await draft.End();
+        Assert.Equal((ExitCode.Stopped, string.Empty), (answer.Code, answer.Out));
+        Assert.Equal("Generator stopped: it was ended at once.\n  No routine was kept. Every file is whole, as it was or as it was to be.\n", answer.Err);
+        Assert.False(Guarded.IsAlive(worker), "the worker goes on by itself");
+    }
+
     [Fact]
     public async Task Without_its_guard_a_worker_ends_too()
     {

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using System.Runtime.InteropServices;
 
 namespace Generator.Cli.Tests.Guarding;
 
@@ -43,8 +44,7 @@ internal sealed class Guarded : IDisposable
     {
         while (!guard.HasExited)
         {
-            var children = Directory.EnumerateDirectories(Task(guard.Id)).SelectMany(t => File.ReadAllText(Path.Combine(t, "children")).Split(' ', StringSplitOptions.RemoveEmptyEntries));
-            if (children.FirstOrDefault() is { } child)
+            if (Children().FirstOrDefault() is { } child)
             {
                 return int.Parse(child, CultureInfo.InvariantCulture);
             }
@@ -97,6 +97,22 @@ internal sealed class Guarded : IDisposable
         }
     }
 
+    /// <summary>Sends the guard a signal as soon as there is a worker, without any rest in between; returns the worker.</summary>
+    public int SendAtBirth(string signal)
+    {
+        var number = Enum.Parse<SignalNumber>(signal, ignoreCase: true);
+        while (!guard.HasExited)
+        {
+            if (Children().FirstOrDefault() is { } child)
+            {
+                Assert.Equal(0, Kill(guard.Id, (int)number));
+                return int.Parse(child, CultureInfo.InvariantCulture);
+            }
+        }
+
+        throw new InvalidOperationException("The program ended without a worker.");
+    }
+
     /// <summary>Sends a signal to the program as it was started, which is the guard.</summary>
     public void Send(string signal) => Send(signal, guard.Id);
 
@@ -120,6 +136,32 @@ internal sealed class Guarded : IDisposable
         }
 
         guard.Dispose();
+    }
+
+    private IEnumerable<string> Children() => Directory.EnumerateDirectories(Task(guard.Id)).SelectMany(ChildrenOf);
+
+    /// <summary>None when the thread has just ended.</summary>
+    private static string[] ChildrenOf(string thread)
+    {
+        try
+        {
+            return File.ReadAllText(Path.Combine(thread, "children")).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        }
+        catch (IOException)
+        {
+            return [];
+        }
+    }
+
+    [DllImport("libc", EntryPoint = "kill")]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static extern int Kill(int process, int signal);
+
+    private enum SignalNumber
+    {
+        None = 0,
+        Int = 2,
+        Term = 15,
     }
 
     private static string Task(int process) => $"/proc/{process.ToString(CultureInfo.InvariantCulture)}/task";
