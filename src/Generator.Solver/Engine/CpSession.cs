@@ -42,9 +42,12 @@ public sealed class CpSession : IDisposable
         var clock = Stopwatch.StartNew();
         solver = new CpSolver { StringParameters = settings.ToParameters() };
         using var callback = new Listener(onSolution, stop);
-        using var watch = new Timer(_ => StopWhenAsked(callback, stop), null, 20, 20);
-        var status = solver.Solve(model, callback);
-        watch.Change(Timeout.Infinite, Timeout.Infinite);
+        CpSolverStatus status;
+        using (new Stopper(StopSearch, stop))
+        {
+            status = solver.Solve(model, callback);
+        }
+
         Elapsed = clock.Elapsed;
         Work = solver.Response?.DeterministicTime ?? 0;
         callback.Rethrow();
@@ -79,26 +82,22 @@ public sealed class CpSession : IDisposable
 
     public void Dispose() => solver?.Dispose();
 
-    private void StopWhenAsked(Listener callback, CancellationToken stop)
+    private void StopSearch()
     {
-        if (stop.IsCancellationRequested && !callback.Ended)
+        try
         {
-            try
-            {
-                solver?.StopSearch();
-            }
-            catch (Exception e) when (e is NullReferenceException or ObjectDisposedException or ApplicationException)
-            {
-                // The solver is just starting or just ending; the next tick asks again.
-            }
+            solver?.StopSearch();
+        }
+        catch (Exception e) when (e is NullReferenceException or ObjectDisposedException or ApplicationException)
+        {
+            // The solver is just starting or just ending; the next request comes soon.
+            return;
         }
     }
 
     private sealed class Listener(Action<Func<IntVar, long>, long>? onSolution, CancellationToken stop) : CpSolverSolutionCallback
     {
         private Exception? failure;
-
-        public bool Ended { get; private set; }
 
         public override void OnSolutionCallback()
         {
@@ -121,7 +120,6 @@ public sealed class CpSession : IDisposable
 
         public void Rethrow()
         {
-            Ended = true;
             if (failure is not null)
             {
                 throw new InvalidOperationException("A solution could not be taken over: " + failure.Message, failure);
