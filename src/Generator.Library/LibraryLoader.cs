@@ -53,6 +53,8 @@ public static class LibraryLoader
 
     private static Read<Book> Build(IReadOnlyList<SourceFile> files, ProblemList problems)
     {
+        // The first digest of a process takes as long as reading half the files: it has to find and start the system's own code.
+        var fingerprint = Task.Run(() => Fingerprint(files));
         var records = new Records();
         var settle = new Settle();
         var version = string.Empty;
@@ -84,7 +86,7 @@ public static class LibraryLoader
         TechniqueChecks.Check(records);
         return new Read<Book>(
             problems.IsEmpty
-                ? new Book($"{version}-{Fingerprint(files)}", stances, settle, records.Techniques.Select(p => p.Record), records.Attacks.Select(p => p.Record), records.Reactions.Select(p => p.Record))
+                ? new Book($"{version}-{fingerprint.GetAwaiter().GetResult()}", stances, settle, records.Techniques.Select(p => p.Record), records.Attacks.Select(p => p.Record), records.Reactions.Select(p => p.Record))
                 : null,
             problems);
     }

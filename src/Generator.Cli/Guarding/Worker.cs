@@ -11,6 +11,7 @@ internal static class Worker
     [MethodImpl(MethodImplOptions.NoInlining)]
     public static int Run(string[] args)
     {
+        EarlyBook.Begin(args);
         Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         using var lifeline = Lifeline.Find();
         return lifeline is null ? Alone(args) : Guarded(args, lifeline);

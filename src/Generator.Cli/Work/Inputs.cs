@@ -14,7 +14,7 @@ internal static class Inputs
     public const string StandardInput = "standard input";
 
     /// <summary>The library of the program and the user's own files.</summary>
-    public static Book Book(IReadOnlyList<string>? files) => Good(LibraryLoader.LoadBundled(files ?? []));
+    public static Book Book(IReadOnlyList<string>? files) => Good(files is { Count: > 0 } ? LibraryLoader.LoadBundled(files) : EarlyBook.Bundled());
 
     /// <summary>The text of a file, or of standard input for a dash.</summary>
     public static SourceFile Source(string path, Desk desk)
