@@ -10,21 +10,40 @@ namespace Generator.Solver.Reworking;
 /// </summary>
 internal sealed class WindowSearch
 {
-    /// <summary>Old moves before a fault at which a further change is tried; the first change is tried everywhere.</summary>
+    /// <summary>Old moves before a fault at which a further change is tried.</summary>
     private const int Window = 6;
+
+    /// <summary>The same where little is tried at each.</summary>
+    private const int LongWindow = 12;
+
+    private const int Everywhere = int.MaxValue;
 
     private const int LongestRetiming = 8;
 
-    /// <summary>Beginnings with the same number of changes that are followed further, one after the other until something is found.</summary>
-    private static readonly int[] Widths = [3, 12, 40];
-
-    /// <summary>The same for a routine of a few moves, where next to everything can be tried.</summary>
-    private static readonly int[] AllWidths = [3, 40, 4000];
-
     private const int FewMoves = 6;
 
-    /// <summary>The same where only counts may change.</summary>
-    private static readonly int[] CountWidths = [8];
+    /// <summary>Only counts may change.</summary>
+    private static readonly SearchPass[] Counts = [new(ChangesTried.Counts, Everywhere, 8)];
+
+    /// <summary>One after the other until something is found; what is tried next may still find less.</summary>
+    private static readonly SearchPass[] Passes =
+    [
+        new(ChangesTried.Swaps, LongWindow, 12) { IsStrict = true },
+        new(ChangesTried.Swaps, Window, 12),
+        new(ChangesTried.All, 1, 3),
+        new(ChangesTried.All, Window, 3),
+        new(ChangesTried.All, Everywhere, 12),
+        new(ChangesTried.All, Everywhere, 40),
+    ];
+
+    /// <summary>The same for a routine of a few moves, where next to everything can be tried.</summary>
+    private static readonly SearchPass[] AllPasses =
+    [
+        new(ChangesTried.Swaps, Everywhere, 12) { IsStrict = true },
+        new(ChangesTried.All, Everywhere, 3),
+        new(ChangesTried.All, Everywhere, 40),
+        new(ChangesTried.All, Everywhere, 4000),
+    ];
 
     private readonly Ground ground;
     private readonly Guide guide;
@@ -33,6 +52,9 @@ internal sealed class WindowSearch
     private readonly Action<Finish, int> found;
     private readonly CancellationToken stop;
     private int fewest = int.MaxValue;
+
+    /// <summary>Moves that stay keep their counts too.</summary>
+    private bool strict;
 
     /// <summary>No answer changes fewer moves than this.</summary>
     public int Bound { get; init; }
@@ -54,26 +76,34 @@ internal sealed class WindowSearch
     /// <summary>Searches with up to so many changes. True when it ended with a routine and not by a stop.</summary>
     public bool Run(int mostChanges)
     {
-        var first = Keep(Roots().First(), 0, 0);
-        return fewest == 0 || Deepen(first, 3, counts: true) || Deepen(first, mostChanges, counts: false);
+        Keep(Roots().First(), 0, 0);
+        return fewest == 0 || (Bound == 0 && Deepen(3, Counts)) || Deepen(mostChanges, guide.Old.Count <= FewMoves ? AllPasses : Passes);
     }
 
-    private bool Deepen(Strand first, int mostChanges, bool counts)
+    private bool Deepen(int mostChanges, IEnumerable<SearchPass> passes)
     {
-        var once = new List<Strand>();
-        Change(first, int.MaxValue, counts, once);
-        foreach (var width in counts ? CountWidths : guide.Old.Count <= FewMoves ? AllWidths : Widths)
+        var (once, before) = (new List<Strand>(), (SearchPass?)null);
+        foreach (var pass in passes)
         {
-            var level = Best(once, width);
+            strict = pass.IsStrict;
+            if (before is null || before with { Width = pass.Width } != pass)
+            {
+                once.Clear();
+                var first = Keep(Roots().First(), 0, 0);
+                Change(first, Owed(first) > 0 && pass.Tried == ChangesTried.Swaps ? Everywhere : pass.First, pass.Tried, once);
+            }
+
+            before = pass;
+            var level = Best(once, pass.Width);
             for (var change = 2; change <= mostChanges && level.Count > 0 && !stop.IsCancellationRequested; change++)
             {
                 var next = new List<Strand>();
                 foreach (var strand in level)
                 {
-                    Change(strand, Window, counts, next);
+                    Change(strand, Math.Min(pass.IsStrict ? LongWindow : Window, pass.First), pass.Tried, next);
                 }
 
-                level = Best(next, width);
+                level = Best(next, pass.Width);
             }
 
             if (stop.IsCancellationRequested || fewest <= Bound)
@@ -91,31 +121,57 @@ internal sealed class WindowSearch
     private List<Strand> Best(List<Strand> strands, int width) =>
     [
         .. strands.Where(s => s.Moves <= most)
-            .OrderByDescending(s => s.Next).ThenBy(s => s.Trail[^1].Track!.Min())
-            .DistinctBy(s => (s.Next, s.Moves, Key(s.Trail[^1].State)))
+            .OrderByDescending(s => s.Next).ThenBy(Owed).ThenBy(s => s.Trail[^1].Track!.Min())
+            .DistinctBy(s => (s.Next, s.Moves, Owed(s), Key(s.Trail[^1].State)))
             .GroupBy(s => s.Moves).OrderBy(g => g.Key)
             .SelectMany(g => g.Take(width)),
     ];
+
+    /// <summary>Setbacks and pauses that there will be too few or too many of when the rest stays as it was.</summary>
+    private int Owed(Strand strand)
+    {
+        var (brief, node) = (ground.Scene.Brief, strand.Trail[^1]);
+        var (setbacks, beats) = (node.Setbacks, node.Beats);
+        for (var move = strand.Next; move < guide.Old.Count; move++)
+        {
+            if (guide.Old[move].Row.Technique is >= 0 and var t && ground.Scene.Book.Techniques[t] is var technique)
+            {
+                setbacks += technique.Family == Family.Setback ? 1 : 0;
+                beats += technique.IsStoryPause ? 1 : 0;
+            }
+        }
+
+        return Math.Abs((brief.Setbacks ?? setbacks) - setbacks) + Math.Abs((brief.Pauses ?? beats) - beats);
+    }
 
     private static int Key(FightState state) =>
         HashCode.Combine(state.Stance, state.Facing, state.Left, state.Right, state.Time, state.Attackers.Aggregate(0, (hash, a) => HashCode.Combine(hash, a.Posture, a.ReadyAt, a.Bearing)));
 
     /// <summary>Every change of one move between the end of the last one and the fault.</summary>
-    private void Change(Strand strand, int window, bool counts, List<Strand> next)
+    private void Change(Strand strand, int window, ChangesTried tried, List<Strand> next)
     {
         var earliest = Math.Max(strand.Since, (long)strand.Next - window);
         for (var move = strand.Next; move >= earliest && !stop.IsCancellationRequested; move--)
         {
             foreach (var node in strand.Before(move).IsOpening ? Roots() : [strand.Before(move)])
             {
-                if (move < guide.Old.Count)
+                if (move < guide.Old.Count && !strict)
                 {
                     Follow(Retimed(node, move), move + 1, strand.Moves, next);
                 }
 
-                if (!counts && strand.Moves < most)
+                if (tried == ChangesTried.Counts || strand.Moves >= most)
+                {
+                    continue;
+                }
+
+                if (tried == ChangesTried.All)
                 {
                     Replace(node, move, strand.Moves + 1, next);
+                }
+                else if (move < guide.Old.Count)
+                {
+                    Follow(Swapped(node, move), move + 1, strand.Moves + 1, next);
                 }
             }
         }
@@ -149,6 +205,61 @@ internal sealed class WindowSearch
             }
 
             next.Add(Keep(node, move, moves));
+        }
+    }
+
+    /// <summary>In the time of the move something without a partner, or against the same attacker another technique or reaction, or another attack for the same technique.</summary>
+    private IEnumerable<Node> Swapped(Node node, int move)
+    {
+        var old = guide.Old[move].Row;
+        if (old.Technique < 0 || (node.IsOpening && old.Attacker != node.First))
+        {
+            yield break;
+        }
+
+        var start = node.IsOpening ? node.FirstStart : Math.Max(old.Start, node.State.Time);
+        foreach (var row in Swaps(old with { Start = start }))
+        {
+            if (thorough.AsWritten(node, row) is { } child)
+            {
+                yield return child;
+            }
+        }
+    }
+
+    private IEnumerable<Row> Swaps(Row old)
+    {
+        var book = ground.Scene.Book;
+        for (var t = 0; t < book.Techniques.Count; t++)
+        {
+            var technique = book.Techniques[t];
+            if (technique.HasNoTarget)
+            {
+                yield return new Row(old.Start, -1, -1, Cue.None, -1, t, -1, 0);
+                continue;
+            }
+
+            if (old.Attacker < 0 || (old.Attack >= 0 && !book.Attacks[old.Attack].IsWalkIn && !technique.Answers.Contains(book.Attacks[old.Attack].Line)))
+            {
+                continue;
+            }
+
+            foreach (var reaction in technique.Reactions)
+            {
+                var row = old with { Technique = t, Reaction = book.ReactionIndex(reaction) };
+                if (row.Technique != old.Technique || row.Reaction != old.Reaction)
+                {
+                    yield return row;
+                }
+            }
+        }
+
+        for (var k = 0; k < book.Attacks.Count && old.Attack >= 0; k++)
+        {
+            if (k != old.Attack)
+            {
+                yield return old with { Attack = k };
+            }
         }
     }
 
@@ -203,7 +314,7 @@ internal sealed class WindowSearch
         var trail = new List<Node> { node };
         for (var move = from; move < guide.Old.Count; move++)
         {
-            if (guide.Ways(thorough, trail[^1], move).FirstOrDefault() is not { } child)
+            if (Next(trail[^1], move) is not { } child)
             {
                 return new Strand(trail, from, moves);
             }
@@ -220,6 +331,9 @@ internal sealed class WindowSearch
 
         return new Strand(trail, from, moves);
     }
+
+    private Node? Next(Node node, int move) => !strict ? guide.Ways(thorough, node, move).FirstOrDefault()
+        : guide.Old[move].Row is { Technique: >= 0 } row && row.Start >= node.State.Time ? thorough.AsWritten(node, row) : null;
 
     /// <summary>The openings, the one of the old routine first.</summary>
     private IEnumerable<Node> Roots()
