@@ -29,7 +29,7 @@ internal static class BriefChanges
             },
             "replaced" => Renamed(brief, 3, "Odile", new Centimetres(158)),
             "smaller floor" => brief with { Floor = Smaller(brief.Floor) },
-            "obstacle" => brief with { Floor = brief.Floor with { Obstacles = [.. brief.Floor.Obstacles, InTheWay(brief.Floor, steps)] } },
+            "obstacle" => brief with { Floor = brief.Floor with { Obstacles = [.. brief.Floor.Obstacles, InTheWay(scene, steps)] } },
             "shorter" => brief with { Length = new Length(length.Counts - 10, length.Moves - 5, length.Tolerance) },
             "longer" => brief with { Length = new Length(length.Counts + 10, length.Moves + 5, length.Tolerance) },
             _ => brief with { Tempo = new Tempo(brief.Tempo.CountsPerMinute - 15) },
@@ -69,17 +69,28 @@ internal static class BriefChanges
         .OrderByDescending(g => g.Count()).ThenBy(g => g.Key)
         .First().Key;
 
-    /// <summary>A crate where somebody ends in the middle of the routine, as far from the mark as anybody does there.</summary>
-    private static Obstacle InTheWay(FloorPlan floor, IReadOnlyList<Step> steps)
+    /// <summary>
+    /// A crate where somebody ends in the middle of the routine, as far from the mark as anybody does there, but not where the brief has somebody
+    /// open: no routine could answer that.
+    /// </summary>
+    private static Obstacle InTheWay(Scene scene, IReadOnlyList<Step> steps) => steps.Skip(steps.Count / 3).Take(steps.Count / 3).Where(s => s.HasTarget)
+        .Select(s => s.After.Attackers[s.Row.Attacker]).OrderByDescending(a => a.Distance).Select(a => Crate(scene.Brief.Floor, a)).First(o => LeavesOpenings(scene, o));
+
+    private static bool LeavesOpenings(Scene scene, Obstacle crate)
+    {
+        var brief = scene.Brief with { Floor = scene.Brief.Floor with { Obstacles = [.. scene.Brief.Floor.Obstacles, crate] } };
+        var floor = new Scene(brief, scene.Book).Floor;
+        return brief.Attackers.All(a => a.Bearing is not { } bearing || a.Distance is not { } distance || floor[bearing.HalfHours] >= distance.Value);
+    }
+
+    private static Obstacle Crate(FloorPlan floor, AttackerState place)
     {
         const int Side = 60;
-        var place = steps.Skip(steps.Count / 3).Take(steps.Count / 3).Where(s => s.HasTarget).Select(s => s.After.Attackers[s.Row.Attacker]).MaxBy(a => a.Distance);
         var angle = place.Bearing * Math.PI / 12;
-        var distance = place.Distance;
         return new Obstacle(
             "crate",
-            new Centimetres(floor.MarkX.Value + (int)(distance * Math.Sin(angle)) - (Side / 2)),
-            new Centimetres(floor.MarkY.Value + (int)(distance * Math.Cos(angle)) - (Side / 2)),
+            new Centimetres(floor.MarkX.Value + (int)(place.Distance * Math.Sin(angle)) - (Side / 2)),
+            new Centimetres(floor.MarkY.Value + (int)(place.Distance * Math.Cos(angle)) - (Side / 2)),
             new Centimetres(Side),
             new Centimetres(Side));
     }
