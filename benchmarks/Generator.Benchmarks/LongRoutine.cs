@@ -40,11 +40,11 @@ internal static class LongRoutine
         return new Scene(brief, book);
     }
 
-    public static Routine Of(Scene scene)
+    public static Routine Of(Scene scene, int length = Moves)
     {
         var moves = new List<Move>();
         var time = 0;
-        for (var i = 0; i < Moves; i++)
+        for (var i = 0; i < length; i++)
         {
             var (attack, technique, reaction) = Phrase[i % Phrase.Length];
             var opens = attack is not null;

@@ -30,6 +30,8 @@ switch (args)
         return PinnedChild.Run(file);
     case ["peers", .. var rest]:
         return PeerRun.All(rest);
+    case ["scaling"]:
+        return AuditScaling.All();
     case ["coverage", .. var rest]:
         return CoverageRun.All(rest);
     case ["briefs"]:

@@ -9,6 +9,12 @@ public sealed record DraftOptions
     /// <summary>How long to go on improving, 0.1 to 3600 s. Default 10 s.</summary>
     public TimeSpan Time { get; init; } = TimeSpan.FromSeconds(10);
 
+    /// <summary>
+    /// The constructive pass alone, for so many rounds unless it cannot better its routine sooner: the same seed and brief give the same routine whatever the machine
+    /// and whatever else it does, as long as <see cref="Time"/> suffices. Null for no such end.
+    /// </summary>
+    public int? Rounds { get; init; }
+
     /// <summary>CP-SAT alone: no constructive pass and no hint from it.</summary>
     public bool Cold { get; init; }
 }

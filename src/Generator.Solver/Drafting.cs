@@ -36,8 +36,10 @@ public static class Drafting
         return desk.Result([.. sources.Zip(outcomes, (source, end) => (source.Name, end))]);
     }
 
-    /// <summary>The parts of the engine that work side by side.</summary>
-    private static IRoutineSource[] Sources(DraftOptions options) => options.Cold
+    /// <summary>The parts of the engine that work side by side; where what comes out must not hang on which is sooner, one alone.</summary>
+    private static IRoutineSource[] Sources(DraftOptions options) => options.Rounds is not null
+        ? [new ConstructivePass()]
+        : options.Cold
         ? [new RollingSource(), new ProofSource()]
         : [new ConstructivePass(), new RollingSource(), new ProofSource()];
 

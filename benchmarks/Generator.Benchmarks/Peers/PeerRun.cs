@@ -13,7 +13,13 @@ internal static class PeerRun
     public const string Pinned = "pinned";
 
     /// <summary>Sizes at which the other ways are tried.</summary>
-    public static readonly IReadOnlyList<string> Sizes = ["6x2", "12x2", "24x3"];
+    public static readonly IReadOnlyList<string> Sizes = ["6x2", "12x2", "24x3", "40x4"];
+
+    /// <summary>Sizes of which a smaller limit tells as much: they are solved in seconds or show at once that they will not be.</summary>
+    private static readonly IReadOnlyList<string> Small = ["6x2", "12x2"];
+
+    /// <summary>Seconds, at most, for the small sizes.</summary>
+    public const double SmallTime = 10;
 
     public static int All(string[] args)
     {
@@ -42,13 +48,18 @@ internal static class PeerRun
             Console.Error.WriteLine(Gecode.HowToInstall);
         }
 
-        var limit = options.Time.ToString(CultureInfo.InvariantCulture);
         var cores = results.ByProcessor.ToString(CultureInfo.InvariantCulture);
-        foreach (var family in options.Families.Where(f => Sizes.Contains(f.Size, StringComparer.Ordinal)))
+        foreach (var family in options.Families.Where(IsTried))
         {
+            var limit = (Small.Contains(family.Size, StringComparer.Ordinal) ? Math.Min(SmallTime, options.Time) : options.Time).ToString(CultureInfo.InvariantCulture);
             foreach (var file in family.Files.Take(options.Count))
             {
-                var answers = new List<PeerAnswer> { Ask(file, Pinned, PinnedChild.Word, file), Ask(file, PlainChild.Peer, PlainChild.Word, file, limit, cores) };
+                var answers = new List<PeerAnswer> { Ask(file, PlainChild.Peer, PlainChild.Word, file, limit, cores) };
+                if (!IsLarge(family))
+                {
+                    answers.Insert(0, Ask(file, Pinned, PinnedChild.Word, file));
+                }
+
                 if (results.Gecode is not null)
                 {
                     answers.AddRange(SearchWay.All.Select(way => Ask(file, GecodeChild.PeerOf(way), GecodeChild.Word, file, limit, cores, way.Choice)));
@@ -63,6 +74,11 @@ internal static class PeerRun
 
         return results;
     }
+
+    /// <summary>Where the other ways are not expected to find anything; one kind is enough to show that, and no draft is pinned.</summary>
+    private static bool IsLarge(Family family) => string.Equals(family.Size, Sizes[^1], StringComparison.Ordinal);
+
+    private static bool IsTried(Family family) => Sizes.Contains(family.Size, StringComparer.Ordinal) && (!IsLarge(family) || family.Kind == Kind.Loose);
 
     private static PeerAnswer Ask(string file, string peer, params string[] words)
     {

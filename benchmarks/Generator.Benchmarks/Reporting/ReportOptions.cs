@@ -5,7 +5,7 @@ namespace Generator.Benchmarks.Reporting;
 /// <summary>What stood on the command line of a report.</summary>
 internal sealed record ReportOptions
 {
-    public const string Words = "--quick, --count 20, --warm 2, --alone 1, --time 10, --peers 1, --limit 30, --keep-peers, --cpu, --no-audit, --of NAME, --before FILE";
+    public const string Words = "--quick, --count 20, --warm 2, --alone 1, --time 10, --peers 1, --limit 25, --keep-peers, --cpu, --no-audit, --of NAME, --before FILE";
 
     /// <summary>Briefs of each family.</summary>
     public int Count { get; init; } = 20;
@@ -23,7 +23,7 @@ internal sealed record ReportOptions
     public int Peers { get; init; } = 1;
 
     /// <summary>Seconds that each of the other ways has for a brief.</summary>
-    public double Limit { get; init; } = 30;
+    public double Limit { get; init; } = 25;
 
     /// <summary>Takes the stored results of the other ways instead of measuring them again.</summary>
     public bool KeepPeers { get; init; }

@@ -15,6 +15,8 @@ internal sealed record DraftAsked
 
     public TimeSpan? Time { get; init; }
 
+    public int? Rounds { get; init; }
+
     public bool Cold { get; init; }
 
     public string? Out { get; init; }

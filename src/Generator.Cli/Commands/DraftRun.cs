@@ -21,18 +21,23 @@ internal static class DraftRun
             throw new RefusedException("generator draft: the brief already says how many attackers, counts and moves.", "Maybe leave out --attackers, --counts and --moves, or change them in the brief.");
         }
 
+        if (asked.Cold && asked.Rounds is not null)
+        {
+            throw new RefusedException("generator draft: --cold leaves out the first pass, whose rounds --rounds counts.", "Maybe leave out one of the two.");
+        }
+
         Outputs.Check(asked.Out);
         var book = Inputs.Book(asked.Library);
         var brief = BriefOf(asked, book, desk);
-        var options = new DraftOptions { Cold = asked.Cold };
-        options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? options.Time };
+        var options = new DraftOptions { Cold = asked.Cold, Rounds = asked.Rounds };
+        options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? (asked.Rounds is null ? options.Time : Desk.Untimed) };
         desk.Limit(options.Time);
         var result = new ProgressBoard(desk.Err, desk.Screen(), desk.Keep).Run(progress => desk.Draft(brief, book, options, progress, desk.Stop));
         return result.Status switch
         {
             DraftStatus.Found => Show(desk, asked, book, result, result.Routine!, result.Verdict!),
             DraftStatus.Impossible => Endings.Impossible(desk, result.Clash),
-            _ => OutOfTime(desk),
+            _ => OutOfTime(desk, asked.Rounds is not null && result.Elapsed < options.Time),
         };
     }
 
@@ -65,11 +70,11 @@ internal static class DraftRun
         return string.Create(CultureInfo.InvariantCulture, $"{standing}, {result.Verdict!.Points} points{bound}, after {result.Elapsed.TotalSeconds:0.0} s. {again}");
     }
 
-    private static int OutOfTime(Desk desk)
+    private static int OutOfTime(Desk desk, bool afterRounds)
     {
-        var why = desk.Stop.IsCancellationRequested ? "The search was stopped" : "Time ran out";
+        var why = desk.Stop.IsCancellationRequested ? "The search was stopped" : afterRounds ? "The rounds were over" : "Time ran out";
         desk.Err.WriteLine($"{why} before there was a routine.");
-        desk.Err.WriteLine("  Maybe give it more with --time, try another --seed, or ask for less in the brief.");
+        desk.Err.WriteLine($"  Maybe give it more with --{(afterRounds ? "rounds" : "time")}, try another --seed, or ask for less in the brief.");
         return ExitCode.OutOfTime;
     }
 }

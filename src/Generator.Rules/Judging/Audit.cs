@@ -9,10 +9,9 @@ public static class Audit
     public static Verdict Of(Scene scene, Routine routine)
     {
         var words = new List<Finding>();
-        var steps = Replay.Of(scene, routine);
-        var state = steps.Count > 0 ? steps[0].Before : Replay.Open(scene, routine.Placements);
+        var state = Replay.Open(scene, routine);
         var score = Score.Begin(scene, state, words);
-        foreach (var step in steps)
+        foreach (var step in Replay.From(scene, state, routine))
         {
             score = score.Observe(scene, step, words);
             state = step.After;

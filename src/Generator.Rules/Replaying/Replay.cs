@@ -13,20 +13,23 @@ public static class Replay
     /// <param name="scene">Brief and library.</param>
     /// <param name="routine">The rows and the opening placements.</param>
     /// <param name="facing">Where the hero faces at the start; 12 o'clock unless somebody turns the whole floor.</param>
-    public static IReadOnlyList<Step> Of(Scene scene, Routine routine, Bearing facing = default)
+    public static IReadOnlyList<Step> Of(Scene scene, Routine routine, Bearing facing = default) => [.. From(scene, Open(scene, routine, facing), routine)];
+
+    /// <summary>Every step from a state on, one after another: whoever needs each once only keeps none of them.</summary>
+    public static IEnumerable<Step> From(Scene scene, FightState open, Routine routine)
     {
-        var rows = routine.Moves.Select(m => Row.Of(m, scene)).ToArray();
-        var state = Open(scene, routine.Placements, rows.Length > 0 ? LeadIn(scene, routine.Placements, rows[0]) : 0, facing);
-        var steps = new List<Step>(rows.Length);
-        foreach (var row in rows)
+        var state = open;
+        foreach (var move in routine.Moves)
         {
-            var step = Step(scene, state, row);
-            steps.Add(step);
+            var step = Step(scene, state, Row.Of(move, scene));
+            yield return step;
             state = step.After;
         }
-
-        return steps;
     }
+
+    /// <summary>The state before the first move of a routine.</summary>
+    public static FightState Open(Scene scene, Routine routine, Bearing facing = default) =>
+        Open(scene, routine.Placements, routine.Moves.Count > 0 ? LeadIn(scene, routine.Placements, Row.Of(routine.Moves[0], scene)) : 0, facing);
 
     /// <summary>The state before the first move; the attackers set off <paramref name="leadIn"/> half counts before count 1.</summary>
     public static FightState Open(Scene scene, IReadOnlyList<Placement> placements, int leadIn = 0, Bearing facing = default) => new()

@@ -27,9 +27,9 @@ public sealed class ConstructivePass : IRoutineSource
     {
         var ground = new Ground(scene);
         Finish? best = null;
-        for (var round = 0; !stop.IsCancellationRequested; round++)
+        for (var round = 0; !stop.IsCancellationRequested && round < (options.Rounds ?? int.MaxValue); round++)
         {
-            var better = Round(ground, options.Seed, round, best, found, stop);
+            var better = Round(ground, options.Seed, round, best, options.Rounds is null ? found : null, stop);
             if (better is null)
             {
                 continue;
@@ -44,22 +44,22 @@ public sealed class ConstructivePass : IRoutineSource
             }
         }
 
-        return SourceEnd.Nothing;
+        return stop.IsCancellationRequested ? SourceEnd.Nothing : new SourceEnd { ByItself = true };
     }
 
     /// <summary>Both lanes once; the better finish if it betters the best.</summary>
-    private static Finish? Round(Ground ground, int seed, int round, Finish? best, Action<Routine, Verdict> found, CancellationToken stop)
+    private static Finish? Round(Ground ground, int seed, int round, Finish? best, Action<Routine, Verdict>? found, CancellationToken stop)
     {
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
-        var told = best is null ? 0 : 1;
+        var told = best is null && found is not null ? 0 : 1;
 
-        // The very first routine is shown at once; one that cannot be bettered waits for the lane before it, so that always the same one is shown.
+        // The very first routine is shown at once, unless which lane is sooner must not matter; one that cannot be bettered waits for the lane before it, so that always the same one is shown.
         void First(Finish finish)
         {
             if (finish.Points > ground.Least && Interlocked.Exchange(ref told, 1) == 0)
             {
                 var (routine, verdict) = Draftsman.Write(ground.Scene, finish);
-                found(routine, verdict);
+                found!(routine, verdict);
             }
         }
 

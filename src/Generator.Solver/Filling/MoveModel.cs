@@ -158,7 +158,7 @@ public sealed class MoveModel
         return picked;
     }
 
-    /// <summary>A draft starts when its first attacker has come in; only routines written by hand let them set off before count 1.</summary>
+    /// <summary>These rows start when their first attacker has come in; the constructive pass and routines written by hand may let everybody set off before count 1.</summary>
     private void NoLeadIn()
     {
         if (Options.From is { Moves: > 0 } || Slots.Count == 0)

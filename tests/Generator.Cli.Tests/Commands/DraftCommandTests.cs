@@ -87,7 +87,8 @@ public class DraftCommandTests
         };
         rig.Run("draft");
         rig.Run("draft", "--seed", "7", "--time", "2.5", "--cold");
-        Assert.Equal([new DraftOptions(), new DraftOptions { Seed = 7, Time = TimeSpan.FromSeconds(2.5), Cold = true }], asked);
+        rig.Run("draft", "--rounds", "12");
+        Assert.Equal([new DraftOptions(), new DraftOptions { Seed = 7, Time = TimeSpan.FromSeconds(2.5), Cold = true }, new DraftOptions { Rounds = 12, Time = Desk.Untimed }], asked);
     }
 
     [Fact]

@@ -62,6 +62,19 @@ public class DraftingTests
         Assert.NotEqual(first.Routine.Moves, other.Routine!.Moves);
     }
 
+    /// <summary>No routine of this brief is without points, so that only the rounds end the search.</summary>
+    [Fact]
+    public void After_so_many_rounds_it_is_the_same_routine_again()
+    {
+        var brief = Drafts.Plain() with { Attackers = [.. Drafts.Plain().Attackers.Select(a => a with { SharePercent = 90 })] };
+        var options = new DraftOptions { Rounds = 3, Time = TimeSpan.FromHours(1) };
+        var results = Enumerable.Range(0, 2).Select(_ => Drafting.Draft(brief, Drafts.Book, options)).ToList();
+        Assert.All(results, r => Assert.True(r.Reproducible && r.Verdict!.Points > 0));
+        Assert.Equal(results[0].Routine!.Moves, results[1].Routine!.Moves);
+        Assert.Equal(results[0].Routine!.Placements, results[1].Routine!.Placements);
+        Assert.True(Drafting.Draft(brief, Drafts.Book, options with { Rounds = 12 }).Verdict!.Points <= results[0].Verdict!.Points);
+    }
+
     [Fact]
     public void Moves_alone_can_give_the_length()
     {
