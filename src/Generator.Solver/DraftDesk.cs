@@ -2,13 +2,15 @@ using System.Diagnostics;
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
+using Generator.Solver.Constructing;
 
 namespace Generator.Solver;
 
 /// <summary>Where the parts of the engine hand in routines: keeps the best, tells of progress, and stops everybody when it cannot be bettered.</summary>
-internal sealed class DraftDesk(Scene scene, Stopwatch clock, IProgress<DraftProgress>? progress, CancellationTokenSource ends)
+internal sealed class DraftDesk(Scene scene, Stopwatch clock, IProgress<DraftProgress>? progress, CancellationTokenSource ends) : IDisposable
 {
     private readonly Lock door = new();
+    private readonly CancellationTokenSource inHand = new();
     private readonly int least = BriefBound.Of(scene);
     private Verdict? verdict;
     private string source = string.Empty;
@@ -16,8 +18,13 @@ internal sealed class DraftDesk(Scene scene, Stopwatch clock, IProgress<DraftPro
 
     public Scene Scene => scene;
 
+    /// <summary>Cancelled once the constructive pass has a routine.</summary>
+    public CancellationToken InHand => inHand.Token;
+
     /// <summary>The best routine so far.</summary>
     public Routine? Best { get; private set; }
+
+    public void Dispose() => inHand.Dispose();
 
     /// <summary>Takes a routine in when it is better than the best.</summary>
     /// <exception cref="DisagreementException">The audit forbids it: a fault of the program.</exception>
@@ -38,6 +45,11 @@ internal sealed class DraftDesk(Scene scene, Stopwatch clock, IProgress<DraftPro
             firstAfter ??= clock.Elapsed;
             (Best, verdict, source) = (routine, judged, from);
             progress?.Report(new DraftProgress(clock.Elapsed, judged.Points, least, from) { Best = routine });
+            if (from == ConstructivePass.Source)
+            {
+                inHand.Cancel();
+            }
+
             if (judged.Points <= least)
             {
                 ends.Cancel();

@@ -29,7 +29,7 @@ public static class Drafting
 
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);
-        var desk = new DraftDesk(scene, clock, progress, ends);
+        using var desk = new DraftDesk(scene, clock, progress, ends);
         var sources = Sources(options);
         var tasks = sources.Select(s => Lane.Start(() => Work(s, desk, options, ends))).ToArray();
         var outcomes = tasks.Select(t => t.GetAwaiter().GetResult()).ToArray();
@@ -49,7 +49,7 @@ public static class Drafting
         var sound = false;
         try
         {
-            var end = source.Run(desk.Scene, options, () => desk.Best, (routine, verdict) => desk.Take(source.Name, routine, verdict), ends.Token);
+            var end = source.Run(desk.Scene, options, (routine, verdict) => desk.Take(source.Name, routine, verdict), desk.InHand, ends.Token);
             sound = true;
             if (end.Impossible)
             {

@@ -13,8 +13,8 @@ public interface IRoutineSource
     /// <summary>Searches until it can say no more, or is stopped.</summary>
     /// <param name="scene">The brief as drafted, worked out.</param>
     /// <param name="options">Seed and time.</param>
-    /// <param name="plan">The best routine that anybody has so far, as a hint; null while there is none.</param>
     /// <param name="found">To be told of every better routine, with its audit; may be called from any thread.</param>
+    /// <param name="inHand">Cancelled once the constructive pass has a routine: it betters it quicker than the slower parts would find another.</param>
     /// <param name="stop">Ends the search.</param>
-    SourceEnd Run(Scene scene, DraftOptions options, Func<Routine?> plan, Action<Routine, Verdict> found, CancellationToken stop);
+    SourceEnd Run(Scene scene, DraftOptions options, Action<Routine, Verdict> found, CancellationToken inHand, CancellationToken stop);
 }

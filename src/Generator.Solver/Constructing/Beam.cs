@@ -29,6 +29,7 @@ internal sealed class Beam
     private readonly Dictionary<Node, int> siblings = [];
     private readonly Guide? guide;
     private readonly Wishes? wishes;
+    private readonly Tail? tail;
     private readonly int least;
     private int bound;
 
@@ -39,15 +40,16 @@ internal sealed class Beam
     /// <param name="bound">Only routines with a smaller toll are wanted.</param>
     /// <param name="guide">An older routine to stay close to; null for none.</param>
     /// <param name="wishes">What the run would like to show; null for nothing in particular.</param>
-    public Beam(Ground ground, Dice dice, int width, double noise, int bound, Guide? guide = null, Wishes? wishes = null)
+    /// <param name="tail">How the routine must go on; null for anyhow.</param>
+    public Beam(Ground ground, Dice dice, int width, double noise, int bound, Guide? guide = null, Wishes? wishes = null, Tail? tail = null)
     {
-        (this.guide, this.wishes) = (guide, wishes);
+        (this.guide, this.wishes, this.tail) = (guide, wishes, tail);
         (scene, aims, this.dice, this.width, this.noise, this.bound) = (ground.Scene, ground.Aims, dice, width, noise, bound);
         least = ground.Least;
         expander = new Expander(ground, dice, guide);
         outlook = new Outlook(aims);
         lingering = new Lingering(scene);
-        layers = new List<Node>?[(aims.LastLayer == int.MaxValue ? 0 : aims.LastLayer) + 1];
+        layers = new List<Node>?[(tail?.LastLayer ?? (aims.LastLayer == int.MaxValue ? 0 : aims.LastLayer)) + 1];
     }
 
     /// <summary>Runs from the roots to the end. The best routine found, or null.</summary>
@@ -62,44 +64,73 @@ internal sealed class Beam
             Put(root);
         }
 
-        for (var l = 0; l < layers.Length; l++)
+        for (var look = new SecondLook(layers.Length); ;)
         {
-            if (layers[l] is not { } layer)
+            for (var l = look.From; l < layers.Length; l++)
             {
-                continue;
-            }
-
-            layers[l] = null;
-            foreach (var node in Kept(layer))
-            {
-                if (stop.IsCancellationRequested)
+                if (layers[l] is not { } layer)
                 {
-                    return best;
+                    continue;
                 }
 
-                if (aims.MayEnd(node) && !node.IsOpening && End(node) is { } finish)
+                layers[l] = null;
+                var kept = Kept(layer, look.Width(width));
+                look.Keep(l, kept);
+                foreach (var node in kept)
                 {
-                    best = finish;
-                    bound = finish.Toll;
-                    found(finish);
-                    if (bound <= least)
+                    if (stop.IsCancellationRequested)
+                    {
+                        return best;
+                    }
+
+                    if (tail is null && Ended(node) is { } finish && Better(finish, ref best, found))
+                    {
+                        return best;
+                    }
+
+                    if (Grow(node) is { } joined && Better(joined, ref best, found))
                     {
                         return best;
                     }
                 }
+            }
 
-                children.Clear();
-                expander.Expand(node, children);
-                foreach (var child in children)
-                {
-                    child.Wished = wishes?.After(node.Wished, child.Row.Technique) ?? 0;
-                    child.Value = outlook.Of(child, lingering) + (noise * dice.Unit()) + (guide?.Value(child) ?? 0) - Wishes.Value(child.Wished);
-                    Put(child);
-                }
+            if (bound < int.MaxValue || !look.Again(layers))
+            {
+                return best;
             }
         }
+    }
 
-        return best;
+    /// <summary>Takes a better routine; true when none can be better still.</summary>
+    private bool Better(Finish finish, ref Finish? best, Action<Finish> found)
+    {
+        best = finish;
+        bound = finish.Toll;
+        found(finish);
+        return bound <= least;
+    }
+
+    /// <summary>Puts the children of a node into their layers; the best routine that one of them makes with the tail, or null.</summary>
+    private Finish? Grow(Node node)
+    {
+        Finish? joined = null;
+        children.Clear();
+        expander.Expand(node, children);
+        foreach (var child in children)
+        {
+            if (tail is not null && Toll(child) < bound && Ended(child) is { } finish)
+            {
+                joined = finish;
+                bound = finish.Toll;
+            }
+
+            child.Wished = wishes?.After(node.Wished, child.Row.Technique) ?? 0;
+            child.Value = outlook.Of(child, lingering) + (noise * dice.Unit()) + (guide?.Value(child) ?? 0) - Wishes.Value(child.Wished);
+            Put(child);
+        }
+
+        return joined;
     }
 
     private void Put(Node node)
@@ -112,15 +143,15 @@ internal sealed class Beam
     }
 
     /// <summary>The best of a layer, without twins and without too many children of one node.</summary>
-    private List<Node> Kept(List<Node> layer)
+    private List<Node> Kept(List<Node> layer, int most)
     {
         layer.Sort(static (x, y) => x.Value.CompareTo(y.Value));
         twins.Clear();
         siblings.Clear();
-        var kept = new List<Node>(width);
+        var kept = new List<Node>(most);
         foreach (var node in layer)
         {
-            if (kept.Count == width)
+            if (kept.Count == most)
             {
                 break;
             }
@@ -145,6 +176,13 @@ internal sealed class Beam
         }
 
         return kept;
+    }
+
+    /// <summary>The routine that ends here, or goes on from here as it must; null when it cannot or costs too much.</summary>
+    private Finish? Ended(Node node)
+    {
+        var last = tail is null ? node : tail.Fits(node) ? tail.Joined(expander, node, n => Toll(n) < bound) : null;
+        return last is not null && aims.MayEnd(last) && !last.IsOpening ? End(last) : null;
     }
 
     private Finish? End(Node node)

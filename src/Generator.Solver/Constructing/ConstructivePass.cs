@@ -21,9 +21,14 @@ public sealed class ConstructivePass : IRoutineSource
     /// <summary>Every so many rounds a lane begins afresh although there is a routine to better.</summary>
     private const int AfreshEvery = 8;
 
-    public string Name => "constructive pass";
+    /// <summary>A mending run searches one window for so many moves of the routine.</summary>
+    private const int MovesPerWindow = 3;
 
-    public SourceEnd Run(Scene scene, DraftOptions options, Func<Routine?> plan, Action<Routine, Verdict> found, CancellationToken stop)
+    public const string Source = "constructive pass";
+
+    public string Name => Source;
+
+    public SourceEnd Run(Scene scene, DraftOptions options, Action<Routine, Verdict> found, CancellationToken inHand, CancellationToken stop)
     {
         var ground = new Ground(scene);
         Finish? best = null;
@@ -92,6 +97,12 @@ public sealed class ConstructivePass : IRoutineSource
         var noise = 0.4 + (1.6 * dice.Unit());
         var afresh = best is null || (round + (lane * AfreshEvery / Lanes)) % AfreshEvery == AfreshEvery - 1;
         var wishes = afresh ? Wishes.Drawn(ground.Repertoire, new Dice(Dice.SeedOf(seed, lane, round) ^ ground.Mark)) : null;
+        if (!afresh && (round + lane) % Lanes == 0)
+        {
+            var mended = new Mending(ground, dice, width).Better(best!, best!.Node.Depth / MovesPerWindow, stop);
+            return ReferenceEquals(mended, best) ? null : mended;
+        }
+
         var beam = new Beam(ground, dice, width, noise, best?.Points ?? int.MaxValue, null, wishes);
         if (!afresh)
         {

@@ -10,13 +10,14 @@ namespace Generator.Solver.Proving;
 /// </summary>
 public sealed class ProofSource : IRoutineSource
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(1.5);
+    private static readonly TimeSpan Least = TimeSpan.FromSeconds(1.5);
 
     public string Name => "proof";
 
-    public SourceEnd Run(Scene scene, DraftOptions options, Func<Routine?> plan, Action<Routine, Verdict> found, CancellationToken stop)
+    public SourceEnd Run(Scene scene, DraftOptions options, Action<Routine, Verdict> found, CancellationToken inHand, CancellationToken stop)
     {
-        if (stop.WaitHandle.WaitOne(Patience) || plan() is not null || new Prover().Ask(scene, stop) != Fit.Impossible)
+        using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop, inHand);
+        if (!Patience.Wait(scene, Least, ends.Token) || new Prover().Ask(scene, ends.Token) != Fit.Impossible)
         {
             return SourceEnd.Nothing;
         }
