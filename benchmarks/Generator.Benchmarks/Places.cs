@@ -9,6 +9,9 @@ internal static class Places
 
     public static string Briefs => Path.Combine(Benchmarks, "briefs");
 
+    /// <summary>Briefs that no routine can satisfy.</summary>
+    public static string Clashes => Path.Combine(Benchmarks, "briefs-clash");
+
     public static string Results => Path.Combine(Benchmarks, "results");
 
     public static string Artifacts => Path.Combine(Top, ".artifacts", "bench");

@@ -2,6 +2,7 @@ using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Running;
 using Generator.Benchmarks;
 using Generator.Benchmarks.Coverage;
+using Generator.Benchmarks.Explaining;
 using Generator.Benchmarks.Measuring;
 using Generator.Benchmarks.Peers;
 using Generator.Benchmarks.Peers.MiniZinc;
@@ -39,6 +40,8 @@ switch (args)
         return 0;
     case ["families", .. var rest]:
         return FamilyRun.All(rest);
+    case ["explain", .. var rest]:
+        return ExplainRun.All(rest);
     case ["rework", .. var rest]:
         return ReworkRun.All(rest);
     default:

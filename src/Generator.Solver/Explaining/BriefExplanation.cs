@@ -18,6 +18,9 @@ public sealed record BriefExplanation
     /// <summary>The clashes are proven; else no routine was found for them in the time given, while one was without any one of their statements.</summary>
     public bool Proven { get; init; }
 
+    /// <summary>Each clash was shown to be solvable without any one of its statements, by a draft that passed the audit.</summary>
+    public bool Minimal { get; init; }
+
     /// <summary>Time did not end the search.</summary>
     public bool Complete { get; init; }
 

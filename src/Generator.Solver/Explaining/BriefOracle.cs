@@ -14,25 +14,28 @@ namespace Generator.Solver.Explaining;
 /// </summary>
 /// <param name="book">The library.</param>
 /// <param name="seed">For the quick drafts.</param>
-/// <param name="patience">How long a draft is tried.</param>
+/// <param name="patience">How long a draft is tried at first.</param>
 /// <param name="stop">Ends it early: unknown.</param>
 internal sealed class BriefOracle(Book book, int seed, TimeSpan patience, CancellationToken stop)
 {
-    /// <summary>What the drafts get before the proof takes its share of the machine.</summary>
-    private static readonly TimeSpan Headstart = TimeSpan.FromMilliseconds(300);
-
     private static readonly int[] Widths = [6, 10, 16, 24, 8];
+
+    /// <summary>How long a draft is tried now: whoever asks again after all else is known may wait longer.</summary>
+    public TimeSpan Patience { get; set; } = patience;
+
+    /// <summary>What takes no search at all: arithmetic, and a look at the moves round the hero moments. False means as good as nothing.</summary>
+    public bool IsProven(Brief brief) => Proven(new Scene(DraftBrief.Complete(brief, book), book));
 
     public Answer Ask(Brief brief)
     {
         var scene = new Scene(DraftBrief.Complete(brief, book), book);
-        if (BriefChecks.Clash(scene).Count > 0)
+        if (Proven(scene))
         {
             return Answer.Impossible;
         }
 
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
-        ends.CancelAfter(patience);
+        ends.CancelAfter(Patience);
         var ground = new Ground(scene, [.. Enumerable.Repeat(true, scene.Cast)]);
         var proof = Lane.Start(() => Proven(scene, ends));
         var other = Lane.Start(() => Found(ground, 1, ends));
@@ -47,10 +50,23 @@ internal sealed class BriefOracle(Book book, int seed, TimeSpan patience, Cancel
         return found ? Answer.Solvable : impossible ? Answer.Impossible : Answer.Unknown;
     }
 
-    /// <summary>Proven impossible while no routine was found. Most briefs that can be drafted are so before the proof begins.</summary>
-    private static bool Proven(Scene scene, CancellationTokenSource ends)
+    private bool Proven(Scene scene)
     {
-        if (ends.Token.WaitHandle.WaitOne(Headstart) || new Prover().Ask(scene, ends.Token) != Fit.Impossible)
+        if (BriefChecks.Clash(scene).Count > 0)
+        {
+            return true;
+        }
+
+        using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        ends.CancelAfter(2 * Patience);
+        return new Prover().RoundMoments(scene, ends.Token) == Fit.Impossible;
+    }
+
+    /// <summary>Proven impossible while no routine was found. Most briefs that can be drafted are so before the proof begins.</summary>
+    private bool Proven(Scene scene, CancellationTokenSource ends)
+    {
+        // What the drafts get before the proof takes its share of the machine.
+        if (ends.Token.WaitHandle.WaitOne(Patience / 2) || new Prover().Ask(scene, ends.Token) != Fit.Impossible)
         {
             return false;
         }

@@ -12,6 +12,9 @@ public sealed record ClashReport
     /// <summary>Give-ups: statements that have to go so that the others hold together, of which none can stay.</summary>
     public IReadOnlyList<ulong> GiveUps { get; init; } = [];
 
+    /// <summary>Each clash was shown to hold together without any one of its statements.</summary>
+    public bool Minimal { get; init; }
+
     /// <summary>Every answer that the clashes and give-ups rest on was proven; else some rest on no routine having been found in the time given.</summary>
     public bool Proven { get; init; }
 

@@ -7,14 +7,17 @@ namespace Generator.Solver.Explaining;
 /// </summary>
 /// <param name="count">Number of statements, at most 64.</param>
 /// <param name="oracle">What is known of a subset, given as bits. More statements never make it easier.</param>
+/// <param name="proven">Whether a subset is proven impossible at little cost, where the oracle is dear; false means as good as nothing.</param>
+/// <param name="again">Asked once nothing but unknown is left: true when the oracle will now try harder.</param>
 /// <param name="stop">Ends it early with what is known so far.</param>
-public sealed class Clashes(int count, Func<ulong, Answer> oracle, CancellationToken stop = default)
+public sealed class Clashes(int count, Func<ulong, Answer> oracle, Func<ulong, bool>? proven = null, Func<bool>? again = null, CancellationToken stop = default)
 {
     /// <summary>Give-ups that are looked for; nobody reads more.</summary>
     private const int Most = 40;
 
     private readonly List<ulong> solvable = [];
     private readonly List<(ulong Set, Answer Answer)> against = [];
+    private readonly List<ulong> cheapless = [];
 
     /// <summary>Questions that were put to the oracle.</summary>
     public int Asked { get; private set; }
@@ -37,6 +40,13 @@ public sealed class Clashes(int count, Func<ulong, Answer> oracle, CancellationT
         {
             if (HittingSets.Of(clashes).Where(h => !giveUps.Contains(h) && !undecided.Contains(h)).Select(h => (ulong?)h).FirstOrDefault() is not { } candidate)
             {
+                if (undecided.Count > 0 && again?.Invoke() == true)
+                {
+                    undecided.Clear();
+                    against.RemoveAll(a => a.Answer == Answer.Unknown);
+                    continue;
+                }
+
                 complete = true;
                 break;
             }
@@ -58,10 +68,12 @@ public sealed class Clashes(int count, Func<ulong, Answer> oracle, CancellationT
         }
 
         complete &= !stop.IsCancellationRequested;
+        clashes = complete && undecided.Count == 0 ? [clashes[0], .. HittingSets.Of(giveUps).Where(c => c != clashes[0])] : clashes;
         return new ClashReport
         {
             All = all,
-            Clashes = complete && undecided.Count == 0 ? [clashes[0], .. HittingSets.Of(giveUps).Where(c => c != clashes[0])] : clashes,
+            Clashes = clashes,
+            Minimal = clashes.TrueForAll(c => Enumerable.Range(0, count).Where(i => (c & (1UL << i)) != 0).All(i => Ask(c & ~(1UL << i)) == Answer.Solvable)),
             GiveUps = giveUps,
             Proven = clashes.All(c => Ask(c) == Answer.Impossible),
             Complete = complete && undecided.Count == 0,
@@ -74,9 +86,22 @@ public sealed class Clashes(int count, Func<ulong, Answer> oracle, CancellationT
     public ulong Shrink(ulong set, IEnumerable<int> order)
     {
         var wanted = Ask(set);
-        foreach (var statement in order)
+        List<int> left = [.. order];
+        var cheap = proven is not null && wanted == Answer.Impossible && Cheap(set);
+        if (proven is not null)
+        {
+            set = cheap ? Halve(set, left, Cheap) : wanted == Answer.Unknown ? Halve(set, left, s => Ask(s) != Answer.Solvable) : set;
+        }
+
+        foreach (var statement in left)
         {
             var without = set & ~(1UL << statement);
+            if (cheap && without != set && !stop.IsCancellationRequested && Ask(Everything & ~(1UL << statement)) == Answer.Solvable)
+            {
+                // Then it helps in every clash; and it is one of the give-ups, which have to be found out anyway.
+                continue;
+            }
+
             if (without != set && Ask(without) is var answer && answer != Answer.Solvable && (answer == wanted || wanted == Answer.Unknown) && !stop.IsCancellationRequested)
             {
                 set = without;
@@ -84,6 +109,54 @@ public sealed class Clashes(int count, Func<ulong, Answer> oracle, CancellationT
         }
 
         return set;
+    }
+
+    /// <summary>Leaves out as many statements at once as can be: half of them, then half of that, down to single ones.</summary>
+    private ulong Halve(ulong set, List<int> order, Func<ulong, bool> still)
+    {
+        List<int> open = [.. order.Where(s => (set & (1UL << s)) != 0)];
+        for (var size = (open.Count + 1) / 2; size > 0; size = size == 1 ? 0 : (size + 1) / 2)
+        {
+            // From the back, where statements about single performers are, which clash least often.
+            for (var end = open.Count; end > 0 && !stop.IsCancellationRequested; end -= size)
+            {
+                var part = open.GetRange(Math.Max(0, end - size), Math.Min(size, end));
+                var without = part.Aggregate(set, (s, statement) => s & ~(1UL << statement));
+                if (still(without) && !stop.IsCancellationRequested)
+                {
+                    set = without;
+                    open.RemoveAll(part.Contains);
+                }
+            }
+        }
+
+        return set;
+    }
+
+    private bool Cheap(ulong set)
+    {
+        if (against.Exists(a => a.Answer == Answer.Impossible && (a.Set & set) == a.Set))
+        {
+            return true;
+        }
+
+        if (solvable.Exists(s => (s & set) == set) || cheapless.Exists(s => (s & set) == set))
+        {
+            return false;
+        }
+
+        Asked++;
+        var impossible = proven!(set);
+        if (impossible)
+        {
+            against.Add((set, Answer.Impossible));
+        }
+        else if (!stop.IsCancellationRequested)
+        {
+            cheapless.Add(set);
+        }
+
+        return impossible;
     }
 
     /// <summary>Asks, unless the answer follows from an earlier one.</summary>

@@ -41,7 +41,8 @@ public static class Explain
         }
 
         var everything = statements.Count == 64 ? ulong.MaxValue : (1UL << statements.Count) - 1;
-        var clashes = new Clashes(statements.Count, set => set == everything ? whole : oracle.Ask(Statements.Keep(complete, statements, set)), sets.Token);
+        Brief Kept(ulong set) => Statements.Keep(complete, statements, set);
+        var clashes = new Clashes(statements.Count, set => set == everything ? whole : oracle.Ask(Kept(set)), set => oracle.IsProven(Kept(set)), () => Harder(oracle, options.Time), sets.Token);
         var report = clashes.Report();
         return new BriefExplanation
         {
@@ -50,6 +51,7 @@ public static class Explain
             GiveUps = [.. report.GiveUps.OrderBy(BitOperations.PopCount).Select(g => Concession(complete, statements, g, gentle, ends.Token))],
             Reasons = BriefChecks.Clash(new Scene(complete, book)),
             Proven = report.Proven,
+            Minimal = report.Minimal,
             Complete = report.Complete && !ends.IsCancellationRequested,
             Elapsed = clock.Elapsed,
         };
@@ -62,18 +64,36 @@ public static class Explain
     /// <summary>What has to be given up; where it is one statement alone, no more of it than need be.</summary>
     private static IReadOnlyList<string> Concession(Brief brief, IReadOnlyList<Statement> statements, ulong giveUp, BriefOracle oracle, CancellationToken stop)
     {
-        if (BitOperations.PopCount(giveUp) == 1)
+        if (BitOperations.PopCount(giveUp) == 1
+            && Least(statements[BitOperations.TrailingZeroCount(giveUp)].Gentler, asked => !stop.IsCancellationRequested && oracle.Ask(asked(brief)) == Answer.Solvable) is { } words)
         {
-            var statement = statements[BitOperations.TrailingZeroCount(giveUp)];
-            foreach (var (words, asked) in statement.Gentler)
-            {
-                if (!stop.IsCancellationRequested && oracle.Ask(asked(brief)) == Answer.Solvable)
-                {
-                    return [words];
-                }
-            }
+            return [words];
         }
 
         return [.. Words(statements, giveUp).Select(w => "without: " + w)];
+    }
+
+    /// <summary>The first concession that helps: in longer and longer steps, then between the last two.</summary>
+    private static string? Least(IReadOnlyList<(string Words, Func<Brief, Brief> Asked)> gentler, Func<Func<Brief, Brief>, bool> helps)
+    {
+        var (without, with) = (-1, Math.Min(0, gentler.Count - 1));
+        while (with >= 0 && !helps(gentler[with].Asked))
+        {
+            (without, with) = (with, with == gentler.Count - 1 ? -1 : Math.Min(gentler.Count - 1, (2 * with) + 1));
+        }
+
+        while (with - without > 1)
+        {
+            var middle = (with + without) / 2;
+            (without, with) = helps(gentler[middle].Asked) ? (without, middle) : (middle, with);
+        }
+
+        return with < 0 ? null : gentler[with].Words;
+    }
+
+    private static bool Harder(BriefOracle oracle, TimeSpan most)
+    {
+        oracle.Patience *= 2;
+        return oracle.Patience < most;
     }
 }

@@ -8,7 +8,7 @@ namespace Generator.Solver.Explaining;
 public static class Statements
 {
     /// <summary>So many counts more or fewer are offered as a concession.</summary>
-    private static readonly int[] Steps = [1, 2, 4, 6, 8, 12, 16, 24, 32];
+    private static readonly int[] Steps = [.. Enumerable.Range(1, 32)];
 
     /// <summary>At most 64 statements, those about the whole first.</summary>
     public static IReadOnlyList<Statement> Of(Brief brief) =>
@@ -28,6 +28,8 @@ public static class Statements
         return brief;
     }
 
+    private static string Many(int number, string one) => Number(number) + " " + one + (number == 1 ? string.Empty : "s");
+
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 
     private static string Counts(HalfCounts span) => span.ToSpanText() + (span.Value == HalfCounts.PerCount ? " count" : " counts");
@@ -40,18 +42,18 @@ public static class Statements
         }
 
         var unit = length.Counts is null ? "moves" : "counts";
-        var asked = length.Counts is { } counts ? $"{Number(counts)} counts{(length.Moves is { } also ? $" and {Number(also)} moves" : string.Empty)}" : $"{Number(length.Moves ?? 0)} moves";
+        var asked = length.Counts is { } counts ? $"{Many(counts, "count")}{(length.Moves is { } also ? $" and {Many(also, "move")}" : string.Empty)}" : Many(length.Moves ?? 0, "move");
         Brief Longer(Brief b, int by) => b with { Length = new Length(length.Counts + by, length.Counts is null ? length.Moves + by : null, length.Tolerance) };
         yield return new Statement(
             $"a length of {asked}, give or take {Number(length.Tolerance)}",
             b => b with { Length = Free(b, length) },
-            [.. Steps.Select(s => ($"{Number(s)} more {unit}", (Func<Brief, Brief>)(b => Longer(b, s))))]);
+            [.. Steps.Select(s => ($"{Number(s)} more {(s == 1 ? unit[..^1] : unit)}", (Func<Brief, Brief>)(b => Longer(b, s))))]);
         if (brief.Tempo.CountsPerMinute > 60)
         {
             yield return new Statement(
                 $"a tempo of {Number(brief.Tempo.CountsPerMinute)} counts a minute",
-                b => b with { Tempo = new Tempo(60) },
-                [.. Steps.Select(s => brief.Tempo.CountsPerMinute - (5 * s)).Where(t => t > 60).Select(t => ($"a tempo of {Number(t)}", (Func<Brief, Brief>)(b => b with { Tempo = new Tempo(t) })))]);
+                b => b with { Tempo = new Tempo(brief.Tempo.CountsPerMinute > 100 ? 100 : 60) },
+                [.. Steps.Select(s => brief.Tempo.CountsPerMinute - (5 * s)).Where(t => t >= 60).Select(t => ($"a tempo of {Number(t)}", (Func<Brief, Brief>)(b => b with { Tempo = new Tempo(t) })))]);
         }
     }
 
@@ -67,7 +69,7 @@ public static class Statements
         if (brief.Setbacks is > 0 and { } setbacks)
         {
             yield return new Statement(
-                setbacks == 1 ? "1 setback" : $"{Number(setbacks)} setbacks",
+                Many(setbacks, "setback"),
                 b => b with { Setbacks = null },
                 [.. Enumerable.Range(1, setbacks).Select(less => (setbacks - less == 0 ? "no setback" : $"only {Number(setbacks - less)} of the {Number(setbacks)} setbacks", (Func<Brief, Brief>)(b => b with { Setbacks = setbacks - less })))]);
         }
@@ -75,7 +77,7 @@ public static class Statements
         if (brief.Pauses is > 0 and { } pauses)
         {
             yield return new Statement(
-                pauses == 1 ? "1 pause" : $"{Number(pauses)} pauses",
+                Many(pauses, "pause"),
                 b => b with { Pauses = null },
                 [.. Enumerable.Range(1, pauses).Select(less => (pauses - less == 0 ? "no pause" : $"only {Number(pauses - less)} of the {Number(pauses)} pauses", (Func<Brief, Brief>)(b => b with { Pauses = pauses - less })))]);
         }
@@ -86,6 +88,7 @@ public static class Statements
         var moves = string.Join(", then ", moment.Moves.Select(m => m.Technique + (m.Attacker is { } who ? $" on {who}" : string.Empty) + (m.WantsNoAttack ? " without an attack" : m.Attack is { } attack ? $" against {attack}" : string.Empty) + (m.Reaction is { } reaction ? $" with {reaction}" : string.Empty)));
         var when = (moment.Earliest, moment.Latest) switch
         {
+            ({ } from, { } to) when from == to => $" starting at count {from.ToCountText()}",
             ({ } from, { } to) => $" starting between counts {from.ToCountText()} and {to.ToCountText()}",
             ({ } from, null) => $" starting from count {from.ToCountText()} on",
             (null, { } to) => $" starting by count {to.ToCountText()}",
@@ -98,7 +101,7 @@ public static class Statements
             b => b with { Moments = [.. b.Moments.Where(m => !ReferenceEquals(m, moment))] },
             moment.Earliest is null && moment.Latest is null
                 ? []
-                : [.. Steps.Select(s => ($"{moves} up to {Number(s)} {(s == 1 ? "count" : "counts")} sooner or later", (Func<Brief, Brief>)(b => With(b, Wider(s)))))]);
+                : [.. Steps.Select(s => ($"{moves} up to {Many(s, "count")} sooner or later", (Func<Brief, Brief>)(b => With(b, Wider(s)))))]);
     }
 
     private static IEnumerable<Statement> Endings(Brief brief)
@@ -128,7 +131,7 @@ public static class Statements
         }
 
         yield return new Statement(
-            $"at most {Number(safety.FallsPerDay)} falls and {Number(safety.HeadHitsPerDay)} head-height hits a day in {Number(safety.Runs)} runs",
+            $"at most {Many(safety.FallsPerDay, "fall")} and {Many(safety.HeadHitsPerDay, "head-height hit")} a day in {Many(safety.Runs, "run")}",
             b => b with { Safety = b.Safety with { FallsPerDay = 1000, HeadHitsPerDay = 5000 } });
     }
 
@@ -194,7 +197,7 @@ public static class Statements
 
         if (person.FallsPerRun is { } falls)
         {
-            yield return new Statement($"{person.Name} falling at most {Number(falls)} times a run", b => with(b, p => p with { FallsPerRun = 20 }));
+            yield return new Statement($"{person.Name} falling at most {Many(falls, "time")} a run", b => with(b, p => p with { FallsPerRun = 20 }));
         }
 
         if (person.Skill < Skill.Stunt)

@@ -8,9 +8,10 @@ namespace Generator.Solver.Proving;
 /// <param name="Shortest">Length of the shortest.</param>
 /// <param name="Longest">Length of the longest.</param>
 /// <param name="Back">Soonest, from the end of the move, at which the target can land an attack again.</param>
+/// <param name="Recover">Soonest, from the end of the move, at which the target is ready again where they are.</param>
 /// <param name="Open">Longest opening that one leaves, from the end of the move.</param>
 /// <param name="SecondBack">The same for the one bumped into or taken along.</param>
-internal sealed record MoveClass(MoveTraits Traits, PostureSet From, int Shortest, int Longest, int Back, int Open, int SecondBack)
+internal sealed record MoveClass(MoveTraits Traits, PostureSet From, int Shortest, int Longest, int Back, int Recover, int Open, int SecondBack)
 {
     /// <summary>The class of both together.</summary>
     public MoveClass With(MoveClass other) => this with
@@ -19,6 +20,7 @@ internal sealed record MoveClass(MoveTraits Traits, PostureSet From, int Shortes
         Shortest = Math.Min(Shortest, other.Shortest),
         Longest = Math.Max(Longest, other.Longest),
         Back = Math.Min(Back, other.Back),
+        Recover = Math.Min(Recover, other.Recover),
         Open = Math.Max(Open, other.Open),
         SecondBack = Math.Min(SecondBack, other.SecondBack),
     };

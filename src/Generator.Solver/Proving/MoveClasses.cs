@@ -19,11 +19,15 @@ internal sealed class MoveClasses
     private readonly Scene scene;
     private readonly WantedMoves wanted;
     private readonly int farthest;
+    private readonly int mostMoves;
     private readonly Dictionary<MoveTraits, MoveClass> found = [];
 
-    public MoveClasses(Scene scene)
+    /// <param name="scene">The brief, worked out.</param>
+    /// <param name="mostMoves">Moves that are looked at one by one, at most: what no cap can stop among so many is not told apart.</param>
+    public MoveClasses(Scene scene, int mostMoves = int.MaxValue)
     {
         this.scene = scene;
+        this.mostMoves = mostMoves;
         wanted = new WantedMoves(scene.Brief);
         farthest = Enumerable.Range(0, Bearing.Circle).Max(b => scene.Floor[b]);
         for (var t = 0; t < scene.Book.Techniques.Count; t++)
@@ -51,6 +55,21 @@ internal sealed class MoveClasses
     /// <summary>Bits of the hero moments' moves.</summary>
     public ulong WantedBits(Technique technique, Attack? attack, Reaction? reaction, int attacker) => wanted.Of(technique, attack, reaction, attacker);
 
+    /// <summary>Only what this brief can tell moves apart by: where nothing is asked of setbacks, say, they are moves like others.</summary>
+    public MoveTraits ToldApart(MoveTraits traits)
+    {
+        var (brief, hits) = (scene.Brief, Exposure.HeadHitCap(scene.Brief) < mostMoves);
+        return traits with
+        {
+            Setback = traits.Setback && brief.Setbacks is not null,
+            Pause = traits.Pause && brief.Pauses is not null,
+            HeroFalls = traits.HeroFalls && Exposure.FallCap(brief, brief.Hero) < mostMoves,
+            HeroHeadHit = traits.HeroHeadHit && hits,
+            HeadHit = traits.HeadHit && hits,
+            Falls = traits.Falls && (traits.Second == SecondRole.Taken || Exposure.FallCap(brief, brief.Attackers[traits.Attacker]) < mostMoves),
+        };
+    }
+
     private bool InTempo(HalfCounts length, decimal fewest) => scene.Brief.Tempo.Allows(length, fewest);
 
     private void AddTechnique(int t)
@@ -58,7 +77,7 @@ internal sealed class MoveClasses
         var technique = scene.Book.Techniques[t];
         if (technique.HasNoTarget)
         {
-            Add(technique, Traits(technique, null, null, -1), PostureSet.Empty, 0, 0, 0);
+            Add(technique, Traits(technique, null, null, -1), PostureSet.Empty, 0, 0, 0, 0);
             return;
         }
 
@@ -171,7 +190,7 @@ internal sealed class MoveClasses
         var was = from.Members.First();
         if (r < 0)
         {
-            Add(technique, traits, from, 0, 0, 0);
+            Add(technique, traits, from, 0, 0, 0, 0);
             AddLetGo(technique, traits, from, was);
             return;
         }
@@ -199,7 +218,7 @@ internal sealed class MoveClasses
             AbleSeconds = traits.Second == SecondRole.None ? 0 : able.Sum(b => 1 << b),
         };
         var open = IsFree(to) ? scene.OpenFor(r) : Held;
-        Add(technique, full, from, scene.ReadyAfter(r, a) + scene.WalkTime(a, lands), open, traits.Second == SecondRole.None || to.IsControlled() ? 0 : able.Min(b => scene.ReadyAfter(r, b)));
+        Add(technique, full, from, scene.ReadyAfter(r, a) + scene.WalkTime(a, lands), scene.ReadyAfter(r, a), open, traits.Second == SecondRole.None || to.IsControlled() ? 0 : able.Min(b => scene.ReadyAfter(r, b)));
         AddLetGo(technique, full, from, to);
     }
 
@@ -210,13 +229,14 @@ internal sealed class MoveClasses
             || (technique.LeftEnd == HandEnd.Unchanged && technique.RightEnd == HandEnd.Unchanged);
         if (posture.IsControlled() && !keeps)
         {
-            Add(technique, traits with { To = Posture.Ready, Finishes = false }, from, 0, 0, 0);
+            Add(technique, traits with { To = Posture.Ready, Finishes = false }, from, 0, 0, 0, 0);
         }
     }
 
-    private void Add(Technique technique, MoveTraits traits, PostureSet from, int back, int open, int secondBack)
+    private void Add(Technique technique, MoveTraits traits, PostureSet from, int back, int recover, int open, int secondBack)
     {
-        var one = new MoveClass(traits, from, technique.Length.Value, technique.Length.Value, back, open, secondBack);
+        traits = ToldApart(traits);
+        var one = new MoveClass(traits, from, technique.Length.Value, technique.Length.Value, back, recover, open, secondBack);
         found[traits] = found.TryGetValue(traits, out var same) ? same.With(one) : one;
     }
 

@@ -32,19 +32,32 @@ internal sealed class Prover(Func<CpModel, SearchSettings, CancellationToken, Cp
             return Fit.Unknown;
         }
 
-        var classes = new MoveClasses(scene);
-        if (classes.All.Count == 0)
+        if (RoundMoments(scene, stop) is var quick && quick == Fit.Impossible)
         {
-            return Fit.Impossible;
+            return quick;
         }
 
-        var size = PlanSize.Of(scene.Brief, classes.All.Min(c => c.Shortest));
+        var size = PlanSize.Of(scene.Brief, new MoveClasses(scene).All.Min(c => c.Shortest));
         if (size.MostMoves is not { } places || places > MostPlaces)
         {
             return Fit.Unknown;
         }
 
-        return places < Math.Max(1, size.FewestMoves) ? Fit.Impossible : Ask(new RoutinePlan(scene, classes, size, places).Cp.Model, stop);
+        return places < Math.Max(1, size.FewestMoves) ? Fit.Impossible : Ask(new RoutinePlan(scene, new MoveClasses(scene, places), size, places).Cp.Model, stop);
+    }
+
+    /// <summary>
+    /// Looks at the moves that lead up to each hero moment only (<see cref="PlanLayout.RoundMoments"/>), in some hundredths of a second. Possible means as
+    /// good as nothing, impossible is impossible.
+    /// </summary>
+    /// <exception cref="DisagreementException">The configurations contradict one another.</exception>
+    public Fit RoundMoments(Scene scene, CancellationToken stop)
+    {
+        var layout = PlanLayout.RoundMoments(scene.Brief);
+        var classes = new MoveClasses(scene, layout.Groups.Sum());
+        return classes.All.Count == 0
+            ? Fit.Impossible
+            : Ask(new RoutinePlan(scene, classes, PlanSize.Of(scene.Brief, classes.All.Min(c => c.Shortest)), layout).Cp.Model, stop);
     }
 
     /// <summary>What both configurations say of a model.</summary>

@@ -13,16 +13,28 @@ internal sealed partial class RoutinePlan
     {
         var model = Cp.Model;
         var end = Slots[^1].End;
+        var others = Slots.Where(s => s.Others is not null).Select(s => s.Others!).ToList();
+        if (layout.Fogged)
+        {
+            var moves = LinearExpr.Sum(others) + Cp.Sum(Slots.Where(s => !s.IsFog).Select(s => s.Used));
+            model.Add(moves >= Math.Max(1, size.FewestMoves));
+            if (size.MostMoves is { } most)
+            {
+                model.Add(moves <= most);
+            }
+        }
+
         if (size.LatestEnd is { } latestEnd)
         {
             model.Add(end <= latestEnd);
             model.Add(end >= size.SoonestEnd);
 
             // Follows from the chain of moves; said at once it is felt at once.
-            model.Add(LinearExpr.Sum(Slots.Select(s => Cp.Sum(s.Is, Classes.All.Select(c => (long)c.Shortest)))) <= latestEnd);
+            var least = LinearExpr.Sum(Slots.Where(s => !s.IsFog).Select(s => Cp.Sum(s.Is, Seen.Select(c => (long)c.Shortest))));
+            model.Add(least + (LinearExpr.Sum(others) * Classes.All.Min(c => c.Shortest)) <= latestEnd);
         }
 
-        if (size.FewestMoves > 0)
+        if (size.FewestMoves > 0 && !layout.Fogged)
         {
             model.Add(Slots[size.FewestMoves - 1].Used == 1);
         }
@@ -31,9 +43,9 @@ internal sealed partial class RoutinePlan
     /// <summary>Who must be out is out, by a finish, the last of them last; nobody is still held.</summary>
     private void Ending()
     {
-        var (classes, model) = (Classes.All, Cp.Model);
+        var (classes, model) = (Seen, Cp.Model);
         var brief = Scene.Brief;
-        for (var a = 0; a < Scene.Cast; a++)
+        foreach (var a in Followed)
         {
             foreach (var p in Enumerable.Range(0, Postures).Where(p => ((Posture)p).IsControlled()))
             {
@@ -46,7 +58,7 @@ internal sealed partial class RoutinePlan
             }
 
             model.Add(Last.Posture[a][(int)Posture.Out] == 1);
-            foreach (var slot in Slots)
+            foreach (var slot in Slots.Where(s => !s.IsFog))
             {
                 for (var c = 0; c < classes.Count; c++)
                 {
@@ -68,37 +80,51 @@ internal sealed partial class RoutinePlan
             }
         }
 
-        if (brief.Ending?.Last is { } last && brief.Attackers.Select(a => a.Name).ToList().IndexOf(last) is var who and >= 0)
+        EndOutOfSight();
+        if (brief.Ending?.Last is { } last && brief.Attackers.Select(a => a.Name).ToList().IndexOf(last) is var who and >= 0 && layout.Followed[who])
         {
             model.Add(Last.Posture[who][(int)Posture.Out] == 1);
             var outs = Slots.Select(s => s.Posture).Append(Last.Posture).ToList();
             for (var i = 0; i < Slots.Count; i++)
             {
-                for (var b = 0; b < Scene.Cast; b++)
+                foreach (var b in Followed)
                 {
                     if (b != who)
                     {
-                        // Nobody is put out by the move that puts the last one out, nor by a later one.
-                        model.AddBoolOr([outs[i + 1][who][(int)Posture.Out].Not(), outs[i][b][(int)Posture.Out], outs[i + 1][b][(int)Posture.Out].Not()]);
+                        // Nobody is put out by the move that puts the last one out, nor by a later one; in the fog somebody may be before them.
+                        model.AddBoolOr([outs[Slots[i].IsFog ? i : i + 1][who][(int)Posture.Out].Not(), outs[i][b][(int)Posture.Out], outs[i + 1][b][(int)Posture.Out].Not()]);
                     }
                 }
             }
         }
     }
 
+    /// <summary>Whoever is not followed and must go out does so in some other move, two at once at best.</summary>
+    private void EndOutOfSight()
+    {
+        var outs = Enumerable.Range(0, Scene.Cast).Count(a => !layout.Followed[a] && Scene.Brief.Ending?.Out.Contains(Scene.Brief.Attackers[a].Name) == true);
+        if (outs == 0)
+        {
+            return;
+        }
+
+        var moves = LinearExpr.Sum(Slots.Where(s => s.Others is not null).Select(s => s.Others!)) + Cp.Sum(Slots.Where(s => !s.IsFog).Select(s => s.Used));
+        Cp.Model.Add((2 * moves) >= outs);
+    }
+
     /// <summary>Falls and head-height hits of everybody.</summary>
     private void Caps()
     {
-        var (classes, model) = (Classes.All, Cp.Model);
+        var (classes, model) = (Seen, Cp.Model);
         var (brief, headHits) = (Scene.Brief, Exposure.HeadHitCap(Scene.Brief));
         Cap(c => c.HeroFalls, Exposure.FallCap(brief, brief.Hero));
         Cap(c => c.HeroHeadHit, headHits);
-        for (var a = 0; a < Scene.Cast; a++)
+        foreach (var a in Followed)
         {
             var attacker = a;
             Cap(c => c.Attacker == attacker && c.HeadHit, headHits);
             var falls = Where(c => c.Attacker == attacker && c.Falls).ToList();
-            foreach (var slot in Slots)
+            foreach (var slot in Slots.Where(s => !s.IsFog))
             {
                 if (slot.Second[a] is { } second && classes.Any(c => c.Traits is { Second: SecondRole.Taken, Falls: true }))
                 {
@@ -118,18 +144,22 @@ internal sealed partial class RoutinePlan
 
     private void Cap(Func<MoveTraits, bool> counts, int most) => Cp.Model.Add(Cp.Sum(Where(counts)) <= most);
 
-    private IEnumerable<BoolVar> Where(Func<MoveTraits, bool> counts) => Slots.SelectMany(s => s.Is.Where((_, c) => counts(Classes.All[c].Traits)));
+    private IEnumerable<BoolVar> Where(Func<MoveTraits, bool> counts) => Slots.Where(s => !s.IsFog).SelectMany(s => s.Is.Where((_, c) => counts(Seen[c].Traits)));
 
     private void Story()
     {
-        if (Scene.Brief.Setbacks is { } setbacks)
+        var moves = LinearExpr.Sum(Slots.Where(s => s.Others is not null).Select(s => s.Others!));
+        var most = layout.Fogged ? latest : 0;
+        var (setbacks, pauses) = (Cp.Int(0, Classes.All.Any(c => c.Traits.Setback) ? most : 0, "othersetbacks"), Cp.Int(0, Classes.All.Any(c => c.Traits.Pause) ? most : 0, "otherpauses"));
+        Cp.Model.Add(setbacks + pauses <= moves);
+        if (Scene.Brief.Setbacks is { } askedSetbacks)
         {
-            Cp.Model.Add(Cp.Sum(Where(c => c.Setback)) == setbacks);
+            Cp.Model.Add(Cp.Sum(Where(c => c.Setback)) + setbacks == askedSetbacks);
         }
 
-        if (Scene.Brief.Pauses is { } pauses)
+        if (Scene.Brief.Pauses is { } askedPauses)
         {
-            Cp.Model.Add(Cp.Sum(Where(c => c.Pause)) == pauses);
+            Cp.Model.Add(Cp.Sum(Where(c => c.Pause)) + pauses == askedPauses);
         }
     }
 
@@ -144,15 +174,34 @@ internal sealed partial class RoutinePlan
                 continue;
             }
 
+            if (layout.Order is { } order)
+            {
+                var last = Slots.Where(s => !s.IsFog).ElementAt(layout.Groups.Take(order.IndexOf(m) + 1).Sum() - 1);
+                model.AddBoolOr([.. last.Is.Where((_, c) => (Seen[c].Traits.Wanted & (1UL << bit)) != 0)]);
+                model.Add(last.Start >= (moment.Earliest?.Value ?? 0));
+                model.Add(last.Start <= (moment.Latest?.Value ?? latest));
+                continue;
+            }
+
             var places = new List<ILiteral>();
             for (var i = 0; i + moment.Moves.Count <= Slots.Count; i++)
             {
+                if (Slots.Skip(i).Take(moment.Moves.Count).Any(s => s.IsFog))
+                {
+                    continue;
+                }
+
                 var here = Cp.Bool($"moment[{m},{i}]");
                 places.Add(here);
                 for (var j = 0; j < moment.Moves.Count; j++)
                 {
                     var wanted = 1UL << (bit + j);
-                    model.AddBoolOr([here.Not(), .. Slots[i + j].Is.Where((_, c) => (Classes.All[c].Traits.Wanted & wanted) != 0)]);
+                    if (j > 0 && Slots[i + j].Others is { } others)
+                    {
+                        model.Add(others == 0).OnlyEnforceIf(here);
+                    }
+
+                    model.AddBoolOr([here.Not(), .. Slots[i + j].Is.Where((_, c) => (Seen[c].Traits.Wanted & wanted) != 0)]);
                 }
 
                 if (moment.Earliest is { } earliest)

@@ -9,12 +9,14 @@ namespace Generator.Solver.Proving;
 /// <summary>
 /// A whole routine as far as a proof looks at it: in each place a class of moves, with the postures, openings, returns, falls and times that
 /// follow. Every routine that passes the audit fits it; so where nothing fits it, there is no such routine. The reverse does not hold: it knows no
-/// stance, hands, facing or bearings.
+/// stance, hands, facing or bearings. A layout may leave moves out of sight and attackers unfollowed, which makes it wider and much smaller.
 /// </summary>
 internal sealed partial class RoutinePlan
 {
     private const int Postures = (int)Posture.Out + 1;
 
+    private readonly PlanLayout layout;
+    private readonly IReadOnlyList<MoveClass> unseen;
     private readonly IntVar leadIn;
     private readonly int latest;
     private readonly int farBack;
@@ -25,9 +27,22 @@ internal sealed partial class RoutinePlan
     /// <param name="size">How many moves and counts there can be.</param>
     /// <param name="places">Places for moves: no fewer than the routine can have.</param>
     public RoutinePlan(Scene scene, MoveClasses classes, PlanSize size, int places)
+        : this(scene, classes, size, PlanLayout.Whole(places, scene.Cast))
+    {
+    }
+
+    /// <param name="scene">The brief, worked out.</param>
+    /// <param name="classes">What moves there are.</param>
+    /// <param name="size">How many moves and counts there can be.</param>
+    /// <param name="layout">What is looked at.</param>
+    public RoutinePlan(Scene scene, MoveClasses classes, PlanSize size, PlanLayout layout)
     {
         Scene = scene;
         Classes = classes;
+        this.layout = layout;
+        Seen = layout.Fogged ? [.. classes.All.Where(IsSeen)] : classes.All;
+        unseen = layout.Fogged ? [.. classes.All.Where(c => !IsSeen(c))] : [];
+        var places = size.MostMoves ?? layout.Groups.Sum();
         var longest = classes.All.Select(c => c.Longest).DefaultIfEmpty(1).Max() + Pace.DeadAirBreaks.Value;
         var firstStart = FarthestEntrance + LongestWalk + HalfCounts.PerCount;
         latest = size.LatestEnd ?? Math.Max(20_000, firstStart) + (places * longest);
@@ -35,16 +50,38 @@ internal sealed partial class RoutinePlan
         farAhead = Math.Max(latest, FarthestEntrance) + LongestWalk + classes.All.Select(c => Math.Max(c.Back, Math.Max(c.Open < MoveClasses.Held ? c.Open : 0, c.SecondBack))).DefaultIfEmpty(0).Max();
         leadIn = Cp.Int(0, LongestWalk, "leadin");
         var list = new List<PlanSlot>();
-        for (var i = 0; i <= places; i++)
+        foreach (var group in layout.Groups)
         {
-            list.Add(Slot(i, i < places, list.Count > 0 ? list[^1] : null));
+            if (layout.Fogged)
+            {
+                list.Add(Fog(list.Count, list.LastOrDefault()));
+            }
+
+            for (var i = 0; i < group; i++)
+            {
+                list.Add(Slot(list.Count, true, list.LastOrDefault()));
+            }
         }
 
+        if (layout.Fogged)
+        {
+            list.Add(Fog(list.Count, list.LastOrDefault()));
+        }
+
+        list.Add(Slot(list.Count, false, null));
         Slots = list[..^1];
         Last = list[^1];
-        for (var i = 0; i < places; i++)
+        for (var i = 0; i < Slots.Count; i++)
         {
-            Follow(Slots[i], list[i + 1]);
+            if (Slots[i].IsFog)
+            {
+                Lift(Slots[i], list[i + 1]);
+                Thin(Slots[i]);
+            }
+            else
+            {
+                Follow(Slots[i], list[i + 1]);
+            }
         }
 
         Opening();
@@ -59,6 +96,9 @@ internal sealed partial class RoutinePlan
 
     public MoveClasses Classes { get; }
 
+    /// <summary>The classes of the moves that are looked at one by one.</summary>
+    public IReadOnlyList<MoveClass> Seen { get; }
+
     public Cp Cp { get; } = new();
 
     public IReadOnlyList<PlanSlot> Slots { get; }
@@ -72,9 +112,14 @@ internal sealed partial class RoutinePlan
 
     private int FarthestOpening(int attacker) => Scene.Brief.Attackers[attacker].Distance?.Value ?? Math.Max(0, Enumerable.Range(0, Bearing.Circle).Max(b => Scene.Floor[b]));
 
+    private IEnumerable<int> Followed => Enumerable.Range(0, Scene.Cast).Where(a => layout.Followed[a]);
+
+    /// <summary>It may concern somebody who is followed, or be a move of a hero moment.</summary>
+    private bool IsSeen(MoveClass move) => move.Traits.Wanted != 0 || Followed.Any(a => move.Traits.Attacker == a || (move.Traits.AbleSeconds & (1 << a)) != 0);
+
     private PlanSlot Slot(int i, bool isMove, PlanSlot? before)
     {
-        var classes = Classes.All;
+        var classes = Seen;
         var cast = Scene.Cast;
         var slot = new PlanSlot
         {
@@ -85,15 +130,12 @@ internal sealed partial class RoutinePlan
             End = Cp.Int(0, latest, $"end[{i}]"),
             Touches = isMove ? Cp.Bools(cast, $"touches[{i}]") : [.. Enumerable.Repeat(Cp.False, cast)],
             Second = [.. Enumerable.Range(0, cast).Select(b => isMove && classes.Any(c => (c.Traits.AbleSeconds & (1 << b)) != 0) ? Cp.Bool($"second[{i},{b}]") : null)],
-            Posture = [.. Enumerable.Range(0, cast).Select(a => Cp.Bools(Postures, $"posture[{i},{a}]"))],
-            Threat = [.. Enumerable.Range(0, cast).Select(a => Cp.Int(-farBack, farAhead, $"threat[{i},{a}]"))],
-            Open = [.. Enumerable.Range(0, cast).Select(a => Cp.Int(-1, farAhead, $"open[{i},{a}]"))],
+            Posture = PosturesAt(i),
+            Threat = TimesAt(i, "threat", -farBack),
+            Ready = TimesAt(i, "ready", -farBack),
+            Open = TimesAt(i, "open", -1),
+            Others = isMove && unseen.Count > 0 ? Cp.Int(0, latest, $"others[{i}]") : null,
         };
-        foreach (var posture in slot.Posture)
-        {
-            Cp.Model.AddExactlyOne(posture);
-        }
-
         if (!isMove)
         {
             return slot;
@@ -109,25 +151,62 @@ internal sealed partial class RoutinePlan
         return slot;
     }
 
+    private BoolVar[][] PosturesAt(int i)
+    {
+        BoolVar[][] postures = [.. Enumerable.Range(0, Scene.Cast).Select(a => layout.Followed[a] ? Cp.Bools(Postures, $"posture[{i},{a}]") : [])];
+        foreach (var a in Followed)
+        {
+            Cp.Model.AddExactlyOne(postures[a]);
+        }
+
+        return postures;
+    }
+
+    private IntVar[] TimesAt(int i, string name, int least) =>
+        [.. Enumerable.Range(0, Scene.Cast).Select(a => layout.Followed[a] ? Cp.Int(least, farAhead, $"{name}[{i},{a}]") : Cp.Const(0))];
+
     /// <summary>Moves follow one another without overlapping and without dead air that breaks the routine.</summary>
     private void Times(PlanSlot slot, PlanSlot? before)
     {
-        var classes = Classes.All;
+        var classes = Seen;
         var model = Cp.Model;
         model.Add(slot.End >= slot.Start + Cp.Sum(slot.Is, classes.Select(c => (long)c.Shortest)));
         model.Add(slot.End <= slot.Start + Cp.Sum(slot.Is, classes.Select(c => (long)c.Longest)));
-        if (before is not null)
+        if (before is null)
         {
-            model.AddImplication(slot.Used, before.Used);
+            return;
+        }
+
+        if (!before.IsFog)
+        {
+            // Runs whose last move is known are filled from the back.
+            _ = layout.Order is null ? model.AddImplication(slot.Used, before.Used) : model.AddImplication(before.Used, slot.Used);
+        }
+
+        var rest = LinearExpr.Affine(slot.Used, Pace.DeadAirBreaks.Value, 0);
+        if (slot.Others is { } others)
+        {
+            model.Add(others <= LinearExpr.Affine(slot.Used, latest, 0));
+            model.Add(slot.Start >= before.End + (others * unseen.Min(c => c.Shortest)));
+            model.Add(slot.Start <= before.End + rest + (others * (unseen.Max(c => c.Longest) + Pace.DeadAirBreaks.Value)));
+        }
+        else
+        {
             model.Add(slot.Start >= before.End);
-            model.Add(slot.Start <= before.End + (LinearExpr.Affine(slot.Used, Pace.DeadAirBreaks.Value, 0)));
+            model.Add(slot.Start <= before.End + rest);
         }
     }
 
     /// <summary>What a move needs of an attacker: posture, opening, recovery, and time to come in.</summary>
     private void Need(PlanSlot slot, int a)
     {
-        var (classes, model) = (Classes.All, Cp.Model);
+        if (!layout.Followed[a])
+        {
+            Takers(slot, a);
+            return;
+        }
+
+        var (classes, model) = (Seen, Cp.Model);
         var on = Enumerable.Range(0, classes.Count).Where(c => classes[c].Traits.Attacker == a).ToList();
         List<BoolVar> touching = [.. on.Select(c => slot.Is[c])];
         if (slot.Second[a] is { } second)
@@ -148,18 +227,23 @@ internal sealed partial class RoutinePlan
             {
                 ComesBy.Attack => model.Add(slot.Start + Scene.Settle.ContactAfter.Value >= slot.Threat[a]),
                 ComesBy.Opening => model.Add(slot.Start <= slot.Open[a]),
-                _ => model.Add(slot.Start + Scene.WalkTime(a, FarthestStanding(a)) >= slot.Threat[a]),
+                _ => model.Add(slot.Start >= slot.Ready[a]),
             };
             timely.OnlyEnforceIf(comes);
         }
 
         if (slot.Second[a] is { } taken)
         {
-            var takers = Enumerable.Range(0, classes.Count).Where(c => (classes[c].Traits.AbleSeconds & (1 << a)) != 0).ToList();
-            model.AddBoolOr([taken.Not(), .. takers.Select(c => slot.Is[c])]);
+            var takers = Takers(slot, a);
             foreach (var p in Enumerable.Range(0, Postures).Where(p => !MoveClasses.IsFree((Posture)p)))
             {
                 model.AddBoolOr([taken.Not(), slot.Posture[a][p].Not()]);
+            }
+
+            // Nobody is bumped into who lies on the floor.
+            foreach (var p in Enumerable.Range(0, Postures).Where(p => ((Posture)p).IsDown()))
+            {
+                model.Add(slot.Start >= slot.Ready[a]).OnlyEnforceIf([taken, slot.Posture[a][p]]);
             }
 
             foreach (var c in takers.Where(c => classes[c].Traits.Second == SecondRole.Taken))
@@ -170,8 +254,17 @@ internal sealed partial class RoutinePlan
         }
     }
 
-    /// <summary>Any distance at which this attacker can stand when a move that waits for their recovery comes.</summary>
-    private int FarthestStanding(int a) => Math.Max(FarthestOpening(a), 2000);
+    /// <summary>Classes of moves that can concern this attacker as the second, if the second it is.</summary>
+    private List<int> Takers(PlanSlot slot, int a)
+    {
+        var takers = Enumerable.Range(0, Seen.Count).Where(c => (Seen[c].Traits.AbleSeconds & (1 << a)) != 0).ToList();
+        if (slot.Second[a] is { } taken)
+        {
+            Cp.Model.AddBoolOr([taken.Not(), .. takers.Select(c => slot.Is[c])]);
+        }
+
+        return takers;
+    }
 
     private BoolVar Sum(List<BoolVar> literals, string name)
     {
@@ -188,7 +281,7 @@ internal sealed partial class RoutinePlan
     /// <summary>What a move makes of the attackers.</summary>
     private void Follow(PlanSlot slot, PlanSlot next)
     {
-        var (classes, model) = (Classes.All, Cp.Model);
+        var (classes, model) = (Seen, Cp.Model);
         var seconds = slot.Second.OfType<BoolVar>().ToList();
         var needing = Enumerable.Range(0, classes.Count).Where(c => classes[c].Traits.Second != SecondRole.None).Select(c => slot.Is[c]).ToList();
         if (needing.Count > 0)
@@ -196,7 +289,7 @@ internal sealed partial class RoutinePlan
             model.Add(Cp.Sum(seconds) == Cp.Sum(needing));
         }
 
-        for (var a = 0; a < Scene.Cast; a++)
+        foreach (var a in Followed)
         {
             var on = Enumerable.Range(0, classes.Count).Where(c => classes[c].Traits.Attacker == a).ToList();
             var changing = on.Where(c => classes[c].Traits.To is not null).ToList();
@@ -220,6 +313,7 @@ internal sealed partial class RoutinePlan
             }
 
             model.Add(next.Threat[a] >= slot.Threat[a]).OnlyEnforceIf(changed.Not());
+            model.Add(next.Ready[a] >= slot.Ready[a]).OnlyEnforceIf(changed.Not());
             model.Add(next.Open[a] <= slot.Open[a]).OnlyEnforceIf(changed.Not());
             Returns(slot, next, a, changing);
             if (slot.Second[a] is { } taken)
@@ -231,7 +325,7 @@ internal sealed partial class RoutinePlan
 
     private void Returns(PlanSlot slot, PlanSlot next, int a, List<int> changing)
     {
-        var (classes, model) = (Classes.All, Cp.Model);
+        var (classes, model) = (Seen, Cp.Model);
         if (changing.Count == 0)
         {
             return;
@@ -240,18 +334,20 @@ internal sealed partial class RoutinePlan
         var target = Sum([.. changing.Select(c => slot.Is[c])], $"target[{slot.Index},{a}]");
         var isOn = changing.Select(c => slot.Is[c]).ToList();
         model.Add(next.Threat[a] >= slot.End + Cp.Sum(isOn, changing.Select(c => (long)classes[c].Back))).OnlyEnforceIf(target);
+        model.Add(next.Ready[a] >= slot.End + Cp.Sum(isOn, changing.Select(c => (long)classes[c].Recover))).OnlyEnforceIf(target);
         model.Add(next.Open[a] <= slot.End + Cp.Sum(isOn, changing.Select(c => (long)Math.Min(classes[c].Open, farAhead)))).OnlyEnforceIf(target);
     }
 
     private void SecondAfter(PlanSlot slot, PlanSlot next, int a, BoolVar taken)
     {
-        var (classes, model) = (Classes.All, Cp.Model);
+        var (classes, model) = (Seen, Cp.Model);
         foreach (var c in Enumerable.Range(0, classes.Count).Where(c => (classes[c].Traits.AbleSeconds & (1 << a)) != 0))
         {
             var traits = classes[c].Traits;
-            var leaves = traits.Second == SecondRole.Bumped ? Posture.OffBalance : traits.To!.Value.IsControlled() ? Posture.Ready : traits.To!.Value;
+            var leaves = SecondLeaves(traits);
             model.AddBoolOr([taken.Not(), slot.Is[c].Not(), next.Posture[a][(int)leaves]]);
             model.Add(next.Threat[a] >= slot.End + classes[c].SecondBack).OnlyEnforceIf([taken, slot.Is[c]]);
+            model.Add(next.Ready[a] >= slot.End + classes[c].SecondBack).OnlyEnforceIf([taken, slot.Is[c]]);
             model.Add(next.Open[a] <= slot.End + Math.Min(classes[c].Open, farAhead)).OnlyEnforceIf([taken, slot.Is[c]]);
         }
     }
@@ -259,20 +355,27 @@ internal sealed partial class RoutinePlan
     /// <summary>Everybody is ready where and when the brief has them open; all set off before count 1 where the first move needs it.</summary>
     private void Opening()
     {
-        var (first, classes, model) = (Slots[0], Classes.All, Cp.Model);
+        var (first, opening, classes, model) = (Slots.First(s => !s.IsFog || Slots.All(t => t.IsFog)), Slots[0], Seen, Cp.Model);
         var early = Cp.Bool("setsoffearly");
         model.Add(leadIn == 0).OnlyEnforceIf(early.Not());
         var starters = new List<ILiteral> { early.Not() };
-        for (var a = 0; a < Scene.Cast; a++)
+        if (unseen.Count > 0 || layout.Fogged)
+        {
+            // Whoever the first move concerns may be out of sight.
+            starters.Add(Cp.True);
+        }
+
+        foreach (var a in Followed)
         {
             var part = Scene.Brief.Attackers[a];
             var walk = Scene.WalkTime(a, part.Distance?.Value ?? 0);
-            model.Add(first.Posture[a][(int)Posture.Ready] == 1);
-            model.Add(first.Open[a] == -1);
+            model.Add(opening.Posture[a][(int)Posture.Ready] == 1);
+            model.Add(opening.Open[a] == -1);
             if (part.Entrance is { Value: > 0 } entrance)
             {
-                model.Add(first.Threat[a] == entrance.Value + walk);
-                foreach (var slot in Slots)
+                model.Add(opening.Threat[a] == entrance.Value + walk);
+                model.Add(opening.Ready[a] == entrance.Value);
+                foreach (var slot in Slots.Where(s => !s.IsFog))
                 {
                     model.Add(slot.Start >= entrance.Value - Scene.Settle.ContactAfter.Value).OnlyEnforceIf(slot.Touches[a]);
                 }
@@ -281,9 +384,10 @@ internal sealed partial class RoutinePlan
             }
 
             // Before the first move, everybody without an entrance walks in together, only as early as the one concerned must.
-            model.Add(first.Threat[a] == walk - leadIn);
-            var concerned = Enumerable.Range(0, classes.Count).Where(c => classes[c].Traits.Attacker == a).Select(c => first.Is[c]).ToList();
-            if (concerned.Count > 0)
+            model.Add(opening.Threat[a] == walk - leadIn);
+            model.Add(opening.Ready[a] == LinearExpr.Term(leadIn, -1));
+            var concerned = Enumerable.Range(0, classes.Count).Where(c => !first.IsFog && classes[c].Traits.Attacker == a).Select(c => first.Is[c]).ToList();
+            if (concerned.Count > 0 && !layout.Fogged)
             {
                 var starts = Sum(concerned, $"startswith[{a}]");
                 starters.Add(starts);

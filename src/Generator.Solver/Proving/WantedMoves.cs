@@ -5,6 +5,9 @@ namespace Generator.Solver.Proving;
 /// <summary>The moves of all hero moments of a brief in one list, so that a set of them is a few bits. Moments beyond 64 moves are left out.</summary>
 internal sealed class WantedMoves
 {
+    /// <summary>More moves than this are left out.</summary>
+    public const int Most = 64;
+
     private readonly Brief brief;
     private readonly List<MomentMove> moves = [];
 
@@ -42,7 +45,7 @@ internal sealed class WantedMoves
 
     private int Add(Moment moment)
     {
-        if (moves.Count + moment.Moves.Count > 64)
+        if (moves.Count + moment.Moves.Count > Most)
         {
             return -1;
         }

@@ -37,7 +37,7 @@ internal static class PlanPin
         var (slot, model) = (plan.Slots[step.Index], plan.Cp.Model);
         model.Add(slot.Start == step.Start);
         model.Add(slot.End == step.End);
-        model.AddBoolOr([.. slot.Is.Where((_, c) => IsOf(plan, plan.Classes.All[c].Traits, step))]);
+        model.AddBoolOr([.. slot.Is.Where((_, c) => IsOf(plan, plan.Seen[c].Traits, step))]);
         for (var a = 0; a < plan.Scene.Cast; a++)
         {
             if (slot.Second[a] is { } second)
@@ -57,11 +57,19 @@ internal static class PlanPin
         var target = step.HasTarget ? step.Row.Attacker : -1;
         Posture? to = target >= 0 && step.Reaction is not null ? step.After.Attackers[target].Posture : null;
         var role = step.Second < 0 ? SecondRole.None : technique.TakesTwo ? SecondRole.Taken : SecondRole.Bumped;
-        return traits.Attacker == target && By(traits.By, step) && traits.To == to && traits.Second == role
-            && traits.Setback == (technique.Family == Family.Setback) && traits.Pause == technique.IsStoryPause
-            && traits.HeroFalls == (technique.HeroFall != FallClass.None) && traits.HeroHeadHit == Exposure.HitsHeroHead(technique, step.Attack)
-            && traits.Falls == (step.Reaction is { Fall: not FallClass.None }) && traits.HeadHit == (step.Reaction is { HeadHit: true })
-            && traits.Wanted == plan.Classes.WantedBits(technique, step.Attack, step.Reaction, target);
+        var told = plan.Classes.ToldApart(new MoveTraits
+        {
+            Attacker = target,
+            Setback = technique.Family == Family.Setback,
+            Pause = technique.IsStoryPause,
+            HeroFalls = technique.HeroFall != FallClass.None,
+            HeroHeadHit = Exposure.HitsHeroHead(technique, step.Attack),
+            Falls = step.Reaction is { Fall: not FallClass.None },
+            HeadHit = step.Reaction is { HeadHit: true },
+            Second = role,
+            Wanted = plan.Classes.WantedBits(technique, step.Attack, step.Reaction, target),
+        });
+        return By(traits.By, step) && traits.To == to && traits == told with { By = traits.By, To = traits.To, Finishes = traits.Finishes, AbleSeconds = traits.AbleSeconds };
     }
 
     private static bool By(ComesBy by, Step step) => step switch

@@ -1,9 +1,11 @@
 using Generator.Domain;
 using Generator.Rules;
+using Generator.Rules.Judging;
 using Generator.Solver.Engine;
 using Generator.Solver.Proving;
 using Generator.Solver.Tests.Constructing;
 using Generator.Solver.Tests.Twin;
+using Generator.Testing;
 using Google.OrTools.Sat;
 using Xunit.Abstractions;
 
@@ -80,6 +82,64 @@ public class RoutinePlanTests(ITestOutputHelper output)
         output.WriteLine($"{impossible} impossible, {possible} not");
         Assert.True(impossible >= 3 && possible >= 10, $"{impossible} impossible, {possible} not");
     }
+
+    /// <summary>
+    /// Of an audited routine some moves are asked for as hero moments in just their counts, with just its length, setbacks, pauses, entrances and falls:
+    /// whatever a plan round the moments leaves out of sight, it must not call that impossible.
+    /// </summary>
+    [Fact]
+    public void What_an_audited_routine_does_is_possible_round_its_moments()
+    {
+        var (asked, moments) = (0, 0);
+        for (var seed = 1; seed <= 24; seed++)
+        {
+            if (Drafts.Draft(Drafts.Small(seed), seed, 2) is not { Status: DraftStatus.Found, Routine: { } routine })
+            {
+                continue;
+            }
+
+            var chance = new Chance(seed);
+            for (var i = 0; i < 3; i++)
+            {
+                var brief = Tightened(routine, chance);
+                Assert.True(Audit.Of(new Scene(brief, Drafts.Book), routine with { Brief = brief }).IsClean, $"seed {seed}: not what the brief asks for");
+                Assert.Equal(Fit.Possible, new Prover().RoundMoments(new Scene(brief, Drafts.Book), CancellationToken.None));
+                (asked, moments) = (asked + 1, moments + brief.Moments.Count);
+            }
+        }
+
+        output.WriteLine($"{asked} briefs with {moments} moments");
+        Assert.True(asked >= 40 && moments >= 80, $"only {asked} briefs with {moments} moments");
+    }
+
+    private static Brief Tightened(Routine routine, Chance chance)
+    {
+        var scene = new Scene(routine.Brief, Drafts.Book);
+        var steps = Generator.Rules.Replaying.Replay.Of(scene, routine);
+        var end = steps[^1].After;
+        var moments = new List<Moment>();
+        for (var i = chance.Whole(0, 3); i < steps.Count; i += chance.Whole(1, 6))
+        {
+            var run = steps.Skip(i).Take(chance.Percent(25) ? 2 : 1).ToList();
+            moments.Add(new Moment([.. run.Select(s => Wanted(routine, s))], new HalfCounts(run[0].Start), new HalfCounts(run[0].Start)));
+        }
+
+        return routine.Brief with
+        {
+            Moments = moments,
+            Length = new Length(end.Time / 2, steps.Count, end.Time % 2),
+            Setbacks = steps.Count(s => s.Technique!.Family == Family.Setback),
+            Pauses = steps.Count(s => s.Technique!.IsStoryPause),
+            Ending = new Ending([.. routine.Brief.Attackers.Where((_, a) => end.Attackers[a].Posture == Posture.Out).Select(a => a.Name)], null),
+            Attackers = [.. routine.Brief.Attackers.Select((a, i) => a with { FallsPerRun = end.Attackers[i].Falls, Entrance = routine.Placements[i].Entrance, Bearing = routine.Placements[i].Bearing, Distance = routine.Placements[i].Distance })],
+        };
+    }
+
+    private static MomentMove Wanted(Routine routine, Generator.Rules.Replaying.Step step) => new(
+        step.Technique!.Id,
+        step.HasTarget ? routine.Brief.Attackers[step.Row.Attacker].Name : null,
+        step.Attack?.Id,
+        step.Reaction?.Id);
 
     [Fact]
     public void Impossible_needs_the_word_of_two_configurations()
