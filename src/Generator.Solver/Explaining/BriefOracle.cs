@@ -66,7 +66,7 @@ internal sealed class BriefOracle(Book book, int seed, TimeSpan patience, Cancel
     private bool Proven(Scene scene, CancellationTokenSource ends)
     {
         // What the drafts get before the proof takes its share of the machine.
-        if (ends.Token.WaitHandle.WaitOne(Patience / 2) || new Prover().Ask(scene, ends.Token) != Fit.Impossible)
+        if (ends.Token.WaitHandle.WaitOne(Patience / 2) || new Prover().Whole(scene, ends.Token) != Fit.Impossible)
         {
             return false;
         }

@@ -57,6 +57,19 @@ public static class Explain
         };
     }
 
+    /// <summary>Statements of a brief that clash, none of which can be left out as far as a proof round its hero moments goes; empty where that proves nothing.</summary>
+    internal static IReadOnlyList<string> Quickly(Brief brief, Book book, CancellationToken stop)
+    {
+        var options = new ExplainOptions();
+        var statements = Statements.Of(brief);
+        var oracle = new BriefOracle(book, options.Seed, options.Patience, stop);
+        bool Proven(ulong set) => oracle.IsProven(Statements.Keep(brief, statements, set));
+        var everything = statements.Count == 64 ? ulong.MaxValue : (1UL << statements.Count) - 1;
+        return Proven(everything)
+            ? Words(statements, new Clashes(statements.Count, set => Proven(set) ? Answer.Impossible : Answer.Unknown, Proven, null, stop).Shrink(everything, Enumerable.Range(0, statements.Count)))
+            : [];
+    }
+
     private static IReadOnlyList<string> Words(IReadOnlyList<Statement> statements, ulong set) => [.. Members(statements.Count, set).Select(i => statements[i].Words)];
 
     private static IEnumerable<int> Members(int count, ulong set) => Enumerable.Range(0, count).Where(i => (set & (1UL << i)) != 0);

@@ -1,31 +1,37 @@
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
+using Generator.Solver.Explaining;
 
 namespace Generator.Solver.Proving;
 
 /// <summary>
 /// The part of the engine that only says no: once the others have found nothing for a while, it looks whether any plan of comings, falls and
-/// returns fits the brief at all.
+/// returns fits the brief at all, at first round the hero moments only.
 /// </summary>
 public sealed class ProofSource : IRoutineSource
 {
-    private static readonly TimeSpan Least = TimeSpan.FromSeconds(1.5);
+    private static readonly TimeSpan BeforeMoments = TimeSpan.FromSeconds(0.5);
+
+    private static readonly TimeSpan BeforeWhole = TimeSpan.FromSeconds(1);
 
     public string Name => "proof";
 
     public SourceEnd Run(Scene scene, DraftOptions options, Action<Routine, Verdict> found, CancellationToken inHand, CancellationToken stop)
     {
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop, inHand);
-        if (!Patience.Wait(scene, Least, ends.Token) || new Prover().Ask(scene, ends.Token) != Fit.Impossible)
+        var prover = new Prover();
+        if (!Patience.Wait(scene, BeforeMoments, ends.Token)
+            || (prover.RoundMoments(scene, ends.Token) != Fit.Impossible && (ends.Token.WaitHandle.WaitOne(BeforeWhole) || prover.Whole(scene, ends.Token) != Fit.Impossible)))
         {
             return SourceEnd.Nothing;
         }
 
+        var clash = Explain.Quickly(scene.Brief, scene.Book, ends.Token);
         return new SourceEnd
         {
             Impossible = true,
-            Clash = ["The statements of the brief taken together: no order of comings, falls and returns fits them all. \"generator explain\" finds which of them clash."],
+            Clash = clash.Count > 0 ? clash : ["The statements of the brief taken together: no order of comings, falls and returns fits them all. \"generator explain\" finds which of them clash."],
         };
     }
 }

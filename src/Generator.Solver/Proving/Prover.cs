@@ -25,19 +25,19 @@ internal sealed class Prover(Func<CpModel, SearchSettings, CancellationToken, Cp
 
     /// <summary>What is known of the scene's brief; unknown once stopped.</summary>
     /// <exception cref="DisagreementException">The configurations contradict one another: a fault of the program or of the solver.</exception>
-    public Fit Ask(Scene scene, CancellationToken stop)
+    public Fit Ask(Scene scene, CancellationToken stop) => RoundMoments(scene, stop) is var quick && quick == Fit.Impossible ? quick : Whole(scene, stop);
+
+    /// <summary>Looks at every move of the routine.</summary>
+    /// <exception cref="DisagreementException">The configurations contradict one another.</exception>
+    public Fit Whole(Scene scene, CancellationToken stop)
     {
-        if (scene.Brief.Length is null)
+        var any = new MoveClasses(scene);
+        if (any.All.Count == 0)
         {
-            return Fit.Unknown;
+            return Fit.Impossible;
         }
 
-        if (RoundMoments(scene, stop) is var quick && quick == Fit.Impossible)
-        {
-            return quick;
-        }
-
-        var size = PlanSize.Of(scene.Brief, new MoveClasses(scene).All.Min(c => c.Shortest));
+        var size = PlanSize.Of(scene.Brief, any.All.Min(c => c.Shortest));
         if (size.MostMoves is not { } places || places > MostPlaces)
         {
             return Fit.Unknown;

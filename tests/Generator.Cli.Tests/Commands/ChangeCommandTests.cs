@@ -1,3 +1,4 @@
+using Generator.Solver;
 using Newtonsoft.Json.Linq;
 
 namespace Generator.Cli.Tests.Commands;
@@ -51,6 +52,42 @@ public class ChangeCommandTests
         Assert.Equal(ExitCode.Impossible, answer.Code);
         Assert.Contains("THESE CLASH\n", answer.Out, StringComparison.Ordinal);
         Assert.Contains("  - 5 setbacks", answer.Out, StringComparison.Ordinal);
+    }
+
+    /// <summary>Arithmetic sees the last two, the others take a proof.</summary>
+    [Theory]
+    [InlineData("not in yet", """ "counts": 20, "tolerance": 2 """, """ "moments": [ { "technique": "outside-reap", "attacker": "Bruno", "counts": [3, 6] } ], """, """ "entrance": 12 """, "", "Bruno not in before count 12")]
+    [InlineData("out, and back", """ "counts": 24, "tolerance": 2 """, """ "moments": [ { "technique": "finishing-hook", "attacker": "Bruno", "counts": [4, 6] }, { "technique": "side-kick", "attacker": "Bruno", "counts": [14, 16] } ], """, """ "speed": 2 """, "", "the hero moment side-kick on Bruno starting between counts 14 and 16")]
+    [InlineData("too many moves", """ "counts": 10, "moves": 24, "tolerance": 1 """, "", """ "speed": 2 """, "", "a length of 10 counts and 24 moves, give or take 1")]
+    [InlineData("a fall too many", """ "counts": 20, "tolerance": 2 """, """ "moments": [ { "technique": "outside-reap", "attacker": "Bruno" } ], """, """ "fallsPerRun": 0 """, "", "Bruno falling at most 0 times a run")]
+    [InlineData("a limit", """ "counts": 20, "tolerance": 2 """, """ "moments": [ { "technique": "outside-reap", "attacker": "Bruno" } ], """, """ "limits": [ "no-back-fall" ] """, "", "Bruno with the limit no-back-fall")]
+    [InlineData("too close", """ "counts": 20, "tolerance": 2 """, "", """ "bearing": "3", "distance": 2 """, """, "bearing": "3:30", "distance": 2 """, "Bruno opening at 3 o'clock, 2.00 m out")]
+    public void What_cannot_be_ends_with_3_and_says_what_clashes(string title, string length, string moments, string bruno, string wanda, string clash)
+    {
+        using var rig = new Rig { Draft = Drafting.Draft };
+        var text = $$"""{ "title": "{{title}}", "length": { {{length}} }, {{moments}} "hero": { "skill": "stunt" }, "attackers": [ { "name": "Bruno", "skill": "stunt", {{bruno}} }, { "name": "Wanda", "skill": "stunt" {{wanda}} } ] }""";
+        var brief = rig.File("b.json", text);
+        var explained = rig.Run("explain", brief, "--time", "30");
+        Assert.Equal(ExitCode.Impossible, explained.Code);
+        Assert.Contains("THESE CLASH\n", explained.Out, StringComparison.Ordinal);
+        Assert.Contains("  - " + clash, explained.Out, StringComparison.Ordinal);
+        var drafted = rig.Run("draft", brief, "--time", "30");
+        Assert.Equal((ExitCode.Impossible, string.Empty), (drafted.Code, drafted.Out));
+        Assert.Contains("No routine can satisfy", drafted.Err, StringComparison.Ordinal);
+        Assert.Contains("\n  - ", drafted.Err, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("explain")]
+    [InlineData("draft")]
+    public void Running_out_of_time_ends_with_4_and_claims_nothing(string command)
+    {
+        using var rig = new Rig { Draft = Drafting.Draft };
+        var names = string.Join(", ", Enumerable.Range(1, 8).Select(i => $$"""{ "name": "Attacker {{i}}", "skill": "stunt" }"""));
+        var brief = rig.File("b.json", $$"""{ "length": { "moves": 240, "tolerance": 0 }, "setbacks": 8, "floor": { "width": 16, "depth": 16 }, "hero": { "skill": "stunt" }, "attackers": [ {{names}} ] }""");
+        var answer = rig.Run(command, brief, "--time", "0.1");
+        Assert.Equal(ExitCode.OutOfTime, answer.Code);
+        Assert.DoesNotContain("No routine can satisfy", answer.Out + answer.Err, StringComparison.Ordinal);
     }
 
     [Fact]

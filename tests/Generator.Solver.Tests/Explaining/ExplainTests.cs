@@ -1,13 +1,16 @@
+using FsCheck;
+using FsCheck.Fluent;
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Solver.Explaining;
 using Generator.Solver.Tests.Constructing;
 using Generator.Testing;
+using Xunit.Abstractions;
 
 namespace Generator.Solver.Tests.Explaining;
 
-public class ExplainTests
+public class ExplainTests(ITestOutputHelper output)
 {
     private static readonly ExplainOptions Options = new() { Time = TimeSpan.FromSeconds(60), Patience = TimeSpan.FromSeconds(4) };
 
@@ -47,7 +50,7 @@ public class ExplainTests
 
         var drafted = Drafts.Draft(brief, seconds: 60);
         Assert.Equal(DraftStatus.Impossible, drafted.Status);
-        Assert.Contains("taken together", drafted.Clash[0], StringComparison.Ordinal);
+        Assert.Equal(["the hero moment outside-reap on Bruno starting between counts 4 and 7", "Bruno not in before count 11"], drafted.Clash);
 
         var explanation = Explain.Of(brief, Drafts.Book, Options);
         Assert.Equal(Answer.Impossible, explanation.Brief);
@@ -78,6 +81,53 @@ public class ExplainTests
         }
 
         Assert.True(proven >= 6, $"only {proven} of 12");
+    }
+
+    /// <summary>
+    /// The whole way on random small briefs with a moment, an entrance and a length that often do not go together: a clash is impossible, asked anew, and
+    /// without any one of its statements it never is, and nearly always there is a routine, asked anew.
+    /// </summary>
+    [Fact]
+    public void Clashes_of_random_small_briefs_are_impossible_and_minimal()
+    {
+        var (covered, shown) = (0, 0);
+        Check.One(Config.QuickThrowOnFailure.WithMaxTest(14).WithReplay(7, 9), Prop.ForAll(Gen.Choose(0, 1_000_000).ToArbitrary(), seed =>
+        {
+            var (isClash, isMinimal) = CheckClash(seed);
+            (covered, shown) = (covered + (isClash ? 1 : 0), shown + (isMinimal ? 1 : 0));
+        }));
+        output.WriteLine($"{covered} clashes, {shown} shown to be minimal by drafts");
+        Assert.True(covered >= 5 && shown >= covered / 2, $"{covered} clashes, {shown} shown to be minimal");
+    }
+
+    /// <returns>Whether the brief is proven impossible, and whether a draft was found without each statement of the clash.</returns>
+    private static (bool IsClash, bool IsMinimal) CheckClash(int seed)
+    {
+        var chance = new Chance(seed);
+        var (from, entrance) = (chance.Whole(2, 12), chance.Whole(4, 24));
+        var technique = chance.One<string>(["outside-reap", "hip-throw", "leg-pick", "finishing-hook", "side-kick"]);
+        var second = chance.Percent(40) ? new Moment([new MomentMove(chance.One<string>(["side-kick", "leg-pick"]), "Bruno", null, null)], new HalfCounts(from + chance.Whole(1, 12)), new HalfCounts(from + 14)) : null;
+        var brief = Drafts.Plain([.. new[] { new Moment([new MomentMove(technique, "Bruno", null, null)], new HalfCounts(from), new HalfCounts(from + chance.Whole(0, 6))), second }.OfType<Moment>()]) with
+        {
+            Length = new Length(chance.Whole(14, 20), null, 2),
+            Attackers = [new AttackerPart { Name = "Bruno", Skill = Skill.Stunt, Entrance = new HalfCounts(entrance), FallsPerRun = chance.Maybe(() => 1) }, new AttackerPart { Name = "Wanda", Skill = Skill.Stunt }],
+        };
+        var complete = DraftBrief.Complete(brief, Drafts.Book);
+        var statements = Statements.Of(complete);
+        var oracle = new BriefOracle(Drafts.Book, 1, TimeSpan.FromSeconds(4), CancellationToken.None);
+        Answer Asked(ulong set) => oracle.Ask(Statements.Keep(complete, statements, set));
+        var everything = (1UL << statements.Count) - 1;
+        if (!oracle.IsProven(complete))
+        {
+            return (false, false);
+        }
+
+        var clash = new Clashes(statements.Count, Asked, set => oracle.IsProven(Statements.Keep(complete, statements, set))).Shrink(everything, Enumerable.Range(0, statements.Count));
+        var fresh = new BriefOracle(Drafts.Book, 2, TimeSpan.FromSeconds(2), CancellationToken.None);
+        Assert.Equal(Answer.Impossible, fresh.Ask(Statements.Keep(complete, statements, clash)));
+        var without = Enumerable.Range(0, statements.Count).Where(i => (clash & (1UL << i)) != 0).Select(i => fresh.Ask(Statements.Keep(complete, statements, clash & ~(1UL << i)))).ToList();
+        Assert.DoesNotContain(Answer.Impossible, without);
+        return (true, without.TrueForAll(a => a == Answer.Solvable));
     }
 
     [Fact]
