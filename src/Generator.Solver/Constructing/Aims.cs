@@ -38,8 +38,8 @@ internal sealed class Aims
         (LowMoves, HighMoves) = length.Moves is { } moves ? (moves - slack, moves + slack) : (0, int.MaxValue);
         Total = length.Counts is { } c ? 2 * c : length.Moves.GetValueOrDefault() * Pace;
         MustOut = [.. brief.Attackers.Select(a => brief.Ending is null || brief.Ending.Out.Contains(a.Name))];
-        MayOut = mayOut is null ? MustOut : [.. MustOut.Zip(mayOut, (must, may) => must || may)];
         Outs = MustOut.Count(o => o);
+        MayOut = [.. MustOut.Select((must, a) => must || mayOut?[a] == true || IsFinishedInMoment(a))];
         Last = brief.Ending?.Last is { } last ? brief.Attackers.Select(a => a.Name).ToList().IndexOf(last) : -1;
         var spacing = Outs > Crowd ? 0.75 * Total / Outs : Math.Min(OutSpacing, 0.8 * Total / Math.Max(1, Outs));
         OutTimes = [.. Enumerable.Range(0, Outs).Select(k => Total - ((Outs - 1 - k) * spacing))];
@@ -73,7 +73,7 @@ internal sealed class Aims
     /// <summary>Who must be out at the end.</summary>
     public bool[] MustOut { get; }
 
-    /// <summary>Who may go out.</summary>
+    /// <summary>Who may go out: those who must, and whom a hero moment finishes although the brief does not list them.</summary>
     public bool[] MayOut { get; }
 
     /// <summary>How many must.</summary>
@@ -157,6 +157,10 @@ internal sealed class Aims
             && node.MomentsDone == (1L << Moments.Length) - 1
             && state.Bound == Bound.Free && IsFree(state.Left) && IsFree(state.Right);
     }
+
+    private bool IsFinishedInMoment(int attacker) => Scene.Brief.Moments.SelectMany(m => m.Moves).Any(m =>
+        (m.Attacker is { } name ? string.Equals(name, Scene.Brief.Attackers[attacker].Name, StringComparison.Ordinal) : Outs == 0)
+        && Scene.Book.Techniques.Any(t => t.Family == Family.Finish && (string.Equals(t.Id, m.Technique, StringComparison.Ordinal) || string.Equals(t.BaseId, m.Technique, StringComparison.Ordinal))));
 
     private static bool IsFree(Hand hand) => hand.Kind is HandKind.Guard or HandKind.Out;
 

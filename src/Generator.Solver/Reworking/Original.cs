@@ -26,7 +26,7 @@ internal sealed class Original
     /// <summary>The old routine as a routine of the new brief; what cannot be taken over is left out.</summary>
     public Routine Routine { get; }
 
-    /// <summary>Who may go out without having to: everybody where the brief says nothing, else those who did, and whom a hero moment may finish.</summary>
+    /// <summary>Who may go out without having to: everybody where the brief says nothing, else those who did.</summary>
     public bool[] MayOut { get; }
 
     /// <summary>Positions of its moves in the old routine as it was given.</summary>
@@ -59,7 +59,7 @@ internal sealed class Original
             taken,
             old.Moves.Count - moves.Count,
             [.. steps.Select((s, i) => new OldMove(s.Row, s.Index == 0 ? 0 : s.Gap, moves[i].Note))],
-            [.. Enumerable.Range(0, scene.Cast).Select(a => brief.Ending is null || FinishedInMoment(scene, a) || (steps.Count > 0 && steps[^1].After.Attackers[a].OutAt >= 0))]);
+            [.. Enumerable.Range(0, scene.Cast).Select(a => brief.Ending is null || (steps.Count > 0 && steps[^1].After.Attackers[a].OutAt >= 0))]);
     }
 
     /// <summary>
@@ -80,10 +80,6 @@ internal sealed class Original
 
         return parts;
     }
-
-    private static bool FinishedInMoment(Scene scene, int attacker) => scene.Brief.Moments.SelectMany(m => m.Moves).Any(m =>
-        (m.Attacker is null || string.Equals(m.Attacker, scene.Brief.Attackers[attacker].Name, StringComparison.Ordinal))
-        && scene.Book.Techniques.Any(t => t.Family == Family.Finish && (string.Equals(t.Id, m.Technique, StringComparison.Ordinal) || string.Equals(t.BaseId, m.Technique, StringComparison.Ordinal))));
 
     private static Placement Place(AttackerPart part, Placement? was, Scene scene, int index)
     {

@@ -115,6 +115,16 @@ public class DraftingTests
     }
 
     [Fact]
+    public void Whom_a_moment_finishes_goes_out_although_the_ending_does_not_list_them()
+    {
+        var moment = new Moment([new MomentMove("hip-throw", "Bruno", null, null), new MomentMove("stomp-finish", "Bruno", null, null)], null, null);
+        var brief = Drafts.Plain(moment) with { Ending = new Ending(["Wanda"], null) };
+        var moves = Drafts.Draft(brief, seconds: 60).Routine!.Moves;
+        var outs = moves.Where(m => m.Reaction is not null && Drafts.Book.Reaction(m.Reaction).Posture == Posture.Out).Select(m => m.Attacker!.Value);
+        Assert.Equal([0, 1], outs.Order());
+    }
+
+    [Fact]
     public void A_stop_keeps_the_best_so_far()
     {
         // Two attackers who are both to have nine exchanges in ten: no routine is without points.
