@@ -78,8 +78,10 @@ internal static class ExplanationText
         var points = candidate.Points switch
         {
             0 => "no point more",
+            1 => "1 more point",
             > 0 => $"{Number(candidate.Points)} more points",
-            _ => $"{Number(-candidate.Points)} fewer points",
+            -1 => "1 point fewer",
+            _ => $"{Number(-candidate.Points)} points fewer",
         };
         return $"{candidate.Technique.Name}{reaction}: {points}";
     }
@@ -97,7 +99,8 @@ internal static class ExplanationText
     private static string Standing(BriefExplanation explanation) => explanation switch
     {
         { Brief: Answer.Solvable } => "A draft was made and passed the audit.",
-        { Proven: true } => "Proven: each clash cannot hold together, and every way out was shown by a draft that passed the audit.",
+        { Proven: true, Minimal: true } => "Proven: each clash cannot hold together, there is a routine without any one of its statements, and every way out was shown by a draft that passed the audit.",
+        { Proven: true } => "Proven: each clash cannot hold together, and every way out was shown by a draft that passed the audit. Not shown: that a clash needs all of its statements.",
         _ => "Not proven: for these together no routine was found in the time given. Every way out was shown by a draft that passed the audit.",
     };
 

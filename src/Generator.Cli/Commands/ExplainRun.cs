@@ -81,6 +81,7 @@ internal static class ExplainRun
     {
         ["brief"] = EnumWords.Of(explanation.Brief),
         ["proven"] = explanation.Proven,
+        ["minimal"] = explanation.Minimal,
         ["complete"] = explanation.Complete,
         ["clashes"] = new JArray(explanation.Clashes.Select(c => new JArray(c))),
         ["giveUps"] = new JArray(explanation.GiveUps.Select(g => new JArray(g))),

@@ -29,6 +29,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     private readonly Aims aims = ground.Aims;
     private readonly RowFitting fitting = new(ground.Scene, ground.Repertoire);
     private readonly Lingering lingering = new(ground.Scene);
+    private readonly Crowd crowd = new(ground.Scene);
     private readonly Sprouting sprouting = new(ground.Scene, ground.Aims);
     private readonly int openingTries = Math.Clamp(AllOpeningTries / ground.Scene.Cast, FewestOpeningTries, MostOpeningTries);
     private readonly int longestGap = Pace.DeadAirBreaks.Value;
@@ -247,9 +248,9 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
         }
 
         var (bearing, from) = (attacker.Bearing, -1);
-        if (choice.Attack >= 0 && ((!thorough && dice.Percent(10)) || CrowdAt(node, a, choice.Attack, bearing, node.State.Time + least) is null))
+        if (choice.Attack >= 0 && ((!thorough && dice.Percent(10)) || crowd.At(node, a, choice.Attack, bearing, node.State.Time + least) is null))
         {
-            if (WalkedRound(node, a, ref least) is not { } other || CrowdAt(node, a, choice.Attack, other, node.State.Time + least) is null)
+            if (WalkedRound(node, a, ref least) is not { } other || crowd.At(node, a, choice.Attack, other, node.State.Time + least) is null)
             {
                 return false;
             }
@@ -282,35 +283,6 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     {
         var reach = scene.TechniqueReach(technique, a);
         return distance >= reach.Least && distance <= reach.Most;
-    }
-
-    /// <summary>
-    /// Those who would stand ready too close to where the attack is thrown from, one bit each, and can still be put off until it has landed;
-    /// null when one of them cannot.
-    /// </summary>
-    private int? CrowdAt(Node node, int a, int attack, int bearing, int start)
-    {
-        var distance = scene.StopDistance(attack, a);
-        var contact = start + scene.Settle.ContactAfter.Value;
-        var crowd = 0;
-        for (var other = 0; other < scene.Cast; other++)
-        {
-            var stands = node.State.Attackers[other];
-            if (other == a || !stands.StandsReadyAt(contact)
-                || FloorGeometry.Apart(new Bearing(bearing).Apart(new Bearing(stands.Bearing)), distance, stands.Distance) >= scene.Settle.Spacing.Value)
-            {
-                continue;
-            }
-
-            if (contact + 1 - stands.SetsOffAt > lingering.Room(node, other))
-            {
-                return null;
-            }
-
-            crowd |= 1 << other;
-        }
-
-        return crowd;
     }
 
     /// <summary>Another bearing from which there is time to come, and the gap that it takes.</summary>
@@ -380,8 +352,8 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
         {
             var contact = row.Start + scene.Settle.ContactAfter.Value;
             var bearing = row.From < 0 ? state.Attackers[row.Attacker].Bearing : row.From;
-            var crowd = row.Attack < 0 ? 0 : CrowdAt(node, row.Attacker, row.Attack, bearing, row.Start);
-            if (crowd is null || lingering.ForOpening(node, row.Attacker, contact, Bears(node, row, contact), crowd.Value, out patches) is not { } ready)
+            var close = row.Attack < 0 ? 0 : crowd.At(node, row.Attacker, row.Attack, bearing, row.Start);
+            if (close is null || lingering.ForOpening(node, row.Attacker, contact, Bears(node, row, contact), close.Value, out patches) is not { } ready)
             {
                 return false;
             }

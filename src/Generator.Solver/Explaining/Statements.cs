@@ -66,22 +66,24 @@ public static class Statements
 
     private static IEnumerable<Statement> Stories(Brief brief)
     {
-        if (brief.Setbacks is > 0 and { } setbacks)
+        // None at all stands in nobody's way but a hero moment's.
+        if (brief.Setbacks is { } setbacks && (setbacks > 0 || brief.Moments.Count > 0))
         {
-            yield return new Statement(
-                Many(setbacks, "setback"),
-                b => b with { Setbacks = null },
-                [.. Enumerable.Range(1, setbacks).Select(less => (setbacks - less == 0 ? "no setback" : $"only {Number(setbacks - less)} of the {Number(setbacks)} setbacks", (Func<Brief, Brief>)(b => b with { Setbacks = setbacks - less })))]);
+            yield return Wanted(setbacks, "setback", (b, number) => b with { Setbacks = number });
         }
 
-        if (brief.Pauses is > 0 and { } pauses)
+        if (brief.Pauses is { } pauses && (pauses > 0 || brief.Moments.Count > 0))
         {
-            yield return new Statement(
-                Many(pauses, "pause"),
-                b => b with { Pauses = null },
-                [.. Enumerable.Range(1, pauses).Select(less => (pauses - less == 0 ? "no pause" : $"only {Number(pauses - less)} of the {Number(pauses)} pauses", (Func<Brief, Brief>)(b => b with { Pauses = pauses - less })))]);
+            yield return Wanted(pauses, "pause", (b, number) => b with { Pauses = number });
         }
     }
+
+    private static Statement Wanted(int asked, string what, Func<Brief, int?, Brief> with) => new(
+        asked == 0 ? $"no {what}" : Many(asked, what),
+        b => with(b, null),
+        asked == 0
+            ? [.. Enumerable.Range(1, 4).Select(more => (Many(more, what), (Func<Brief, Brief>)(b => with(b, more))))]
+            : [.. Enumerable.Range(1, asked).Select(less => (asked == less ? $"no {what}" : $"only {Number(asked - less)} of the {Number(asked)} {what}s", (Func<Brief, Brief>)(b => with(b, asked - less))))]);
 
     private static Statement Moment(Moment moment)
     {
@@ -108,9 +110,8 @@ public static class Statements
     {
         foreach (var name in brief.Ending?.Out ?? [])
         {
-            yield return new Statement(
-                $"{name} out at the end",
-                b => b with { Ending = b.Ending is { } e ? new Ending([.. e.Out.Where(n => !string.Equals(n, name, StringComparison.Ordinal))], string.Equals(e.Last, name, StringComparison.Ordinal) ? null : e.Last) : null });
+            Brief Left(Brief b) => b with { Ending = b.Ending is { } e ? new Ending([.. e.Out.Where(n => !string.Equals(n, name, StringComparison.Ordinal))], string.Equals(e.Last, name, StringComparison.Ordinal) ? null : e.Last) : null };
+            yield return new Statement($"{name} out at the end", Left, [($"{name} may still be standing at the end", Left)]);
         }
 
         if (brief.Ending?.Last is { } last)

@@ -37,6 +37,26 @@ public class ExplainTests(ITestOutputHelper output)
         Assert.Contains(explanation.GiveUps, g => g.Any(w => w.Contains("outside-reap", StringComparison.Ordinal)));
     }
 
+    [Fact]
+    public void That_no_setback_may_come_is_a_statement_as_well()
+    {
+        var brief = Drafts.Plain(new Moment([new MomentMove("hugged-from-behind", null, null, null)], null, null)) with { Setbacks = 0 };
+        var explanation = Explain.Of(brief, Drafts.Book, Options);
+        Assert.Equal(Answer.Impossible, explanation.Brief);
+        Assert.Equal(["no setback", "the hero moment hugged-from-behind"], explanation.Clashes[0].Order(StringComparer.Ordinal));
+        Assert.Contains(explanation.GiveUps, g => g is ["1 setback"]);
+    }
+
+    [Fact]
+    public void Where_somebody_cannot_go_out_a_way_out_is_that_they_still_stand()
+    {
+        var everybody = Drafts.Plain() with { Ending = new Ending(["Bruno", "Wanda"], null) };
+        var statement = Statements.Of(everybody).Single(s => s.Words == "Wanda out at the end");
+        var (words, asked) = Assert.Single(statement.Gentler);
+        Assert.Equal("Wanda may still be standing at the end", words);
+        Assert.Equal(["Bruno"], asked(everybody).Ending!.Out);
+    }
+
     /// <summary>Thrown in counts in which they have not come in yet: arithmetic does not see it, a plan of the whole does.</summary>
     [Fact]
     public void What_arithmetic_does_not_see_a_plan_of_the_whole_proves()

@@ -1,0 +1,39 @@
+using Generator.Domain;
+using Generator.Rules;
+
+namespace Generator.Solver.Constructing;
+
+/// <summary>Who stands in the way of an attack, and can still be put off.</summary>
+internal sealed class Crowd(Scene scene)
+{
+    private readonly Lingering lingering = new(scene);
+
+    /// <summary>
+    /// Those who would stand ready too close to where the attack is thrown from, one bit each, and can still be put off until it has landed;
+    /// null when one of them cannot.
+    /// </summary>
+    public int? At(Node node, int a, int attack, int bearing, int start)
+    {
+        var distance = scene.StopDistance(attack, a);
+        var contact = start + scene.Settle.ContactAfter.Value;
+        var close = 0;
+        for (var other = 0; other < scene.Cast; other++)
+        {
+            var stands = node.State.Attackers[other];
+            if (other == a || !stands.StandsReadyAt(contact)
+                || FloorGeometry.Apart(new Bearing(bearing).Apart(new Bearing(stands.Bearing)), distance, stands.Distance) >= scene.Settle.Spacing.Value)
+            {
+                continue;
+            }
+
+            if (contact + 1 - stands.SetsOffAt > lingering.Room(node, other))
+            {
+                return null;
+            }
+
+            close |= 1 << other;
+        }
+
+        return close;
+    }
+}
