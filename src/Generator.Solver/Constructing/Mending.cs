@@ -6,9 +6,17 @@ namespace Generator.Solver.Constructing;
 /// </summary>
 internal sealed class Mending(Ground ground, Dice dice, int width)
 {
-    private const int MostBefore = 12;
+    /// <summary>Moves before the place at which a window may begin: near it or, for what has its cause long before, farther back.</summary>
+    private const int Near = 3;
 
-    private const int MostAfter = 8;
+    private const int Far = 24;
+
+    /// <summary>Moves that a short window and a long one replace at most.</summary>
+    private const int Short = 3;
+
+    private const int Long = 8;
+
+    private const int ShortPercent = 70;
 
     /// <summary>The routine after so many windows; the one in hand when none was better.</summary>
     /// <param name="best">The routine in hand.</param>
@@ -28,8 +36,8 @@ internal sealed class Mending(Ground ground, Dice dice, int width)
     {
         var path = best.Node.Path();
         var spot = Spot(best, path);
-        var first = Math.Max(0, spot - 1 - dice.Next(dice.Percent(50) ? 3 : 24));
-        var last = Math.Min(path.Count - 1, first + 1 + dice.Next(dice.Percent(70) ? 3 : 8));
+        var first = Math.Max(0, spot - 1 - dice.Next(dice.Percent(50) ? Near : Far));
+        var last = Math.Min(path.Count - 1, first + 1 + dice.Next(dice.Percent(ShortPercent) ? Short : Long));
         var beam = new Beam(ground, dice, Math.Max(3, width / 3), 0.4 + (1.6 * dice.Unit()), best.Toll + 1, tail: last == path.Count - 1 ? null : new Tail(ground.Aims, path, last));
         return beam.Run([path[first]], static _ => { }, stop);
     }

@@ -22,7 +22,10 @@ public sealed class Clashes(int count, Func<ulong, Answer> oracle, Func<ulong, b
     /// <summary>Questions that were put to the oracle.</summary>
     public int Asked { get; private set; }
 
-    private ulong Everything => count == 64 ? ulong.MaxValue : (1UL << count) - 1;
+    private ulong Everything => AllOf(count);
+
+    /// <summary>The set of so many statements, at most 64.</summary>
+    public static ulong AllOf(int count) => count == 64 ? ulong.MaxValue : (1UL << count) - 1;
 
     /// <summary>Everything that can be found out.</summary>
     public ClashReport Report()

@@ -40,7 +40,7 @@ public static class Explain
             return new BriefExplanation { Brief = whole, Proven = true, Complete = true, Elapsed = clock.Elapsed };
         }
 
-        var everything = statements.Count == 64 ? ulong.MaxValue : (1UL << statements.Count) - 1;
+        var everything = Clashes.AllOf(statements.Count);
         Brief Kept(ulong set) => Statements.Keep(complete, statements, set);
         var clashes = new Clashes(statements.Count, set => set == everything ? whole : oracle.Ask(Kept(set)), set => oracle.IsProven(Kept(set)), () => Harder(oracle, options.Time), sets.Token);
         var report = clashes.Report();
@@ -64,9 +64,9 @@ public static class Explain
         var statements = Statements.Of(brief);
         var oracle = new BriefOracle(book, options.Seed, options.Patience, stop);
         bool Proven(ulong set) => oracle.IsProven(Statements.Keep(brief, statements, set));
-        var everything = statements.Count == 64 ? ulong.MaxValue : (1UL << statements.Count) - 1;
+        var everything = Clashes.AllOf(statements.Count);
         return Proven(everything)
-            ? Words(statements, new Clashes(statements.Count, set => Proven(set) ? Answer.Impossible : Answer.Unknown, Proven, null, stop).Shrink(everything, Enumerable.Range(0, statements.Count)))
+            ? Words(statements, new Clashes(statements.Count, set => set == everything || Proven(set) ? Answer.Impossible : Answer.Unknown, Proven, null, stop).Shrink(everything, Enumerable.Range(0, statements.Count)))
             : [];
     }
 

@@ -13,10 +13,9 @@ internal sealed partial class RoutinePlan
     {
         var model = Cp.Model;
         var end = Slots[^1].End;
-        var others = Slots.Where(s => s.Others is not null).Select(s => s.Others!).ToList();
         if (layout.Fogged)
         {
-            var moves = LinearExpr.Sum(others) + Cp.Sum(Slots.Where(s => !s.IsFog).Select(s => s.Used));
+            var moves = AllMoves();
             model.Add(moves >= Math.Max(1, size.FewestMoves));
             if (size.MostMoves is { } most)
             {
@@ -30,8 +29,8 @@ internal sealed partial class RoutinePlan
             model.Add(end >= size.SoonestEnd);
 
             // Follows from the chain of moves; said at once it is felt at once.
-            var least = LinearExpr.Sum(Slots.Where(s => !s.IsFog).Select(s => Cp.Sum(s.Is, Seen.Select(c => (long)c.Shortest))));
-            model.Add(least + (LinearExpr.Sum(others) * Classes.All.Min(c => c.Shortest)) <= latestEnd);
+            var least = LinearExpr.Sum(Places.Select(s => Cp.Sum(s.Is, Seen.Select(c => (long)c.Shortest))));
+            model.Add(least + (OutOfSight() * Classes.All.Min(c => c.Shortest)) <= latestEnd);
         }
 
         if (size.FewestMoves > 0 && !layout.Fogged)
@@ -58,7 +57,7 @@ internal sealed partial class RoutinePlan
             }
 
             model.Add(Last.Posture[a][(int)Posture.Out] == 1);
-            foreach (var slot in Slots.Where(s => !s.IsFog))
+            foreach (var slot in Places)
             {
                 for (var c = 0; c < classes.Count; c++)
                 {
@@ -99,6 +98,11 @@ internal sealed partial class RoutinePlan
         }
     }
 
+    /// <summary>Moves of which only the number is known.</summary>
+    private LinearExpr OutOfSight() => LinearExpr.Sum(Slots.Where(s => s.Others is not null).Select(s => s.Others!));
+
+    private LinearExpr AllMoves() => OutOfSight() + Cp.Sum(Places.Select(s => s.Used));
+
     /// <summary>Whoever is not followed and must go out does so in some other move, two at once at best.</summary>
     private void EndOutOfSight()
     {
@@ -108,8 +112,7 @@ internal sealed partial class RoutinePlan
             return;
         }
 
-        var moves = LinearExpr.Sum(Slots.Where(s => s.Others is not null).Select(s => s.Others!)) + Cp.Sum(Slots.Where(s => !s.IsFog).Select(s => s.Used));
-        Cp.Model.Add((2 * moves) >= outs);
+        Cp.Model.Add((2 * AllMoves()) >= outs);
     }
 
     /// <summary>Falls and head-height hits of everybody.</summary>
@@ -124,7 +127,7 @@ internal sealed partial class RoutinePlan
             var attacker = a;
             Cap(c => c.Attacker == attacker && c.HeadHit, headHits);
             var falls = Where(c => c.Attacker == attacker && c.Falls).ToList();
-            foreach (var slot in Slots.Where(s => !s.IsFog))
+            foreach (var slot in Places)
             {
                 if (slot.Second[a] is { } second && classes.Any(c => c.Traits is { Second: SecondRole.Taken, Falls: true }))
                 {
@@ -144,14 +147,13 @@ internal sealed partial class RoutinePlan
 
     private void Cap(Func<MoveTraits, bool> counts, int most) => Cp.Model.Add(Cp.Sum(Where(counts)) <= most);
 
-    private IEnumerable<BoolVar> Where(Func<MoveTraits, bool> counts) => Slots.Where(s => !s.IsFog).SelectMany(s => s.Is.Where((_, c) => counts(Seen[c].Traits)));
+    private IEnumerable<BoolVar> Where(Func<MoveTraits, bool> counts) => Places.SelectMany(s => s.Is.Where((_, c) => counts(Seen[c].Traits)));
 
     private void Story()
     {
-        var moves = LinearExpr.Sum(Slots.Where(s => s.Others is not null).Select(s => s.Others!));
         var most = layout.Fogged ? latest : 0;
         var (setbacks, pauses) = (Cp.Int(0, Classes.All.Any(c => c.Traits.Setback) ? most : 0, "othersetbacks"), Cp.Int(0, Classes.All.Any(c => c.Traits.Pause) ? most : 0, "otherpauses"));
-        Cp.Model.Add(setbacks + pauses <= moves);
+        Cp.Model.Add(setbacks + pauses <= OutOfSight());
         if (Scene.Brief.Setbacks is { } askedSetbacks)
         {
             Cp.Model.Add(Cp.Sum(Where(c => c.Setback)) + setbacks == askedSetbacks);
@@ -176,7 +178,7 @@ internal sealed partial class RoutinePlan
 
             if (layout.Order is { } order)
             {
-                var last = Slots.Where(s => !s.IsFog).ElementAt(layout.Groups.Take(order.IndexOf(m) + 1).Sum() - 1);
+                var last = Places.ElementAt(layout.Groups.Take(order.IndexOf(m) + 1).Sum() - 1);
                 model.AddBoolOr([.. last.Is.Where((_, c) => (Seen[c].Traits.Wanted & (1UL << bit)) != 0)]);
                 model.Add(last.Start >= (moment.Earliest?.Value ?? 0));
                 model.Add(last.Start <= (moment.Latest?.Value ?? latest));

@@ -7,6 +7,9 @@ namespace Generator.Solver.Proving;
 /// <summary>Moves out of sight: any number of them, of which only the count, the time and the most that they can have changed are known.</summary>
 internal sealed partial class RoutinePlan
 {
+    /// <summary>The places for moves that are looked at one by one.</summary>
+    private IEnumerable<PlanSlot> Places => Slots.Where(s => !s.IsFog);
+
     private PlanSlot Fog(int i, PlanSlot? before)
     {
         var model = Cp.Model;

@@ -375,7 +375,7 @@ internal sealed partial class RoutinePlan
             {
                 model.Add(opening.Threat[a] == entrance.Value + walk);
                 model.Add(opening.Ready[a] == entrance.Value);
-                foreach (var slot in Slots.Where(s => !s.IsFog))
+                foreach (var slot in Places)
                 {
                     model.Add(slot.Start >= entrance.Value - Scene.Settle.ContactAfter.Value).OnlyEnforceIf(slot.Touches[a]);
                 }

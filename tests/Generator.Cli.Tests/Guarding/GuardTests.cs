@@ -130,13 +130,9 @@ public class GuardTests
             return;
         }
 
-        using var rig = new Rig();
-        using var draft = Guarded.Start(Nothing, "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", "1200");
-        var worker = draft.SendAtBirth("INT");
-        var answer = await draft.End();
+        var answer = await SignalledAtBirth("INT");
         Assert.Equal((ExitCode.OutOfTime, string.Empty), (answer.Code, answer.Out));
         Assert.Contains("The search was stopped before there was a routine.\n", answer.Err, StringComparison.Ordinal);
-        Assert.False(Guarded.IsAlive(worker), "the worker goes on by itself");
     }
 
     [Fact]
@@ -147,13 +143,9 @@ public class GuardTests
             return;
         }
 
-        using var rig = new Rig();
-        using var draft = Guarded.Start(Nothing, "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", "1200");
-        var worker = draft.SendAtBirth("TERM");
-        var answer = await draft.End();
+        var answer = await SignalledAtBirth("TERM");
         Assert.Equal((ExitCode.Stopped, string.Empty), (answer.Code, answer.Out));
         Assert.Equal("Generator stopped: it was ended at once.\n  No routine was kept. Every file is whole, as it was or as it was to be.\n", answer.Err);
-        Assert.False(Guarded.IsAlive(worker), "the worker goes on by itself");
     }
 
     [Fact]
@@ -193,6 +185,17 @@ public class GuardTests
         draft.Send("INT");
         Assert.Equal(ExitCode.Good, (await draft.End()).Code);
         Assert.Equal(["b.brief.json", "mine.routine.json"], Directory.EnumerateFiles(rig.Folder).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
+    }
+
+    /// <summary>What a long draft answers to a signal that comes as soon as there is a worker; the worker must be gone then.</summary>
+    private static async Task<Answer> SignalledAtBirth(string signal)
+    {
+        using var rig = new Rig();
+        using var draft = Guarded.Start(Nothing, "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", "1200");
+        var worker = draft.SendAtBirth(signal);
+        var answer = await draft.End();
+        Assert.False(Guarded.IsAlive(worker), "the worker goes on by itself");
+        return answer;
     }
 
     /// <summary>What was kept is whole, passes the audit, and has the points that were told.</summary>
