@@ -71,4 +71,7 @@ public sealed record Attack
 
     /// <summary>No blow: the hero may open with a technique that takes a ready attacker.</summary>
     public bool IsWalkIn => Line.Kind == LineKind.WalkIn;
+
+    /// <summary>This is its id, with or without side.</summary>
+    public bool GoesBy(string id) => string.Equals(Id, id, StringComparison.Ordinal) || string.Equals(BaseId, id, StringComparison.Ordinal);
 }

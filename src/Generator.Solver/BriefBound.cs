@@ -20,7 +20,7 @@ internal static class BriefBound
 
     private static int Excess(Scene scene, ArcShape arc, Moment moment, MomentMove move, int index)
     {
-        var lightest = scene.Book.Techniques.Where(t => t.Id == move.Technique || t.BaseId == move.Technique).Select(t => t.Weight).DefaultIfEmpty(0).Min();
+        var lightest = scene.Book.Techniques.Where(t => t.GoesBy(move.Technique)).Select(t => t.Weight).DefaultIfEmpty(0).Min();
         var first = arc.PhaseOf(moment.Earliest?.Value ?? 0, 0);
         var last = moment.Latest is { } latest && index == 0 ? arc.PhaseOf(latest.Value, 0) : arc.Caps.Count - 1;
         var cap = Enumerable.Range(first, Math.Max(1, last - first + 1)).Max(p => arc.Caps[p]);

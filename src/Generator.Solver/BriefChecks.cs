@@ -117,7 +117,7 @@ internal static class BriefChecks
 
     /// <summary>Moves of a moment of which every version is of a kind.</summary>
     private static int Count(Scene scene, Moment moment, Func<Technique, bool> of) =>
-        moment.Moves.Count(m => scene.Book.Techniques.Where(t => t.Id == m.Technique || t.BaseId == m.Technique).ToList() is { Count: > 0 } versions && versions.TrueForAll(t => of(t)));
+        moment.Moves.Count(m => scene.Book.Techniques.Where(t => t.GoesBy(m.Technique)).ToList() is { Count: > 0 } versions && versions.TrueForAll(t => of(t)));
 
     /// <summary>Why no version of the move can be done by anybody whom it may concern; null when one can.</summary>
     private static string? WhyNot(Scene scene, MomentMove move)
@@ -126,7 +126,7 @@ internal static class BriefChecks
         for (var t = 0; t < scene.Book.Techniques.Count; t++)
         {
             var technique = scene.Book.Techniques[t];
-            if (technique.Id != move.Technique && technique.BaseId != move.Technique)
+            if (!technique.GoesBy(move.Technique))
             {
                 continue;
             }

@@ -45,5 +45,5 @@ public static class DraftBrief
 
     private static bool Is(MomentMove move, Book book, Func<Technique, bool> what) => Named(move, book).Zip(book.Techniques).Any(p => p.First && what(p.Second));
 
-    private static bool[] Named(MomentMove move, Book book) => [.. book.Techniques.Select(t => t.Id == move.Technique || t.BaseId == move.Technique)];
+    private static bool[] Named(MomentMove move, Book book) => [.. book.Techniques.Select(t => t.GoesBy(move.Technique))];
 }

@@ -48,9 +48,9 @@ public sealed class Moments : Rule
 
     /// <summary>A move of a routine is the one that the moment asks for.</summary>
     public static bool Matches(Scene scene, MomentMove wanted, Step step) =>
-        step.Technique is { } technique && Names(wanted.Technique, technique.Id, technique.BaseId)
+        step.Technique is { } technique && technique.GoesBy(wanted.Technique)
         && (wanted.Attacker is null || (step.HasTarget && Equal(wanted.Attacker, scene.Brief.Attackers[step.Row.Attacker].Name)))
-        && (wanted.Attack is null || (step.Attack is { } attack ? Names(wanted.Attack, attack.Id, attack.BaseId) : wanted.WantsNoAttack))
+        && (wanted.Attack is null || (step.Attack is { } attack ? attack.GoesBy(wanted.Attack) : wanted.WantsNoAttack))
         && (wanted.Reaction is null || (step.Reaction is { } reaction && Equal(wanted.Reaction, reaction.Id)));
 
     private static MomentProgress Advance(Scene scene, Moment moment, MomentProgress was, Step step)
@@ -83,8 +83,6 @@ public sealed class Moments : Rule
 
         return begun[^1] == moment.Moves.Count ? new MomentProgress(true, []) : new MomentProgress(false, begun);
     }
-
-    private static bool Names(string wanted, string id, string baseId) => Equal(wanted, id) || Equal(wanted, baseId);
 
     private static bool Equal(string one, string other) => string.Equals(one, other, StringComparison.Ordinal);
 

@@ -160,7 +160,7 @@ internal sealed class Aims
 
     private bool IsFinishedInMoment(int attacker) => Scene.Brief.Moments.SelectMany(m => m.Moves).Any(m =>
         (m.Attacker is { } name ? string.Equals(name, Scene.Brief.Attackers[attacker].Name, StringComparison.Ordinal) : Outs == 0)
-        && Scene.Book.Techniques.Any(t => t.Family == Family.Finish && (string.Equals(t.Id, m.Technique, StringComparison.Ordinal) || string.Equals(t.BaseId, m.Technique, StringComparison.Ordinal))));
+        && Scene.Book.Techniques.Any(t => t.Family == Family.Finish && t.GoesBy(m.Technique)));
 
     private static bool IsFree(Hand hand) => hand.Kind is HandKind.Guard or HandKind.Out;
 
@@ -241,7 +241,7 @@ internal sealed class Aims
             return earliest;
         }
 
-        var weight = Scene.Book.Techniques.Where(t => t.Id == technique || t.BaseId == technique).Select(t => t.Weight).DefaultIfEmpty(0).Min();
+        var weight = Scene.Book.Techniques.Where(t => t.GoesBy(technique)).Select(t => t.Weight).DefaultIfEmpty(0).Min();
         for (var start = earliest; start <= latest; start++)
         {
             if (Arc.Caps[Arc.PhaseOf(start, 0)] >= weight)

@@ -15,10 +15,10 @@ internal sealed class MomentStep
 
     public MomentStep(Scene scene, Repertoire repertoire, MomentMove move)
     {
-        techniques = [.. scene.Book.Techniques.Select(t => t.Id == move.Technique || t.BaseId == move.Technique)];
+        techniques = [.. scene.Book.Techniques.Select(t => t.GoesBy(move.Technique))];
         var first = Array.IndexOf(techniques, true);
         (IsSetback, IsBeat) = first < 0 ? (false, false) : (scene.Book.Techniques[first].Family == Family.Setback, scene.Book.Techniques[first].IsStoryPause);
-        attacks = move.Attack is null || move.WantsNoAttack ? null : [.. scene.Book.Attacks.Select(a => a.Id == move.Attack || a.BaseId == move.Attack)];
+        attacks = move.Attack is null || move.WantsNoAttack ? null : [.. scene.Book.Attacks.Select(a => a.GoesBy(move.Attack))];
         noAttack = move.WantsNoAttack;
         attacker = move.Attacker is null ? -1 : scene.Brief.Attackers.Select(a => a.Name).ToList().IndexOf(move.Attacker);
         reaction = move.Reaction is null ? -1 : scene.Book.ReactionIndex(move.Reaction);

@@ -27,9 +27,9 @@ internal sealed class WantedMoves
         for (var i = 0; i < moves.Count; i++)
         {
             var wanted = moves[i];
-            if (Names(wanted.Technique, technique.Id, technique.BaseId)
+            if (technique.GoesBy(wanted.Technique)
                 && (wanted.Attacker is null || (attacker >= 0 && Equal(wanted.Attacker, brief.Attackers[attacker].Name)))
-                && (wanted.Attack is null || (attack is null ? wanted.WantsNoAttack : Names(wanted.Attack, attack.Id, attack.BaseId)))
+                && (wanted.Attack is null || (attack is null ? wanted.WantsNoAttack : attack.GoesBy(wanted.Attack)))
                 && (wanted.Reaction is null || (reaction is not null && Equal(wanted.Reaction, reaction.Id))))
             {
                 bits |= 1UL << i;
@@ -38,8 +38,6 @@ internal sealed class WantedMoves
 
         return bits;
     }
-
-    private static bool Names(string wanted, string id, string baseId) => Equal(wanted, id) || Equal(wanted, baseId);
 
     private static bool Equal(string one, string other) => string.Equals(one, other, StringComparison.Ordinal);
 

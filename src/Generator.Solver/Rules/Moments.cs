@@ -73,7 +73,7 @@ public sealed class Moments : RuleModule
     {
         var solver = model.Cp.Model;
         var brief = model.Scene.Brief;
-        solver.Add(model.OverUses(slot, u => u.Technique is { } t && (t.Id == wanted.Technique || t.BaseId == wanted.Technique) ? 1 : 0) == 1).OnlyEnforceIf(all);
+        solver.Add(model.OverUses(slot, u => u.Technique is { } t && t.GoesBy(wanted.Technique) ? 1 : 0) == 1).OnlyEnforceIf(all);
         if (wanted.Attacker is { } name)
         {
             var a = brief.Attackers.Select(p => p.Name).ToList().IndexOf(name);
@@ -86,7 +86,7 @@ public sealed class Moments : RuleModule
         }
         else if (wanted.Attack is { } attack)
         {
-            solver.Add(model.OverAttacks(slot, k => Is(model.Scene.Book.Attacks[k], attack) ? 1 : 0) == 1).OnlyEnforceIf(all);
+            solver.Add(model.OverAttacks(slot, k => model.Scene.Book.Attacks[k].GoesBy(attack) ? 1 : 0) == 1).OnlyEnforceIf(all);
         }
 
         if (wanted.Reaction is { } reaction)
@@ -94,6 +94,4 @@ public sealed class Moments : RuleModule
             solver.Add(model.OverReactions(slot, r => model.Scene.Book.Reactions[r].Id == reaction ? 1 : 0) == 1).OnlyEnforceIf(all);
         }
     }
-
-    private static bool Is(Attack attack, string wanted) => attack.Id == wanted || attack.BaseId == wanted;
 }
