@@ -23,12 +23,8 @@ internal sealed class Prover(Func<CpModel, SearchSettings, CancellationToken, Cp
 
     private readonly Func<CpModel, SearchSettings, CancellationToken, CpAnswer> solve = solve ?? Solve;
 
-    /// <summary>What is known of the scene's brief; unknown once stopped.</summary>
+    /// <summary>Looks at every move of the routine. Unknown once stopped.</summary>
     /// <exception cref="DisagreementException">The configurations contradict one another: a fault of the program or of the solver.</exception>
-    public Fit Ask(Scene scene, CancellationToken stop) => RoundMoments(scene, stop) is var quick && quick == Fit.Impossible ? quick : Whole(scene, stop);
-
-    /// <summary>Looks at every move of the routine.</summary>
-    /// <exception cref="DisagreementException">The configurations contradict one another.</exception>
     public Fit Whole(Scene scene, CancellationToken stop)
     {
         var any = new MoveClasses(scene);
