@@ -3,7 +3,7 @@ using Generator.Cli.Options;
 namespace Generator.Cli.Commands;
 
 /// <summary>What stood on the command line of <c>alternatives</c>; null where nothing did.</summary>
-internal sealed record AlternativesAsked
+internal sealed record AlternativesAsked : SearchAsked
 {
     public string? File { get; init; }
 
@@ -16,14 +16,4 @@ internal sealed record AlternativesAsked
     public int? Differ { get; init; }
 
     public int? Slack { get; init; }
-
-    public int? Seed { get; init; }
-
-    public TimeSpan? Time { get; init; }
-
-    public string? Out { get; init; }
-
-    public bool Json { get; init; }
-
-    public IReadOnlyList<string> Library { get; init; } = [];
 }

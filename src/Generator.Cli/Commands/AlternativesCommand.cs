@@ -15,14 +15,11 @@ internal static class AlternativesCommand
         var number = NumberOption.Whole("--number", "N", "How many (5).", 2, 9);
         var differ = NumberOption.Whole("--differ", "PERCENT", "Share of the other moves in which each two differ at least (30).", 1, 100);
         var slack = NumberOption.Whole("--slack", "POINTS", "How many points more than the best one may have (10).", 0, 1000);
-        var seed = NumberOption.Whole("--seed", "N", "Another number gives other routines (1).", 0, int.MaxValue);
-        var time = NumberOption.Seconds("--time", "How long to search at most (30).", 0.1m, 3600);
-        var output = new Option<string?>("--out") { HelpName = "FOLDER", Description = "Writes the routines into this folder, alternative-1.routine.json and so on; it is made when it is not there." };
-        var json = CommonOptions.Json();
-        var library = CommonOptions.Library();
+        var folder = new Option<string?>("--out") { HelpName = "FOLDER", Description = "Writes the routines into this folder, alternative-1.routine.json and so on; it is made when it is not there." };
+        var search = new SearchOptions("Another number gives other routines", "30", folder);
         var command = new HouseCommand("alternatives", "Drafts several routines around the same hero moments, and shows side by side what is different. Each has passed the audit.")
         {
-            file, brief, keep, number, differ, slack, seed, time, output, json, library,
+            file, brief, keep, number, differ, slack, search.Seed, search.Time, search.Out, search.Json, search.Library,
         };
         command.Example = "generator alternatives ferry.routine.json --keep 12-13 --number 3 --out ferry-ways";
         command.ExitCodes =
@@ -33,7 +30,7 @@ internal static class AlternativesCommand
             (ExitCode.OutOfTime, "Time ran out before there were as many; those that were found are shown."),
             ExitCode.BrokenDownHere,
         ];
-        command.SetAction(parsed => AlternativesRun.Of(desk, new AlternativesAsked
+        command.SetAction(parsed => AlternativesRun.Of(desk, search.Read(parsed, new AlternativesAsked
         {
             File = parsed.GetValue(file),
             Brief = parsed.GetValue(brief),
@@ -41,12 +38,7 @@ internal static class AlternativesCommand
             Number = parsed.GetValue(number),
             Differ = parsed.GetValue(differ),
             Slack = parsed.GetValue(slack),
-            Seed = parsed.GetValue(seed),
-            Time = parsed.GetValue(time),
-            Out = parsed.GetValue(output),
-            Json = parsed.GetValue(json),
-            Library = parsed.GetValue(library) ?? [],
-        }));
+        })));
         return command;
     }
 }

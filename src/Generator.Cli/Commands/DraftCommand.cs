@@ -13,16 +13,12 @@ internal static class DraftCommand
         var attackers = NumberOption.Whole("--attackers", "N", "Instead of a brief: this many attackers, 1 to 8, everything else by default.", 1, QuickBrief.Most);
         var counts = NumberOption.Whole("--counts", "N", "Instead of a brief: length in counts (48).", 4, 2000);
         var moves = NumberOption.Whole("--moves", "N", "Instead of a brief: number of moves.", 1, 500);
-        var seed = NumberOption.Whole("--seed", "N", "Another number gives another routine (1).", 0, int.MaxValue);
-        var time = NumberOption.Seconds("--time", "How long to go on improving (10).", 0.1m, 3600);
         var rounds = NumberOption.Whole("--rounds", "N", "Ends after N rounds of the quick first pass alone, not by the clock: the same brief and seed then give the same routine on every machine.", 1, 100_000);
         var cold = new Option<bool>("--cold") { Description = "Leaves the whole work to CP-SAT, without the quick first pass." };
-        var output = CommonOptions.Out("Also writes the routine: as CSV when the name ends in .csv, else as JSON.");
-        var json = CommonOptions.Json();
-        var library = CommonOptions.Library();
+        var search = new SearchOptions("Another number gives another routine", "10", CommonOptions.Out("Also writes the routine: as CSV when the name ends in .csv, else as JSON."), "How long to go on improving");
         var command = new HouseCommand("draft", "Drafts a routine from a brief. Whatever is shown has passed the audit without anything unsafe or broken.")
         {
-            brief, attackers, counts, moves, seed, time, rounds, cold, output, json, library,
+            brief, attackers, counts, moves, search.Seed, search.Time, rounds, cold, search.Out, search.Json, search.Library,
         };
         command.Example = "generator draft ferry.brief.json --seed 7 --out ferry.routine.json";
         command.ExitCodes =
@@ -33,20 +29,15 @@ internal static class DraftCommand
             (ExitCode.OutOfTime, "Time ran out before there was a routine."),
             ExitCode.BrokenDownHere,
         ];
-        command.SetAction(parsed => DraftRun.Of(desk, new DraftAsked
+        command.SetAction(parsed => DraftRun.Of(desk, search.Read(parsed, new DraftAsked
         {
             Brief = parsed.GetValue(brief),
             Attackers = parsed.GetValue(attackers),
             Counts = parsed.GetValue(counts),
             Moves = parsed.GetValue(moves),
-            Seed = parsed.GetValue(seed),
-            Time = parsed.GetValue(time),
             Rounds = parsed.GetValue(rounds),
             Cold = parsed.GetValue(cold),
-            Out = parsed.GetValue(output),
-            Json = parsed.GetValue(json),
-            Library = parsed.GetValue(library) ?? [],
-        }));
+        })));
         return command;
     }
 }

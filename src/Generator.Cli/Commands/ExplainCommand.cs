@@ -13,14 +13,10 @@ internal static class ExplainCommand
         var move = new Argument<string?>("MOVE") { Arity = ArgumentArity.ZeroOrOne, Description = "Number of a move of the routine, as an audit says it." };
         CommonOptions.RefuseOptions(move);
         var brief = CommonOptions.Brief("The brief that the routine answers; without it the one in the routine, else defaults.");
-        var seed = NumberOption.Whole("--seed", "N", "For the quick drafts that show what would help (1).", 0, int.MaxValue);
-        var time = NumberOption.Seconds("--time", "How long to search at most (20).", 0.1m, 3600);
-        var output = CommonOptions.Out("Writes the explanation into a file instead of printing it.");
-        var json = CommonOptions.Json();
-        var library = CommonOptions.Library();
+        var search = new SearchOptions("For the quick drafts that show what would help", "20", CommonOptions.Out("Writes the explanation into a file instead of printing it."));
         var command = new HouseCommand("explain", "Says in the brief's own words why there is no routine for it and what to give up; or why a move of a routine is as it is.")
         {
-            file, move, brief, seed, time, output, json, library,
+            file, move, brief, search.Seed, search.Time, search.Out, search.Json, search.Library,
         };
         command.Example = "generator explain ferry.brief.json";
         command.ExitCodes =
@@ -31,17 +27,12 @@ internal static class ExplainCommand
             (ExitCode.OutOfTime, "No routine was found in the time given; that proves nothing."),
             ExitCode.BrokenDownHere,
         ];
-        command.SetAction(parsed => ExplainRun.Of(desk, new ExplainAsked
+        command.SetAction(parsed => ExplainRun.Of(desk, search.Read(parsed, new ExplainAsked
         {
             File = parsed.GetValue(file),
             Move = parsed.GetValue(move),
             Brief = parsed.GetValue(brief),
-            Seed = parsed.GetValue(seed),
-            Time = parsed.GetValue(time),
-            Out = parsed.GetValue(output),
-            Json = parsed.GetValue(json),
-            Library = parsed.GetValue(library) ?? [],
-        }));
+        })));
         return command;
     }
 }

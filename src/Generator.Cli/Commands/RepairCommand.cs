@@ -12,14 +12,10 @@ internal static class RepairCommand
         var routine = CommonOptions.File("ROUTINE", "The routine as a file, JSON or CSV, or - for standard input.");
         var brief = CommonOptions.Brief("The brief it answers; without it the one in the routine, else defaults.");
         var keep = MoveRange.Option("Moves that stay as they are, such as 5 or 5-7, beside the hero moments of the brief. May be given several times.", counts: false);
-        var seed = NumberOption.Whole("--seed", "N", "Another number may give another repair (1).", 0, int.MaxValue);
-        var time = NumberOption.Seconds("--time", "How long to search at most (10).", 0.1m, 3600);
-        var output = CommonOptions.Out("Writes the repaired routine: as CSV when the name ends in .csv, else as JSON.");
-        var json = CommonOptions.Json();
-        var library = CommonOptions.Library();
+        var search = new SearchOptions("Another number may give another repair", "10", CommonOptions.Out("Writes the repaired routine: as CSV when the name ends in .csv, else as JSON."));
         var command = new HouseCommand("repair", "Changes as few moves of a routine as possible, and then as few counts, so that nothing in it is unsafe or broken.")
         {
-            routine, brief, keep, seed, time, output, json, library,
+            routine, brief, keep, search.Seed, search.Time, search.Out, search.Json, search.Library,
         };
         command.Example = "generator repair ferry.routine.json --keep 12 --out ferry.routine.json";
         command.ExitCodes =
@@ -30,17 +26,12 @@ internal static class RepairCommand
             (ExitCode.OutOfTime, "Time ran out before there was a repair."),
             ExitCode.BrokenDownHere,
         ];
-        command.SetAction(parsed => RepairRun.Of(desk, new RepairAsked
+        command.SetAction(parsed => RepairRun.Of(desk, search.Read(parsed, new RepairAsked
         {
             Routine = parsed.GetValue(routine),
             Brief = parsed.GetValue(brief),
             Keep = parsed.GetValue(keep) ?? [],
-            Seed = parsed.GetValue(seed),
-            Time = parsed.GetValue(time),
-            Out = parsed.GetValue(output),
-            Json = parsed.GetValue(json),
-            Library = parsed.GetValue(library) ?? [],
-        }));
+        })));
         return command;
     }
 }

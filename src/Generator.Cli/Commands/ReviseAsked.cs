@@ -1,7 +1,9 @@
+using Generator.Cli.Options;
+
 namespace Generator.Cli.Commands;
 
 /// <summary>What stood on the command line of a revision; null where nothing did.</summary>
-internal sealed record ReviseAsked
+internal sealed record ReviseAsked : SearchAsked
 {
     public string? Routine { get; init; }
 
@@ -12,14 +14,4 @@ internal sealed record ReviseAsked
     public int? TechniqueCost { get; init; }
 
     public int? OrderCost { get; init; }
-
-    public int? Seed { get; init; }
-
-    public TimeSpan? Time { get; init; }
-
-    public string? Out { get; init; }
-
-    public bool Json { get; init; }
-
-    public IReadOnlyList<string> Library { get; init; } = [];
 }

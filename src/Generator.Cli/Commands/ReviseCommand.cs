@@ -14,14 +14,10 @@ internal static class ReviseCommand
         var count = NumberOption.Whole("--count-cost", "N", "What another count costs each performer (1).", 0, 1000);
         var technique = NumberOption.Whole("--technique-cost", "N", "What another technique, attack or reaction in the same place costs (4).", 0, 1000);
         var order = NumberOption.Whole("--order-cost", "N", "What a move that is new or another attacker's costs (10).", 0, 1000);
-        var seed = NumberOption.Whole("--seed", "N", "Another number may give another revision (1).", 0, int.MaxValue);
-        var time = NumberOption.Seconds("--time", "How long to search at most (15).", 0.1m, 3600);
-        var output = CommonOptions.Out("Writes the revised routine: as CSV when the name ends in .csv, else as JSON.");
-        var json = CommonOptions.Json();
-        var library = CommonOptions.Library();
+        var search = new SearchOptions("Another number may give another revision", "15", CommonOptions.Out("Writes the revised routine: as CSV when the name ends in .csv, else as JSON."));
         var command = new HouseCommand("revise", "Fits a routine that has been taught to a brief that has changed, so that the performers relearn as little as possible.")
         {
-            routine, brief, count, technique, order, seed, time, output, json, library,
+            routine, brief, count, technique, order, search.Seed, search.Time, search.Out, search.Json, search.Library,
         };
         command.Example = "generator revise ferry.routine.json --brief ferry-without-piet.brief.json --out ferry2.routine.json";
         command.ExitCodes =
@@ -32,19 +28,14 @@ internal static class ReviseCommand
             (ExitCode.OutOfTime, "Time ran out before there was a revision."),
             ExitCode.BrokenDownHere,
         ];
-        command.SetAction(parsed => ReviseRun.Of(desk, new ReviseAsked
+        command.SetAction(parsed => ReviseRun.Of(desk, search.Read(parsed, new ReviseAsked
         {
             Routine = parsed.GetValue(routine),
             Brief = parsed.GetValue(brief),
             CountCost = parsed.GetValue(count),
             TechniqueCost = parsed.GetValue(technique),
             OrderCost = parsed.GetValue(order),
-            Seed = parsed.GetValue(seed),
-            Time = parsed.GetValue(time),
-            Out = parsed.GetValue(output),
-            Json = parsed.GetValue(json),
-            Library = parsed.GetValue(library) ?? [],
-        }));
+        })));
         return command;
     }
 }
