@@ -57,26 +57,9 @@ public sealed class Shape
 
         var alike = one.Order.Select(o => o.Moment).SequenceEqual(other.Order.Select(o => o.Moment));
         var changed = alike
-            ? one.Parts.Zip(other.Parts, Distance).Sum()
-            : Distance([.. one.Parts.SelectMany(p => p)], [.. other.Parts.SelectMany(p => p)]);
+            ? one.Parts.Zip(other.Parts, Alignment.Fewest).Sum()
+            : Alignment.Fewest([.. one.Parts.SelectMany(p => p)], [.. other.Parts.SelectMany(p => p)]);
         return Math.Min(100, 100 * changed / most);
-    }
-
-    private static int Distance(IReadOnlyList<Move> one, IReadOnlyList<Move> other)
-    {
-        var row = Enumerable.Range(0, other.Count + 1).ToArray();
-        foreach (var move in one)
-        {
-            var corner = row[0]++;
-            for (var j = 0; j < other.Count; j++)
-            {
-                var swapped = corner + (RoutineChange.IsSame(move, other[j]) ? 0 : 1);
-                corner = row[j + 1];
-                row[j + 1] = Math.Min(swapped, 1 + Math.Min(corner, row[j]));
-            }
-        }
-
-        return row[^1];
     }
 
     private static int FirstOf(Scene scene, IReadOnlyList<Step> steps, Moment moment)

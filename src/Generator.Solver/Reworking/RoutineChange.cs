@@ -8,8 +8,6 @@ namespace Generator.Solver.Reworking;
 /// </summary>
 public sealed record RoutineChange
 {
-    private const long OneMove = 1_000_000;
-
     /// <summary>In order; every move of both routines once.</summary>
     public required IReadOnlyList<MoveChange> Moves { get; init; }
 
@@ -28,7 +26,7 @@ public sealed record RoutineChange
     /// <summary>Compares two routines whose attackers are numbered alike.</summary>
     public static RoutineChange Between(Routine old, Routine now) => new()
     {
-        Moves = Align(old.Moves, now.Moves),
+        Moves = Alignment.Of(old.Moves, now.Moves, ShiftOf),
         Opening = old.Placements.Zip(now.Placements, Moved).Sum(),
     };
 
@@ -44,45 +42,4 @@ public sealed record RoutineChange
     /// <summary>Half counts by which a move that stays shifts, and one each for another cue and another bearing.</summary>
     internal static int ShiftOf(Move old, Move now) =>
         Math.Abs(old.Start.Value - now.Start.Value) + Math.Abs(old.Linger.Value - now.Linger.Value) + (old.Cue == now.Cue ? 0 : 1) + (old.From == now.From ? 0 : 1);
-
-    private static List<MoveChange> Align(IReadOnlyList<Move> old, IReadOnlyList<Move> now)
-    {
-        var cost = new long[old.Count + 1, now.Count + 1];
-        for (var i = old.Count; i >= 0; i--)
-        {
-            for (var j = now.Count; j >= 0; j--)
-            {
-                cost[i, j] = (i < old.Count, j < now.Count) switch
-                {
-                    (false, false) => 0,
-                    (true, false) => cost[i + 1, j] + OneMove,
-                    (false, true) => cost[i, j + 1] + OneMove,
-                    _ => Math.Min(Pair(old[i], now[j]) + cost[i + 1, j + 1], OneMove + Math.Min(cost[i + 1, j], cost[i, j + 1])),
-                };
-            }
-        }
-
-        var changes = new List<MoveChange>();
-        for (var (i, j) = (0, 0); i < old.Count || j < now.Count;)
-        {
-            if (i < old.Count && j < now.Count && cost[i, j] == Pair(old[i], now[j]) + cost[i + 1, j + 1])
-            {
-                var shift = IsSame(old[i], now[j]) ? ShiftOf(old[i], now[j]) : 0;
-                var kind = !IsSame(old[i], now[j]) ? ChangeKind.Changed : shift == 0 ? ChangeKind.Kept : ChangeKind.Shifted;
-                changes.Add(new MoveChange(kind, i++, j++, shift));
-            }
-            else if (i < old.Count && cost[i, j] == OneMove + cost[i + 1, j])
-            {
-                changes.Add(new MoveChange(ChangeKind.Dropped, i++, -1, 0));
-            }
-            else
-            {
-                changes.Add(new MoveChange(ChangeKind.Added, -1, j++, 0));
-            }
-        }
-
-        return changes;
-    }
-
-    private static long Pair(Move old, Move now) => IsSame(old, now) ? ShiftOf(old, now) : OneMove;
 }
