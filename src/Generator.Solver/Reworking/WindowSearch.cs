@@ -18,8 +18,6 @@ internal sealed class WindowSearch
 
     private const int Everywhere = int.MaxValue;
 
-    private const int LongestRetiming = 8;
-
     private const int FewMoves = 6;
 
     /// <summary>Only counts may change.</summary>
@@ -49,6 +47,7 @@ internal sealed class WindowSearch
     private readonly Guide guide;
     private readonly IReadOnlyList<Placement> placements;
     private readonly Expander thorough;
+    private readonly Variants variants;
     private readonly Action<Finish, int> found;
     private readonly CancellationToken stop;
     private int fewest = int.MaxValue;
@@ -71,6 +70,7 @@ internal sealed class WindowSearch
     {
         (this.ground, this.guide, this.placements, this.found, this.stop) = (ground, guide, placements, found, stop);
         thorough = new Expander(ground, new Dice(1), guide, thorough: true);
+        variants = new Variants(ground.Scene, guide, thorough);
     }
 
     /// <summary>Searches with up to so many changes. True when it ended with a routine and not by a stop.</summary>
@@ -157,7 +157,7 @@ internal sealed class WindowSearch
             {
                 if (move < guide.Old.Count && !strict)
                 {
-                    Follow(Retimed(node, move), move + 1, strand.Moves, next);
+                    Follow(variants.Retimed(node, move), move + 1, strand.Moves, next);
                 }
 
                 if (tried == ChangesTried.Counts || strand.Moves >= most)
@@ -171,7 +171,7 @@ internal sealed class WindowSearch
                 }
                 else if (move < guide.Old.Count)
                 {
-                    Follow(Swapped(node, move), move + 1, strand.Moves + 1, next);
+                    Follow(variants.Swapped(node, move), move + 1, strand.Moves + 1, next);
                 }
             }
         }
@@ -205,106 +205,6 @@ internal sealed class WindowSearch
             }
 
             next.Add(Keep(node, move, moves));
-        }
-    }
-
-    /// <summary>In the time of the move something without a partner, or against the same attacker another technique or reaction, or another attack for the same technique.</summary>
-    private IEnumerable<Node> Swapped(Node node, int move)
-    {
-        var old = guide.Old[move].Row;
-        if (old.Technique < 0 || (node.IsOpening && old.Attacker != node.First))
-        {
-            yield break;
-        }
-
-        var start = node.IsOpening ? node.FirstStart : Math.Max(old.Start, node.State.Time);
-        foreach (var row in Swaps(old with { Start = start }))
-        {
-            if (thorough.AsWritten(node, row) is { } child)
-            {
-                yield return child;
-            }
-        }
-    }
-
-    private IEnumerable<Row> Swaps(Row old)
-    {
-        var book = ground.Scene.Book;
-        for (var t = 0; t < book.Techniques.Count; t++)
-        {
-            var technique = book.Techniques[t];
-            if (technique.HasNoTarget)
-            {
-                yield return new Row(old.Start, -1, -1, Cue.None, -1, t, -1, 0);
-                continue;
-            }
-
-            if (old.Attacker < 0 || (old.Attack >= 0 && !book.Attacks[old.Attack].IsWalkIn && !technique.Answers.Contains(book.Attacks[old.Attack].Line)))
-            {
-                continue;
-            }
-
-            foreach (var reaction in technique.Reactions)
-            {
-                var row = old with { Technique = t, Reaction = book.ReactionIndex(reaction) };
-                if (row.Technique != old.Technique || row.Reaction != old.Reaction)
-                {
-                    yield return row;
-                }
-            }
-        }
-
-        for (var k = 0; k < book.Attacks.Count && old.Attack >= 0; k++)
-        {
-            if (k != old.Attack)
-            {
-                yield return old with { Attack = k };
-            }
-        }
-    }
-
-    /// <summary>The same move at other counts, with another linger, or where it was left.</summary>
-    private IEnumerable<Node> Retimed(Node node, int move)
-    {
-        var row = guide.Old[move].Row;
-        if (row.Technique < 0 || (node.IsOpening && row.Attacker != node.First))
-        {
-            yield break;
-        }
-
-        var first = node.IsOpening ? node.FirstStart : node.State.Time;
-        var last = node.IsOpening ? node.FirstStart : first + LongestRetiming;
-        for (var start = first; start <= last; start++)
-        {
-            if ((thorough.AsWritten(node, row with { Start = start }) ?? thorough.Fitted(node, row with { Start = start })) is { } child)
-            {
-                yield return child;
-            }
-        }
-
-        var usual = Math.Max(row.Start, first);
-        foreach (var other in Others(row with { Start = usual }))
-        {
-            if (thorough.AsWritten(node, other) is { } child)
-            {
-                yield return child;
-            }
-        }
-    }
-
-    private IEnumerable<Row> Others(Row row)
-    {
-        for (var linger = 0; linger <= ground.Scene.Brief.Pace.Linger.Value && row.Attacker >= 0; linger++)
-        {
-            if (linger != row.Linger)
-            {
-                yield return row with { Linger = linger };
-            }
-        }
-
-        if (row.From >= 0)
-        {
-            yield return row with { From = -1 };
         }
     }
 
@@ -345,7 +245,7 @@ internal sealed class WindowSearch
 
         for (var a = 0; a < placements.Count && guide.Old.Count <= FewMoves; a++)
         {
-            for (var start = 0; start <= LongestRetiming; start++)
+            for (var start = 0; start <= Variants.LongestRetiming; start++)
             {
                 yield return guide.Tracked(ground.Opening(placements, a, start));
             }
