@@ -7,7 +7,7 @@ public sealed class Score
 {
     private readonly object?[] memories;
 
-    private Score(object?[] memories, int[] pointsByRule, Tally tally, Score? before)
+    private Score(object?[] memories, IReadOnlyList<int> pointsByRule, Tally tally, Score? before)
     {
         this.memories = memories;
         PointsByRule = pointsByRule;
@@ -42,16 +42,26 @@ public sealed class Score
     }
 
     /// <summary>The score after one more step.</summary>
-    public Score Observe(Scene scene, Step step, List<Domain.Finding>? words = null)
+    public Score Observe(Scene scene, Step step, List<Domain.Finding>? words = null) => Observe(scene, step, words, int.MaxValue)!;
+
+    /// <summary>The score after one more step; null as soon as a rule forbids it.</summary>
+    public Score? Allowed(Scene scene, Step step) => Observe(scene, step, null, 0);
+
+    private Score? Observe(Scene scene, Step step, List<Domain.Finding>? words, int forbidden)
     {
         var tally = new Tally(words is not null);
         var next = new object?[memories.Length];
-        var points = new int[memories.Length];
+        var points = PointsByRule;
         for (var i = 0; i < next.Length; i++)
         {
             var before = tally.Points;
             next[i] = RuleBook.All[i].Observe(scene, memories[i], step, tally);
-            points[i] = PointsByRule[i] + tally.Points - before;
+            if (tally.Forbidden > forbidden)
+            {
+                return null;
+            }
+
+            points = Added(points, i, tally.Points - before);
         }
 
         words?.AddRange(tally.Findings);
@@ -62,16 +72,29 @@ public sealed class Score
     public Score Close(Scene scene, FightState end, List<Domain.Finding>? words = null)
     {
         var tally = new Tally(words is not null);
-        var points = new int[memories.Length];
+        var points = PointsByRule;
         for (var i = 0; i < memories.Length; i++)
         {
             var before = tally.Points;
             RuleBook.All[i].Close(scene, memories[i], end, tally);
-            points[i] = PointsByRule[i] + tally.Points - before;
+            points = Added(points, i, tally.Points - before);
         }
 
         words?.AddRange(tally.Findings);
         return new Score(memories, points, tally, this);
+    }
+
+    /// <summary>The points with some more for one rule. Most steps cost nothing: then it is the same list, shared.</summary>
+    private static IReadOnlyList<int> Added(IReadOnlyList<int> points, int rule, int more)
+    {
+        if (more == 0)
+        {
+            return points;
+        }
+
+        int[] added = [.. points];
+        added[rule] += more;
+        return added;
     }
 
     /// <summary>What a rule remembers, for the solver's side to start from.</summary>

@@ -1,3 +1,4 @@
+using System.Numerics;
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
@@ -25,13 +26,15 @@ internal sealed class Beam
     private readonly Lingering lingering;
     private readonly List<Node>?[] layers;
     private readonly List<Node> children = [];
-    private readonly HashSet<int> twins = [];
+    private readonly HashSet<ulong> twins = [];
     private readonly Dictionary<Node, int> siblings = [];
     private readonly Guide? guide;
     private readonly Wishes? wishes;
     private readonly Tail? tail;
     private readonly int least;
+    private readonly SecondLook? look;
     private int bound;
+    private int at;
 
     /// <param name="ground">What every run shares.</param>
     /// <param name="dice">Its own chance.</param>
@@ -50,7 +53,11 @@ internal sealed class Beam
         outlook = new Outlook(aims);
         lingering = new Lingering(scene);
         layers = new List<Node>?[(tail?.LastLayer ?? (aims.LastLayer == int.MaxValue ? 0 : aims.LastLayer)) + 1];
+        look = bound == int.MaxValue ? new SecondLook(layers.Length) : null;
     }
+
+    /// <summary>The best routine so far; null while there is none.</summary>
+    public Finish? Best { get; private set; }
 
     /// <summary>Runs from the roots to the end. The best routine found, or null.</summary>
     /// <param name="roots">Where to begin.</param>
@@ -58,54 +65,88 @@ internal sealed class Beam
     /// <param name="stop">Ends the run early; the best so far is returned.</param>
     public Finish? Run(IEnumerable<Node> roots, Action<Finish> found, CancellationToken stop)
     {
-        Finish? best = null;
+        Begin(roots);
+        GoOn(Effort.Unlimited, found, stop);
+        return Best;
+    }
+
+    /// <summary>Puts the roots into their layers.</summary>
+    public void Begin(IEnumerable<Node> roots)
+    {
         foreach (var root in roots)
         {
             Put(root);
         }
+    }
 
-        for (var look = new SecondLook(layers.Length); ;)
+    /// <summary>From now on only routines with a smaller toll are wanted.</summary>
+    public void Want(int toll)
+    {
+        bound = Math.Min(bound, toll);
+    }
+
+    /// <summary>Goes on where it stopped; true when it has come to its end.</summary>
+    /// <param name="effort">After so much it stops, at the end of a layer.</param>
+    /// <param name="found">Told of every better routine.</param>
+    /// <param name="stop">Stops it early.</param>
+    public bool GoOn(Effort effort, Action<Finish> found, CancellationToken stop)
+    {
+        expander.Effort = effort;
+        while (true)
         {
-            for (var l = look.From; l < layers.Length; l++)
+            for (; at < layers.Length; at++)
             {
-                if (layers[l] is not { } layer)
+                if (effort.IsSpent || stop.IsCancellationRequested)
                 {
-                    continue;
+                    return false;
                 }
 
-                layers[l] = null;
-                var kept = Kept(layer, look.Width(width));
-                look.Keep(l, kept);
-                foreach (var node in kept)
+                if (layers[at] is { } layer && Layer(layer, found, stop))
                 {
-                    if (stop.IsCancellationRequested)
-                    {
-                        return best;
-                    }
-
-                    if (tail is null && Ended(node) is { } finish && Better(finish, ref best, found))
-                    {
-                        return best;
-                    }
-
-                    if (Grow(node) is { } joined && Better(joined, ref best, found))
-                    {
-                        return best;
-                    }
+                    return true;
                 }
             }
 
-            if (bound < int.MaxValue || !look.Again(layers))
+            if (bound < int.MaxValue || look?.Again(layers) != true)
             {
-                return best;
+                return true;
             }
+
+            at = look.From;
         }
     }
 
-    /// <summary>Takes a better routine; true when none can be better still.</summary>
-    private bool Better(Finish finish, ref Finish? best, Action<Finish> found)
+    /// <summary>Expands the best of the layer in hand; true when no better routine than the one found can be.</summary>
+    private bool Layer(List<Node> layer, Action<Finish> found, CancellationToken stop)
     {
-        best = finish;
+        layers[at] = null;
+        var kept = Kept(layer, look?.Width(width) ?? width);
+        look?.Keep(at, kept);
+        foreach (var node in kept)
+        {
+            if (stop.IsCancellationRequested)
+            {
+                return false;
+            }
+
+            if (tail is null && Ended(node) is { } finish && Better(finish, found))
+            {
+                return true;
+            }
+
+            if (Grow(node) is { } joined && Better(joined, found))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Takes a better routine; true when none can be better still.</summary>
+    private bool Better(Finish finish, Action<Finish> found)
+    {
+        Best = finish;
         bound = finish.Toll;
         found(finish);
         return bound <= least;
@@ -126,7 +167,7 @@ internal sealed class Beam
             }
 
             child.Wished = wishes?.After(node.Wished, child.Row.Technique) ?? 0;
-            child.Value = outlook.Of(child, lingering) + (noise * dice.Unit()) + (guide?.Value(child) ?? 0) - Wishes.Value(child.Wished);
+            child.Value = outlook.Of(child, lingering) + (noise * dice.Unit()) + (guide?.Value(child) ?? 0) - Wishes.Value(child.Wished) + (tail?.Apart(child) ?? 0);
             Put(child);
         }
 
@@ -181,7 +222,7 @@ internal sealed class Beam
     /// <summary>The routine that ends here, or goes on from here as it must; null when it cannot or costs too much.</summary>
     private Finish? Ended(Node node)
     {
-        var last = tail is null ? node : tail.Fits(node) ? tail.Joined(expander, node, n => Toll(n) < bound) : null;
+        var last = tail is null ? node : tail.Fits(expander, node) ? tail.Joined(expander, node, n => Toll(n) < bound) : null;
         return last is not null && aims.MayEnd(last) && !last.IsOpening ? End(last) : null;
     }
 
@@ -200,27 +241,26 @@ internal sealed class Beam
 
     private int Toll(Node node) => guide?.TollSoFar(node) ?? node.Score.Points;
 
-    private int TwinKey(Node node)
+    /// <summary>Much the same situation. Mixed by hand, for the framework's hash codes differ from process to process.</summary>
+    private ulong TwinKey(Node node)
     {
         var state = node.State;
-        var hash = default(HashCode);
-        hash.Add(state.Stance);
-        hash.Add(state.Facing);
-        hash.Add(state.Left);
-        hash.Add(state.Right);
-        hash.Add(state.Bound);
-        hash.Add(state.LastTarget);
-        hash.Add(node.IsOpening ? node.First : node.Row.Reaction);
-        hash.Add(node.MomentsDone);
-        hash.Add(node.Setbacks);
+        var key = Mixed(Mixed(17, (int)state.Stance), state.Facing);
+        key = Mixed(Mixed(key, Code(state.Left)), Code(state.Right));
+        key = Mixed(Mixed(key, (int)state.Bound), state.LastTarget);
+        key = Mixed(key, node.IsOpening ? node.First : node.Row.Reaction);
+        key = Mixed(Mixed(key, node.MomentsDone.GetHashCode()), node.Setbacks);
         var threats = 0;
         for (var a = 0; a < scene.Cast; a++)
         {
             threats += node.Threats[a] == int.MaxValue ? 7 * (a + 1) : node.Threats[a];
-            hash.Add(state.Attackers[a].Posture);
+            key = Mixed(key, (int)state.Attackers[a].Posture);
         }
 
-        hash.Add(threats);
-        return hash.ToHashCode();
+        return Mixed(key, threats);
     }
+
+    private static int Code(Hand hand) => (100 * (int)hand.Kind) + hand.Who;
+
+    private static ulong Mixed(ulong key, int value) => unchecked(BitOperations.RotateLeft((key ^ (uint)value) * 0x9E3779B97F4A7C15UL, 29));
 }

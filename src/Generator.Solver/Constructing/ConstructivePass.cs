@@ -13,16 +13,8 @@ public sealed class ConstructivePass : IRoutineSource
 {
     private const int Lanes = 2;
 
-    /// <summary>Nodes kept in a layer of time, by round; where layers are of moves, so many times more.</summary>
-    private static readonly int[] Widths = [6, 10, 16, 8, 24];
-
-    private const int ByMoves = 4;
-
-    /// <summary>Every so many rounds a lane begins afresh although there is a routine to better.</summary>
-    private const int AfreshEvery = 8;
-
-    /// <summary>A mending run searches one window for so many moves of the routine.</summary>
-    private const int MovesPerWindow = 3;
+    /// <summary>Turns of each lane that make a round of <see cref="DraftOptions.Rounds"/>.</summary>
+    private const int TurnsInRound = 8;
 
     public const string Source = "constructive pass";
 
@@ -31,11 +23,12 @@ public sealed class ConstructivePass : IRoutineSource
     public SourceEnd Run(Scene scene, DraftOptions options, Action<Routine, Verdict> found, CancellationToken inHand, CancellationToken stop)
     {
         var ground = new Ground(scene);
+        PassLane[] lanes = [.. Enumerable.Range(0, Lanes).Select(lane => new PassLane(ground, options.Seed, lane))];
+        var turns = options.Rounds is { } rounds ? (long)rounds * TurnsInRound : long.MaxValue;
         Finish? best = null;
-        for (var round = 0; !stop.IsCancellationRequested && round < (options.Rounds ?? int.MaxValue); round++)
+        for (var turn = 0L; !stop.IsCancellationRequested && turn < turns; turn++)
         {
-            var better = Round(ground, options.Seed, round, best, options.Rounds is null ? found : null, stop);
-            if (better is null)
+            if (Turn(ground, lanes, best, options.Rounds is null ? found : null, stop) is not { } better || better.Points >= best?.Points)
             {
                 continue;
             }
@@ -52,8 +45,8 @@ public sealed class ConstructivePass : IRoutineSource
         return stop.IsCancellationRequested ? SourceEnd.Nothing : new SourceEnd { ByItself = true };
     }
 
-    /// <summary>Both lanes once; the better finish if it betters the best.</summary>
-    private static Finish? Round(Ground ground, int seed, int round, Finish? best, Action<Routine, Verdict>? found, CancellationToken stop)
+    /// <summary>One turn of every lane; the best finish of all, of the first lane that has it.</summary>
+    private static Finish? Turn(Ground ground, PassLane[] lanes, Finish? best, Action<Routine, Verdict>? found, CancellationToken stop)
     {
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         var told = best is null && found is not null ? 0 : 1;
@@ -68,11 +61,11 @@ public sealed class ConstructivePass : IRoutineSource
             }
         }
 
-        var others = Enumerable.Range(1, Lanes - 1).Select(lane => Lane.Start(() => Once(ground, seed, round, lane, best, First, ends.Token))).ToArray();
-        var finishes = new Finish?[Lanes];
+        var others = lanes[1..].Select(lane => Lane.Start(() => lane.Take(best, First, ends.Token))).ToArray();
+        var finishes = new Finish?[lanes.Length];
         try
         {
-            finishes[0] = Once(ground, seed, round, 0, best, First, ends.Token);
+            finishes[0] = lanes[0].Take(best, First, ends.Token);
         }
         finally
         {
@@ -81,44 +74,12 @@ public sealed class ConstructivePass : IRoutineSource
                 ends.Cancel();
             }
 
-            for (var lane = 1; lane < Lanes; lane++)
+            for (var lane = 1; lane < lanes.Length; lane++)
             {
                 finishes[lane] = others[lane - 1].GetAwaiter().GetResult();
             }
         }
 
         return finishes.OfType<Finish>().MinBy(f => f.Points);
-    }
-
-    private static Finish? Once(Ground ground, int seed, int round, int lane, Finish? best, Action<Finish> found, CancellationToken stop)
-    {
-        var dice = new Dice(Dice.SeedOf(seed, lane, round));
-        var width = Widths[(round + lane) % Widths.Length] * (ground.Aims.ByTime ? 1 : ByMoves);
-        var noise = 0.4 + (1.6 * dice.Unit());
-        var afresh = best is null || (round + (lane * AfreshEvery / Lanes)) % AfreshEvery == AfreshEvery - 1;
-        var wishes = afresh ? Wishes.Drawn(ground.Repertoire, new Dice(Dice.SeedOf(seed, lane, round) ^ ground.Mark)) : null;
-        if (!afresh && (round + lane) % Lanes == 0)
-        {
-            var mended = new Mending(ground, dice, width).Better(best!, best!.Node.Depth / MovesPerWindow, stop);
-            return ReferenceEquals(mended, best) ? null : mended;
-        }
-
-        var beam = new Beam(ground, dice, width, noise, best?.Points ?? int.MaxValue, null, wishes);
-        if (!afresh)
-        {
-            return beam.Run([Cut(best!, dice)], found, stop);
-        }
-
-        return Staging.Choose(ground.Scene, dice) is { } placements ? beam.Run(ground.Openings(placements), found, stop) : null;
-    }
-
-    /// <summary>A node of the best routine some moves before its first penalty, or anywhere when the penalty is one of the whole.</summary>
-    private static Node Cut(Finish best, Dice dice)
-    {
-        var path = best.Node.Path();
-        var first = path.FindIndex(n => n.Score.Points > path[0].Score.Points);
-        var latest = first > 0 && dice.Percent(75) ? first - 1 : path.Count - 2;
-        var cut = first > 0 ? latest - dice.Next(Math.Min(12, latest + 1)) : dice.Next(latest + 1);
-        return path[Math.Max(0, cut)];
     }
 }

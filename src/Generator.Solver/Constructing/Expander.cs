@@ -34,6 +34,12 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     private readonly int openingTries = Math.Clamp(AllOpeningTries / ground.Scene.Cast, FewestOpeningTries, MostOpeningTries);
     private readonly int longestGap = Pace.DeadAirBreaks.Value;
 
+    /// <summary>What the moves tried are counted on.</summary>
+    public Effort Effort
+    {
+        set => sprouting.Effort = value;
+    }
+
     /// <summary>Makes a child of a move as it stands; null when a rule or the brief forbids it.</summary>
     public Node? AsWritten(Node node, in Row row)
     {
@@ -197,17 +203,18 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
         {
             foreach (var choice in choices)
             {
-                TryChoice(node, a, choice, least, most, children);
+                TryChoice(node, a, choice, least, most, true, children);
             }
 
             return;
         }
 
         var (at, stride) = (dice.Next(count), StrideFor(count));
-        var looks = tries == int.MaxValue ? count : Math.Min(count, tries * 6);
+        var aimed = tries == int.MaxValue;
+        var looks = aimed ? count : Math.Min(count, tries * 6);
         for (var i = 0; i < looks && tries > 0; i++)
         {
-            tries -= TryChoice(node, a, choices[at], least, most, children) ? 1 : 0;
+            tries -= TryChoice(node, a, choices[at], least, most, aimed, children) ? 1 : 0;
             at = (at + stride) % count;
         }
     }
@@ -234,9 +241,9 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
         return a == 1;
     }
 
-    private bool TryChoice(Node node, int a, Choice choice, int least, int most, List<Node> children)
+    private bool TryChoice(Node node, int a, Choice choice, int least, int most, bool aimed, List<Node> children)
     {
-        if (choice.Attack < 0 && scene.Book.Techniques[choice.Technique].Family == Family.Finish && !MayFinish(node, a))
+        if (choice.Attack < 0 && scene.Book.Techniques[choice.Technique].Family == Family.Finish && !MayFinish(node, a, aimed))
         {
             return false;
         }
@@ -300,7 +307,8 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
         return bearing;
     }
 
-    private bool MayFinish(Node node, int a)
+    /// <summary>Whoever must go out does so when it is time; a hero moment finishes whom it wants.</summary>
+    private bool MayFinish(Node node, int a, bool aimed)
     {
         if (!aims.MayOut[a])
         {
@@ -308,7 +316,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
         }
 
         var done = aims.OutsIn(node.State);
-        return thorough || (aims.MustOut[a] && done < aims.Outs && aims.Progress(node.State) >= aims.OutTimes[done] - 24);
+        return thorough || aimed || (aims.MustOut[a] && done < aims.Outs && aims.Progress(node.State) >= aims.OutTimes[done] - 24);
     }
 
     private void NoTarget(Node node, Choice[] choices, List<Node> children)

@@ -2,9 +2,10 @@ namespace Generator.Solver.Constructing;
 
 /// <summary>
 /// Betters a routine in hand window by window: from some moves before a place that costs points to some moves after it, both ends fixed. A window
-/// that costs as much as before is taken too, so that the next one begins elsewhere.
+/// that costs as much as before is taken too, so that the next one begins elsewhere. The longer nothing gets better, the more often a window is a
+/// long one that holds the place and what led to it, or what follows.
 /// </summary>
-internal sealed class Mending(Ground ground, Dice dice, int width)
+internal sealed class Mending(Ground ground, Dice dice)
 {
     /// <summary>Moves before the place at which a window may begin: near it or, for what has its cause long before, farther back.</summary>
     private const int Near = 3;
@@ -18,6 +19,25 @@ internal sealed class Mending(Ground ground, Dice dice, int width)
 
     private const int ShortPercent = 70;
 
+    /// <summary>Windows without a gain for each percent of wide ones, and the most percent.</summary>
+    private const int WindowsForPercent = 4;
+
+    private const int MostWidePercent = 50;
+
+    /// <summary>Moves that a wide window reaches to its longer side at most, and to the other.</summary>
+    private const int LongSide = 16;
+
+    private const int ShortSide = 4;
+
+    private const int ForwardPercent = 33;
+
+    /// <summary>Fewest nodes kept in a layer, and how many more there may be.</summary>
+    private const int Narrowest = 3;
+
+    private const int Widening = 12;
+
+    private int idle;
+
     /// <summary>The routine after so many windows; the one in hand when none was better.</summary>
     /// <param name="best">The routine in hand.</param>
     /// <param name="windows">How many to search.</param>
@@ -26,20 +46,41 @@ internal sealed class Mending(Ground ground, Dice dice, int width)
     {
         for (var w = 0; w < windows && best.Toll > ground.Least && !stop.IsCancellationRequested; w++)
         {
-            best = Window(best, stop) ?? best;
+            best = Window(best, Effort.Unlimited, stop);
         }
 
         return best;
     }
 
-    private Finish? Window(Finish best, CancellationToken stop)
+    /// <summary>The routine after one more window; the one in hand when that brought nothing.</summary>
+    /// <param name="best">The routine in hand.</param>
+    /// <param name="effort">What the work is counted on; it ends no window.</param>
+    /// <param name="stop">Ends it early.</param>
+    public Finish Window(Finish best, Effort effort, CancellationToken stop)
     {
         var path = best.Node.Path();
-        var spot = Spot(best, path);
-        var first = Math.Max(0, spot - 1 - dice.Next(dice.Percent(50) ? Near : Far));
-        var last = Math.Min(path.Count - 1, first + 1 + dice.Next(dice.Percent(ShortPercent) ? Short : Long));
-        var beam = new Beam(ground, dice, Math.Max(3, width / 3), 0.4 + (1.6 * dice.Unit()), best.Toll + 1, tail: last == path.Count - 1 ? null : new Tail(ground.Aims, path, last));
-        return beam.Run([path[first]], static _ => { }, stop);
+        var (first, last) = Ends(path, Spot(best, path));
+        var tail = last == path.Count - 1 ? null : new Tail(ground.Aims, path, last);
+        var beam = new Beam(ground, dice, Narrowest + dice.Next(Widening), 0.4 + (1.6 * dice.Unit()), best.Toll + 1, tail: tail);
+        beam.Begin([path[first]]);
+        beam.GoOn(effort, static _ => { }, stop);
+        idle = beam.Best?.Toll < best.Toll ? 0 : idle + 1;
+        return beam.Best ?? best;
+    }
+
+    /// <summary>The nodes between which the moves are searched anew.</summary>
+    private (int First, int Last) Ends(List<Node> path, int spot)
+    {
+        var first = spot - 1 - dice.Next(dice.Percent(50) ? Near : Far);
+        var last = first + 1 + dice.Next(dice.Percent(ShortPercent) ? Short : Long);
+        if (dice.Percent(Math.Min(MostWidePercent, idle / WindowsForPercent)))
+        {
+            var (back, forward) = dice.Percent(ForwardPercent) ? (ShortSide, LongSide) : (LongSide, ShortSide);
+            (first, last) = (spot - 2 - dice.Next(back), spot + dice.Next(forward));
+        }
+
+        first = Math.Max(0, first);
+        return (first, Math.Min(path.Count - 1, Math.Max(first + 1, last)));
     }
 
     /// <summary>A node after which points were counted, the more the likelier; any at all for points of the whole.</summary>

@@ -7,6 +7,9 @@ namespace Generator.Solver.Constructing;
 /// <summary>Makes the child of a node from a move, or tells that a rule or the brief forbids it.</summary>
 internal sealed class Sprouting(Scene scene, Aims aims)
 {
+    /// <summary>What the moves tried are counted on.</summary>
+    public Effort Effort { get; set; } = Effort.Unlimited;
+
     /// <summary>The child, or null.</summary>
     /// <param name="node">Its parent.</param>
     /// <param name="state">The parent's state with the patches applied.</param>
@@ -15,14 +18,14 @@ internal sealed class Sprouting(Scene scene, Aims aims)
     /// <param name="opens">It begins an exchange.</param>
     public Node? Child(Node node, FightState state, Patch[] patches, in Row row, bool opens)
     {
+        Effort.Add(1);
         var step = Replay.Step(scene, state, row);
         if (step.After.Time > aims.HighTime)
         {
             return null;
         }
 
-        var score = node.Score.Observe(scene, step);
-        if (score.Forbidden > 0)
+        if (node.Score.Allowed(scene, step) is not { } score)
         {
             return null;
         }

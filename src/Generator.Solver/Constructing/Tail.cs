@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Rules.Replaying;
 
 namespace Generator.Solver.Constructing;
 
@@ -12,7 +13,6 @@ internal sealed class Tail
     private readonly IReadOnlyList<Node> path;
     private readonly int from;
     private readonly Node joint;
-    private readonly int end;
 
     /// <param name="aims">What the brief asks for.</param>
     /// <param name="path">The routine in hand, from its opening.</param>
@@ -21,27 +21,59 @@ internal sealed class Tail
     {
         (this.aims, this.path, this.from) = (aims, path, from);
         joint = path[from];
-        end = path[^1].State.Time;
     }
 
     /// <summary>Half counts by which a window may miss the time at which the tail began.</summary>
     public const int Slack = 4;
 
+    /// <summary>Half counts by which a move of the tail may be late for its turn of the body or its hands.</summary>
+    private const int Slip = 3;
+
+    private const double HandApart = 0.7;
+
+    private const double Trifle = 0.1;
+
+    /// <summary>Half counts beyond which later is no worse.</summary>
+    private const int MostLate = 20;
+
     /// <summary>The last layer of the beam from which the tail may follow.</summary>
     public int LastLayer => aims.ByTime ? joint.State.Time + Slack : joint.State.Moves + Slack;
 
-    /// <summary>The tail may follow this beginning, as far as can be told at a glance: feet, hands and what the brief counts are as they were.</summary>
-    public bool Fits(Node node)
+    /// <summary>The tail may follow this beginning, as far as can be told at a glance: its first move is in time, and what the brief counts is as it was.</summary>
+    public bool Fits(Expander expander, Node node)
     {
         var (now, then) = (node.State, joint.State);
-        return Math.Abs(now.Time - then.Time) <= Slack
-            && now.Stance == then.Stance && now.Left == then.Left && now.Right == then.Right && now.Bound == then.Bound && now.BoundBy == then.BoundBy
-            && node.MomentsDone == joint.MomentsDone && node.Moment == joint.Moment && node.MomentMoves == joint.MomentMoves
+        return node.MomentsDone == joint.MomentsDone && node.Moment == joint.Moment && node.MomentMoves == joint.MomentMoves
             && (node.Setbacks == joint.Setbacks || aims.Scene.Brief.Setbacks is null)
             && (node.Beats == joint.Beats || aims.Scene.Brief.Pauses is null)
             && now.Moves + path.Count - 1 - from is var moves && moves >= aims.LowMoves && moves <= aims.HighMoves
-            && aims.OutsIn(now) == aims.OutsIn(then);
+            && aims.OutsIn(now) == aims.OutsIn(then)
+            && expander.Soonest(node, path[from + 1].Row, out _) is >= 0 and var soonest
+            && soonest <= path[from + 1].Row.Start + Slack;
     }
+
+    /// <summary>How far the situation is from the one in which the tail began, in points: the nearer in time, the more it counts.</summary>
+    public double Apart(Node node)
+    {
+        var (now, then) = (node.State, joint.State);
+        var apart = (now.Stance == then.Stance ? 0 : 1) + (now.Left == then.Left ? 0 : HandApart) + (now.Right == then.Right ? 0 : HandApart)
+            + (now.Bound == then.Bound ? 0 : 2) + (Trifle * new Bearing(now.Facing).Apart(new Bearing(then.Facing)));
+        for (var a = 0; a < now.Attackers.Count; a++)
+        {
+            apart += Apart(now.Attackers[a], then.Attackers[a]);
+            if (node.Threats[a] != int.MaxValue && joint.Threats[a] != int.MaxValue)
+            {
+                apart += Trifle * Math.Min(MostLate, Math.Abs(node.Threats[a] - joint.Threats[a]));
+            }
+        }
+
+        return 0.5 * apart / (1 + (Trifle * Math.Max(0, then.Time - now.Time)));
+    }
+
+    private static double Apart(AttackerState now, AttackerState then) =>
+        now.Posture == Posture.Out != (then.Posture == Posture.Out) ? 3
+        : now.IsActive != then.IsActive ? 2
+        : then.Posture == Posture.Out ? 0 : Trifle * new Bearing(now.Bearing).Apart(new Bearing(then.Bearing));
 
     /// <summary>The beginning with the tail behind it, in its old time or so much sooner or later; null when a rule forbids it or it costs too much.</summary>
     /// <param name="expander">Makes the children.</param>
@@ -55,16 +87,10 @@ internal sealed class Tail
 
     private Node? Joined(Expander expander, Node node, int shift, Func<Node, bool> mayGoOn)
     {
-        if (aims.ByTime && (end + shift < aims.LowTime || end + shift > aims.HighTime))
-        {
-            return null;
-        }
-
         for (var i = from + 1; i < path.Count; i++)
         {
             var row = path[i].Row;
-            var start = row.Start + shift;
-            if (start < node.State.Time || expander.Fitted(node, row with { Start = start }) is not { } next || !mayGoOn(next))
+            if (Next(expander, node, row, row.Start + shift) is not { } next || !mayGoOn(next))
             {
                 return null;
             }
@@ -72,6 +98,36 @@ internal sealed class Tail
             node = next;
         }
 
-        return node;
+        return aims.ByTime && (node.State.Time < aims.LowTime || node.State.Time > aims.HighTime) ? null : node;
+    }
+
+    /// <summary>The next move of the tail at its time, or a little later where feet, hands or turn need it.</summary>
+    private static Node? Next(Expander expander, Node node, Row row, int wanted)
+    {
+        var first = Math.Max(wanted, node.State.Time);
+        if (first - wanted > Slack)
+        {
+            return null;
+        }
+
+        if (expander.Fitted(node, row with { Start = first }) is { } asWritten)
+        {
+            return asWritten;
+        }
+
+        if (expander.Soonest(node, row, out var cue) is not (>= 0 and var soonest))
+        {
+            return null;
+        }
+
+        for (var start = Math.Max(first, soonest); start <= wanted + Slip; start++)
+        {
+            if ((start > first || cue != row.Cue) && expander.Fitted(node, row with { Start = start, Cue = cue }) is { } later)
+            {
+                return later;
+            }
+        }
+
+        return null;
     }
 }

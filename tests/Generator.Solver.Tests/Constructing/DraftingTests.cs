@@ -119,7 +119,7 @@ public class DraftingTests
     {
         var moment = new Moment([new MomentMove("hip-throw", "Bruno", null, null), new MomentMove("stomp-finish", "Bruno", null, null)], null, null);
         var brief = Drafts.Plain(moment) with { Ending = new Ending(["Wanda"], null) };
-        var moves = Drafts.Draft(brief, seconds: 180).Routine!.Moves;
+        var moves = Drafts.Draft(brief).Routine!.Moves;
         var outs = moves.Where(m => m.Reaction is not null && Drafts.Book.Reaction(m.Reaction).Posture == Posture.Out).Select(m => m.Attacker!.Value);
         Assert.Equal([0, 1], outs.Order());
     }

@@ -19,7 +19,7 @@ public class MendingTests
             for (var i = 0; i < path.Count - 1; i++, joints++)
             {
                 var tail = new Tail(ground.Aims, path, i);
-                Assert.True(tail.Fits(path[i]));
+                Assert.True(tail.Fits(expander, path[i]));
                 var joined = tail.Joined(expander, path[i], static _ => true);
                 Assert.NotNull(joined);
                 Assert.Equal(path.Select(n => n.Row), joined.Path().Select(n => n.Row));
@@ -32,15 +32,48 @@ public class MendingTests
     }
 
     [Fact]
-    public void A_beginning_that_stands_otherwise_or_ends_much_later_does_not_fit()
+    public void A_beginning_that_ends_too_late_for_the_rest_does_not_fit()
     {
         var (ground, finish) = Rough().First();
         var path = finish.Node.Path();
-        var tail = new Tail(ground.Aims, path, path.Count / 2);
-        foreach (var other in path.Where(n => Math.Abs(n.State.Time - path[path.Count / 2].State.Time) > Tail.Slack || n.State.Stance != path[path.Count / 2].State.Stance))
+        var (expander, joint) = (new Expander(ground, new Dice(1)), path.Count / 2);
+        var tail = new Tail(ground.Aims, path, joint);
+        var late = path.Where(n => n.State.Time > path[joint + 1].Row.Start + Tail.Slack).ToList();
+        Assert.NotEmpty(late);
+        Assert.All(late, n => Assert.False(tail.Fits(expander, n)));
+    }
+
+    [Fact]
+    public void The_rest_of_a_routine_follows_a_beginning_that_ends_a_little_later_and_the_audit_agrees()
+    {
+        var (joints, regained) = (0, 0);
+        foreach (var (ground, finish) in Rough())
         {
-            Assert.False(tail.Fits(other));
+            var path = finish.Node.Path();
+            var expander = new Expander(ground, new Dice(1));
+            for (var i = 2; i < path.Count - 1; i++)
+            {
+                var later = expander.Fitted(path[i - 1], path[i].Row with { Start = path[i].Row.Start + 1 });
+                if (later is null || new Tail(ground.Aims, path, i) is var tail && !tail.Fits(expander, later) || tail.Joined(expander, later, static _ => true) is not { } joined)
+                {
+                    continue;
+                }
+
+                joints++;
+                var rows = joined.Path().Skip(1).Select(n => n.Row).ToList();
+                Assert.Equal(path.Skip(1).Select(n => (n.Row.Attacker, n.Row.Attack, n.Row.Technique, n.Row.Reaction)), rows.Select(r => (r.Attacker, r.Attack, r.Technique, r.Reaction)));
+                Assert.All(rows.Zip(path.Skip(1)), pair => Assert.InRange(pair.First.Start - pair.Second.Row.Start, 0, Tail.Slack + 1));
+                regained += rows[^1].Start == path[^1].Row.Start ? 1 : 0;
+                var end = new Lingering(ground.Scene).ForEnd(joined, out var patches);
+                var score = joined.Score.Close(ground.Scene, end);
+                if (score.Forbidden == 0)
+                {
+                    Assert.Equal(score.Points, Draftsman.Write(ground.Scene, new Finish(joined, patches, score.Points, score.Points)).Verdict.Points);
+                }
+            }
         }
+
+        Assert.True(joints >= 40 && regained >= 10, $"{joints} joints, {regained} in time again at the end");
     }
 
     [Fact]
@@ -49,7 +82,7 @@ public class MendingTests
         var (mended, better) = (0, 0);
         foreach (var (ground, finish) in Rough())
         {
-            var after = new Mending(ground, new Dice(7), 10).Better(finish, 12, CancellationToken.None);
+            var after = new Mending(ground, new Dice(7)).Better(finish, 12, CancellationToken.None);
             Assert.True(after.Points <= finish.Points, $"{finish.Points} points before, {after.Points} after");
             Assert.Equal(after.Points, Draftsman.Write(ground.Scene, after).Verdict.Points);
             mended++;
@@ -63,7 +96,7 @@ public class MendingTests
     public void A_routine_that_cannot_be_bettered_is_left_alone()
     {
         var (ground, finish) = Found().First(f => f.Finish.Points == f.Ground.Least);
-        Assert.Same(finish, new Mending(ground, new Dice(7), 10).Better(finish, 5, CancellationToken.None));
+        Assert.Same(finish, new Mending(ground, new Dice(7)).Better(finish, 5, CancellationToken.None));
     }
 
     /// <summary>First routines of a narrow and noisy search that cost points.</summary>
