@@ -24,18 +24,9 @@ public sealed class Sightline : Rule
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
-        var cameras = scene.Brief.Cameras;
-        if (cameras.Count == 0 || !step.HasTarget || step.Technique is not { IsHit: true, Kind: ContactKind.NonContact } technique)
+        if (!step.HasTarget || step.Technique is not { } technique || IsSeen(scene, technique, step.TargetBearing))
         {
             return null;
-        }
-
-        for (var c = 0; c < cameras.Count; c++)
-        {
-            if (Reads(technique.Sells, OffLine(cameras[c].Bearing, step.TargetBearing)))
-            {
-                return null;
-            }
         }
 
         if (tally.Count(Severity.Rough, 1))
@@ -44,6 +35,26 @@ public sealed class Sightline : Rule
         }
 
         return null;
+    }
+
+    /// <summary>The technique reads to some camera with its target on this bearing, or is none that must: a contact, no hit, or no camera is there.</summary>
+    public static bool IsSeen(Scene scene, Technique technique, int target)
+    {
+        var cameras = scene.Brief.Cameras;
+        if (cameras.Count == 0 || technique is not { IsHit: true, Kind: ContactKind.NonContact })
+        {
+            return true;
+        }
+
+        for (var c = 0; c < cameras.Count; c++)
+        {
+            if (Reads(technique.Sells, OffLine(cameras[c].Bearing, target)))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>How far a lens is off the line through hero and target, 0 to 6 half hours; from behind the hero reads as from behind the target.</summary>

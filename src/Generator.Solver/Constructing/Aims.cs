@@ -162,6 +162,20 @@ internal sealed class Aims
         (m.Attacker is { } name ? string.Equals(name, Scene.Brief.Attackers[attacker].Name, StringComparison.Ordinal) : Outs == 0)
         && Scene.Book.Techniques.Any(t => t.Family == Family.Finish && t.GoesBy(m.Technique)));
 
+    /// <summary>The bearings at which an attacker should be for the sake of a moment that is coming, one flag each; null for any.</summary>
+    public bool[]? BearingsFor(Node node, int attacker)
+    {
+        for (var m = 0; m < Moments.Length; m++)
+        {
+            if ((node.MomentsDone & (1L << m)) == 0 && Moments[m].BearingsFor(attacker, node.State.Time) is { } bearings)
+            {
+                return bearings;
+            }
+        }
+
+        return null;
+    }
+
     private static bool IsFree(Hand hand) => hand.Kind is HandKind.Guard or HandKind.Out;
 
     /// <summary>Nobody else goes out who should not, the last one goes last, and somebody is left until the end.</summary>
@@ -230,7 +244,13 @@ internal sealed class Aims
             ? Total * (index + 0.6) / Scene.Brief.Moments.Count
             : FirstBearable(moment.Moves[0].Technique, earliest, latest);
         var steps = moment.Moves.Select(m => new MomentStep(Scene, repertoire, m)).ToArray();
-        return new MomentAim(steps, earliest, latest, due, Approach.To(Scene, repertoire, steps[0].Techniques));
+        return new MomentAim(steps, earliest, latest, due, Approach.To(Scene, repertoire, steps[0].Techniques), Seen(steps));
+    }
+
+    private bool[]? Seen(MomentStep[] steps)
+    {
+        bool[] seen = [.. Enumerable.Range(0, Bearing.Circle).Select(b => steps.All(s => s.IsSeenAt(Scene, b)))];
+        return seen.All(s => s) || !seen.Any(s => s) ? null : seen;
     }
 
     /// <summary>The first half count of a window at which the arc bears the weight of the technique; the first of all when it never does.</summary>

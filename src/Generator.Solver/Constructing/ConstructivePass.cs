@@ -14,7 +14,7 @@ public sealed class ConstructivePass : IRoutineSource
     private const int Lanes = 2;
 
     /// <summary>Turns of each lane that make a round of <see cref="DraftOptions.Rounds"/>.</summary>
-    private const int TurnsInRound = 8;
+    private const int TurnsInRound = 4;
 
     public const string Source = "constructive pass";
 

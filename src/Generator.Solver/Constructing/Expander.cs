@@ -30,8 +30,10 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     private readonly RowFitting fitting = new(ground.Scene, ground.Repertoire);
     private readonly Lingering lingering = new(ground.Scene);
     private readonly Crowd crowd = new(ground.Scene);
+    private readonly WalkingRound walking = new(ground.Scene, dice);
     private readonly Sprouting sprouting = new(ground.Scene, ground.Aims);
     private readonly int openingTries = Math.Clamp(AllOpeningTries / ground.Scene.Cast, FewestOpeningTries, MostOpeningTries);
+    private bool[]? inSight;
     private readonly int longestGap = Pace.DeadAirBreaks.Value;
 
     /// <summary>What the moves tried are counted on.</summary>
@@ -157,6 +159,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
             return;
         }
 
+        inSight = thorough ? null : aims.BearingsFor(node, a);
         var time = node.State.Time;
         var least = node.IsOpening ? node.FirstStart : 0;
         var most = node.IsOpening ? node.FirstStart : longestGap;
@@ -255,9 +258,9 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
         }
 
         var (bearing, from) = (attacker.Bearing, -1);
-        if (choice.Attack >= 0 && ((!thorough && dice.Percent(10)) || crowd.At(node, a, choice.Attack, bearing, node.State.Time + least) is null))
+        if (choice.Attack >= 0 && ((!thorough && walking.Wanted(inSight, bearing)) || crowd.At(node, a, choice.Attack, bearing, node.State.Time + least) is null))
         {
-            if (WalkedRound(node, a, ref least) is not { } other || crowd.At(node, a, choice.Attack, other, node.State.Time + least) is null)
+            if (walking.To(node, a, inSight, ref least) is not { } other || crowd.At(node, a, choice.Attack, other, node.State.Time + least) is null)
             {
                 return false;
             }
@@ -290,21 +293,6 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     {
         var reach = scene.TechniqueReach(technique, a);
         return distance >= reach.Least && distance <= reach.Most;
-    }
-
-    /// <summary>Another bearing from which there is time to come, and the gap that it takes.</summary>
-    private int? WalkedRound(Node node, int a, ref int least)
-    {
-        var by = (1 + dice.Next(4)) * (dice.Percent(50) ? 1 : -1);
-        var bearing = new Bearing(node.State.Attackers[a].Bearing + by).HalfHours;
-        if (node.IsOpening || node.State.Attackers[a].Distance > scene.Floor[bearing])
-        {
-            return null;
-        }
-
-        var walk = Math.Abs(by) * scene.Settle.WalkRoundPerHalfHour.Value;
-        least = Math.Max(least, node.Threats[a] + walk - scene.Settle.ContactAfter.Value - node.State.Time);
-        return bearing;
     }
 
     /// <summary>Whoever must go out does so when it is time; a hero moment finishes whom it wants.</summary>

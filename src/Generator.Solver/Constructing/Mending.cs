@@ -37,6 +37,8 @@ internal sealed class Mending(Ground ground, Dice dice)
     private const int Widening = 12;
 
     private int idle;
+    private Finish? mended;
+    private Beam? window;
 
     /// <summary>The routine after so many windows; the one in hand when none was better.</summary>
     /// <param name="best">The routine in hand.</param>
@@ -46,26 +48,42 @@ internal sealed class Mending(Ground ground, Dice dice)
     {
         for (var w = 0; w < windows && best.Toll > ground.Least && !stop.IsCancellationRequested; w++)
         {
-            best = Window(best, Effort.Unlimited, stop);
+            best = GoOn(best, Effort.Unlimited, stop);
         }
 
         return best;
     }
 
-    /// <summary>The routine after one more window; the one in hand when that brought nothing.</summary>
-    /// <param name="best">The routine in hand.</param>
-    /// <param name="effort">What the work is counted on; it ends no window.</param>
+    /// <summary>Goes on with the window it was in, or with a new one. The routine after it; the one in hand when the window is not at its end or brought nothing.</summary>
+    /// <param name="best">The routine in hand; when it is another than the last time, the old window is given up.</param>
+    /// <param name="effort">After so much it stops, to go on the next time.</param>
     /// <param name="stop">Ends it early.</param>
-    public Finish Window(Finish best, Effort effort, CancellationToken stop)
+    public Finish GoOn(Finish best, Effort effort, CancellationToken stop)
+    {
+        if (window is null || !ReferenceEquals(mended, best))
+        {
+            (window, mended) = (Window(best), best);
+        }
+
+        if (!window.GoOn(effort, static _ => { }, stop))
+        {
+            return best;
+        }
+
+        var after = window.Best ?? best;
+        window = null;
+        idle = after.Toll < best.Toll ? 0 : idle + 1;
+        return after;
+    }
+
+    private Beam Window(Finish best)
     {
         var path = best.Node.Path();
         var (first, last) = Ends(path, Spot(best, path));
         var tail = last == path.Count - 1 ? null : new Tail(ground.Aims, path, last);
         var beam = new Beam(ground, dice, Narrowest + dice.Next(Widening), 0.4 + (1.6 * dice.Unit()), best.Toll + 1, tail: tail);
         beam.Begin([path[first]]);
-        beam.GoOn(effort, static _ => { }, stop);
-        idle = beam.Best?.Toll < best.Toll ? 0 : idle + 1;
-        return beam.Best ?? best;
+        return beam;
     }
 
     /// <summary>The nodes between which the moves are searched anew.</summary>

@@ -9,8 +9,15 @@ namespace Generator.Solver.Constructing;
 /// <param name="Latest">Last half count at which the first may start.</param>
 /// <param name="Due">Half count from which it is owed.</param>
 /// <param name="Approach">How to bring about what its first move needs; null where the hero needs no bringing.</param>
-internal sealed record MomentAim(MomentStep[] Steps, int Earliest, int Latest, double Due, Approach? Approach)
+/// <param name="Seen">One flag for each bearing: a camera sees the moment there as it should; null when that is so everywhere.</param>
+internal sealed record MomentAim(MomentStep[] Steps, int Earliest, int Latest, double Due, Approach? Approach, bool[]? Seen)
 {
+    /// <summary>Half counts before its window at which the search begins to look for its attacker to be in sight.</summary>
+    private const int Foresight = 30;
+
+    /// <summary>The bearings at which this attacker should be for its sake, one flag each; null while that does not matter yet or anywhere is right.</summary>
+    public bool[]? BearingsFor(int attacker, int time) => Steps[0].Attacker == attacker && time + Foresight >= Earliest ? Seen : null;
+
     /// <summary>Setbacks among its moves.</summary>
     public int Setbacks { get; } = Steps.Count(s => s.IsSetback);
 

@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Replaying;
+using Generator.Rules.Rules;
 
 namespace Generator.Solver.Constructing;
 
@@ -43,6 +44,20 @@ internal sealed class MomentStep
 
     /// <summary>The attacker it names; −1 for any.</summary>
     public int Attacker => attacker;
+
+    /// <summary>Some camera sees it as it should with the target on this bearing, or there is nothing that it must see.</summary>
+    public bool IsSeenAt(Scene scene, int bearing)
+    {
+        for (var t = 0; t < techniques.Length; t++)
+        {
+            if (techniques[t] && Sightline.IsSeen(scene, scene.Book.Techniques[t], bearing))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     public bool IsMetBy(in Row row) =>
         row.Technique >= 0 && techniques[row.Technique]

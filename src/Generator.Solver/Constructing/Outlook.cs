@@ -26,6 +26,9 @@ internal sealed class Outlook(Aims aims)
     /// <summary>Parrying and turning away is less of a fight than parrying and answering.</summary>
     private const double BareCost = 0.2;
 
+    /// <summary>The attacker of a hero moment that is coming stands where no camera would see it as it should.</summary>
+    private const double Unseen = 0.2;
+
     private readonly double patience = aims.Scene.Brief.Pace.Patience.Value;
     private readonly double longestPause = aims.Scene.Brief.Pace.LongestPause.Value;
     private readonly int cast = aims.Scene.Cast;
@@ -224,6 +227,11 @@ internal sealed class Outlook(Aims aims)
             var before = node.Moment == m ? 0 : aim.MovesBefore(node.State, aims.SetbacksLeft(node));
             var late = node.State.Time - aim.DueFrom(before);
             owed += share * (late < 0 ? 0 : Math.Min(12, 2 + (0.25 * late)));
+            if (aim.Steps[0].Attacker is >= 0 and var who && aim.BearingsFor(who, node.State.Time)?[node.State.Attackers[who].Bearing] == false)
+            {
+                owed += Unseen;
+            }
+
             if (node.Moment != m && aim.Steps[0].Attacker is >= 0 and var a && aim.Latest - node.State.Time < Foresight)
             {
                 owed += OutOfHand(node, a, aim.Latest);

@@ -7,7 +7,7 @@ namespace Generator.Solver.Constructing;
 internal sealed class PassLane(Ground ground, int seed, int lane)
 {
     /// <summary>Moves tried in a turn.</summary>
-    private const int Turn = 4000;
+    private const int Turn = 16_000;
 
     /// <summary>Nodes kept in a layer of time, by beam; where layers are of moves, so many times more.</summary>
     private static readonly int[] Widths = [6, 10, 16, 8, 24];
@@ -78,10 +78,9 @@ internal sealed class PassLane(Ground ground, int seed, int lane)
 
     private void Mend(Finish routine, Effort effort, CancellationToken stop)
     {
-        var window = Effort.Unlimited;
-        mine = mending.Window(routine, window, stop);
-        mended += window.Spent;
-        effort.Add(window.Spent);
+        var before = effort.Spent;
+        mine = mending.GoOn(routine, effort, stop);
+        mended += effort.Spent - before;
     }
 
     /// <summary>A new beam: afresh from an opening, or from before the first point of the routine in hand; null when nobody can be placed.</summary>

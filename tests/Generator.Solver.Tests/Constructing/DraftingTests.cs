@@ -124,6 +124,24 @@ public class DraftingTests
         Assert.Equal([0, 1], outs.Order());
     }
 
+    [Theory]
+    [InlineData("jab")]
+    [InlineData("overhand")]
+    [InlineData("head-butt")]
+    [InlineData("leaping-punch")]
+    public void The_attacker_of_a_moment_walks_round_to_where_the_camera_sees_it(string technique)
+    {
+        // Bruno opens square to the camera's line, from where none of these reads.
+        var plain = Drafts.Plain(new Moment([new MomentMove(technique, "Bruno", null, null)], null, null));
+        var brief = plain with
+        {
+            Attackers = [plain.Attackers[0] with { Bearing = new Bearing(6), Distance = new Centimetres(300) }, plain.Attackers[1]],
+            Cameras = [new Camera("A", new Bearing(0), new Centimetres(600), new Centimetres(150))],
+        };
+        var scene = new Scene(DraftBrief.Complete(brief, Drafts.Book), Drafts.Book);
+        Assert.DoesNotContain(Audit.Of(scene, Drafts.Draft(brief).Routine!).Findings, f => f.Rule == "sightline");
+    }
+
     [Fact]
     public void A_stop_keeps_the_best_so_far()
     {
