@@ -66,7 +66,7 @@ public class GuardTests
         Assert.EndsWith("\n  Maybe ask for less in the brief, or allow more: GENERATOR_MEMORY=128 in the environment.\n", answer.Err, StringComparison.Ordinal);
     }
 
-    /// <summary>Here the runtime itself may not have more than the library alone needs; with a little more it would only tidy up without end.</summary>
+    /// <summary>Here the runtime itself may not have more than the library alone needs; with much less it cannot begin, with a little more it would only tidy up without end.</summary>
     [Fact]
     public async Task Memory_that_the_runtime_cannot_get_is_told()
     {
@@ -76,7 +76,7 @@ public class GuardTests
         }
 
         using var rig = new Rig();
-        using var draft = Guarded.Start(["DOTNET_GCHeapHardLimit=0x600000"], "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", "600");
+        using var draft = Guarded.Start(["DOTNET_GCHeapHardLimit=0xA00000"], "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", "600");
         var answer = await draft.End();
         Assert.Equal((ExitCode.BrokenDown, string.Empty), (answer.Code, answer.Out));
         Assert.Contains("Generator stopped: ", answer.Err, StringComparison.Ordinal);
