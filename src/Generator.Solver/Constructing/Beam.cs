@@ -49,8 +49,8 @@ internal sealed class Beam
         (this.guide, this.wishes, this.tail) = (guide, wishes, tail);
         (scene, aims, this.dice, this.width, this.noise, this.bound) = (ground.Scene, ground.Aims, dice, width, noise, bound);
         least = ground.Least;
-        expander = new Expander(ground, dice, guide);
-        outlook = new Outlook(aims);
+        expander = new Expander(ground, dice, guide, fetches: tail is not null);
+        outlook = new Outlook(aims, tail is not null);
         lingering = new Lingering(scene);
         layers = new List<Node>?[(tail?.LastLayer ?? (aims.LastLayer == int.MaxValue ? 0 : aims.LastLayer)) + 1];
         look = bound == int.MaxValue ? new SecondLook(layers.Length) : null;

@@ -10,7 +10,8 @@ namespace Generator.Solver.Constructing;
 /// <param name="dice">Its own chance.</param>
 /// <param name="guide">An older routine whose moves are tried first; null for none.</param>
 /// <param name="thorough">Tries everything, in a fixed order, instead of a sample.</param>
-internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bool thorough = false)
+/// <param name="fetches">Lets attackers walk round to be in sight for a hero moment that is coming.</param>
+internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bool thorough = false, bool fetches = false)
 {
     /// <summary>Moves tried to go on with the attacker of the last one.</summary>
     private const int FollowUpTries = 12;
@@ -159,7 +160,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
             return;
         }
 
-        inSight = thorough ? null : aims.BearingsFor(node, a);
+        inSight = fetches ? aims.BearingsFor(node, a) : null;
         var time = node.State.Time;
         var least = node.IsOpening ? node.FirstStart : 0;
         var most = node.IsOpening ? node.FirstStart : longestGap;

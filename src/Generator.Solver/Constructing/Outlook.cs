@@ -9,7 +9,9 @@ namespace Generator.Solver.Constructing;
 /// already owes: waiting, dead air, outs too early or late, shares, setbacks, beats, peaks and hero moments that are due.
 /// Weights were set by measurement on random briefs.
 /// </summary>
-internal sealed class Outlook(Aims aims)
+/// <param name="aims">What the brief asks for.</param>
+/// <param name="fetches">Attackers may walk round to be in sight for a hero moment.</param>
+internal sealed class Outlook(Aims aims, bool fetches)
 {
     /// <summary>Half counts that one exchange keeps the hero busy.</summary>
     private const double ServiceTime = 9;
@@ -227,7 +229,7 @@ internal sealed class Outlook(Aims aims)
             var before = node.Moment == m ? 0 : aim.MovesBefore(node.State, aims.SetbacksLeft(node));
             var late = node.State.Time - aim.DueFrom(before);
             owed += share * (late < 0 ? 0 : Math.Min(12, 2 + (0.25 * late)));
-            if (aim.Steps[0].Attacker is >= 0 and var who && aim.BearingsFor(who, node.State.Time)?[node.State.Attackers[who].Bearing] == false)
+            if (fetches && aim.Steps[0].Attacker is >= 0 and var who && aim.BearingsFor(who, node.State.Time)?[node.State.Attackers[who].Bearing] == false)
             {
                 owed += Unseen;
             }
