@@ -42,12 +42,12 @@ public sealed class Score
     }
 
     /// <summary>The score after one more step.</summary>
-    public Score Observe(Scene scene, Step step, List<Domain.Finding>? words = null) => Observe(scene, step, words, int.MaxValue)!;
+    public Score Observe(Scene scene, Step step, List<Domain.Finding>? words = null) => Observe(scene, step, words, endsWhenForbidden: false)!;
 
     /// <summary>The score after one more step; null as soon as a rule forbids it.</summary>
-    public Score? Allowed(Scene scene, Step step) => Observe(scene, step, null, 0);
+    public Score? Allowed(Scene scene, Step step) => Observe(scene, step, null, endsWhenForbidden: true);
 
-    private Score? Observe(Scene scene, Step step, List<Domain.Finding>? words, int forbidden)
+    private Score? Observe(Scene scene, Step step, List<Domain.Finding>? words, bool endsWhenForbidden)
     {
         var tally = new Tally(words is not null);
         var next = new object?[memories.Length];
@@ -56,7 +56,7 @@ public sealed class Score
         {
             var before = tally.Points;
             next[i] = RuleBook.All[i].Observe(scene, memories[i], step, tally);
-            if (tally.Forbidden > forbidden)
+            if (endsWhenForbidden && tally.Forbidden > 0)
             {
                 return null;
             }

@@ -75,8 +75,8 @@ public sealed class AlternativeSearch
         for (var round = 0; !ends.IsCancellationRequested; round++)
         {
             var dice = new Dice(Dice.SeedOf(options.Seed, lane, round));
-            var width = Widths[(round + lane) % Widths.Length] * (ground.Aims.ByTime ? 1 : 4);
-            var beam = new Beam(ground, dice, width, 0.4 + (1.6 * dice.Unit()), int.MaxValue);
+            var width = ground.Aims.Width(Widths[(round + lane) % Widths.Length]);
+            var beam = new Beam(ground, dice, width, Beam.Noise(dice), int.MaxValue);
             var roots = failed && Branch(dice) is { } branch ? [branch] : Constructing.Staging.Choose(scene, dice) is { } placements ? ground.Openings(placements) : [];
             var finish = beam.Run(roots, _ => { }, ends.Token);
             failed = finish is null;

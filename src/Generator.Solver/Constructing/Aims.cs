@@ -102,6 +102,9 @@ internal sealed class Aims
     /// <summary>The layer of the beam in which a state is compared with others: its time or its number of moves.</summary>
     public int LayerOf(FightState state) => ByTime ? state.Time : state.Moves;
 
+    /// <summary>Nodes to keep in a layer, from those of a layer of time: a layer of moves holds more that differ.</summary>
+    public int Width(int nodes) => ByTime ? nodes : 4 * nodes;
+
     public int LastLayer => ByTime ? HighTime : HighMoves;
 
     /// <summary>How many of those who must be out are.</summary>

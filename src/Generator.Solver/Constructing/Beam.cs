@@ -56,6 +56,9 @@ internal sealed class Beam
         look = bound == int.MaxValue ? new SecondLook(layers.Length) : null;
     }
 
+    /// <summary>Draws how noisy a beam is, in points.</summary>
+    public static double Noise(Dice dice) => 0.4 + (1.6 * dice.Unit());
+
     /// <summary>The best routine so far; null while there is none.</summary>
     public Finish? Best { get; private set; }
 

@@ -40,20 +40,6 @@ internal sealed class Mending(Ground ground, Dice dice)
     private Finish? mended;
     private Beam? window;
 
-    /// <summary>The routine after so many windows; the one in hand when none was better.</summary>
-    /// <param name="best">The routine in hand.</param>
-    /// <param name="windows">How many to search.</param>
-    /// <param name="stop">Ends it early.</param>
-    public Finish Better(Finish best, int windows, CancellationToken stop)
-    {
-        for (var w = 0; w < windows && best.Toll > ground.Least && !stop.IsCancellationRequested; w++)
-        {
-            best = GoOn(best, Effort.Unlimited, stop);
-        }
-
-        return best;
-    }
-
     /// <summary>Goes on with the window it was in, or with a new one. The routine after it; the one in hand when the window is not at its end or brought nothing.</summary>
     /// <param name="best">The routine in hand; when it is another than the last time, the old window is given up.</param>
     /// <param name="effort">After so much it stops, to go on the next time.</param>
@@ -81,7 +67,7 @@ internal sealed class Mending(Ground ground, Dice dice)
         var path = best.Node.Path();
         var (first, last) = Ends(path, Spot(best, path));
         var tail = last == path.Count - 1 ? null : new Tail(ground.Aims, path, last);
-        var beam = new Beam(ground, dice, Narrowest + dice.Next(Widening), 0.4 + (1.6 * dice.Unit()), best.Toll + 1, tail: tail);
+        var beam = new Beam(ground, dice, Narrowest + dice.Next(Widening), Beam.Noise(dice), best.Toll + 1, tail: tail);
         beam.Begin([path[first]]);
         return beam;
     }

@@ -9,10 +9,8 @@ internal sealed class PassLane(Ground ground, int seed, int lane)
     /// <summary>Moves tried in a turn.</summary>
     private const int Turn = 16_000;
 
-    /// <summary>Nodes kept in a layer of time, by beam; where layers are of moves, so many times more.</summary>
+    /// <summary>Nodes kept in a layer of time (<see cref="Aims.Width"/>), by beam.</summary>
     private static readonly int[] Widths = [6, 10, 16, 8, 24];
-
-    private const int ByMoves = 4;
 
     /// <summary>Of the effort that goes into bettering a routine the part, in percent, that mends it: the first lane does nothing else.</summary>
     private readonly int mendingShare = lane == 0 ? 100 : 80;
@@ -86,11 +84,12 @@ internal sealed class PassLane(Ground ground, int seed, int lane)
     /// <summary>A new beam: afresh from an opening, or from before the first point of the routine in hand; null when nobody can be placed.</summary>
     private Beam? Next()
     {
-        var dice = new Dice(Dice.SeedOf(seed, lane, beams));
-        var width = Widths[(beams + lane) % Widths.Length] * (ground.Aims.ByTime ? 1 : ByMoves);
-        var noise = 0.4 + (1.6 * dice.Unit());
+        var chance = Dice.SeedOf(seed, lane, beams);
+        var dice = new Dice(chance);
+        var width = ground.Aims.Width(Widths[(beams + lane) % Widths.Length]);
+        var noise = Beam.Noise(dice);
         var routine = ++beams % AfreshEvery == 0 ? null : mine;
-        var wishes = routine is null ? Wishes.Drawn(ground.Repertoire, new Dice(Dice.SeedOf(seed, lane, beams - 1) ^ ground.Mark)) : null;
+        var wishes = routine is null ? Wishes.Drawn(ground.Repertoire, new Dice(chance ^ ground.Mark)) : null;
         var roots = routine is not null ? [Cut(routine, dice)] : Staging.Choose(ground.Scene, dice) is { } placements ? ground.Openings(placements) : null;
         if (roots is null)
         {

@@ -98,7 +98,7 @@ internal sealed class Tail
             node = next;
         }
 
-        return aims.ByTime && (node.State.Time < aims.LowTime || node.State.Time > aims.HighTime) ? null : node;
+        return node;
     }
 
     /// <summary>The next move of the tail at its time, or a little later where feet, hands or turn need it.</summary>

@@ -80,14 +80,14 @@ internal sealed class BriefOracle(Book book, int seed, TimeSpan patience, Cancel
         for (var round = 0; !ends.IsCancellationRequested; round++)
         {
             var dice = new Dice(Dice.SeedOf(seed, lane, round));
-            var width = Widths[(round + lane) % Widths.Length] * (ground.Aims.ByTime ? 1 : 4);
+            var width = ground.Aims.Width(Widths[(round + lane) % Widths.Length]);
             if (Constructing.Staging.Choose(ground.Scene, dice) is not { } placements)
             {
                 continue;
             }
 
             using var first = CancellationTokenSource.CreateLinkedTokenSource(ends.Token);
-            var beam = new Beam(ground, dice, width, 0.4 + (1.6 * dice.Unit()), int.MaxValue);
+            var beam = new Beam(ground, dice, width, Beam.Noise(dice), int.MaxValue);
             if (beam.Run(ground.Openings(placements), _ => first.Cancel(), first.Token) is { } finish && Audit.Of(ground.Scene, Draftsman.RoutineOf(ground.Scene, finish)).IsClean)
             {
                 ends.Cancel();

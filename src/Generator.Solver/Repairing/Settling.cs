@@ -72,8 +72,7 @@ internal sealed class Settling
 
         chosen[index] = move;
         var step = Replay.Step(scene, state, Row.Of(move, scene));
-        var after = score.Observe(scene, step);
-        if (after.Forbidden > 0)
+        if (score.Allowed(scene, step) is not { } after)
         {
             return;
         }

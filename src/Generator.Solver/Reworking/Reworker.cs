@@ -84,8 +84,7 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
         for (var round = 0; !stop.IsCancellationRequested; round++)
         {
             var dice = new Dice(Dice.SeedOf(seed, 0, round));
-            var width = Widths[round % Widths.Length];
-            var beam = new Beam(ground, dice, ground.Aims.ByTime ? width : 4 * width, 0.3 + dice.Unit(), best?.Toll ?? int.MaxValue, guide);
+            var beam = new Beam(ground, dice, ground.Aims.Width(Widths[round % Widths.Length]), 0.3 + dice.Unit(), best?.Toll ?? int.MaxValue, guide);
             if (beam.Run(best is null || round % 4 == 0 ? Roots(ground, dice, round) : [Cut(best, dice)], Take, stop) is { } better)
             {
                 best = better;

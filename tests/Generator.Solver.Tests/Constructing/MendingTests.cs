@@ -82,7 +82,12 @@ public class MendingTests
         var (mended, better) = (0, 0);
         foreach (var (ground, finish) in Rough())
         {
-            var after = new Mending(ground, new Dice(7)).Better(finish, 12, CancellationToken.None);
+            var (mending, after) = (new Mending(ground, new Dice(7)), finish);
+            for (var window = 0; window < 12 && after.Points > ground.Least; window++)
+            {
+                after = mending.GoOn(after, Effort.Unlimited, CancellationToken.None);
+            }
+
             Assert.True(after.Points <= finish.Points, $"{finish.Points} points before, {after.Points} after");
             Assert.Equal(after.Points, Draftsman.Write(ground.Scene, after).Verdict.Points);
             mended++;
@@ -96,7 +101,7 @@ public class MendingTests
     public void A_routine_that_cannot_be_bettered_is_left_alone()
     {
         var (ground, finish) = Found().First(f => f.Finish.Points == f.Ground.Least);
-        Assert.Same(finish, new Mending(ground, new Dice(7)).Better(finish, 5, CancellationToken.None));
+        Assert.Same(finish, new PassLane(ground, 7, 0).Take(finish, static _ => { }, CancellationToken.None));
     }
 
     /// <summary>First routines of a narrow and noisy search that cost points.</summary>
