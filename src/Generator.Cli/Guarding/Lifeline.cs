@@ -23,7 +23,7 @@ internal sealed class Lifeline : IDisposable
     {
         orders = new AnonymousPipeClientStream(PipeDirection.In, ordersHandle);
         news = new StreamWriter(new AnonymousPipeClientStream(PipeDirection.Out, newsHandle)) { AutoFlush = true };
-        rescue = new RescueFile(rescuePath, points => Tell(News.Kept, points));
+        rescue = new RescueFile(rescuePath);
         new Thread(Listen) { IsBackground = true, Name = "guard's orders" }.Start();
     }
 
@@ -46,7 +46,7 @@ internal sealed class Lifeline : IDisposable
     public void Limit(TimeSpan time) => Tell(News.Limit, (long)time.TotalMilliseconds);
 
     /// <summary>Keeps a routine in case this process does not live to write it.</summary>
-    public void Keep(Routine routine, int points) => rescue.Keep(routine, points);
+    public void Keep(Routine routine, int points) => _ = rescue.Keep(routine, points);
 
     /// <summary>Says that the work has ended in an orderly way. What was kept is deleted, unless the end is a fault.</summary>
     public void End(int code)

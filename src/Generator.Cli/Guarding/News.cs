@@ -8,23 +8,16 @@ internal sealed class News
     /// <summary>The work is over after so many milliseconds at the latest.</summary>
     public const string Limit = "limit";
 
-    /// <summary>A routine of so many points is in the rescue file.</summary>
-    public const string Kept = "kept";
-
     /// <summary>The work ended in an orderly way with this exit code.</summary>
     public const string End = "end";
 
     private const long None = -1;
 
     private long limit = None;
-    private long kept = None;
     private long end = None;
 
     /// <summary>How long the work may still take, once: asking again gives null until there is another limit.</summary>
     public TimeSpan? TakeLimit() => Interlocked.Exchange(ref limit, None) is >= 0 and var milliseconds ? TimeSpan.FromMilliseconds(milliseconds) : null;
-
-    /// <summary>Points of the routine in the rescue file; null while there is none.</summary>
-    public long? KeptPoints => Interlocked.Read(ref kept) is >= 0 and var points ? points : null;
 
     /// <summary>Exit code of an orderly end; null without one.</summary>
     public int? EndCode => Interlocked.Read(ref end) is >= 0 and var code ? (int)code : null;
@@ -47,9 +40,6 @@ internal sealed class News
         {
             case Limit:
                 Interlocked.Exchange(ref limit, number);
-                break;
-            case Kept:
-                Interlocked.Exchange(ref kept, number);
                 break;
             case End:
                 Interlocked.Exchange(ref end, number);

@@ -4,17 +4,18 @@ using Generator.Library.Files;
 namespace Generator.Cli.Guarding;
 
 /// <summary>The best routine so far, on disk while the search goes on. A thread of its own writes it, so that the search never waits for the disk.</summary>
-/// <param name="path">The file.</param>
-/// <param name="written">Told of the points of every routine that has been written.</param>
-internal sealed class RescueFile(string path, Action<int> written)
+/// <param name="rescue">What <see cref="RescuePath"/> gave.</param>
+internal sealed class RescueFile(string rescue)
 {
     private readonly Lock door = new();
     private (Routine Routine, int Points)? waiting;
     private Task? writing;
+    private string? last;
     private bool isClosed;
 
     /// <summary>Writes a routine soon; a newer one may overtake it.</summary>
-    public void Keep(Routine routine, int points)
+    /// <returns>Ends when it has been written, or could not be; null after <see cref="Close"/>.</returns>
+    public Task? Keep(Routine routine, int points)
     {
         lock (door)
         {
@@ -23,24 +24,26 @@ internal sealed class RescueFile(string path, Action<int> written)
             {
                 writing = Task.Factory.StartNew(WriteAll, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
             }
+
+            return writing;
         }
     }
 
     /// <summary>Writes no more, and deletes the file when it is not needed.</summary>
     public void Close(bool delete)
     {
-        Task? last;
+        Task? ending;
         lock (door)
         {
             isClosed = true;
             waiting = delete ? null : waiting;
-            last = writing;
+            ending = writing;
         }
 
-        last?.Wait();
-        if (delete)
+        ending?.Wait();
+        if (delete && last is not null)
         {
-            Delete();
+            Delete(last);
         }
     }
 
@@ -50,8 +53,7 @@ internal sealed class RescueFile(string path, Action<int> written)
         {
             try
             {
-                RoutineFiles.Write(path, RoutineWriter.Text(routine));
-                written(points);
+                Write(Kept.PathOf(rescue, points), routine);
             }
 #pragma warning disable CA1031 // whatever goes wrong here is no fault of the routine: the search goes on, and the guard says that nothing was kept
             catch (Exception)
@@ -73,7 +75,18 @@ internal sealed class RescueFile(string path, Action<int> written)
         }
     }
 
-    private void Delete()
+    private void Write(string path, Routine routine)
+    {
+        RoutineFiles.Write(path, RoutineWriter.Text(routine));
+        if (last is not null && !string.Equals(last, path, StringComparison.Ordinal))
+        {
+            Delete(last);
+        }
+
+        last = path;
+    }
+
+    private static void Delete(string path)
     {
         try
         {

@@ -5,15 +5,15 @@ internal static class RescuePath
 {
     private const string Out = "--out";
 
-    /// <summary>A name that no other run uses.</summary>
+    /// <summary>What the names of its files begin with, and those of no other run. See <see cref="Kept.PathOf"/>.</summary>
     public static string For(string[] args)
     {
         var random = Path.GetFileNameWithoutExtension(Path.GetRandomFileName());
-        var fallback = Path.Combine(Path.GetTempPath(), $"generator.rescued-{random}.routine.json");
+        var fallback = Path.Combine(Path.GetTempPath(), $"generator.rescued-{random}");
         try
         {
             return OutOf(args) is { Length: > 0 } path && Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder && Directory.Exists(folder)
-                ? Path.Combine(folder, $"{Path.GetFileName(path).Split('.')[0]}.rescued-{random}.routine.json")
+                ? Path.Combine(folder, $"{Path.GetFileName(path).Split('.')[0]}.rescued-{random}")
                 : fallback;
         }
         catch (Exception error) when (error is ArgumentException or IOException)

@@ -35,9 +35,8 @@ internal sealed class Watch
             return code;
         }
 
-        var kept = news.KeptPoints is { } points && File.Exists(rescue) ? new Kept(rescue, points) : null;
         var breakdown = new Breakdown(cause ?? Died(), worker.ExitCode, limits);
-        Console.Error.Write(breakdown.Text(kept, hadTerminal: !Console.IsErrorRedirected));
+        Console.Error.Write(breakdown.Text(Kept.Find(rescue), hadTerminal: !Console.IsErrorRedirected));
         return news.EndCode ?? breakdown.Code;
     }
 

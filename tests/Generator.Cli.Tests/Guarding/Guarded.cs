@@ -63,15 +63,15 @@ internal sealed class Guarded : IDisposable
         return line!;
     }
 
-    /// <summary>Waits until a routine is found and kept; returns its file.</summary>
-    public async Task<string> Kept(string folder)
+    /// <summary>Waits until a routine is found and kept; a better one may take its place.</summary>
+    public async Task Kept(string folder)
     {
         await Told("points, no fewer than");
         while (!guard.HasExited)
         {
-            if (Directory.EnumerateFiles(folder, "*.rescued-*.routine.json").FirstOrDefault() is { } file)
+            if (Directory.EnumerateFiles(folder, "*.rescued-*.routine.json").Any())
             {
-                return file;
+                return;
             }
 
             await System.Threading.Tasks.Task.Delay(20);
