@@ -5,8 +5,8 @@ using Generator.Domain;
 using Generator.Library.Files;
 using Generator.Paperwork.Text;
 using Generator.Rules;
-using Generator.Solver.Reworking;
 using Generator.Solver.Revising;
+using Generator.Solver.Reworking;
 using Newtonsoft.Json.Linq;
 
 namespace Generator.Cli.Commands;

@@ -4,8 +4,8 @@ using FsCheck.Xunit;
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
-using Generator.Solver.Reworking;
 using Generator.Solver.Revising;
+using Generator.Solver.Reworking;
 using Generator.Solver.Tests.Constructing;
 using Generator.Testing;
 
