@@ -247,7 +247,7 @@ internal sealed class Aims
             ? Total * (index + 0.6) / Scene.Brief.Moments.Count
             : FirstBearable(moment.Moves[0].Technique, earliest, latest);
         var steps = moment.Moves.Select(m => new MomentStep(Scene, repertoire, m)).ToArray();
-        return new MomentAim(steps, earliest, latest, due, Approach.To(Scene, repertoire, steps[0].Techniques), Seen(steps));
+        return new MomentAim(steps, earliest, latest, due, Approach.To(Scene, repertoire, steps[0].Techniques, steps[0].Attacker), Seen(steps));
     }
 
     private bool[]? Seen(MomentStep[] steps)

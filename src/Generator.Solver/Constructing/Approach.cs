@@ -6,7 +6,10 @@ using Generator.Rules.Replaying;
 
 namespace Generator.Solver.Constructing;
 
-/// <summary>The way to a hero moment whose first move works only from the floor, from one leg, in a grip or with somebody held: how far it is, and which moves lead there.</summary>
+/// <summary>
+/// The way to a hero moment whose first move works only from the floor, from one leg, in a grip or with somebody held: how far it is, and which moves
+/// lead there. Where it works on nobody but a certain attacker who is held or grips, the way is theirs alone.
+/// </summary>
 internal sealed class Approach
 {
     private readonly Scene scene;
@@ -14,25 +17,38 @@ internal sealed class Approach
     private readonly FormRoutes routes;
     private readonly ConcurrentDictionary<(HeroForm Form, int Setbacks), Menu[]> menus = new();
 
-    private Approach(Scene scene, Repertoire repertoire, FormRoutes routes) => (this.scene, this.repertoire, this.routes) = (scene, repertoire, routes);
+    private readonly int attacker;
+    private readonly int partner;
 
-    /// <summary>The way to any of these techniques, one flag each; null when the hero can go over to one of them from standing free.</summary>
-    public static Approach? To(Scene scene, Repertoire repertoire, bool[] techniques) =>
-        FormRoutes.AreNear(scene.Book, techniques) ? null : new Approach(scene, repertoire, new FormRoutes(FormGraph.Of(scene.Book), techniques, repertoire.Possible));
+    private Approach(Scene scene, Repertoire repertoire, bool[] techniques, int attacker)
+    {
+        (this.scene, this.repertoire, this.attacker) = (scene, repertoire, attacker);
+        routes = new FormRoutes(FormGraph.Of(scene.Book), techniques, repertoire.Possible);
+        partner = scene.Book.Techniques.Where((_, t) => techniques[t]).All(NeedsTie) ? attacker : -1;
+    }
+
+    /// <summary>The way to any of these techniques; null when the hero can go over to one of them from standing free.</summary>
+    /// <param name="scene">The brief.</param>
+    /// <param name="repertoire">What can be done.</param>
+    /// <param name="techniques">The techniques, one flag each.</param>
+    /// <param name="attacker">On whom; −1 for anybody.</param>
+    public static Approach? To(Scene scene, Repertoire repertoire, bool[] techniques, int attacker) =>
+        FormRoutes.AreNear(scene.Book, techniques) ? null : new Approach(scene, repertoire, techniques, attacker);
 
     /// <summary>Moves before one of the techniques can be tried; <see cref="FormRoutes.Never"/> when there is no way with the setbacks that are left.</summary>
     public int MovesBefore(FightState state, int setbacksLeft)
     {
         var form = FormOf(state);
-        foreach (var attacker in state.Attackers)
+        for (var a = 0; a < scene.Cast; a++)
         {
-            if (attacker.IsActive && attacker.PostureAt(state.Time) is { } posture && routes.WorksOn(form, posture, setbacksLeft))
+            if ((attacker < 0 || a == attacker) && state.Attackers[a] is { IsActive: true } target && target.PostureAt(state.Time) is { } posture && routes.WorksOn(form, posture, setbacksLeft))
             {
                 return 0;
             }
         }
 
-        return routes.From(form, setbacksLeft) is var moves && moves == FormRoutes.Never ? FormRoutes.Never : moves - 1;
+        var moves = routes.From(form, setbacksLeft);
+        return moves == FormRoutes.Never ? FormRoutes.Never : moves - 1 + (IsTiedToOther(state) ? 1 : 0);
     }
 
     /// <summary>For each attacker the choices that lead closer.</summary>
@@ -45,7 +61,7 @@ internal sealed class Approach
     private Menu[] MenusFor(HeroForm form, int setbacks)
     {
         var first = routes.FirstMoves(form, setbacks).ToLookup(m => m.Technique, m => m.Reaction);
-        return [.. repertoire.Menus.Select(menu => menu.Only(choice => Leading(choice, first)))];
+        return [.. repertoire.Menus.Select((menu, a) => menu.Only(choice => partner < 0 || a == partner ? Leading(choice, first) : null))];
     }
 
     private static Choice? Leading(Choice choice, ILookup<int, int> first)
@@ -54,8 +70,38 @@ internal sealed class Approach
         return reactions.Length == 0 ? null : choice with { Reactions = reactions };
     }
 
+    /// <summary>Works only on somebody who is held or grips the hero.</summary>
+    private static bool NeedsTie(Technique technique) => technique.Answers.IsEmpty && !technique.Needs.IsEmpty && technique.Needs.Members.All(IsTied);
+
+    private static bool IsTied(Posture posture) => posture.IsControlled() || posture == Posture.Gripping;
+
+    /// <summary>The hero is tied, but not to the one it is about: that has to end first.</summary>
+    private bool IsTiedToOther(FightState state)
+    {
+        if (partner < 0 || IsTied(state.Attackers[partner].Posture))
+        {
+            return false;
+        }
+
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            if (IsTied(state.Attackers[a].Posture))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The hero's form; whoever else is held does not bring the moment any nearer.</summary>
     private HeroForm FormOf(FightState state)
     {
+        if (IsTiedToOther(state))
+        {
+            return HeroForm.FreeIn(state.Stance);
+        }
+
         Span<Tie> ties = stackalloc Tie[scene.Cast];
         for (var a = 0; a < ties.Length; a++)
         {
