@@ -90,7 +90,7 @@ internal sealed class Tail
         for (var i = from + 1; i < path.Count; i++)
         {
             var row = path[i].Row;
-            if (Next(expander, node, row, row.Start + shift) is not { } next || !mayGoOn(next))
+            if ((Back(node, i) is { } back && Next(expander, node, back, row.Start + shift) is { } there ? there : Next(expander, node, row, row.Start + shift)) is not { } next || !mayGoOn(next))
             {
                 return null;
             }
@@ -99,6 +99,19 @@ internal sealed class Tail
         }
 
         return node;
+    }
+
+    /// <summary>A move of the tail for which its attacker first walks back to where they were, so that the rest is as it was; null where they are there or do not attack.</summary>
+    private Row? Back(Node node, int i)
+    {
+        var row = path[i].Row;
+        if (row.Attack < 0 || row.From >= 0)
+        {
+            return null;
+        }
+
+        var bearing = path[i - 1].State.Attackers[row.Attacker].Bearing;
+        return node.State.Attackers[row.Attacker].Bearing == bearing ? null : row with { From = bearing };
     }
 
     /// <summary>The next move of the tail at its time, or a little later where feet, hands or turn need it.</summary>
