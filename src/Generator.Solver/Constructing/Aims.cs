@@ -165,14 +165,14 @@ internal sealed class Aims
         (m.Attacker is { } name ? string.Equals(name, Scene.Brief.Attackers[attacker].Name, StringComparison.Ordinal) : Outs == 0)
         && Scene.Book.Techniques.Any(t => t.Family == Family.Finish && t.GoesBy(m.Technique)));
 
-    /// <summary>The bearings at which an attacker should be for the sake of a moment that is coming, one flag each; null for any.</summary>
-    public bool[]? BearingsFor(Node node, int attacker)
+    /// <summary>How far each bearing is from one at which an attacker should be for the sake of a moment that is coming, in half hours; null where any is right.</summary>
+    public int[]? OutOfSight(Node node, int attacker)
     {
         for (var m = 0; m < Moments.Length; m++)
         {
-            if ((node.MomentsDone & (1L << m)) == 0 && Moments[m].BearingsFor(attacker, node.State.Time) is { } bearings)
+            if ((node.MomentsDone & (1L << m)) == 0 && Moments[m].OutOfSightFor(attacker, node.State.Time) is { } away)
             {
-                return bearings;
+                return away;
             }
         }
 
@@ -247,13 +247,13 @@ internal sealed class Aims
             ? Total * (index + 0.6) / Scene.Brief.Moments.Count
             : FirstBearable(moment.Moves[0].Technique, earliest, latest);
         var steps = moment.Moves.Select(m => new MomentStep(Scene, repertoire, m)).ToArray();
-        return new MomentAim(steps, earliest, latest, due, Approach.To(Scene, repertoire, steps[0].Techniques, steps[0].Attacker), Seen(steps));
+        return new MomentAim(steps, earliest, latest, due, Approach.To(Scene, repertoire, steps[0].Techniques, steps[0].Attacker), OutOfSight(steps));
     }
 
-    private bool[]? Seen(MomentStep[] steps)
+    private int[]? OutOfSight(MomentStep[] steps)
     {
-        bool[] seen = [.. Enumerable.Range(0, Bearing.Circle).Select(b => steps.All(s => s.IsSeenAt(Scene, b)))];
-        return seen.All(s => s) || !seen.Any(s => s) ? null : seen;
+        int[] seen = [.. Enumerable.Range(0, Bearing.Circle).Where(b => steps.All(s => s.IsSeenAt(Scene, b)))];
+        return seen.Length is 0 or Bearing.Circle ? null : [.. Enumerable.Range(0, Bearing.Circle).Select(b => seen.Min(s => new Bearing(b).Apart(new Bearing(s))))];
     }
 
     /// <summary>The first half count of a window at which the arc bears the weight of the technique; the first of all when it never does.</summary>

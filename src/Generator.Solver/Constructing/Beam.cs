@@ -32,6 +32,7 @@ internal sealed class Beam
     private readonly Wishes? wishes;
     private readonly Tail? tail;
     private readonly int least;
+    private readonly int most;
     private readonly SecondLook? look;
     private int bound;
     private int at;
@@ -44,13 +45,15 @@ internal sealed class Beam
     /// <param name="guide">An older routine to stay close to; null for none.</param>
     /// <param name="wishes">What the run would like to show; null for nothing in particular.</param>
     /// <param name="tail">How the routine must go on; null for anyhow.</param>
-    public Beam(Ground ground, Dice dice, int width, double noise, int bound, Guide? guide = null, Wishes? wishes = null, Tail? tail = null)
+    /// <param name="most">Most points that a beginning may have.</param>
+    /// <param name="fetching">How attackers are brought into sight for hero moments; null for not at all.</param>
+    public Beam(Ground ground, Dice dice, int width, double noise, int bound, Guide? guide = null, Wishes? wishes = null, Tail? tail = null, int most = int.MaxValue, Fetching? fetching = null)
     {
         (this.guide, this.wishes, this.tail) = (guide, wishes, tail);
         (scene, aims, this.dice, this.width, this.noise, this.bound) = (ground.Scene, ground.Aims, dice, width, noise, bound);
-        least = ground.Least;
-        expander = new Expander(ground, dice, guide, fetches: tail is not null);
-        outlook = new Outlook(aims, tail is not null);
+        (least, this.most) = (ground.Least, most);
+        expander = new Expander(ground, dice, guide, fetching: fetching);
+        outlook = new Outlook(aims, fetching);
         lingering = new Lingering(scene);
         layers = new List<Node>?[(tail?.LastLayer ?? (aims.LastLayer == int.MaxValue ? 0 : aims.LastLayer)) + 1];
         look = bound == int.MaxValue ? new SecondLook(layers.Length) : null;
@@ -180,7 +183,7 @@ internal sealed class Beam
     private void Put(Node node)
     {
         var layer = aims.LayerOf(node.State);
-        if (layer < layers.Length && Toll(node) < bound)
+        if (layer < layers.Length && Toll(node) < bound && node.Score.Points <= most)
         {
             (layers[layer] ??= []).Add(node);
         }

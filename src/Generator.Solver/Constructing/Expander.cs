@@ -10,8 +10,8 @@ namespace Generator.Solver.Constructing;
 /// <param name="dice">Its own chance.</param>
 /// <param name="guide">An older routine whose moves are tried first; null for none.</param>
 /// <param name="thorough">Tries everything, in a fixed order, instead of a sample.</param>
-/// <param name="fetches">Lets attackers walk round to be in sight for a hero moment that is coming.</param>
-internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bool thorough = false, bool fetches = false)
+/// <param name="fetching">How attackers are brought into sight for a hero moment that is coming; null for not at all.</param>
+internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bool thorough = false, Fetching? fetching = null)
 {
     /// <summary>Moves tried to go on with the attacker of the last one.</summary>
     private const int FollowUpTries = 12;
@@ -31,10 +31,10 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     private readonly RowFitting fitting = new(ground.Scene, ground.Repertoire);
     private readonly Lingering lingering = new(ground.Scene);
     private readonly Crowd crowd = new(ground.Scene);
-    private readonly WalkingRound walking = new(ground.Scene, dice);
+    private readonly WalkingRound walking = new(ground.Scene, new Crowd(ground.Scene), dice, fetching);
     private readonly Sprouting sprouting = new(ground.Scene, ground.Aims);
     private readonly int openingTries = Math.Clamp(AllOpeningTries / ground.Scene.Cast, FewestOpeningTries, MostOpeningTries);
-    private bool[]? inSight;
+    private int[]? away;
     private readonly int longestGap = Pace.DeadAirBreaks.Value;
 
     /// <summary>What the moves tried are counted on.</summary>
@@ -160,7 +160,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
             return;
         }
 
-        inSight = fetches ? aims.BearingsFor(node, a) : null;
+        away = fetching is not null ? aims.OutOfSight(node, a) : null;
         var time = node.State.Time;
         var least = node.IsOpening ? node.FirstStart : 0;
         var most = node.IsOpening ? node.FirstStart : longestGap;
@@ -259,9 +259,9 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
         }
 
         var (bearing, from) = (attacker.Bearing, -1);
-        if (choice.Attack >= 0 && ((!thorough && walking.Wanted(inSight, bearing)) || crowd.At(node, a, choice.Attack, bearing, node.State.Time + least) is null))
+        if (choice.Attack >= 0 && ((!thorough && walking.Wanted(away, bearing)) || crowd.At(node, a, choice.Attack, bearing, node.State.Time + least) is null))
         {
-            if (walking.To(node, a, inSight, ref least) is not { } other || crowd.At(node, a, choice.Attack, other, node.State.Time + least) is null)
+            if (walking.To(node, a, choice.Attack, away, ref least) is not { } other)
             {
                 return false;
             }

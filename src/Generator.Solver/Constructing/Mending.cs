@@ -1,9 +1,11 @@
+using Generator.Rules.Judging;
+
 namespace Generator.Solver.Constructing;
 
 /// <summary>
 /// Betters a routine in hand window by window: from some moves before a place that costs points to some moves after it, both ends fixed. A window
 /// that costs as much as before is taken too, so that the next one begins elsewhere. The longer nothing gets better, the more often a window is a
-/// long one that holds the place and what led to it, or what follows.
+/// long one that holds the place and what led to it, or what follows. Where a hero moment is out of sight, most windows try to bring its attacker round.
 /// </summary>
 internal sealed class Mending(Ground ground, Dice dice)
 {
@@ -36,6 +38,11 @@ internal sealed class Mending(Ground ground, Dice dice)
 
     private const int Widening = 12;
 
+    /// <summary>Windows in a hundred, of those round a hero moment that no camera sees, that are there to bring its attacker into sight.</summary>
+    private const int EagerPercent = 60;
+
+    private static readonly int Sightline = RuleBook.IndexOf("sightline");
+
     private int idle;
     private Finish? mended;
     private Beam? window;
@@ -65,12 +72,19 @@ internal sealed class Mending(Ground ground, Dice dice)
     private Beam Window(Finish best)
     {
         var path = best.Node.Path();
-        var (first, last) = Ends(path, Spot(best, path));
+        var spot = Spot(best, path);
+        var (first, last) = Ends(path, spot);
         var tail = last == path.Count - 1 ? null : new Tail(ground.Aims, path, last);
-        var beam = new Beam(ground, dice, Narrowest + dice.Next(Widening), Beam.Noise(dice), best.Toll + 1, tail: tail);
+        var isEager = IsUnseenMoment(path[spot]) && dice.Percent(EagerPercent);
+        var most = isEager && path[last].Score.Points > path[first].Score.Points ? path[last].Score.Points - 1 : int.MaxValue;
+        var fetching = tail is null ? null : isEager ? Fetching.Eager : Fetching.Sometimes;
+        var beam = new Beam(ground, dice, Narrowest + dice.Next(Widening), Beam.Noise(dice), best.Toll + 1, tail: tail, most: most, fetching: fetching);
         beam.Begin([path[first]]);
         return beam;
     }
+
+    private static bool IsUnseenMoment(Node node) =>
+        node.Parent is { } before && node.MomentsDone != before.MomentsDone && node.Score.PointsByRule[Sightline] > before.Score.PointsByRule[Sightline];
 
     /// <summary>The nodes between which the moves are searched anew.</summary>
     private (int First, int Last) Ends(List<Node> path, int spot)

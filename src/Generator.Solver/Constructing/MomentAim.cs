@@ -9,14 +9,14 @@ namespace Generator.Solver.Constructing;
 /// <param name="Latest">Last half count at which the first may start.</param>
 /// <param name="Due">Half count from which it is owed.</param>
 /// <param name="Approach">How to bring about what its first move needs; null where the hero needs no bringing.</param>
-/// <param name="Seen">One flag for each bearing: a camera sees the moment there as it should; null when that is so everywhere.</param>
-internal sealed record MomentAim(MomentStep[] Steps, int Earliest, int Latest, double Due, Approach? Approach, bool[]? Seen)
+/// <param name="OutOfSight">For each bearing how many half hours it is from one at which a camera sees the moment as it should; null when that is so everywhere or nowhere.</param>
+internal sealed record MomentAim(MomentStep[] Steps, int Earliest, int Latest, double Due, Approach? Approach, int[]? OutOfSight)
 {
     /// <summary>Half counts before its window at which the search begins to look for its attacker to be in sight.</summary>
     private const int Foresight = 30;
 
-    /// <summary>The bearings at which this attacker should be for its sake, one flag each; null while that does not matter yet or anywhere is right.</summary>
-    public bool[]? BearingsFor(int attacker, int time) => Steps[0].Attacker == attacker && time + Foresight >= Earliest ? Seen : null;
+    /// <summary>How far each bearing is from one at which this attacker should be for its sake, in half hours; null while that does not matter yet or anywhere is right.</summary>
+    public int[]? OutOfSightFor(int attacker, int time) => Steps[0].Attacker == attacker && time + Foresight >= Earliest ? OutOfSight : null;
 
     /// <summary>Setbacks among its moves.</summary>
     public int Setbacks { get; } = Steps.Count(s => s.IsSetback);

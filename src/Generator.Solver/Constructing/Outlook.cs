@@ -10,8 +10,8 @@ namespace Generator.Solver.Constructing;
 /// Weights were set by measurement on random briefs.
 /// </summary>
 /// <param name="aims">What the brief asks for.</param>
-/// <param name="fetches">Attackers may walk round to be in sight for a hero moment.</param>
-internal sealed class Outlook(Aims aims, bool fetches)
+/// <param name="fetching">How attackers are brought into sight for a hero moment; null for not at all.</param>
+internal sealed class Outlook(Aims aims, Fetching? fetching)
 {
     /// <summary>Half counts that one exchange keeps the hero busy.</summary>
     private const double ServiceTime = 9;
@@ -28,8 +28,8 @@ internal sealed class Outlook(Aims aims, bool fetches)
     /// <summary>Parrying and turning away is less of a fight than parrying and answering.</summary>
     private const double BareCost = 0.2;
 
-    /// <summary>The attacker of a hero moment that is coming stands where no camera would see it as it should.</summary>
-    private const double Unseen = 0.2;
+    /// <summary>Half hours out of sight from which farther is no worse.</summary>
+    private const double FarOut = 3;
 
     private readonly double patience = aims.Scene.Brief.Pace.Patience.Value;
     private readonly double longestPause = aims.Scene.Brief.Pace.LongestPause.Value;
@@ -229,9 +229,9 @@ internal sealed class Outlook(Aims aims, bool fetches)
             var before = node.Moment == m ? 0 : aim.MovesBefore(node.State, aims.SetbacksLeft(node));
             var late = node.State.Time - aim.DueFrom(before);
             owed += share * (late < 0 ? 0 : Math.Min(12, 2 + (0.25 * late)));
-            if (fetches && aim.Steps[0].Attacker is >= 0 and var who && aim.BearingsFor(who, node.State.Time)?[node.State.Attackers[who].Bearing] == false)
+            if (fetching is not null && aim.Steps[0].Attacker is >= 0 and var who && aim.OutOfSightFor(who, node.State.Time) is { } away)
             {
-                owed += Unseen;
+                owed += fetching.Unseen * Math.Min(1, away[node.State.Attackers[who].Bearing] / FarOut);
             }
 
             if (node.Moment != m && aim.Steps[0].Attacker is >= 0 and var a && aim.Latest - node.State.Time < Foresight)

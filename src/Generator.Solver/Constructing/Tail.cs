@@ -90,7 +90,9 @@ internal sealed class Tail
         for (var i = from + 1; i < path.Count; i++)
         {
             var row = path[i].Row;
-            if ((Back(node, i) is { } back && Next(expander, node, back, row.Start + shift) is { } there ? there : Next(expander, node, row, row.Start + shift)) is not { } next || !mayGoOn(next))
+            var next = Back(node, i) is { } back ? Next(expander, node, back, row.Start + shift) : null;
+            next ??= Next(expander, node, row, row.Start + shift);
+            if (next is null || !mayGoOn(next))
             {
                 return null;
             }

@@ -4,44 +4,68 @@ using Generator.Rules;
 namespace Generator.Solver.Constructing;
 
 /// <summary>Whether and to which bearing an attacker first walks round before attacking: now and then for a change, more often to be in sight for a hero moment that is coming.</summary>
-internal sealed class WalkingRound(Scene scene, Dice dice)
+internal sealed class WalkingRound(Scene scene, Crowd crowd, Dice dice, Fetching? fetching)
 {
     /// <summary>Attacks in a hundred for which the attacker walks round although they need not.</summary>
     private const int Roaming = 10;
 
-    /// <summary>The same where the moment would not read to a camera from where they are.</summary>
-    private const int Fetched = 50;
-
-    /// <summary>Half hours to walk at most, and to be in sight.</summary>
+    /// <summary>Half hours to walk at most for a change, and to be in sight.</summary>
     private const int Most = 4;
 
-    private const int MostToBeSeen = 6;
+    private const int MostIntoSight = 6;
+
+    /// <summary>Half hours for which the brief's patience lasts: who walks farther is waited for, and that costs points.</summary>
+    private readonly int free = Math.Clamp(scene.Brief.Pace.Patience.Value / Math.Max(1, scene.Settle.WalkRoundPerHalfHour.Value), 1, MostIntoSight);
 
     /// <summary>The attacker should, although nothing makes them.</summary>
-    /// <param name="inSight">Bearings that are right, one flag each; null for any.</param>
+    /// <param name="away">How far each bearing is from one that is right, in half hours; null where any is.</param>
     /// <param name="bearing">Where they are.</param>
-    public bool Wanted(bool[]? inSight, int bearing) => dice.Percent(inSight?[bearing] == false ? Fetched : Roaming);
+    public bool Wanted(int[]? away, int bearing) => dice.Percent(away?[bearing] > 0 ? fetching!.Percent : Roaming);
 
     /// <summary>Another bearing from which there is time to come, and the gap that it takes; null when there is none.</summary>
-    public int? To(Node node, int attacker, bool[]? inSight, ref int least)
+    public int? To(Node node, int attacker, int attack, int[]? away, ref int least)
     {
-        var stands = node.State.Attackers[attacker];
-        var by = By(Most);
-        for (var tries = 0; inSight?[new Bearing(stands.Bearing + by).HalfHours] == false && tries < Most; tries++)
-        {
-            by = By(MostToBeSeen);
-        }
-
-        var bearing = new Bearing(stands.Bearing + by).HalfHours;
-        if (node.IsOpening || stands.Distance > scene.Floor[bearing])
+        if (node.IsOpening)
         {
             return null;
         }
 
-        var walk = Math.Abs(by) * scene.Settle.WalkRoundPerHalfHour.Value;
-        least = Math.Max(least, node.Threats[attacker] + walk - scene.Settle.ContactAfter.Value - node.State.Time);
-        return bearing;
+        return away?[node.State.Attackers[attacker].Bearing] > 0
+            ? IntoSight(node, attacker, attack, away, ref least)
+            : At(node, attacker, attack, (1 + dice.Next(Most)) * (dice.Percent(50) ? 1 : -1), int.MaxValue, ref least);
     }
 
-    private int By(int most) => (1 + dice.Next(most)) * (dice.Percent(50) ? 1 : -1);
+    /// <summary>A bearing in sight or, where that is too far for once, on the way there.</summary>
+    private int? IntoSight(Node node, int attacker, int attack, int[] away, ref int least)
+    {
+        var bearing = node.State.Attackers[attacker].Bearing;
+        var wanted = away[bearing] <= free ? 0 : away[bearing] - 1;
+        var first = dice.Next(2 * free);
+        for (var i = 0; i < 2 * free; i++)
+        {
+            var way = ((first + i) % (2 * free)) - free;
+            var by = way < 0 ? way : way + 1;
+            if (away[new Bearing(bearing + by).HalfHours] <= wanted && At(node, attacker, attack, by, scene.Brief.Pace.LongestPause.Value, ref least) is { } found)
+            {
+                return found;
+            }
+        }
+
+        return null;
+    }
+
+    private int? At(Node node, int attacker, int attack, int by, int most, ref int least)
+    {
+        var stands = node.State.Attackers[attacker];
+        var bearing = new Bearing(stands.Bearing + by).HalfHours;
+        var walk = Math.Abs(by) * scene.Settle.WalkRoundPerHalfHour.Value;
+        var gap = Math.Max(least, node.Threats[attacker] + walk - scene.Settle.ContactAfter.Value - node.State.Time);
+        if (stands.Distance > scene.Floor[bearing] || gap > Math.Max(least, most) || crowd.At(node, attacker, attack, bearing, node.State.Time + gap) is null)
+        {
+            return null;
+        }
+
+        least = gap;
+        return bearing;
+    }
 }
