@@ -105,8 +105,7 @@ internal sealed class Approach
         Span<Tie> ties = stackalloc Tie[scene.Cast];
         for (var a = 0; a < ties.Length; a++)
         {
-            var attacker = state.Attackers[a];
-            ties[a] = new Tie(attacker.Posture, attacker.Grip);
+            ties[a] = new Tie(state.Attackers[a].Posture, state.Attackers[a].Grip);
         }
 
         return HeroForm.Of(state.Stance, state.Left, state.Right, state.Bound, state.BoundBy, ties);

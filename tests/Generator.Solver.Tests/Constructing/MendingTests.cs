@@ -1,3 +1,4 @@
+using Generator.Domain;
 using Generator.Rules;
 using Generator.Solver.Constructing;
 
@@ -74,6 +75,46 @@ public class MendingTests
         }
 
         Assert.True(joints >= 40 && regained >= 10, $"{joints} joints, {regained} in time again at the end");
+    }
+
+    [Fact]
+    public void Whoever_a_window_has_moved_walks_back_for_the_rest_and_the_audit_agrees()
+    {
+        var back = 0;
+        foreach (var (ground, finish) in Rough())
+        {
+            var path = finish.Node.Path();
+            var expander = new Expander(ground, new Dice(1));
+            for (var i = 1; i < path.Count - 1; i++)
+            {
+                var row = path[i].Row;
+                if (row.Attack < 0 || row.From >= 0 || path.FindIndex(i + 1, n => n.Row.Attacker == row.Attacker && n.Row.Attack >= 0 && n.Row.From < 0) is not (>= 0 and var next))
+                {
+                    continue;
+                }
+
+                var bearing = path[i - 1].State.Attackers[row.Attacker].Bearing;
+                foreach (var by in new[] { -2, -1, 1, 2 })
+                {
+                    if (expander.Fitted(path[i - 1], row with { From = new Bearing(bearing + by).HalfHours }) is not { } moved
+                        || new Tail(ground.Aims, path, i) is var tail && !tail.Fits(expander, moved)
+                        || tail.Joined(expander, moved, static _ => true) is not { } joined)
+                    {
+                        continue;
+                    }
+
+                    back += joined.Path()[next].Row.From == bearing ? 1 : 0;
+                    var end = new Lingering(ground.Scene).ForEnd(joined, out var patches);
+                    var score = joined.Score.Close(ground.Scene, end);
+                    if (score.Forbidden == 0)
+                    {
+                        Assert.Equal(score.Points, Draftsman.Write(ground.Scene, new Finish(joined, patches, score.Points, score.Points)).Verdict.Points);
+                    }
+                }
+            }
+        }
+
+        Assert.True(back >= 10, $"{back} walked back");
     }
 
     [Fact]

@@ -73,6 +73,47 @@ public sealed class MomentsFromAfarTests
         Assert.Contains(technique, Assert.Single(clash), StringComparison.Ordinal);
     }
 
+    /// <summary>Whoever else is held brings the moment no nearer, and only what is done with its own attacker leads there.</summary>
+    [Fact]
+    public void Letting_a_certain_attacker_go_is_led_up_to_by_holding_that_one()
+    {
+        var scene = new Scene(DraftBrief.Complete(Asking(new MomentMove("lets-go-standing", "Wanda", null, null)), Drafts.Book), Drafts.Book);
+        var ground = new Ground(scene);
+        var approach = ground.Aims.Moments[0].Approach!;
+        var (ready, others, led) = (0, 0, 0);
+        foreach (var node in Beginnings(new Scene(DraftBrief.Complete(Asking() with { Moments = [] }, Drafts.Book), Drafts.Book)))
+        {
+            var before = approach.MovesBefore(node.State, FormRoutes.MostSetbacks);
+            if (node.State.Attackers[1].Posture.IsControlled())
+            {
+                ready += node.State.Left.Holds(1) && before == 0 ? 1 : 0;
+                continue;
+            }
+
+            Assert.True(before > 0, $"{before} moves before, although Wanda is not held");
+            others += node.State.Attackers[0].Posture.IsControlled() ? 1 : 0;
+            var menus = approach.Leads(node.State, FormRoutes.MostSetbacks);
+            Assert.Empty(menus[0].Answers.Concat(menus[0].Setbacks).Concat(menus[0].FollowUps.SelectMany(c => c)));
+            led += menus[1].Answers.Length + menus[1].FollowUps.Sum(c => c.Length) > 0 ? 1 : 0;
+        }
+
+        Assert.True(ready >= 5 && others >= 5 && led >= 100, $"{ready} ready, {others} with somebody else held, {led} led");
+    }
+
+    private static IEnumerable<Node> Beginnings(Scene scene)
+    {
+        var ground = new Ground(scene);
+        for (var round = 0; round < 40; round++)
+        {
+            var dice = new Dice(Dice.SeedOf(1, 0, round));
+            var finish = Solver.Constructing.Staging.Choose(scene, dice) is { } placements ? new Beam(ground, dice, 6, 3, int.MaxValue).Run(ground.Openings(placements), static _ => { }, CancellationToken.None) : null;
+            foreach (var node in finish?.Node.Path() ?? [])
+            {
+                yield return node;
+            }
+        }
+    }
+
     private static Routine Found(Brief brief)
     {
         var scene = new Scene(DraftBrief.Complete(brief, Drafts.Book), Drafts.Book);
@@ -92,13 +133,13 @@ public sealed class MomentsFromAfarTests
         throw new InvalidOperationException($"Nothing was found in {Rounds} rounds.");
     }
 
-    private static Brief Asking(MomentMove move) => new()
+    private static Brief Asking(params MomentMove[] moves) => new()
     {
         Length = new Length(24, null, 6),
         Tempo = new Tempo(90),
         Floor = new FloorPlan { Width = new Centimetres(1200), Depth = new Centimetres(1200), MarkX = new Centimetres(600), MarkY = new Centimetres(600) },
         Attackers = [new AttackerPart { Name = "Bruno", Skill = Skill.Stunt }, new AttackerPart { Name = "Wanda", Skill = Skill.Stunt }],
-        Moments = [new Moment([move], null, null)],
+        Moments = [new Moment(moves, null, null)],
         Safety = Safety.Default with { Runs = 2 },
     };
 }
