@@ -8,8 +8,8 @@ namespace Generator.Solver;
 /// </summary>
 internal static class Patience
 {
-    /// <summary>More for each move that the brief asks for, or for each two counts.</summary>
-    private static readonly TimeSpan ForEachMove = TimeSpan.FromMilliseconds(25);
+    /// <summary>More for each move that the brief asks for (or each two counts), times the moves: a model of twice as many is some four times as large, in memory too.</summary>
+    private static readonly TimeSpan ForEachMove = TimeSpan.FromMilliseconds(0.5);
 
     /// <summary>Waits; true when there is nothing in hand even then and the search still goes on.</summary>
     /// <param name="scene">The brief.</param>
@@ -19,6 +19,6 @@ internal static class Patience
     {
         var length = scene.Brief.Length;
         var moves = length?.Moves ?? (length?.Counts ?? 0) / 2;
-        return !ends.WaitHandle.WaitOne(least + (moves * ForEachMove));
+        return !ends.WaitHandle.WaitOne(least + (moves * moves * ForEachMove));
     }
 }

@@ -16,6 +16,11 @@ internal sealed class Beam
     /// <summary>Children of one node that may stay in one layer.</summary>
     private const int SiblingsKept = 4;
 
+    /// <summary>Nodes that wait in a layer for each that will be kept of it: with all of them a wide beam would need hundreds of megabytes.</summary>
+    private const int Waiting = 16;
+
+    private static readonly Comparison<Node> ByValue = static (x, y) => x.Value.CompareTo(y.Value);
+
     private readonly Scene scene;
     private readonly Aims aims;
     private readonly Dice dice;
@@ -185,14 +190,20 @@ internal sealed class Beam
         var layer = aims.LayerOf(node.State);
         if (layer < layers.Length && Toll(node) < bound && node.Score.Points <= most)
         {
-            (layers[layer] ??= []).Add(node);
+            var waiting = layers[layer] ??= [];
+            waiting.Add(node);
+            if (waiting.Count == 2 * Waiting * width)
+            {
+                waiting.Sort(ByValue);
+                waiting.RemoveRange(Waiting * width, Waiting * width);
+            }
         }
     }
 
     /// <summary>The best of a layer, without twins and without too many children of one node.</summary>
     private List<Node> Kept(List<Node> layer, int most)
     {
-        layer.Sort(static (x, y) => x.Value.CompareTo(y.Value));
+        layer.Sort(ByValue);
         twins.Clear();
         siblings.Clear();
         var kept = new List<Node>(most);
