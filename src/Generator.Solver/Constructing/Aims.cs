@@ -140,7 +140,7 @@ internal sealed class Aims
         var (setbacks, beats) = (node.Setbacks, node.Beats);
         for (var m = 0; m < Moments.Length; m++)
         {
-            if ((node.MomentsDone & (1L << m)) == 0 && node.Moment != m)
+            if (!node.HasDone(m) && node.Moment != m)
             {
                 setbacks += Moments[m].Setbacks;
                 beats += Moments[m].Beats;
@@ -170,7 +170,7 @@ internal sealed class Aims
     {
         for (var m = 0; m < Moments.Length; m++)
         {
-            if ((node.MomentsDone & (1L << m)) == 0 && Moments[m].OutOfSightFor(attacker, node.State.Time) is { } away)
+            if (!node.HasDone(m) && Moments[m].OutOfSightFor(attacker, node.State.Time) is { } away)
             {
                 return away;
             }
@@ -217,7 +217,7 @@ internal sealed class Aims
         for (var m = 0; m < Moments.Length; m++)
         {
             var started = node.Moment == m;
-            if ((node.MomentsDone & (1L << m)) != 0)
+            if (node.HasDone(m))
             {
                 continue;
             }

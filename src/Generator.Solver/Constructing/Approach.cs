@@ -16,8 +16,9 @@ internal sealed class Approach
     private readonly Repertoire repertoire;
     private readonly FormRoutes routes;
     private readonly ConcurrentDictionary<(HeroForm Form, int Setbacks), Menu[]> menus = new();
-
     private readonly int attacker;
+
+    /// <summary>Whom the hero must be tied to; −1 when the techniques need no tie, or anybody's does.</summary>
     private readonly int partner;
 
     private Approach(Scene scene, Repertoire repertoire, bool[] techniques, int attacker)
@@ -38,7 +39,8 @@ internal sealed class Approach
     /// <summary>Moves before one of the techniques can be tried; <see cref="FormRoutes.Never"/> when there is no way with the setbacks that are left.</summary>
     public int MovesBefore(FightState state, int setbacksLeft)
     {
-        var form = FormOf(state);
+        var isTiedToOther = IsTiedToOther(state);
+        var form = FormOf(state, isTiedToOther);
         for (var a = 0; a < scene.Cast; a++)
         {
             if ((attacker < 0 || a == attacker) && state.Attackers[a] is { IsActive: true } target && target.PostureAt(state.Time) is { } posture && routes.WorksOn(form, posture, setbacksLeft))
@@ -48,14 +50,14 @@ internal sealed class Approach
         }
 
         var moves = routes.From(form, setbacksLeft);
-        return moves == FormRoutes.Never ? FormRoutes.Never : moves - 1 + (IsTiedToOther(state) ? 1 : 0);
+        return moves == FormRoutes.Never ? FormRoutes.Never : moves - 1 + (isTiedToOther ? 1 : 0);
     }
 
     /// <summary>For each attacker the choices that lead closer.</summary>
     public Menu[] Leads(FightState state, int setbacksLeft)
     {
         var setbacks = Math.Min(setbacksLeft, FormRoutes.MostSetbacks);
-        return menus.GetOrAdd((FormOf(state), setbacks), key => MenusFor(key.Form, key.Setbacks));
+        return menus.GetOrAdd((FormOf(state, IsTiedToOther(state)), setbacks), key => MenusFor(key.Form, key.Setbacks));
     }
 
     private Menu[] MenusFor(HeroForm form, int setbacks)
@@ -95,9 +97,9 @@ internal sealed class Approach
     }
 
     /// <summary>The hero's form; whoever else is held does not bring the moment any nearer.</summary>
-    private HeroForm FormOf(FightState state)
+    private HeroForm FormOf(FightState state, bool isTiedToOther)
     {
-        if (IsTiedToOther(state))
+        if (isTiedToOther)
         {
             return HeroForm.FreeIn(state.Stance);
         }

@@ -37,7 +37,7 @@ internal sealed class Beam
     private readonly Wishes? wishes;
     private readonly Tail? tail;
     private readonly int least;
-    private readonly int most;
+    private readonly int mostPoints;
     private readonly SecondLook? look;
     private int bound;
     private int at;
@@ -50,13 +50,13 @@ internal sealed class Beam
     /// <param name="guide">An older routine to stay close to; null for none.</param>
     /// <param name="wishes">What the run would like to show; null for nothing in particular.</param>
     /// <param name="tail">How the routine must go on; null for anyhow.</param>
-    /// <param name="most">Most points that a beginning may have.</param>
+    /// <param name="mostPoints">Most points that a beginning may have.</param>
     /// <param name="fetching">How attackers are brought into sight for hero moments; null for not at all.</param>
-    public Beam(Ground ground, Dice dice, int width, double noise, int bound, Guide? guide = null, Wishes? wishes = null, Tail? tail = null, int most = int.MaxValue, Fetching? fetching = null)
+    public Beam(Ground ground, Dice dice, int width, double noise, int bound, Guide? guide = null, Wishes? wishes = null, Tail? tail = null, int mostPoints = int.MaxValue, Fetching? fetching = null)
     {
         (this.guide, this.wishes, this.tail) = (guide, wishes, tail);
         (scene, aims, this.dice, this.width, this.noise, this.bound) = (ground.Scene, ground.Aims, dice, width, noise, bound);
-        (least, this.most) = (ground.Least, most);
+        (least, this.mostPoints) = (ground.Least, mostPoints);
         expander = new Expander(ground, dice, guide, fetching: fetching);
         outlook = new Outlook(aims, fetching);
         lingering = new Lingering(scene);
@@ -188,7 +188,7 @@ internal sealed class Beam
     private void Put(Node node)
     {
         var layer = aims.LayerOf(node.State);
-        if (layer < layers.Length && Toll(node) < bound && node.Score.Points <= most)
+        if (layer < layers.Length && Toll(node) < bound && node.Score.Points <= mostPoints)
         {
             var waiting = layers[layer] ??= [];
             waiting.Add(node);

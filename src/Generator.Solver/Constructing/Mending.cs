@@ -78,7 +78,7 @@ internal sealed class Mending(Ground ground, Dice dice)
         var isEager = IsUnseenMoment(path[spot]) && dice.Percent(EagerPercent);
         var most = isEager && path[last].Score.Points > path[first].Score.Points ? path[last].Score.Points - 1 : int.MaxValue;
         var fetching = tail is null ? null : isEager ? Fetching.Eager : Fetching.Sometimes;
-        var beam = new Beam(ground, dice, Narrowest + dice.Next(Widening), Beam.Noise(dice), best.Toll + 1, tail: tail, most: most, fetching: fetching);
+        var beam = new Beam(ground, dice, Narrowest + dice.Next(Widening), Beam.Noise(dice), best.Toll + 1, tail: tail, mostPoints: most, fetching: fetching);
         beam.Begin([path[first]]);
         return beam;
     }

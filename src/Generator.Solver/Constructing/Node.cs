@@ -59,6 +59,9 @@ internal sealed class Node
     /// <summary>One bit for each hero moment that stands.</summary>
     public long MomentsDone { get; init; }
 
+    /// <summary>The hero moment stands.</summary>
+    public bool HasDone(int moment) => (MomentsDone & (1L << moment)) != 0;
+
     /// <summary>The hero moment that is under way; −1 for none.</summary>
     public int Moment { get; init; } = -1;
 

@@ -220,7 +220,7 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
         for (var m = 0; m < aims.Moments.Length; m++)
         {
             var aim = aims.Moments[m];
-            if ((node.MomentsDone & (1L << m)) != 0)
+            if (node.HasDone(m))
             {
                 continue;
             }
@@ -229,12 +229,18 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
             var before = node.Moment == m ? 0 : aim.MovesBefore(node.State, aims.SetbacksLeft(node));
             var late = node.State.Time - aim.DueFrom(before);
             owed += share * (late < 0 ? 0 : Math.Min(12, 2 + (0.25 * late)));
-            if (fetching is not null && aim.Steps[0].Attacker is >= 0 and var who && aim.OutOfSightFor(who, node.State.Time) is { } away)
+            var a = aim.Steps[0].Attacker;
+            if (a < 0)
             {
-                owed += fetching.Unseen * Math.Min(1, away[node.State.Attackers[who].Bearing] / FarOut);
+                continue;
             }
 
-            if (node.Moment != m && aim.Steps[0].Attacker is >= 0 and var a && aim.Latest - node.State.Time < Foresight)
+            if (fetching is not null && aim.OutOfSightFor(a, node.State.Time) is { } away)
+            {
+                owed += fetching.Unseen * Math.Min(1, away[node.State.Attackers[a].Bearing] / FarOut);
+            }
+
+            if (node.Moment != m && aim.Latest - node.State.Time < Foresight)
             {
                 owed += OutOfHand(node, a, aim.Latest);
             }

@@ -203,6 +203,7 @@ public class GuardTests
     {
         var kept = Regex.Match(told, @"^  The best routine so far, of (?<points>\d+) points?, is in (?<file>.+)\.$", RegexOptions.Multiline | RegexOptions.ExplicitCapture, TimeSpan.FromMinutes(1));
         Assert.True(kept.Success, told);
+        Assert.Equal(rig.Folder, Path.GetDirectoryName(kept.Groups["file"].Value));
         var audit = rig.Run("audit", kept.Groups["file"].Value, "--json");
         Assert.Equal(ExitCode.Good, audit.Code);
         Assert.Equal(kept.Groups["points"].Value, JObject.Parse(audit.Out)["points"]!.ToString());

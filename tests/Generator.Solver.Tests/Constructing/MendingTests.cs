@@ -65,12 +65,7 @@ public class MendingTests
                 Assert.Equal(path.Skip(1).Select(n => (n.Row.Attacker, n.Row.Attack, n.Row.Technique, n.Row.Reaction)), rows.Select(r => (r.Attacker, r.Attack, r.Technique, r.Reaction)));
                 Assert.All(rows.Zip(path.Skip(1)), pair => Assert.InRange(pair.First.Start - pair.Second.Row.Start, 0, Tail.Slack + 1));
                 regained += rows[^1].Start == path[^1].Row.Start ? 1 : 0;
-                var end = new Lingering(ground.Scene).ForEnd(joined, out var patches);
-                var score = joined.Score.Close(ground.Scene, end);
-                if (score.Forbidden == 0)
-                {
-                    Assert.Equal(score.Points, Draftsman.Write(ground.Scene, new Finish(joined, patches, score.Points, score.Points)).Verdict.Points);
-                }
+                AssertAuditAgrees(ground, joined);
             }
         }
 
@@ -104,12 +99,7 @@ public class MendingTests
                     }
 
                     back += joined.Path()[next].Row.From == bearing ? 1 : 0;
-                    var end = new Lingering(ground.Scene).ForEnd(joined, out var patches);
-                    var score = joined.Score.Close(ground.Scene, end);
-                    if (score.Forbidden == 0)
-                    {
-                        Assert.Equal(score.Points, Draftsman.Write(ground.Scene, new Finish(joined, patches, score.Points, score.Points)).Verdict.Points);
-                    }
+                    AssertAuditAgrees(ground, joined);
                 }
             }
         }
@@ -143,6 +133,17 @@ public class MendingTests
     {
         var (ground, finish) = Found().First(f => f.Finish.Points == f.Ground.Least);
         Assert.Same(finish, new PassLane(ground, 7, 0).Take(finish, static _ => { }, CancellationToken.None));
+    }
+
+    /// <summary>Where nothing forbids the routine, the audit counts the points of the search.</summary>
+    private static void AssertAuditAgrees(Ground ground, Node joined)
+    {
+        var end = new Lingering(ground.Scene).ForEnd(joined, out var patches);
+        var score = joined.Score.Close(ground.Scene, end);
+        if (score.Forbidden == 0)
+        {
+            Assert.Equal(score.Points, Draftsman.Write(ground.Scene, new Finish(joined, patches, score.Points, score.Points)).Verdict.Points);
+        }
     }
 
     /// <summary>First routines of a narrow and noisy search that cost points.</summary>

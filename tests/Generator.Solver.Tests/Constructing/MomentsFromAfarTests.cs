@@ -77,11 +77,12 @@ public sealed class MomentsFromAfarTests
     [Fact]
     public void Letting_a_certain_attacker_go_is_led_up_to_by_holding_that_one()
     {
-        var scene = new Scene(DraftBrief.Complete(Asking(new MomentMove("lets-go-standing", "Wanda", null, null)), Drafts.Book), Drafts.Book);
+        var brief = Asking(new MomentMove("lets-go-standing", "Wanda", null, null));
+        var scene = new Scene(DraftBrief.Complete(brief, Drafts.Book), Drafts.Book);
         var ground = new Ground(scene);
         var approach = ground.Aims.Moments[0].Approach!;
         var (ready, others, led) = (0, 0, 0);
-        foreach (var node in Beginnings(new Scene(DraftBrief.Complete(Asking() with { Moments = [] }, Drafts.Book), Drafts.Book)))
+        foreach (var node in Beginnings(new Scene(DraftBrief.Complete(brief with { Moments = [] }, Drafts.Book), Drafts.Book)))
         {
             var before = approach.MovesBefore(node.State, FormRoutes.MostSetbacks);
             if (node.State.Attackers[1].Posture.IsControlled())
@@ -133,13 +134,13 @@ public sealed class MomentsFromAfarTests
         throw new InvalidOperationException($"Nothing was found in {Rounds} rounds.");
     }
 
-    private static Brief Asking(params MomentMove[] moves) => new()
+    private static Brief Asking(MomentMove move) => new()
     {
         Length = new Length(24, null, 6),
         Tempo = new Tempo(90),
         Floor = new FloorPlan { Width = new Centimetres(1200), Depth = new Centimetres(1200), MarkX = new Centimetres(600), MarkY = new Centimetres(600) },
         Attackers = [new AttackerPart { Name = "Bruno", Skill = Skill.Stunt }, new AttackerPart { Name = "Wanda", Skill = Skill.Stunt }],
-        Moments = [new Moment(moves, null, null)],
+        Moments = [new Moment([move], null, null)],
         Safety = Safety.Default with { Runs = 2 },
     };
 }
