@@ -77,7 +77,7 @@ public sealed class AlternativeSearch
             var dice = new Dice(Dice.SeedOf(options.Seed, lane, round));
             var width = ground.Aims.Width(Widths[(round + lane) % Widths.Length]);
             var beam = new Beam(ground, dice, width, Beam.Noise(dice), int.MaxValue);
-            var roots = failed && Branch(dice) is { } branch ? [branch] : Constructing.Staging.Choose(scene, dice) is { } placements ? ground.Openings(placements) : [];
+            var roots = failed && Branch(dice) is { } branch ? [branch] : Constructing.Staging.Choose(ground, dice) is { } placements ? ground.Openings(placements) : [];
             var finish = beam.Run(roots, _ => { }, ends.Token);
             failed = finish is null;
             if (finish is null)

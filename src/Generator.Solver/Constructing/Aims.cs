@@ -46,6 +46,7 @@ internal sealed class Aims
         FallCaps = [.. brief.Attackers.Select(a => Exposure.FallCap(brief, a))];
         Arc = ArcShape.Of(brief);
         Moments = [.. brief.Moments.Select((m, i) => ToAim(m, i, repertoire))];
+        FromSight = [.. brief.Attackers.Select((_, a) => Moments.Where(m => m.Steps[0].Attacker == a).Select(m => m.OutOfSight).OfType<int[]>().Aggregate((int[]?)null, Added))];
 
         // One move may fulfil several moments; where it must, nothing is kept back for each of them.
         mostSetbacks = brief.Setbacks is { } setbacks && Moments.Sum(m => m.Setbacks) <= setbacks ? setbacks : int.MaxValue;
@@ -86,6 +87,9 @@ internal sealed class Aims
     public double[] OutTimes { get; }
 
     public MomentAim[] Moments { get; }
+
+    /// <summary>For each attacker how far each bearing is from where cameras see their hero moments, in half hours, all moments added up; null where any bearing is right.</summary>
+    public int[]?[] FromSight { get; }
 
     /// <summary>Most falls of each attacker.</summary>
     public int[] FallCaps { get; }
@@ -160,6 +164,8 @@ internal sealed class Aims
             && node.MomentsDone == (1L << Moments.Length) - 1
             && state.Bound == Bound.Free && IsFree(state.Left) && IsFree(state.Right);
     }
+
+    private static int[] Added(int[]? sum, int[] away) => sum is null ? away : [.. sum.Zip(away, static (x, y) => x + y)];
 
     private bool IsFinishedInMoment(int attacker) => Scene.Brief.Moments.SelectMany(m => m.Moves).Any(m =>
         (m.Attacker is { } name ? string.Equals(name, Scene.Brief.Attackers[attacker].Name, StringComparison.Ordinal) : Outs == 0)

@@ -171,18 +171,36 @@ internal sealed class Beam
         expander.Expand(node, children);
         foreach (var child in children)
         {
-            if (tail is not null && Toll(child) < bound && Ended(child) is { } finish)
+            if (tail is not null && Toll(child) < bound && Rejoined(child, tail) is { } finish)
             {
                 joined = finish;
                 bound = finish.Toll;
             }
 
             child.Wished = wishes?.After(node.Wished, child.Row.Technique) ?? 0;
-            child.Value = outlook.Of(child, lingering) + (noise * dice.Unit()) + (guide?.Value(child) ?? 0) - Wishes.Value(child.Wished) + (tail?.Apart(child) ?? 0);
+            Value(child);
             Put(child);
         }
 
         return joined;
+    }
+
+    /// <summary>The routine that the tail makes of a beginning; null when it cannot or costs too much. A beginning that it has followed for some moves may go on otherwise from there.</summary>
+    private Finish? Rejoined(Node node, Tail rest)
+    {
+        var last = rest.Joined(expander, node, n => Toll(n) < bound, out var stuck);
+        if (stuck is not null)
+        {
+            Value(stuck);
+            Put(stuck);
+        }
+
+        return last is null ? null : Ended(last);
+    }
+
+    private void Value(Node node)
+    {
+        node.Value = outlook.Of(node, lingering) + (noise * dice.Unit()) + (guide?.Value(node) ?? 0) - Wishes.Value(node.Wished) + (tail?.Apart(node) ?? 0);
     }
 
     private void Put(Node node)
@@ -236,12 +254,8 @@ internal sealed class Beam
         return kept;
     }
 
-    /// <summary>The routine that ends here, or goes on from here as it must; null when it cannot or costs too much.</summary>
-    private Finish? Ended(Node node)
-    {
-        var last = tail is null ? node : tail.Fits(expander, node) ? tail.Joined(expander, node, n => Toll(n) < bound) : null;
-        return last is not null && aims.MayEnd(last) && !last.IsOpening ? End(last) : null;
-    }
+    /// <summary>The routine that ends here; null when it cannot or costs too much.</summary>
+    private Finish? Ended(Node node) => aims.MayEnd(node) && !node.IsOpening ? End(node) : null;
 
     private Finish? End(Node node)
     {

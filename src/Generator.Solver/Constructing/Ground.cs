@@ -8,6 +8,8 @@ namespace Generator.Solver.Constructing;
 /// <summary>What all runs of the constructive pass for one scene share.</summary>
 internal sealed class Ground
 {
+    private static readonly int Arc = RuleBook.IndexOf("arc");
+
     /// <summary>Moments at which the first move may start: at once, or after a turn or a change of stance.</summary>
     private static readonly int[] FirstStarts = [0, 2, 4];
 
@@ -36,6 +38,10 @@ internal sealed class Ground
 
     /// <summary>Points below which no routine of the brief can come.</summary>
     public int Least { get; }
+
+    /// <summary>How many of the points of a beginning of this routine every routine has: those of the arc, where there are no more than <see cref="Least"/>.</summary>
+    public Func<Node, int> Needed(Finish finish) =>
+        finish.Node.Score.PointsByRule[Arc] <= Least ? static node => node.Score.PointsByRule[Arc] : static _ => 0;
 
     /// <summary>The openings of one staging: who comes first, and when.</summary>
     public IEnumerable<Node> Openings(IReadOnlyList<Placement> placements)

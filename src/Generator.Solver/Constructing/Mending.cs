@@ -33,16 +33,27 @@ internal sealed class Mending(Ground ground, Dice dice)
 
     private const int ForwardPercent = 33;
 
-    /// <summary>Fewest nodes kept in a layer, and how many more there may be.</summary>
-    private const int Narrowest = 3;
+    /// <summary>Fewest nodes kept in a layer, and how many more there may be: one in six windows brings something however wide its layers are.</summary>
+    private const int Narrowest = 2;
 
-    private const int Widening = 12;
+    private const int Widening = 5;
+
+    private const int WideningEager = 12;
 
     /// <summary>Windows in a hundred, of those round a hero moment that no camera sees, that are there to bring its attacker into sight.</summary>
     private const int EagerPercent = 60;
 
+    /// <summary>Moves by which such a window may become longer at most until the rest of the routine fits again.</summary>
+    private const int LongerEager = 32;
+
+    /// <summary>Other windows in a hundred that may, and their moves.</summary>
+    private const int LongerPercent = 10;
+
+    private const int Longer = 16;
+
     private static readonly int Sightline = RuleBook.IndexOf("sightline");
 
+    private readonly Spots spots = new(ground, dice);
     private int idle;
     private Finish? mended;
     private Beam? window;
@@ -72,15 +83,24 @@ internal sealed class Mending(Ground ground, Dice dice)
     private Beam Window(Finish best)
     {
         var path = best.Node.Path();
-        var spot = Spot(best, path);
+        var spot = spots.Of(best, path);
         var (first, last) = Ends(path, spot);
-        var tail = last == path.Count - 1 ? null : new Tail(ground.Aims, path, last);
         var isEager = IsUnseenMoment(path[spot]) && dice.Percent(EagerPercent);
-        var most = isEager && path[last].Score.Points > path[first].Score.Points ? path[last].Score.Points - 1 : int.MaxValue;
+        var until = Until(path, last, isEager);
+        var mustGain = isEager && path[until].Score.Points > path[first].Score.Points;
+        var tail = until == path.Count - 1 ? null : new Tail(ground.Aims, path, last, until, mustGain);
+        var most = mustGain ? path[until].Score.Points - 1 : int.MaxValue;
         var fetching = tail is null ? null : isEager ? Fetching.Eager : Fetching.Sometimes;
-        var beam = new Beam(ground, dice, Narrowest + dice.Next(Widening), Beam.Noise(dice), best.Toll + 1, tail: tail, mostPoints: most, fetching: fetching);
+        var beam = new Beam(ground, dice, Narrowest + dice.Next(isEager ? WideningEager : Widening), Beam.Noise(dice), best.Toll + 1, tail: tail, mostPoints: most, fetching: fetching);
         beam.Begin([path[first]]);
         return beam;
+    }
+
+    /// <summary>The last node after which the rest may follow: that at the end of the window or, in eager windows and now and then in others, a later one.</summary>
+    private int Until(List<Node> path, int last, bool isEager)
+    {
+        var longer = isEager ? LongerEager : dice.Percent(LongerPercent) ? Longer : 0;
+        return Math.Min(path.Count - 1, last + dice.Next(longer + 1));
     }
 
     private static bool IsUnseenMoment(Node node) =>
@@ -99,20 +119,5 @@ internal sealed class Mending(Ground ground, Dice dice)
 
         first = Math.Max(0, first);
         return (first, Math.Min(path.Count - 1, Math.Max(first + 1, last)));
-    }
-
-    /// <summary>A node after which points were counted, the more the likelier; any at all for points of the whole.</summary>
-    private int Spot(Finish best, List<Node> path)
-    {
-        var at = dice.Next(Math.Max(1, best.Points));
-        for (var i = 1; i < path.Count; i++)
-        {
-            if (path[i].Score.Points > path[0].Score.Points + at)
-            {
-                return i;
-            }
-        }
-
-        return 1 + dice.Next(path.Count - 1);
     }
 }

@@ -5,22 +5,24 @@ namespace Generator.Solver.Constructing;
 
 /// <summary>
 /// The rest of a routine in hand, to which another way through the moves before it may lead back: the end that stays fixed while a window is
-/// searched anew. Its moves may come a little sooner or later than they did.
+/// searched anew. It may begin after any of some moves, and its moves may come a little sooner or later than they did.
 /// </summary>
 internal sealed class Tail
 {
     private readonly Aims aims;
     private readonly IReadOnlyList<Node> path;
     private readonly int from;
-    private readonly Node joint;
+    private readonly int until;
+    private readonly bool mustGain;
 
     /// <param name="aims">What the brief asks for.</param>
     /// <param name="path">The routine in hand, from its opening.</param>
-    /// <param name="from">Index of the node after which the tail begins.</param>
-    public Tail(Aims aims, IReadOnlyList<Node> path, int from)
+    /// <param name="from">Index of the first node after which the tail may begin.</param>
+    /// <param name="until">Index of the last; not the end of the routine.</param>
+    /// <param name="mustGain">It begins only where fewer points have been counted than in the routine in hand.</param>
+    public Tail(Aims aims, IReadOnlyList<Node> path, int from, int until, bool mustGain = false)
     {
-        (this.aims, this.path, this.from) = (aims, path, from);
-        joint = path[from];
+        (this.aims, this.path, this.from, this.until, this.mustGain) = (aims, path, from, until, mustGain);
     }
 
     /// <summary>Half counts by which a window may miss the time at which the tail began.</summary>
@@ -36,25 +38,31 @@ internal sealed class Tail
     /// <summary>Half counts beyond which later is no worse.</summary>
     private const int MostLate = 20;
 
-    /// <summary>The last layer of the beam from which the tail may follow.</summary>
-    public int LastLayer => aims.ByTime ? joint.State.Time + Slack : joint.State.Moves + Slack;
+    /// <summary>Moves by which it may be missed where the brief counts moves.</summary>
+    private const int MovesApart = 2;
 
-    /// <summary>The tail may follow this beginning, as far as can be told at a glance: its first move is in time, and what the brief counts is as it was.</summary>
-    public bool Fits(Expander expander, Node node)
+    /// <summary>The last layer of the beam from which the tail may follow.</summary>
+    public int LastLayer => aims.LayerOf(path[until].State) + Slack;
+
+    /// <summary>The tail may follow this beginning after a node of the routine in hand, as far as can be told at a glance: its first move is in time, and what the brief counts is as it was.</summary>
+    public bool Fits(Expander expander, Node node, int after)
     {
+        var joint = path[after];
         var (now, then) = (node.State, joint.State);
         return node.MomentsDone == joint.MomentsDone && node.Moment == joint.Moment && node.MomentMoves == joint.MomentMoves
             && (node.Setbacks == joint.Setbacks || aims.Scene.Brief.Setbacks is null)
             && (node.Beats == joint.Beats || aims.Scene.Brief.Pauses is null)
-            && now.Moves + path.Count - 1 - from is var moves && moves >= aims.LowMoves && moves <= aims.HighMoves
+            && now.Moves + path.Count - 1 - after is var moves && moves >= aims.LowMoves && moves <= aims.HighMoves
             && aims.OutsIn(now) == aims.OutsIn(then)
-            && expander.Soonest(node, path[from + 1].Row, out _) is >= 0 and var soonest
-            && soonest <= path[from + 1].Row.Start + Slack;
+            && (!mustGain || node.Score.Points < joint.Score.Points)
+            && expander.Soonest(node, path[after + 1].Row, out _) is >= 0 and var soonest
+            && soonest <= path[after + 1].Row.Start + Slack;
     }
 
-    /// <summary>How far the situation is from the one in which the tail began, in points: the nearer in time, the more it counts.</summary>
+    /// <summary>How far the situation is from the one in which the tail begins next, in points: the nearer in time, the more it counts.</summary>
     public double Apart(Node node)
     {
+        var joint = path[Next(node)];
         var (now, then) = (node.State, joint.State);
         var apart = (now.Stance == then.Stance ? 0 : 1) + (now.Left == then.Left ? 0 : HandApart) + (now.Right == then.Right ? 0 : HandApart)
             + (now.Bound == then.Bound ? 0 : 2) + (Trifle * new Bearing(now.Facing).Apart(new Bearing(then.Facing)));
@@ -70,6 +78,19 @@ internal sealed class Tail
         return 0.5 * apart / (1 + (Trifle * Math.Max(0, then.Time - now.Time)));
     }
 
+    /// <summary>The first node of the routine in hand that is no earlier than this beginning and after which the tail may begin.</summary>
+    private int Next(Node node)
+    {
+        var layer = aims.LayerOf(node.State);
+        var next = from;
+        while (next < until && aims.LayerOf(path[next].State) < layer)
+        {
+            next++;
+        }
+
+        return next;
+    }
+
     private static double Apart(AttackerState now, AttackerState then) =>
         now.Posture == Posture.Out != (then.Posture == Posture.Out) ? 3
         : now.IsActive != then.IsActive ? 2
@@ -79,21 +100,41 @@ internal sealed class Tail
     /// <param name="expander">Makes the children.</param>
     /// <param name="node">The beginning.</param>
     /// <param name="mayGoOn">Whether what has been joined so far is still worth going on with.</param>
-    public Node? Joined(Expander expander, Node node, Func<Node, bool> mayGoOn)
+    /// <param name="stuck">Where the tail followed for some moves but not to the end, the longest such beginning; else null.</param>
+    public Node? Joined(Expander expander, Node node, Func<Node, bool> mayGoOn, out Node? stuck)
     {
-        var shift = node.State.Time - joint.State.Time;
-        return Joined(expander, node, 0, mayGoOn) ?? (shift == 0 ? null : Joined(expander, node, shift, mayGoOn));
+        stuck = null;
+        for (var after = from; after <= until; after++)
+        {
+            if (IsNear(node, path[after]) && Fits(expander, node, after)
+                && (Joined(expander, node, after, 0, mayGoOn, ref stuck) ?? Shifted(expander, node, after, mayGoOn, ref stuck)) is { } joined)
+            {
+                return joined;
+            }
+        }
+
+        return null;
     }
 
-    private Node? Joined(Expander expander, Node node, int shift, Func<Node, bool> mayGoOn)
+    private bool IsNear(Node node, Node joint) =>
+        from == until || Math.Abs(aims.LayerOf(node.State) - aims.LayerOf(joint.State)) <= (aims.ByTime ? Slack : MovesApart);
+
+    private Node? Shifted(Expander expander, Node node, int after, Func<Node, bool> mayGoOn, ref Node? stuck)
     {
-        for (var i = from + 1; i < path.Count; i++)
+        var shift = node.State.Time - path[after].State.Time;
+        return shift == 0 ? null : Joined(expander, node, after, shift, mayGoOn, ref stuck);
+    }
+
+    private Node? Joined(Expander expander, Node node, int after, int shift, Func<Node, bool> mayGoOn, ref Node? stuck)
+    {
+        for (var i = after + 1; i < path.Count; i++)
         {
             var row = path[i].Row;
             var next = Back(node, i) is { } back ? Next(expander, node, back, row.Start + shift) : null;
             next ??= Next(expander, node, row, row.Start + shift);
             if (next is null || !mayGoOn(next))
             {
+                stuck = i > after + 1 && !(stuck?.State.Moves >= node.State.Moves) ? node : stuck;
                 return null;
             }
 

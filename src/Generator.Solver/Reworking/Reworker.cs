@@ -95,7 +95,7 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
     /// <summary>The old opening; now and then another one.</summary>
     private IEnumerable<Node> Roots(Ground ground, Dice dice, int round)
     {
-        var placements = round % 8 == 4 || !OnFloor() ? Constructing.Staging.Choose(ground.Scene, dice) ?? original.Routine.Placements : original.Routine.Placements;
+        var placements = round % 8 == 4 || !OnFloor() ? Constructing.Staging.Choose(ground, dice) ?? original.Routine.Placements : original.Routine.Placements;
         return guide.Openings(ground, placements);
     }
 

@@ -19,9 +19,9 @@ public class MendingTests
             var expander = new Expander(ground, new Dice(1));
             for (var i = 0; i < path.Count - 1; i++, joints++)
             {
-                var tail = new Tail(ground.Aims, path, i);
-                Assert.True(tail.Fits(expander, path[i]));
-                var joined = tail.Joined(expander, path[i], static _ => true);
+                var tail = new Tail(ground.Aims, path, i, i);
+                Assert.True(tail.Fits(expander, path[i], i));
+                var joined = tail.Joined(expander, path[i], static _ => true, out _);
                 Assert.NotNull(joined);
                 Assert.Equal(path.Select(n => n.Row), joined.Path().Select(n => n.Row));
                 Assert.Equal(finish.Node.Score.Points, joined.Score.Points);
@@ -33,15 +33,73 @@ public class MendingTests
     }
 
     [Fact]
+    public void The_rest_may_begin_after_any_of_some_moves()
+    {
+        var joints = 0;
+        foreach (var (ground, finish) in Rough())
+        {
+            var path = finish.Node.Path();
+            var expander = new Expander(ground, new Dice(1));
+            for (var i = 0; i + 4 < path.Count; i++)
+            {
+                var tail = new Tail(ground.Aims, path, i, i + 3);
+                for (var j = i; j <= i + 3; j++, joints++)
+                {
+                    var joined = tail.Joined(expander, path[j], static _ => true, out _);
+                    Assert.NotNull(joined);
+                    var rest = joined.Path().Skip(j + 1).Select(n => n.Row.Technique).ToList();
+                    Assert.Contains(Enumerable.Range(i, 4), after => path.Skip(after + 1).Select(n => n.Row.Technique).SequenceEqual(rest));
+                }
+
+                Assert.Null(new Tail(ground.Aims, path, i, i + 3, mustGain: true).Joined(expander, path[i], static _ => true, out var stuck));
+                Assert.Null(stuck);
+            }
+        }
+
+        Assert.True(joints >= 200, $"{joints} joints");
+    }
+
+    [Fact]
+    public void Where_the_rest_follows_for_some_moves_only_it_tells_how_far()
+    {
+        var told = 0;
+        foreach (var (ground, finish) in Rough())
+        {
+            var path = finish.Node.Path();
+            var expander = new Expander(ground, new Dice(1));
+            for (var i = 1; i < path.Count - 1; i++)
+            {
+                for (var by = 1; by <= Tail.Slack; by++)
+                {
+                    var later = expander.Fitted(path[i - 1], path[i].Row with { Start = path[i].Row.Start + by });
+                    if (later is null || new Tail(ground.Aims, path, i, i).Joined(expander, later, static _ => true, out var stuck) is not null || stuck is null)
+                    {
+                        continue;
+                    }
+
+                    told++;
+                    var followed = stuck.Path()[(i + 1)..];
+                    Assert.NotEmpty(followed);
+                    Assert.True(i + 1 + followed.Count < path.Count, "it followed to the end");
+                    Assert.Equal(path.Skip(i + 1).Take(followed.Count).Select(n => (n.Row.Attacker, n.Row.Technique)), followed.Select(n => (n.Row.Attacker, n.Row.Technique)));
+                    Assert.Contains(later, stuck.Path());
+                }
+            }
+        }
+
+        Assert.True(told >= 10, $"{told} told");
+    }
+
+    [Fact]
     public void A_beginning_that_ends_too_late_for_the_rest_does_not_fit()
     {
         var (ground, finish) = Rough().First();
         var path = finish.Node.Path();
         var (expander, joint) = (new Expander(ground, new Dice(1)), path.Count / 2);
-        var tail = new Tail(ground.Aims, path, joint);
+        var tail = new Tail(ground.Aims, path, joint, joint);
         var late = path.Where(n => n.State.Time > path[joint + 1].Row.Start + Tail.Slack).ToList();
         Assert.NotEmpty(late);
-        Assert.All(late, n => Assert.False(tail.Fits(expander, n)));
+        Assert.All(late, n => Assert.False(tail.Fits(expander, n, joint)));
     }
 
     [Fact]
@@ -55,7 +113,7 @@ public class MendingTests
             for (var i = 2; i < path.Count - 1; i++)
             {
                 var later = expander.Fitted(path[i - 1], path[i].Row with { Start = path[i].Row.Start + 1 });
-                if (later is null || new Tail(ground.Aims, path, i) is var tail && !tail.Fits(expander, later) || tail.Joined(expander, later, static _ => true) is not { } joined)
+                if (later is null || new Tail(ground.Aims, path, i, i) is var tail && !tail.Fits(expander, later, i) || tail.Joined(expander, later, static _ => true, out _) is not { } joined)
                 {
                     continue;
                 }
@@ -92,8 +150,8 @@ public class MendingTests
                 foreach (var by in new[] { -2, -1, 1, 2 })
                 {
                     if (expander.Fitted(path[i - 1], row with { From = new Bearing(bearing + by).HalfHours }) is not { } moved
-                        || new Tail(ground.Aims, path, i) is var tail && !tail.Fits(expander, moved)
-                        || tail.Joined(expander, moved, static _ => true) is not { } joined)
+                        || new Tail(ground.Aims, path, i, i) is var tail && !tail.Fits(expander, moved, i)
+                        || tail.Joined(expander, moved, static _ => true, out _) is not { } joined)
                     {
                         continue;
                     }
@@ -149,17 +207,20 @@ public class MendingTests
     /// <summary>First routines of a narrow and noisy search that cost points.</summary>
     private static IEnumerable<(Ground Ground, Finish Finish)> Rough() => Found().Where(f => f.Finish.Points > f.Ground.Least);
 
-    private static IEnumerable<(Ground Ground, Finish Finish)> Found()
+    private static IEnumerable<(Ground Ground, Finish Finish)> Found() => Found(Drafts.Small);
+
+    /// <summary>First routines of such a search of briefs made from seeds.</summary>
+    internal static IEnumerable<(Ground Ground, Finish Finish)> Found(Func<int, Brief> briefs, int width = 3)
     {
         for (var seed = 0; seed < Seeds; seed++)
         {
-            var ground = new Ground(new Scene(DraftBrief.Complete(Drafts.Small(seed), Drafts.Book), Drafts.Book));
+            var ground = new Ground(new Scene(DraftBrief.Complete(briefs(seed), Drafts.Book), Drafts.Book));
             var dice = new Dice(Dice.SeedOf(seed, 0, 0));
             using var ends = new CancellationTokenSource();
             Finish? first = null;
-            if (Solver.Constructing.Staging.Choose(ground.Scene, dice) is { } placements)
+            if (Solver.Constructing.Staging.Choose(ground, dice) is { } placements)
             {
-                new Beam(ground, dice, 3, 9, int.MaxValue).Run(
+                new Beam(ground, dice, width, 9, int.MaxValue).Run(
                     ground.Openings(placements),
                     f =>
                     {
