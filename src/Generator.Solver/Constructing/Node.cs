@@ -97,6 +97,15 @@ internal sealed class Node
         return path;
     }
 
-    /// <summary>Greatest weight in one phase of the arc.</summary>
-    public int PeakIn(int phase) => (Peaks >> (3 * phase)) & 7;
+    /// <summary>Greatest weight in any of some phases of the arc.</summary>
+    public int PeakIn(IReadOnlyList<int> phases)
+    {
+        var greatest = 0;
+        foreach (var phase in phases)
+        {
+            greatest = Math.Max(greatest, (Peaks >> (3 * phase)) & 7);
+        }
+
+        return greatest;
+    }
 }

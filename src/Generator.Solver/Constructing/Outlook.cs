@@ -201,14 +201,8 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
         var owed = 0.0;
         foreach (var phases in arc.Peaks)
         {
-            var greatest = 0;
-            foreach (var p in phases)
-            {
-                greatest = Math.Max(greatest, node.PeakIn(p));
-            }
-
             var share = phase > phases[^1] ? 1 : phase == phases[^1] ? 0.3 : 0;
-            owed += share * Math.Max(0, ArcShape.PeakFrom - greatest);
+            owed += share * Math.Max(0, ArcShape.PeakFrom - node.PeakIn(phases));
         }
 
         return owed;

@@ -90,7 +90,7 @@ internal sealed class PassLane(Ground ground, int seed, int lane)
         var noise = Beam.Noise(dice);
         var routine = ++beams % AfreshEvery == 0 ? null : mine;
         var wishes = routine is null ? Wishes.Drawn(ground.Repertoire, new Dice(chance ^ ground.Mark)) : null;
-        var roots = routine is not null ? [Cut(routine, ground, dice)] : Staging.Choose(ground, dice) is { } placements ? ground.Openings(placements) : null;
+        var roots = routine is not null ? [Cut(routine, dice)] : Staging.Choose(ground, dice) is { } placements ? ground.Openings(placements) : null;
         if (roots is null)
         {
             return null;
@@ -102,11 +102,10 @@ internal sealed class PassLane(Ground ground, int seed, int lane)
     }
 
     /// <summary>A node of the routine some moves before its first point, or anywhere when the points are of the whole.</summary>
-    private static Node Cut(Finish routine, Ground ground, Dice dice)
+    private Node Cut(Finish routine, Dice dice)
     {
         var path = routine.Node.Path();
-        var needed = ground.Needed(routine);
-        var first = path.FindIndex(n => n.Score.Points - needed(n) > path[0].Score.Points);
+        var first = Spots.Costing(path, ground.Needed(routine), 0);
         return path[first > 0 ? first - 1 - dice.Next(Math.Min(Back, first)) : dice.Next(path.Count - 1)];
     }
 }

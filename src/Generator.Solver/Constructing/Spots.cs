@@ -15,23 +15,24 @@ internal sealed class Spots(Ground ground, Dice dice)
     {
         var needed = ground.Needed(best);
         var at = dice.Next(Math.Max(1, best.Points - needed(best.Node)));
-        for (var i = 1; i < path.Count; i++)
+        if (Costing(path, needed, at) is > 0 and var spot)
         {
-            if (path[i].Score.Points - needed(path[i]) > path[0].Score.Points + at)
-            {
-                return i;
-            }
+            return spot;
         }
 
         var whole = dice.Percent(OfWholePercent) ? OfWhole(path) : [];
         return whole.Count > 0 ? whole[dice.Next(whole.Count)] : 1 + dice.Next(path.Count - 1);
     }
 
+    /// <summary>Index of the first node after which more than so many points have been counted that need not be; −1 when there is none.</summary>
+    public static int Costing(List<Node> path, Func<Node, int> needed, int points) =>
+        path.FindIndex(n => n.Score.Points - needed(n) > path[0].Score.Points + points);
+
     /// <summary>Where the arc lacks a peak, the moves among which it should be; else the openings of those who come most often, for whose sake others come too seldom.</summary>
     private List<int> OfWhole(List<Node> path)
     {
         var last = path[^1];
-        if (ground.Aims.Arc is { } arc && arc.Peaks.FirstOrDefault(phases => phases.Max(last.PeakIn) < ArcShape.PeakFrom) is { } lacking)
+        if (ground.Aims.Arc is { } arc && arc.Peaks.FirstOrDefault(phases => last.PeakIn(phases) < ArcShape.PeakFrom) is { } lacking)
         {
             return [.. Enumerable.Range(1, path.Count - 1).Where(i => lacking.Contains(arc.PhaseOf(path[i].Row.Start, i - 1)))];
         }

@@ -62,7 +62,7 @@ internal sealed class Tail
     /// <summary>How far the situation is from the one in which the tail begins next, in points: the nearer in time, the more it counts.</summary>
     public double Apart(Node node)
     {
-        var joint = path[Next(node)];
+        var joint = path[NextJoint(node)];
         var (now, then) = (node.State, joint.State);
         var apart = (now.Stance == then.Stance ? 0 : 1) + (now.Left == then.Left ? 0 : HandApart) + (now.Right == then.Right ? 0 : HandApart)
             + (now.Bound == then.Bound ? 0 : 2) + (Trifle * new Bearing(now.Facing).Apart(new Bearing(then.Facing)));
@@ -79,7 +79,7 @@ internal sealed class Tail
     }
 
     /// <summary>The first node of the routine in hand that is no earlier than this beginning and after which the tail may begin.</summary>
-    private int Next(Node node)
+    private int NextJoint(Node node)
     {
         var layer = aims.LayerOf(node.State);
         var next = from;

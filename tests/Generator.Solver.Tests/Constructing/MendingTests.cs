@@ -9,14 +9,14 @@ public class MendingTests
 {
     private const int Seeds = 48;
 
+    private static readonly Lazy<IReadOnlyList<(Ground Ground, Finish Finish)>> Small = new(() => [.. Found(Drafts.Small)]);
+
     [Fact]
     public void The_rest_of_a_routine_joined_to_its_own_beginning_is_that_routine()
     {
         var joints = 0;
-        foreach (var (ground, finish) in Rough())
+        foreach (var (ground, finish, path, expander) in Paths())
         {
-            var path = finish.Node.Path();
-            var expander = new Expander(ground, new Dice(1));
             for (var i = 0; i < path.Count - 1; i++, joints++)
             {
                 var tail = new Tail(ground.Aims, path, i, i);
@@ -36,10 +36,8 @@ public class MendingTests
     public void The_rest_may_begin_after_any_of_some_moves()
     {
         var joints = 0;
-        foreach (var (ground, finish) in Rough())
+        foreach (var (ground, _, path, expander) in Paths())
         {
-            var path = finish.Node.Path();
-            var expander = new Expander(ground, new Dice(1));
             for (var i = 0; i + 4 < path.Count; i++)
             {
                 var tail = new Tail(ground.Aims, path, i, i + 3);
@@ -63,10 +61,8 @@ public class MendingTests
     public void Where_the_rest_follows_for_some_moves_only_it_tells_how_far()
     {
         var told = 0;
-        foreach (var (ground, finish) in Rough())
+        foreach (var (ground, _, path, expander) in Paths())
         {
-            var path = finish.Node.Path();
-            var expander = new Expander(ground, new Dice(1));
             for (var i = 1; i < path.Count - 1; i++)
             {
                 for (var by = 1; by <= Tail.Slack; by++)
@@ -106,10 +102,8 @@ public class MendingTests
     public void The_rest_of_a_routine_follows_a_beginning_that_ends_a_little_later_and_the_audit_agrees()
     {
         var (joints, regained) = (0, 0);
-        foreach (var (ground, finish) in Rough())
+        foreach (var (ground, _, path, expander) in Paths())
         {
-            var path = finish.Node.Path();
-            var expander = new Expander(ground, new Dice(1));
             for (var i = 2; i < path.Count - 1; i++)
             {
                 var later = expander.Fitted(path[i - 1], path[i].Row with { Start = path[i].Row.Start + 1 });
@@ -134,10 +128,8 @@ public class MendingTests
     public void Whoever_a_window_has_moved_walks_back_for_the_rest_and_the_audit_agrees()
     {
         var back = 0;
-        foreach (var (ground, finish) in Rough())
+        foreach (var (ground, _, path, expander) in Paths())
         {
-            var path = finish.Node.Path();
-            var expander = new Expander(ground, new Dice(1));
             for (var i = 1; i < path.Count - 1; i++)
             {
                 var row = path[i].Row;
@@ -207,7 +199,12 @@ public class MendingTests
     /// <summary>First routines of a narrow and noisy search that cost points.</summary>
     private static IEnumerable<(Ground Ground, Finish Finish)> Rough() => Found().Where(f => f.Finish.Points > f.Ground.Least);
 
-    private static IEnumerable<(Ground Ground, Finish Finish)> Found() => Found(Drafts.Small);
+    /// <summary>The same with all their nodes and what makes children of them.</summary>
+    private static IEnumerable<(Ground Ground, Finish Finish, List<Node> Path, Expander Expander)> Paths() =>
+        Rough().Select(f => (f.Ground, f.Finish, f.Finish.Node.Path(), new Expander(f.Ground, new Dice(1))));
+
+    /// <summary>First routines of such a search, looked for once for all tests.</summary>
+    internal static IReadOnlyList<(Ground Ground, Finish Finish)> Found() => Small.Value;
 
     /// <summary>First routines of such a search of briefs made from seeds.</summary>
     internal static IEnumerable<(Ground Ground, Finish Finish)> Found(Func<int, Brief> briefs, int width = 3)

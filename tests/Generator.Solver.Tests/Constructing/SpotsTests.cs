@@ -16,7 +16,7 @@ public sealed class SpotsTests
     public void Points_of_moves_are_looked_for_at_those_moves()
     {
         var (routines, moves) = (0, 0);
-        foreach (var (ground, finish) in MendingTests.Found(Drafts.Small).Where(f => f.Finish.Node.Score.Points == f.Finish.Points && f.Finish.Points > f.Ground.Least))
+        foreach (var (ground, finish) in MendingTests.Found().Where(f => f.Finish.Node.Score.Points == f.Finish.Points && f.Finish.Points > f.Ground.Least))
         {
             var path = finish.Node.Path();
             var drawn = Drawn(ground, finish, path).ToHashSet();
@@ -63,7 +63,7 @@ public sealed class SpotsTests
         foreach (var (ground, finish) in MendingTests.Found(TwoPeaks).Where(f => f.Finish.Node.Score.Points == 0 && f.Finish.Points > 0))
         {
             var (path, arc) = (finish.Node.Path(), ground.Aims.Arc!);
-            if (arc.Peaks.FirstOrDefault(phases => phases.All(p => path[^1].PeakIn(p) < ArcShape.PeakFrom)) is not { } lacking)
+            if (arc.Peaks.FirstOrDefault(phases => path[^1].PeakIn(phases) < ArcShape.PeakFrom) is not { } lacking)
             {
                 continue;
             }
