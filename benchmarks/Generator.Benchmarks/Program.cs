@@ -4,6 +4,7 @@ using Generator.Benchmarks;
 using Generator.Benchmarks.Coverage;
 using Generator.Benchmarks.Explaining;
 using Generator.Benchmarks.Measuring;
+using Generator.Benchmarks.Notebooks;
 using Generator.Benchmarks.Peers;
 using Generator.Benchmarks.Peers.MiniZinc;
 using Generator.Benchmarks.Reporting;
@@ -33,6 +34,8 @@ switch (args)
         return PeerRun.All(rest);
     case ["scaling"]:
         return AuditScaling.All();
+    case ["words", .. var rest]:
+        return WordRun.All(rest);
     case ["coverage", .. var rest]:
         return CoverageRun.All(rest);
     case ["briefs"]:

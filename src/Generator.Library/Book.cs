@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Library.Words;
 
 namespace Generator.Library;
 
@@ -32,6 +33,9 @@ public sealed class Book
     public StanceTable Stances { get; }
 
     public Settle Settle { get; }
+
+    /// <summary>How people write of these records.</summary>
+    public Notebook Notebook { get; init; } = Notebook.Empty;
 
     public IReadOnlyList<Technique> Techniques { get; }
 

@@ -3,6 +3,7 @@ using System.Text;
 using Generator.Domain;
 using Generator.Library.Loading;
 using Generator.Library.Reading;
+using Generator.Library.Words;
 
 namespace Generator.Library;
 
@@ -13,6 +14,8 @@ public static class LibraryLoader
 
     private const string StancesFile = "stances.json";
 
+    private const string NotebookFile = "notebook.json";
+
     /// <summary>The files of records that a library folder must hold, in the order of the book.</summary>
     private static readonly string[] RecordFiles =
     [
@@ -21,7 +24,7 @@ public static class LibraryLoader
     ];
 
     /// <summary>Names of all files that a library folder must hold.</summary>
-    public static IReadOnlyList<string> Files { get; } = [SettleFile, StancesFile, .. RecordFiles];
+    public static IReadOnlyList<string> Files { get; } = [SettleFile, StancesFile, .. RecordFiles, NotebookFile];
 
     /// <summary>The library that comes with the program.</summary>
     public static string BundledFolder => Path.Combine(AppContext.BaseDirectory, "technique-library");
@@ -59,6 +62,7 @@ public static class LibraryLoader
         var settle = new Settle();
         var version = string.Empty;
         var stances = new StanceTable([]);
+        var (notebook, notebookFile) = (Notebook.Empty, (ObjectReader?)null);
         foreach (var file in files)
         {
             if (StrictJson.Object(file.Name, file.Text, problems) is not { } root)
@@ -75,6 +79,10 @@ public static class LibraryLoader
             {
                 stances = StanceReader.Read(root);
             }
+            else if (IsNamed(file, NotebookFile))
+            {
+                (notebook, notebookFile) = (NotebookReader.Read(root), root);
+            }
             else
             {
                 records.Read(root);
@@ -84,9 +92,15 @@ public static class LibraryLoader
         NameChecks.Check(records);
         AttackChecks.Check(records);
         TechniqueChecks.Check(records);
+        if (notebookFile is not null && problems.IsEmpty)
+        {
+            // Records that could not be read would be missed here too.
+            NotebookReader.Check(notebookFile, records);
+        }
+
         return new Read<Book>(
             problems.IsEmpty
-                ? new Book($"{version}-{fingerprint.GetAwaiter().GetResult()}", stances, settle, records.Techniques.Select(p => p.Record), records.Attacks.Select(p => p.Record), records.Reactions.Select(p => p.Record))
+                ? new Book($"{version}-{fingerprint.GetAwaiter().GetResult()}", stances, settle, records.Techniques.Select(p => p.Record), records.Attacks.Select(p => p.Record), records.Reactions.Select(p => p.Record)) { Notebook = notebook }
                 : null,
             problems);
     }

@@ -15,9 +15,9 @@ public sealed class WordFinder
 
     public WordFinder(Book book)
     {
-        techniques = new(book.Techniques.Select(t => new WordEntry<Technique>(t, t.BaseId, t.Name, t.Aliases, t.Side)));
-        attacks = new(book.Attacks.Select(a => new WordEntry<Attack>(a, a.BaseId, a.Name, a.Aliases, a.Side)));
-        reactions = new(book.Reactions.Select(r => new WordEntry<Reaction>(r, r.Id, r.Name, r.Aliases, Side: null)));
+        techniques = new(book.Techniques.Select(t => new WordEntry<Technique>(t, t.BaseId, t.Name, t.Aliases, t.Side)), Nearest(() => RankedRecords.Techniques(book), t => t.BaseId));
+        attacks = new(book.Attacks.Select(a => new WordEntry<Attack>(a, a.BaseId, a.Name, a.Aliases, a.Side)), Nearest(() => RankedRecords.Attacks(book), a => a.BaseId));
+        reactions = new(book.Reactions.Select(r => new WordEntry<Reaction>(r, r.Id, r.Name, r.Aliases, Side: null)), Nearest(() => RankedRecords.Reactions(book), r => r.Id));
     }
 
     public Lookup<Technique> Technique(string text) => techniques.Find(text);
@@ -25,4 +25,11 @@ public sealed class WordFinder
     public Lookup<Attack> Attack(string text) => attacks.Find(text);
 
     public Lookup<Reaction> Reaction(string text) => reactions.Find(text);
+
+    /// <summary>Ids without side of the records that fit a text best. The ranking is prepared when the first unknown word turns up.</summary>
+    private static Func<string, IEnumerable<string>> Nearest<T>(Func<Ranking<T>> prepare, Func<T, string> idOf)
+    {
+        var ranking = new Lazy<Ranking<T>>(prepare);
+        return text => ranking.Value.Find(text, WordIndex<T>.MostSuggestions).Select(r => idOf(r.Record));
+    }
 }

@@ -6,7 +6,10 @@ namespace Generator.Library.Words;
 /// <summary>All words of one kind of record.</summary>
 internal sealed class WordIndex<T>
 {
-    private const int MostSuggestions = 3;
+    /// <summary>How many records an unknown word is answered with.</summary>
+    public const int MostSuggestions = 3;
+
+    private readonly Func<string, IEnumerable<string>> nearest;
 
     /// <summary>Records by base id, in the order of the book.</summary>
     private readonly Dictionary<string, List<WordEntry<T>>> records = new(StringComparer.Ordinal);
@@ -17,8 +20,11 @@ internal sealed class WordIndex<T>
     /// <summary>Base id by plain word, for suggestions.</summary>
     private readonly Dictionary<string, string> phrases = new(StringComparer.Ordinal);
 
-    public WordIndex(IEnumerable<WordEntry<T>> entries)
+    /// <param name="entries">The records with their words.</param>
+    /// <param name="nearest">Ids without side of the records that fit an unknown text best, best first.</param>
+    public WordIndex(IEnumerable<WordEntry<T>> entries, Func<string, IEnumerable<string>> nearest)
     {
+        this.nearest = nearest;
         foreach (var entry in entries)
         {
             if (!records.TryGetValue(entry.BaseId, out var sides))
@@ -98,14 +104,16 @@ internal sealed class WordIndex<T>
     private List<T> Sides(string id, Side? side) =>
         [.. records[id].Where(e => side is null || e.Side is null || e.Side == side).Select(e => e.Record)];
 
-    /// <summary>What a wide word offers, then near misses and shared words, then whatever takes the fewest changes of letters.</summary>
+    /// <summary>What a wide word offers, then words with a typing slip, then what fits the text best, then whatever takes the fewest changes of letters.</summary>
     private IReadOnlyList<string> Suggest(string rest, Side? side)
     {
-        var near = WideWords.OffersFor(rest).Where(phrases.ContainsKey)
-            .Concat(NearestWords.Of(rest, phrases.Keys, phrases.Count))
-            .Concat(phrases.Keys.OrderBy(p => NearestWords.Distance(rest, p)).ThenBy(p => p, StringComparer.Ordinal));
-        return [.. near.Select(p => phrases[p]).Distinct(StringComparer.Ordinal).Take(MostSuggestions)
-            .Select(id => Mirror.Id(id, records[id][0].Side is null ? null : side))];
+        var near = Ids(WideWords.OffersFor(rest).Where(phrases.ContainsKey))
+            .Concat(Ids(phrases.Keys.Where(p => NearestWords.Distance(rest, p) <= Math.Min(2, rest.Length / 4)).OrderBy(p => NearestWords.Distance(rest, p)).ThenBy(p => p, StringComparer.Ordinal)))
+            .Concat(nearest(rest))
+            .Concat(Ids(phrases.Keys.OrderBy(p => NearestWords.Distance(rest, p)).ThenBy(p => p, StringComparer.Ordinal)));
+        return [.. near.Distinct(StringComparer.Ordinal).Take(MostSuggestions).Select(id => Mirror.Id(id, records[id][0].Side is null ? null : side))];
+
+        IEnumerable<string> Ids(IEnumerable<string> words) => words.Select(p => phrases[p]);
     }
 
     private static string Squeeze(string plain) => plain.Replace(" ", string.Empty, StringComparison.Ordinal);

@@ -1,0 +1,84 @@
+namespace Generator.Library.Words;
+
+/// <summary>
+/// How people write of techniques and attacks in a notebook (<c>notebook.json</c>): words that say nothing, forms of one word, words that mean
+/// the same, and what is said of a record beside its name. Turns any text into the few words by which <see cref="Ranking{T}"/> compares.
+/// </summary>
+public sealed class Notebook
+{
+    private readonly HashSet<string> filler;
+    private readonly Dictionary<string, string> forms;
+    private readonly List<(string[] Written, string[] Means)> meanings;
+
+    /// <summary>Takes the entries of the file as they stand there.</summary>
+    public Notebook(
+        IEnumerable<string> filler,
+        IReadOnlyDictionary<string, string> forms,
+        IEnumerable<(string Written, IReadOnlyList<string> Means)> meanings,
+        IReadOnlyDictionary<string, IReadOnlyList<string>> attacks,
+        IReadOnlyDictionary<string, IReadOnlyList<string>> techniques)
+    {
+        this.filler = filler.ToHashSet(StringComparer.Ordinal);
+        this.forms = new Dictionary<string, string>(forms, StringComparer.Ordinal);
+        this.meanings = [.. meanings.Select(m => (Written: Stems(m.Written), Means: m.Means.ToArray())).OrderByDescending(m => m.Written.Length)];
+        Attacks = attacks;
+        Techniques = techniques;
+    }
+
+    /// <summary>A notebook in which every word means itself.</summary>
+    public static Notebook Empty { get; } = new([], new Dictionary<string, string>(), [], new Dictionary<string, IReadOnlyList<string>>(), new Dictionary<string, IReadOnlyList<string>>());
+
+    /// <summary>What is said of attacks, by id without side.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<string>> Attacks { get; }
+
+    /// <summary>What is said of techniques, by id without side.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<string>> Techniques { get; }
+
+    /// <summary>The words that count in a text, in order: word forms brought together, those that mean the same put under one word, filler left out.</summary>
+    public IReadOnlyList<string> Tokens(string text)
+    {
+        var words = Stems(text);
+        var tokens = new List<string>(words.Length);
+        for (var i = 0; i < words.Length;)
+        {
+            var match = meanings.Find(m => m.Written.Length <= words.Length - i && m.Written.AsSpan().SequenceEqual(words.AsSpan(i, m.Written.Length)));
+            if (match.Means is not null)
+            {
+                tokens.AddRange(match.Means);
+                i += match.Written.Length;
+                continue;
+            }
+
+            if (!filler.Contains(words[i]))
+            {
+                tokens.Add(words[i]);
+            }
+
+            i++;
+        }
+
+        return tokens;
+    }
+
+    private string[] Stems(string text) => [.. PlainWord.Of(text).Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Stem)];
+
+    /// <summary>"Kicks" and "kicking" are "kick"; "thrown" and the like stand in the file.</summary>
+    private string Stem(string word)
+    {
+        if (forms.TryGetValue(word, out var form))
+        {
+            return form;
+        }
+
+        ReadOnlySpan<(string End, string Instead)> ends = [("ies", "y"), ("ches", "ch"), ("shes", "sh"), ("sses", "ss"), ("ing", string.Empty), ("s", string.Empty)];
+        foreach (var (end, instead) in ends)
+        {
+            if (word.EndsWith(end, StringComparison.Ordinal) && word.Length - end.Length >= 3 && !word.EndsWith("ss", StringComparison.Ordinal))
+            {
+                return word[..^end.Length] + instead;
+            }
+        }
+
+        return word;
+    }
+}

@@ -1,0 +1,39 @@
+using Generator.Domain;
+using Generator.Library.Loading;
+using Generator.Library.Reading;
+
+namespace Generator.Library.Words;
+
+/// <summary>The records of a book as <see cref="Ranking{T}"/> takes them: one for both sides.</summary>
+internal static class RankedRecords
+{
+    /// <summary>For a finish, setback or pause: a plain word means the ordinary technique.</summary>
+    private const double OtherFamily = 0.12;
+
+    /// <summary>For what only works in a hold or a grip, off the feet, or with a jump or spin.</summary>
+    private const double Special = 0.05;
+
+    private static readonly Stance[] Standing = [Stance.LeftLead, Stance.RightLead, Stance.Square];
+
+    public static Ranking<Technique> Techniques(Book book) => new(book.Notebook, book.Techniques.DistinctBy(t => t.BaseId, StringComparer.Ordinal).Select(t => new Ranked<Technique>(
+        t,
+        [t.BaseId, SideWords.WithoutSide(t.Name, t.Side), .. t.Aliases, .. book.Notebook.Techniques.GetValueOrDefault(t.BaseId, [])],
+        [t.Hazard, EnumWords.Of(t.Family), t.Height == Height.None ? string.Empty : EnumWords.Of(t.Height)],
+        Handicap(t))));
+
+    public static Ranking<Attack> Attacks(Book book) => new(book.Notebook, book.Attacks.DistinctBy(a => a.BaseId, StringComparer.Ordinal).Select(a => new Ranked<Attack>(
+        a,
+        [a.BaseId, SideWords.WithoutSide(a.Name, a.Side), .. a.Aliases, .. book.Notebook.Attacks.GetValueOrDefault(a.BaseId, [])],
+        [a.Hazard, LineWords.Of(a.Line), a.LimbWords])));
+
+    public static Ranking<Reaction> Reactions(Book book) => new(book.Notebook, book.Reactions.Select(r => new Ranked<Reaction>(r, [r.Id, r.Name, .. r.Aliases], [r.Risk, r.Sell])));
+
+    private static double Handicap(Technique technique) =>
+        (technique.Family is Family.Finish or Family.Setback or Family.Pause ? OtherFamily : 0) + (IsSpecial(technique) ? Special : 0);
+
+    private static bool IsSpecial(Technique technique) =>
+        technique.Supported || !technique.Bounds.HasFlag(BoundSet.Free) || !Standing.Any(technique.Starts.Contains)
+        || TakesAHold(technique.LeftNeed) || TakesAHold(technique.RightNeed) || technique.Demands.Any(d => d is "jump" or "spin");
+
+    private static bool TakesAHold(HandNeed need) => need is HandNeed.Holding or HandNeed.Held or HandNeed.HoldingOther or HandNeed.HeldByOther or HandNeed.Out;
+}

@@ -1,0 +1,114 @@
+using Generator.Library.Reading;
+
+namespace Generator.Library.Words;
+
+/// <summary>
+/// Ranks records by how well a text of a notebook fits them. A record is known by several phrases (id, name, other names, what is said of it) and
+/// by weaker words (family, height, hazard). Rare words count more than common ones, by the inverse document frequency of Spärck Jones (1972);
+/// the best phrase decides, and how much of that phrase was said.
+/// </summary>
+public sealed class Ranking<T>
+{
+    /// <summary>Shares of a word that stands in another phrase of the record, and of one that only describes it. Set by the cells that are not held out.</summary>
+    private const double Elsewhere = 0.7, Described = 0.45;
+
+    /// <summary>How much of a fit hangs on the phrase holding nothing else.</summary>
+    private const double Whole = 0.25;
+
+    /// <summary>Of two that fit alike the one with the shorter phrase is meant.</summary>
+    private const double Longer = 0.004;
+
+    private readonly Notebook notebook;
+    private readonly List<Known> records;
+    private readonly Dictionary<string, int> frequency = new(StringComparer.Ordinal);
+
+    /// <summary>Prepares the records; each text is read by the notebook once.</summary>
+    /// <param name="notebook">How words are read.</param>
+    /// <param name="records">The records; ties go by this order.</param>
+    public Ranking(Notebook notebook, IEnumerable<Ranked<T>> records)
+    {
+        this.notebook = notebook;
+        this.records = [.. records.Select(Know)];
+        foreach (var word in this.records.SelectMany(r => r.All.Union(r.Weak)))
+        {
+            frequency[word] = frequency.GetValueOrDefault(word) + 1;
+        }
+    }
+
+    /// <summary>The records that share a word with the text, best first; those that are called just so before all others.</summary>
+    /// <param name="text">As written; typing mistakes are allowed for.</param>
+    /// <param name="most">No more than so many.</param>
+    public IReadOnlyList<(T Record, double Fit)> Find(string text, int most)
+    {
+        var asked = notebook.Tokens(text).Select(Spelt).ToHashSet(StringComparer.Ordinal);
+        var sum = asked.Sum(Weight);
+        if (sum <= 0)
+        {
+            return [];
+        }
+
+        var whole = PlainWord.Squeezed(text);
+        return [.. records.Select(r => (r.Source.Record, Fit: Fit(asked, sum, r) + (r.Written.Contains(whole) ? 1 : 0)))
+            .Where(r => r.Fit > 0)
+            .OrderByDescending(r => r.Fit)
+            .Take(most)];
+    }
+
+    private static double Handicapped(double fit, double handicap) => fit <= 0 ? 0 : Math.Max(fit - handicap, double.Epsilon);
+
+    private Known Know(Ranked<T> source)
+    {
+        var phrases = source.Phrases.Select(p => notebook.Tokens(p).ToHashSet(StringComparer.Ordinal)).Where(p => p.Count > 0).ToList();
+        return new Known(source, source.Phrases.Select(PlainWord.Squeezed).ToHashSet(StringComparer.Ordinal), phrases, phrases.SelectMany(p => p).ToHashSet(StringComparer.Ordinal), source.Weak.SelectMany(notebook.Tokens).ToHashSet(StringComparer.Ordinal));
+    }
+
+    private double Fit(HashSet<string> asked, double sum, Known record)
+    {
+        var best = 0d;
+        foreach (var phrase in record.Phrases)
+        {
+            var (hit, beside) = (0d, 0d);
+            foreach (var word in asked)
+            {
+                if (phrase.Contains(word))
+                {
+                    hit += Weight(word);
+                }
+                else if (record.All.Contains(word))
+                {
+                    beside += Elsewhere * Weight(word);
+                }
+                else if (record.Weak.Contains(word))
+                {
+                    beside += Described * Weight(word);
+                }
+            }
+
+            var unsaid = phrase.Where(w => !asked.Contains(w)).Sum(Weight);
+            var said = hit > 0 ? hit / (hit + unsaid) : 0;
+            best = Math.Max(best, ((hit + beside) / sum * (1 - Whole + (Whole * said))) - (Longer * phrase.Count));
+        }
+
+        return Handicapped(best, record.Source.Handicap);
+    }
+
+    /// <summary>A word that no record has is read as the known one nearest to it, if it is near.</summary>
+    private string Spelt(string word)
+    {
+        if (word.Length < 4 || frequency.ContainsKey(word))
+        {
+            return word;
+        }
+
+        var most = word.Length / 4;
+        return frequency.Keys.Where(k => Math.Abs(k.Length - word.Length) <= most)
+            .Select(k => (Word: k, Off: NearestWords.Distance(word, k)))
+            .Where(k => k.Off <= most)
+            .OrderBy(k => k.Off).ThenBy(k => k.Word, StringComparer.Ordinal)
+            .Select(k => k.Word).FirstOrDefault(word);
+    }
+
+    private double Weight(string word) => Math.Log(1 + (records.Count / (0.5 + Math.Max(frequency.GetValueOrDefault(word), 0.5))));
+
+    private sealed record Known(Ranked<T> Source, HashSet<string> Written, List<HashSet<string>> Phrases, HashSet<string> All, HashSet<string> Weak);
+}
