@@ -22,6 +22,12 @@ public sealed record Move
 
     public string? Reaction { get; init; }
 
+    /// <summary>
+    /// The stance to which the hero changes in the gap before the technique; null where they stay as they are, or where nobody says and the
+    /// choice is the soonest reached.
+    /// </summary>
+    public Stance? Stance { get; init; }
+
     /// <summary>Added to the attacker's return.</summary>
     public HalfCounts Linger { get; init; }
 

@@ -9,7 +9,7 @@ namespace Generator.Testing;
 /// </summary>
 public static class RandomRoutine
 {
-    private static readonly string[] Notes = [string.Empty, "slow", "a, b; \"c\"", "two\nlines\r\nmore", " kept as is ", "=1+1", "naïve — œuvre 小"];
+    private static readonly string[] Notes = [string.Empty, "slow", "a, b; \"c\"", "two\nlines\r\nmore", " kept as is ", "=1+1", "'=1+1", " -a", "naïve — œuvre 小"];
 
     /// <summary>The same seed and library give the same routine.</summary>
     public static Routine Of(int seed, Book book)
@@ -40,6 +40,7 @@ public static class RandomRoutine
             Attack = attack?.Id,
             Technique = technique?.Id,
             Reaction = Reaction(chance, technique, book),
+            Stance = chance.Percent(20) ? chance.Any<Stance>() : null,
             Linger = new HalfCounts(chance.Percent(50) ? 0 : chance.Whole(0, 120)),
             Note = chance.One(Notes),
         };

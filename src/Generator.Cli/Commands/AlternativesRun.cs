@@ -5,6 +5,7 @@ using Generator.Cli.Work;
 using Generator.Domain;
 using Generator.Library.Files;
 using Generator.Paperwork.Json;
+using Generator.Rules.Replaying;
 using Generator.Solver.Alternatives;
 using Generator.Solver.Reworking;
 using Newtonsoft.Json.Linq;
@@ -73,6 +74,7 @@ internal static class AlternativesRun
 
     private static int Show(Desk desk, AlternativesAsked asked, AlternativesOptions options, AlternativesResult result)
     {
+        result = result with { Found = [.. result.Found.Select(a => a with { Routine = StanceNotes.Written(result.Scene, a.Routine) })] };
         var files = asked.Out is { } folder ? Write(folder, result.Found) : [];
         desk.Out.Write(asked.Json ? Json(result) : AlternativesTable.Of(result.Scene, result.Found));
         foreach (var file in files)

@@ -51,7 +51,9 @@ internal static class DraftRun
     private static int Show(Desk desk, DraftAsked asked, Book book, DraftResult result, Routine routine, Verdict verdict)
     {
         var standing = StandingWords.Of(result.Standing);
-        var text = asked.Json ? DraftJson.Of(routine, verdict, standing) : Wall(new Scene(routine.Brief, book), routine, verdict, standing);
+        var scene = new Scene(routine.Brief, book);
+        routine = StanceNotes.Written(scene, routine);
+        var text = asked.Json ? DraftJson.Of(routine, verdict, standing) : Wall(scene, routine, verdict, standing);
         string[] remarks = [Remark(result, standing), LeftOut(asked, routine.Brief, book)];
         return Answers.Show(desk, asked.Out, routine, text, remarks.Where(r => r.Length > 0));
     }
@@ -66,7 +68,9 @@ internal static class DraftRun
     private static string Remark(DraftResult result, string standing)
     {
         var bound = result.Standing == Standing.BestFound ? $" (no routine can have fewer than {result.Bound.ToString(CultureInfo.InvariantCulture)})" : string.Empty;
-        var again = result.Reproducible ? "The same brief and seed give it again." : "The clock ended the search, so another run may give another.";
+        var again = result.Reproducible ? "The same brief and seed give it again."
+            : result.Standing == Standing.BestFound ? "The clock ended the search, so another run may give another."
+            : "Another run may give another.";
         return string.Create(CultureInfo.InvariantCulture, $"{standing}, {result.Verdict!.Points} points{bound}, after {result.Elapsed.TotalSeconds:0.0} s. {again}");
     }
 

@@ -30,7 +30,7 @@ internal static class RepairRun
             return Endings.Impossible(desk, result.Clash);
         }
 
-        return result.Repaired is { } repaired ? Show(desk, asked, result, repaired) : Endings.OutOfTime(desk, "a repair");
+        return result.Repaired is { } repaired ? Show(desk, asked, result, result.WasClean ? repaired : repaired.WithStances()) : Endings.OutOfTime(desk, "a repair");
     }
 
     private static int Show(Desk desk, RepairAsked asked, RepairResult result, Reworked repaired)

@@ -41,7 +41,7 @@ internal static class ReviseRun
             return Endings.Impossible(desk, result.Clash);
         }
 
-        return result is { Revised: { } revised, Teaching: { } teaching } ? Show(desk, asked, result, routine.Brief, revised, teaching, PhraseNews.Of(new Scene(routine.Brief, book), routine, revised, result.Taken)) : Endings.OutOfTime(desk, "a revision");
+        return result is { Revised: { } revised, Teaching: { } teaching } ? Show(desk, asked, result, routine.Brief, revised.WithStances(), teaching, PhraseNews.Of(new Scene(routine.Brief, book), routine, revised, result.Taken)) : Endings.OutOfTime(desk, "a revision");
     }
 
     private static int Show(Desk desk, ReviseAsked asked, ReviseResult result, Brief taught, Reworked revised, Reteaching teaching, IReadOnlyList<PhraseNews> phrases)

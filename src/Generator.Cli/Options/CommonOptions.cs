@@ -12,7 +12,7 @@ internal static class CommonOptions
 
     public static Option<string?> Out(string description) => new("--out") { HelpName = "FILE", Description = description };
 
-    public static Option<string?> Brief(string description) => new("--brief") { HelpName = "BRIEF", Description = description };
+    public static Option<string?> Brief(string description) => new("--brief") { HelpName = "BRIEF", Description = description + " A routine in JSON gives the brief inside it." };
 
     /// <summary>A file to read, or - for standard input.</summary>
     public static Argument<string?> File(string name, string description)

@@ -30,7 +30,20 @@ internal static class Inputs
 
     public static Brief Brief(string path, Book book, Desk desk) => Good(BriefReader.Parse(Source(path, desk), book));
 
-    public static Routine Routine(string path, Brief? brief, Book book, Desk desk) => Good(RoutineReader.Parse(Source(path, desk), book, brief));
+    public static Routine Routine(string path, Brief? brief, Book book, Desk desk) => Routine(Source(path, desk), brief, book, desk);
+
+    /// <summary>The routine; where neither the file nor anybody else gives its brief, that is said.</summary>
+    public static Routine Routine(SourceFile source, Brief? brief, Book book, Desk desk)
+    {
+        var routine = Good(RoutineReader.Parse(source, book, brief));
+        if (brief is null && RoutineReader.IsCsv(source))
+        {
+            desk.Err.WriteLine($"{source.Name} holds no brief: everything but names and opening places is taken by default, tempo, floor, heights and skills too.");
+            desk.Err.WriteLine("  Maybe add --brief and the name of the brief, or of a routine in JSON that holds it.");
+        }
+
+        return routine;
+    }
 
     private static T Good<T>(Read<T> read)
         where T : class => read.Value ?? throw new RefusedException(read.ToText());

@@ -28,7 +28,9 @@ internal static class Outputs
 
     /// <summary>A routine as CSV when the name ends in .csv, else as JSON.</summary>
     public static void Write(string path, Routine routine) =>
-        Write(path, path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) ? RoutineWriter.Csv(routine) : RoutineWriter.Text(routine));
+        Write(path, IsCsv(path) ? RoutineWriter.Csv(routine) : RoutineWriter.Text(routine));
+
+    public static bool IsCsv(string path) => path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase);
 
     public static void Write(string path, string text)
     {

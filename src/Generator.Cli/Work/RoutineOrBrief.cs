@@ -23,8 +23,8 @@ internal sealed record RoutineOrBrief(Brief Brief, Routine? Routine)
         if (IsRoutine(source))
         {
             var brief = briefPath is null ? null : Inputs.Brief(briefPath, book, desk);
-            var routine = RoutineReader.Parse(source, book, brief);
-            return routine.IsGood ? new RoutineOrBrief(routine.Value.Brief, routine.Value) : throw new RefusedException(routine.ToText());
+            var routine = Inputs.Routine(source, brief, book, desk);
+            return new RoutineOrBrief(routine.Brief, routine);
         }
 
         if (briefPath is not null)

@@ -9,12 +9,18 @@ namespace Generator.Library.Files;
 /// </summary>
 public static class BriefReader
 {
-    /// <summary>The brief, or everything that is wrong with it.</summary>
+    /// <summary>The brief, or everything that is wrong with it. Of a routine, or of what a draft printed, it is the brief inside.</summary>
     public static Read<Brief> Parse(SourceFile file, Book book)
     {
         var problems = new ProblemList();
         var root = StrictJson.Object(file.Name, file.Text, problems);
-        return new Read<Brief>(root is null ? null : Brief(root, book), problems);
+        return new Read<Brief>(root is null ? null : Inside(root) is { } inside ? Brief(inside, book, lengthRequired: false) : Brief(root, book), problems);
+    }
+
+    private static ObjectReader? Inside(ObjectReader root)
+    {
+        var routine = root.Has("routine") ? root.Object("routine") : root;
+        return routine is not null && routine.Has("moves") && routine.Has("brief") ? routine.Object("brief") : null;
     }
 
     /// <summary>

@@ -56,7 +56,7 @@ internal static class CsvRoutine
         foreach (var cell in cells.Select(c => c.Trim()))
         {
             var name = cell.ToLowerInvariant();
-            if (name.Length > 0 && !RoutineRow.Fields.Contains(name, StringComparer.Ordinal))
+            if (name.Length > 0 && !RoutineTable.Columns.Contains(name, StringComparer.Ordinal))
             {
                 problems.Add(new Problem(
                     file.Name,
@@ -64,7 +64,7 @@ internal static class CsvRoutine
                     string.Empty,
                     FieldText.Quote(cell),
                     $"There is no column {FieldText.Quote(cell)}.",
-                    NearestWords.Maybe(name, RoutineRow.Fields, NearestWords.OneOf(RoutineRow.Fields))));
+                    NearestWords.Maybe(name, RoutineTable.Columns, NearestWords.OneOf(RoutineTable.Columns))));
             }
             else if (name.Length > 0 && names.Contains(name, StringComparer.Ordinal))
             {

@@ -45,6 +45,21 @@ public static class CsvText
     /// <summary>One row with its line end (CR LF); cells are put in quotation marks where they need them.</summary>
     public static void Append(StringBuilder text, IEnumerable<string> cells) => text.AppendJoin(',', cells.Select(Quoted)).Append("\r\n");
 
+    /// <summary>
+    /// An apostrophe before text whose first mark makes spreadsheets run it (= + − @ and their wide forms, a tab or a line end), and before
+    /// apostrophes with such a mark behind them, so that <see cref="Unharmed"/> gives every text back.
+    /// </summary>
+    public static string Harmless(string text) => RunsAfterApostrophes(text) ? "'" + text : text;
+
+    /// <summary>The text that <see cref="Harmless"/> was given; also one whose apostrophe a spreadsheet has kept.</summary>
+    public static string Unharmed(string text) => text.StartsWith('\'') && RunsAfterApostrophes(text) ? text[1..] : text;
+
+    private static bool RunsAfterApostrophes(string text)
+    {
+        var first = text.AsSpan().TrimStart('\'').TrimStart(' ');
+        return !first.IsEmpty && first[0] is '=' or '+' or '-' or '@' or '\t' or '\r' or '\n' or '＝' or '＋' or '－' or '＠';
+    }
+
     private static string Quoted(string cell)
     {
         var plain = cell.AsSpan().IndexOfAny(Special) < 0 && cell.AsSpan().Trim().Length == cell.Length;

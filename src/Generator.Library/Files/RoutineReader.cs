@@ -20,7 +20,8 @@ public static class RoutineReader
         return new Read<Routine>(routine, problems);
     }
 
-    private static bool IsCsv(SourceFile file)
+    /// <summary>The file is taken as CSV, which holds no brief.</summary>
+    public static bool IsCsv(SourceFile file)
     {
         if (file.Name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase))
         {
@@ -71,7 +72,8 @@ public static class RoutineReader
     {
         var rows = CsvRoutine.Rows(file, problems);
         var brief = given ?? Default(rows.Select(r => r.Text("attacker")), file, problems);
-        return Routine(brief, string.Empty, new Dictionary<int, Place>(), rows, book);
+        var places = OpeningColumns.Places(rows, Cast.Of(brief));
+        return Routine(brief, string.Empty, places, [.. rows.Where(r => !OpeningColumns.IsAllOf(r))], book);
     }
 
     private static Routine Routine(Brief brief, string version, IReadOnlyDictionary<int, Place> places, IReadOnlyList<RoutineRow> rows, Book book)

@@ -6,7 +6,7 @@ internal abstract class RoutineRow
     private readonly HashSet<string> refused = new(StringComparer.Ordinal);
 
     /// <summary>The fields of a row, in the order in which they are written.</summary>
-    public static IReadOnlyList<string> Fields { get; } = ["count", "attacker", "from", "cue", "attack", "technique", "reaction", "linger", "note"];
+    public static IReadOnlyList<string> Fields { get; } = ["count", "attacker", "from", "cue", "attack", "technique", "reaction", "stance", "linger", "note"];
 
     /// <summary>The value as text, trimmed; null when absent or blank. A note is kept as it stands.</summary>
     public abstract string? Text(string field);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Generator.Domain;
 using Generator.Library.Reading;
@@ -5,7 +6,10 @@ using Newtonsoft.Json.Linq;
 
 namespace Generator.Library.Files;
 
-/// <summary>Writes routines as JSON, whole, or as CSV, the rows alone. Reading gives the same routine (CSV: the same moves, with the same brief).</summary>
+/// <summary>
+/// Writes routines as JSON, whole, or as CSV, opening places and moves alone. Reading gives the same routine (CSV: with the same brief, and
+/// without the version of the library).
+/// </summary>
 public static class RoutineWriter
 {
     /// <summary>The text of a <c>.routine.json</c> file.</summary>
@@ -22,22 +26,21 @@ public static class RoutineWriter
             ("entrance", BriefWriter.Count(p.Entrance)))))),
         ("moves", new JArray(routine.Moves.Select(m => Row(routine.Brief, m)))));
 
-    /// <summary>The rows with their header, as RFC 4180 has them.</summary>
+    /// <summary>The table with its header, as RFC 4180 has it; text that a spreadsheet would run as a formula is made harmless.</summary>
     public static string Csv(Routine routine)
     {
         var text = new StringBuilder();
-        CsvText.Append(text, RoutineRow.Fields);
-        foreach (var row in routine.Moves.Select(m => Row(routine.Brief, m)))
+        CsvText.Append(text, RoutineTable.Columns);
+        foreach (var row in RoutineTable.Rows(routine))
         {
-            CsvText.Append(text, RoutineRow.Fields.Select(f => row[f] is { } value ? Cell(value) : string.Empty));
+            CsvText.Append(text, row.Select(v => v is { } value ? Cell(value) : string.Empty));
         }
 
         return text.ToString();
     }
 
-    private static string Cell(JToken value) => ((JValue)value).ToString("0.#", System.Globalization.CultureInfo.InvariantCulture);
-
-    private static JObject Row(Brief brief, Move move) => BriefWriter.Fields(
+    /// <summary>A move by the names of its fields.</summary>
+    internal static JObject Row(Brief brief, Move move) => BriefWriter.Fields(
         ("count", BriefWriter.Count(move.Start)),
         ("attacker", move.Attacker is { } attacker ? brief.Attackers[attacker].Name : null),
         ("from", move.From?.ToClockText()),
@@ -45,6 +48,9 @@ public static class RoutineWriter
         ("attack", move.Attack),
         ("technique", move.Technique),
         ("reaction", move.Reaction),
+        ("stance", move.Stance is { } stance ? EnumWords.Of(stance) : null),
         ("linger", move.Linger == HalfCounts.Zero ? null : BriefWriter.Span(move.Linger)),
         ("note", move.Note.Length == 0 ? null : move.Note));
+
+    private static string Cell(JValue value) => value.Value is string text ? CsvText.Harmless(text) : value.ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -25,6 +25,7 @@ internal sealed class RowReader(Cast cast, Vocabulary words)
             Attack = attack?.Id,
             Technique = technique?.Id,
             Reaction = Reaction(row, technique)?.Id,
+            Stance = Stance(row),
             Linger = Linger(row),
             Note = row.Text("note") ?? string.Empty,
         };
@@ -143,6 +144,24 @@ internal sealed class RowReader(Cast cast, Vocabulary words)
         }
 
         return cue;
+    }
+
+    /// <summary>With hyphens or spaces: "left-lead", "left lead". Whether the hero can stand so is for the audit to say.</summary>
+    private static Stance? Stance(RoutineRow row)
+    {
+        if (row.Text("stance") is not { } text)
+        {
+            return null;
+        }
+
+        if (EnumWords.TryParse<Stance>(text.ToLowerInvariant().Replace(' ', '-'), out var stance))
+        {
+            return stance;
+        }
+
+        var words = EnumWords.All<Stance>();
+        row.Refuse("stance", $"{FieldText.Quote(text)} is not a stance.", NearestWords.Maybe(text, words, NearestWords.OneOf(words)));
+        return null;
     }
 
     /// <summary>A number as it is, anything else in quotation marks.</summary>

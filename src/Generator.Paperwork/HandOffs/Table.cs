@@ -17,16 +17,9 @@ public sealed record Table(string Name, IReadOnlyList<string> Columns, IReadOnly
         CsvText.Append(text, Columns);
         foreach (var row in Rows)
         {
-            CsvText.Append(text, row.Select(c => c.Value is { } number ? number.ToString("0.###", CultureInfo.InvariantCulture) : Harmless(c.Text)));
+            CsvText.Append(text, row.Select(c => c.Value is { } number ? number.ToString("0.###", CultureInfo.InvariantCulture) : CsvText.Harmless(c.Text)));
         }
 
         return text.ToString();
-    }
-
-    /// <summary>An apostrophe before text whose first mark makes spreadsheets run it: = + − @ and their wide forms, a tab or a line end.</summary>
-    public static string Harmless(string text)
-    {
-        var first = text.AsSpan().TrimStart(' ');
-        return !first.IsEmpty && first[0] is '=' or '+' or '-' or '@' or '\t' or '\r' or '\n' or '＝' or '＋' or '－' or '＠' ? "'" + text : text;
     }
 }

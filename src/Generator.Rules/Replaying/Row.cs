@@ -5,6 +5,9 @@ namespace Generator.Rules.Replaying;
 /// <summary>A move with its ids looked up: positions in the book, −1 where there is none.</summary>
 public readonly record struct Row(int Start, int Attacker, int From, Cue Cue, int Attack, int Technique, int Reaction, int Linger)
 {
+    /// <summary>The stance that the row says the hero changes to before the technique; null where it says none.</summary>
+    public Stance? Stance { get; init; }
+
     public static Row Of(Move move, Scene scene) => new(
         move.Start.Value,
         move.Attacker is { } a && a >= 0 && a < scene.Cast ? a : -1,
@@ -13,7 +16,10 @@ public readonly record struct Row(int Start, int Attacker, int From, Cue Cue, in
         move.Attack is null ? -1 : scene.Book.AttackIndex(move.Attack),
         move.Technique is null ? -1 : scene.Book.TechniqueIndex(move.Technique),
         move.Reaction is null ? -1 : scene.Book.ReactionIndex(move.Reaction),
-        move.Linger.Value);
+        move.Linger.Value)
+    {
+        Stance = move.Stance,
+    };
 
     /// <summary>The row as a move of a routine.</summary>
     public Move ToMove(Scene scene) => new()
@@ -25,6 +31,7 @@ public readonly record struct Row(int Start, int Attacker, int From, Cue Cue, in
         Attack = Attack < 0 ? null : scene.Book.Attacks[Attack].Id,
         Technique = Technique < 0 ? null : scene.Book.Techniques[Technique].Id,
         Reaction = Reaction < 0 ? null : scene.Book.Reactions[Reaction].Id,
+        Stance = Stance,
         Linger = new HalfCounts(Linger),
     };
 }

@@ -19,7 +19,7 @@ internal static class Seeing
         var bearing = hasTarget && attack is not null && row.From >= 0 ? row.From : target.Bearing;
         var seenFrom = hasTarget ? new Bearing(state.Facing).To(new Bearing(bearing)).HalfHours : 0;
         var turn = technique is null || !hasTarget ? Turn.None : technique.Window.TurnFor(new Turn(seenFrom));
-        var (stance, stanceTime) = StanceOf(scene, state, technique, attack, mode);
+        var (stance, stanceTime) = StanceOf(scene, state, row.Stance, technique, attack, mode);
         var (left, right, bound, boundBy) = HandsOf(scene, state, gap, row.Attacker, attack, mode);
         return new Step
         {
@@ -105,17 +105,22 @@ internal static class Seeing
         return held ? Math.Min(allowed, scene.Settle.TurnWhileHeld) : allowed;
     }
 
-    private static (Stance Stance, int Time) StanceOf(Scene scene, FightState state, Technique? technique, Attack? attack, MoveMode mode)
+    private static (Stance Stance, int Time) StanceOf(Scene scene, FightState state, Stance? said, Technique? technique, Attack? attack, MoveMode mode)
     {
+        var fixedFeet = state.Bound != Bound.Free || mode == MoveMode.EscapesGrab;
         var stance = mode == MoveMode.EscapesGrab ? StanceChoice.Pulled(state.Stance, attack!) : state.Stance;
-        if (technique is null || technique.Starts.Contains(stance))
+        if (technique is null)
         {
             return (stance, 0);
         }
 
         var (to, time) = StanceChoice.For(scene, stance, technique.Starts);
-        var fixedFeet = state.Bound != Bound.Free || mode == MoveMode.EscapesGrab;
-        return (to, fixedFeet ? StanceTable.Never : time);
+        if (said is { } wanted)
+        {
+            (to, time) = technique.Starts.Contains(wanted) ? (wanted, scene.Book.Stances.Time(stance, wanted, scene.Brief.Hero.Skill)) : (to, StanceTable.Never);
+        }
+
+        return (to, time > 0 && fixedFeet ? StanceTable.Never : time);
     }
 
     private static (Hand Left, Hand Right, Bound Bound, int BoundBy) HandsOf(Scene scene, FightState state, int gap, int attacker, Attack? attack, MoveMode mode)

@@ -26,6 +26,14 @@ public sealed class FlowStance : Rule
     private Finding Told(Scene scene, Step step, Technique technique)
     {
         var from = scene.Book.Stances.NameOf(step.Before.Stance);
+        if (step.Row.Stance is { } said && !technique.Starts.Contains(said))
+        {
+            return At(scene, step, Severity.Broken, $"The move says {scene.Book.Stances.NameOf(said)}, and {Words.Low(technique.Name)} does not start from it.") with
+            {
+                Advice = "Leave the stance out, or choose a technique that starts from it.",
+            };
+        }
+
         if (step.StanceTime >= StanceTable.Never)
         {
             return At(scene, step, Severity.Broken, $"{Words.Cap(technique.Name)} cannot start from {from}.") with

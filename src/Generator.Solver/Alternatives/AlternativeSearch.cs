@@ -115,7 +115,7 @@ public sealed class AlternativeSearch
     /// <summary>A routine that is given as a path of the search, as far as it goes without anything that the brief or a rule forbids.</summary>
     private static List<Node> Trunk(Ground ground, Routine routine)
     {
-        var rows = routine.Moves.Select(m => Row.Of(m, ground.Scene)).ToList();
+        var rows = StanceNotes.LeftOut(routine).Moves.Select(m => Row.Of(m, ground.Scene)).ToList();
         if (rows.Count == 0 || rows[0].Attacker < 0 || !ground.Scene.Brief.Attackers.Zip(routine.Placements).All(p => OpensAsAsked(p.First, p.Second)))
         {
             return [];

@@ -2,6 +2,7 @@ using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
 using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
 
 namespace Generator.Solver.Explaining;
 
@@ -29,6 +30,7 @@ public sealed record MoveExplanation
         }
 
         var scene = new Scene(routine.Brief, book);
+        routine = StanceNotes.LeftOut(routine);
         var before = Audit.Of(scene, routine);
         var old = before.Findings.Where(f => f.Severity >= Severity.Broken).ToList();
         var candidates = new List<MoveCandidate>();

@@ -37,9 +37,10 @@ internal sealed class Original
 
     public IReadOnlyList<OldMove> Moves { get; }
 
-    /// <summary>Tells a routine in the terms of a brief.</summary>
+    /// <summary>Tells a routine in the terms of a brief. Stances that its moves name are left out: with other moves around them others serve.</summary>
     public static Original Of(Routine old, Brief brief, Book book)
     {
+        old = StanceNotes.LeftOut(old);
         var parts = Parts(old.Brief, brief);
         var taken = Enumerable.Range(0, old.Moves.Count).Where(i => old.Moves[i].Attacker is not { } a || parts[a] >= 0).ToList();
         var moves = taken.Select(i => old.Moves[i]).Select(m => m.Attacker is { } a ? m with { Attacker = parts[a] } : m).ToList();

@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
 
 namespace Generator.Solver.Reworking;
 
@@ -10,4 +11,8 @@ namespace Generator.Solver.Reworking;
 /// <param name="Routine">The new one; nothing in it is unsafe or broken.</param>
 /// <param name="Verdict">What the audit says of the new one.</param>
 /// <param name="Change">What is different.</param>
-public sealed record Reworked(Scene Scene, Routine Old, Routine Routine, Verdict Verdict, RoutineChange Change);
+public sealed record Reworked(Scene Scene, Routine Old, Routine Routine, Verdict Verdict, RoutineChange Change)
+{
+    /// <summary>With the stances to which the hero changes in gaps written into the moves.</summary>
+    public Reworked WithStances() => this with { Routine = StanceNotes.Written(Scene, Routine) };
+}

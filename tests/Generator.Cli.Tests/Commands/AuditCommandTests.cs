@@ -11,7 +11,8 @@ public class AuditCommandTests
     {
         using var rig = new Rig();
         var answer = rig.Run("audit", rig.File("r.csv", Samples.CleanCsv));
-        Assert.Equal((ExitCode.Good, string.Empty), (answer.Code, answer.Err));
+        Assert.Equal(ExitCode.Good, answer.Code);
+        Assert.StartsWith("FOLDER/r.csv holds no brief: ", answer.Err, StringComparison.Ordinal);
         Assert.Contains("Untitled fight", answer.Out, StringComparison.Ordinal);
     }
 
@@ -32,7 +33,7 @@ public class AuditCommandTests
     {
         using var rig = new Rig { Input = "count,attacker,attack,technique,reaction\r\n" + rows };
         var answer = rig.Run("audit", "-", "--json");
-        Assert.Equal((ExitCode.Forbidden, string.Empty), (answer.Code, answer.Err));
+        Assert.Equal(ExitCode.Forbidden, answer.Code);
         var finding = Assert.Single(JObject.Parse(answer.Out)["findings"]!, f => (string?)f["rule"] == rule);
         Assert.Contains(message, (string?)finding["message"], StringComparison.Ordinal);
     }
@@ -59,7 +60,19 @@ public class AuditCommandTests
         using var rig = new Rig { Input = text };
         var piped = rig.Run("audit", "-");
         Assert.Equal(code, piped.Code);
-        Assert.Equal(rig.Run("audit", rig.File("routine.txt", text)), piped);
+        var filed = rig.Run("audit", rig.File("routine.txt", text));
+        Assert.Equal(filed with { Err = filed.Err.Replace("FOLDER/routine.txt", "standard input", StringComparison.Ordinal) }, piped);
+    }
+
+    /// <summary>A routine in JSON lends its brief to the same moves in CSV.</summary>
+    [Fact]
+    public void The_brief_of_a_routine_serves_its_csv()
+    {
+        using var rig = new Rig();
+        var json = rig.File("r.json", $$"""{ "brief": {{Samples.Brief}}, "moves": [ { "count": 1, "attacker": "Bruno", "attack": "swing-right", "technique": "parry-down-left", "reaction": "head-drops" } ] }""");
+        var answer = rig.Run("audit", rig.File("r.csv", Samples.CleanCsv), "--brief", json);
+        Assert.Equal(rig.Run("audit", json), answer);
+        Assert.Contains("Two in the yard", answer.Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -90,7 +103,7 @@ public class AuditCommandTests
         var report = rig.File("report.txt", "old");
         var printed = rig.Run("audit", routine).Out;
         var answer = rig.Run("audit", routine, "--out", report);
-        Assert.Equal((ExitCode.Forbidden, string.Empty, "The report is in FOLDER/report.txt.\n"), (answer.Code, answer.Out, answer.Err));
+        Assert.Equal((ExitCode.Forbidden, string.Empty, "The report is in FOLDER/report.txt.\n"), (answer.Code, answer.Out, answer.Told));
         Assert.Equal(printed, File.ReadAllText(report));
         Assert.Equal(["r.csv", "report.txt"], Directory.GetFiles(rig.Folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }

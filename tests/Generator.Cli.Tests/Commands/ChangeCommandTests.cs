@@ -95,7 +95,7 @@ public class ChangeCommandTests
     {
         using var rig = new Rig();
         var answer = rig.Run("explain", rig.File("r.csv", Samples.CleanCsv), "1");
-        Assert.Equal((ExitCode.Good, string.Empty), (answer.Code, answer.Err));
+        Assert.Equal((ExitCode.Good, string.Empty), (answer.Code, answer.Told));
         Assert.Contains("WOULD DO AS WELL", answer.Out, StringComparison.Ordinal);
         Assert.Contains("EXCLUDED BY answers-attack", answer.Out, StringComparison.Ordinal);
     }

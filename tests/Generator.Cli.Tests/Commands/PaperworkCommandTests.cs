@@ -8,7 +8,7 @@ public class PaperworkCommandTests
         using var rig = new Rig();
         var folder = Path.Combine(rig.Folder, "papers");
         var answer = rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", folder);
-        Assert.Equal((ExitCode.Good, "The papers are in FOLDER/papers.\n"), (answer.Code, answer.Err));
+        Assert.Equal((ExitCode.Good, "The papers are in FOLDER/papers.\n"), (answer.Code, answer.Told));
         var listed = answer.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => l.Split(' ')[0]);
         Assert.Equal(listed.Order(StringComparer.Ordinal), Directory.GetFiles(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.All(Directory.GetFiles(folder), f => Assert.NotEqual(0, new FileInfo(f).Length));
@@ -69,7 +69,7 @@ public class PaperworkCommandTests
         Assert.Equal(
             "Left over from an earlier run and not part of these papers: pack.pdf, part-somebody-else.html, rehearsals.ics.\n" +
             "  Maybe delete them before anything is handed out.\nThe papers are in FOLDER/papers.\n",
-            answer.Err);
+            answer.Told);
         Assert.True(File.Exists(Path.Combine(folder, "rehearsals.ics")));
         Assert.DoesNotContain("Left over", rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", Path.Combine(rig.Folder, "other"), "--no-pdf").Err, StringComparison.Ordinal);
     }
@@ -118,7 +118,7 @@ public class PaperworkCommandTests
         var log = rig.File("change-log.json", "{ \"mine\": true }");
         var answer = rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", rig.Folder);
         Assert.Equal((ExitCode.Input, string.Empty), (answer.Code, answer.Out));
-        Assert.Matches("^FOLDER/change-log.json: the change log cannot be read: .+\n  Maybe .+\n$", answer.Err);
+        Assert.Matches("^FOLDER/change-log.json: the change log cannot be read: .+\n  Maybe .+\n$", answer.Told);
         Assert.Equal("{ \"mine\": true }", File.ReadAllText(log));
         Assert.False(File.Exists(Path.Combine(rig.Folder, "wall.txt")));
     }
@@ -133,7 +133,7 @@ public class PaperworkCommandTests
         Assert.Equal(
             "pack.pdf is not made: there is no Chromium or Chrome on the search path. All other papers are.\n" +
             "  Maybe install Chromium, or open routine.html in a browser and print it; --no-pdf leaves it out.\nThe papers are in FOLDER/papers.\n",
-            answer.Err);
+            answer.Told);
         Assert.False(File.Exists(Path.Combine(folder, "pack.pdf")));
         Assert.True(File.Exists(Path.Combine(folder, "routine.html")));
         Assert.DoesNotContain("pack.pdf", answer.Out, StringComparison.Ordinal);

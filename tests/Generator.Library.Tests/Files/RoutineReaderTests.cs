@@ -136,6 +136,35 @@ public class RoutineReaderTests
         Assert.Equal(("shove-off", 6, 0), (move.Technique, move.Start.Value, move.Attacker));
     }
 
+    [Fact]
+    public void Opening_places_stand_in_columns_of_their_own_on_any_row_of_an_attacker()
+    {
+        const string Text = """
+            count,attacker,technique,opening bearing,opening distance,entrance
+            ,Wanda,,2:30,2.65,4&
+            1,Bruno,shove off,7,,
+            3,Wanda,shove off,,,
+            ,Piet,,02:30:00,,
+            """;
+        var routine = Good(Text);
+        Assert.Equal(["Wanda", "Bruno", "Piet"], routine.Brief.Attackers.Select(a => a.Name));
+        Assert.Equal([1, 0], routine.Moves.Select(m => m.Attacker));
+        Assert.Equal([new Placement(new(5), new(265), new(7)), new Placement(new(14), new(300), new(0)), new Placement(new(5), new(300), new(0))], routine.Placements);
+    }
+
+    [Theory]
+    [InlineData(",Wanda,,2:15,,", "\"2:15\" is not a clock position.")]
+    [InlineData(",Wanda,,,40,", "\"40\" is not a distance between 1 and 20 m.")]
+    [InlineData(",Wanda,,,,0", "\"0\" is not a count.")]
+    [InlineData(",,,12,,", "The row does not say who opens there.")]
+    [InlineData(",Wanda,,12,,\n1,Wanda,shove off,12,,", "Wanda is placed twice.")]
+    [InlineData("1,Wanda,,12,,", "The row has neither an attack nor a technique.")]
+    public void Opening_places_that_cannot_be_are_told(string rows, string message)
+    {
+        var read = RoutineReader.Parse(new SourceFile("x.csv", "count,attacker,technique,opening bearing,opening distance,entrance\n" + rows + "\n3,Bruno,shove off,,,\n"), TinyBook.Book);
+        Assert.Contains(message, read.ToText(), StringComparison.Ordinal);
+    }
+
     private static Routine Good(string text, Brief? brief = null)
     {
         var read = RoutineReader.Parse(new SourceFile("-", text), TinyBook.Book, brief);

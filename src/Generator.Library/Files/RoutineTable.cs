@@ -1,0 +1,26 @@
+using Generator.Domain;
+using Newtonsoft.Json.Linq;
+
+namespace Generator.Library.Files;
+
+/// <summary>
+/// A routine as a table for spreadsheets, without its brief: first a row for each attacker, in their order, with the opening place alone, then
+/// a row for each move.
+/// </summary>
+public static class RoutineTable
+{
+    /// <summary>The names of the columns.</summary>
+    public static IReadOnlyList<string> Columns { get; } = [.. RoutineRow.Fields, .. OpeningColumns.All];
+
+    /// <summary>The rows, a cell for each column: text, a number, or null.</summary>
+    public static IEnumerable<IReadOnlyList<JValue?>> Rows(Routine routine) =>
+        routine.Placements.Select((p, i) => Opening(routine.Brief.Attackers[i].Name, p))
+            .Concat(routine.Moves.Select(m => RoutineWriter.Row(routine.Brief, m)))
+            .Select(IReadOnlyList<JValue?> (row) => [.. Columns.Select(c => (JValue?)row[c])]);
+
+    private static JObject Opening(string name, Placement placement) => BriefWriter.Fields(
+        ("attacker", name),
+        (OpeningColumns.Bearing, BriefWriter.Clock(placement.Bearing)),
+        (OpeningColumns.Distance, BriefWriter.Metres(placement.Distance)),
+        (OpeningColumns.Entrance, BriefWriter.Count(placement.Entrance)));
+}
