@@ -1,4 +1,6 @@
 using Generator.Domain;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
 using Generator.Rules.Tests.Fights;
 
 namespace Generator.Rules.Tests.Rules;
@@ -36,4 +38,35 @@ public sealed class FlowStanceTests
     [Fact]
     public void A_hero_who_is_bound_keeps_the_feet_where_they_are() =>
         Judge("square Bruno@12/150", "headlock-right > headlocked {keeps-grip} ; +20 cross-right {head-back}").Finds(1, 2).Says("cannot start from");
+
+    /// <summary>After the shin check the hero stands on one leg; the cross starts from either lead, and in an equal time.</summary>
+    private static Fight Stepping(Stance? said, int gap = 6)
+    {
+        var fight = Fight.Of(Start, $"round-kick-low-right > shin-check-left {{limb-stopped}} ; +{gap} cross-right {{head-back}}");
+        return fight with { Moves = [fight.Moves[0], fight.Moves[1] with { Stance = said }] };
+    }
+
+    [Fact]
+    public void A_stance_that_a_move_names_is_taken_in_place_of_the_one_soonest_reached()
+    {
+        var chosen = Stepping(null).Steps()[1].StanceStart;
+        var other = Stepping(null).Steps()[1].Technique!.Starts.Members.First(s => s != chosen && s is Stance.LeftLead or Stance.RightLead or Stance.Square);
+        Assert.Equal(other, Stepping(other).Steps()[1].StanceStart);
+        Verify.Rule("flow-stance").Given(Stepping(other)).FindsNothing();
+        Verify.Rule("flow-stance").Given(Stepping(other, 0)).Finds(1, 2).Says("takes longer than the gap");
+    }
+
+    [Fact]
+    public void A_stance_from_which_the_technique_does_not_start_is_told() =>
+        Verify.Rule("flow-stance").Given(Stepping(Stance.FloorBack)).Finds(1, 2).Says("does not start from it");
+
+    [Fact]
+    public void What_was_chosen_is_written_into_the_move_and_changes_nothing()
+    {
+        var fight = Stepping(null);
+        var written = StanceNotes.Written(fight.Scene, fight.Routine);
+        Assert.Equal([null, fight.Steps()[1].StanceStart], written.Moves.Select(m => m.Stance));
+        Assert.Equal(Audit.Of(fight.Scene, fight.Routine).Findings, Audit.Of(fight.Scene, written).Findings);
+        Assert.Equal(fight.Routine.Moves, StanceNotes.LeftOut(written).Moves);
+    }
 }
