@@ -16,4 +16,7 @@ public sealed record FloorPlan
     public Surface Surface { get; init; } = Surface.Matted;
 
     public IReadOnlyList<Obstacle> Obstacles { get; init; } = [];
+
+    /// <summary>Where people come in; with none, anywhere over the floor's edge.</summary>
+    public IReadOnlyList<WayIn> WaysIn { get; init; } = [];
 }

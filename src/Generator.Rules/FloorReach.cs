@@ -3,15 +3,17 @@ using Generator.Domain;
 namespace Generator.Rules;
 
 /// <summary>
-/// How far from the mark somebody can stand or be sent on each bearing: to the floor's edge, or to the first obstacle in the way,
+/// How far from the mark somebody can stand or be sent on each bearing: to the floor's edge, or to the first obstacle or camera in the way,
 /// less the clearance. Behind an obstacle the floor counts as closed.
 /// </summary>
 public sealed class FloorReach
 {
     private readonly int[] farthest = new int[Bearing.Circle];
+    private readonly string?[] inTheWay = new string?[Bearing.Circle];
 
-    public FloorReach(FloorPlan floor, Settle settle)
+    public FloorReach(FloorPlan floor, Settle settle, IReadOnlyList<Camera>? cameras = null)
     {
+        var posts = CameraPosts.Of(cameras ?? []);
         for (var b = 0; b < Bearing.Circle; b++)
         {
             var angle = b * 15 * Math.PI / 180;
@@ -21,15 +23,31 @@ public sealed class FloorReach
                 ToWall(dy, floor.MarkY.Value, floor.Depth.Value)) - settle.EdgeClearance.Value;
             foreach (var obstacle in floor.Obstacles)
             {
-                edge = Math.Min(edge, ToObstacle(dx, dy, floor, obstacle, settle.EdgeClearance.Value));
+                Close(obstacle.Name, ToObstacle(dx, dy, floor, obstacle, settle.EdgeClearance.Value));
+            }
+
+            foreach (var post in posts)
+            {
+                Close(post.Text, post.Along(dx, dy, settle.EdgeClearance.Value));
             }
 
             farthest[b] = (int)Math.Floor(edge + 1e-6);
+
+            void Close(string name, double distance)
+            {
+                if (distance < edge)
+                {
+                    (edge, inTheWay[b]) = (distance, name);
+                }
+            }
         }
     }
 
     /// <summary>Farthest distance from the mark in centimetres on a bearing (half hours, any whole number).</summary>
     public int this[int bearing] => farthest[new Bearing(bearing).HalfHours];
+
+    /// <summary>The obstacle or camera that closes the floor on a bearing; null where its edge does.</summary>
+    public string? InTheWay(int bearing) => inTheWay[new Bearing(bearing).HalfHours];
 
     private static double ToWall(double step, int mark, int size)
     {

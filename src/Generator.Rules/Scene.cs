@@ -25,7 +25,7 @@ public sealed class Scene
         Brief = brief;
         Book = book;
         Cast = brief.Attackers.Count;
-        Floor = new FloorReach(brief.Floor, book.Settle);
+        Floor = new FloorReach(brief.Floor, book.Settle, brief.Cameras);
         Able = new Ability(brief, book);
         techniqueReach = new Reach[book.Techniques.Count, Cast];
         attackReach = new Reach[book.Attacks.Count, Cast];

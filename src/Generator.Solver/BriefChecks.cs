@@ -205,7 +205,7 @@ internal static class BriefChecks
 
             if (distance.Value > scene.Floor[bearing.HalfHours])
             {
-                yield return $"{cast[a].Name} opens {distance} out at {bearing.ToClockText()} o'clock, where the floor is clear for {new Centimetres(scene.Floor[bearing.HalfHours])}.";
+                yield return $"{cast[a].Name} opens {distance} out at {bearing.ToClockText()} o'clock, where the floor is clear for {new Centimetres(scene.Floor[bearing.HalfHours])}{(scene.Floor.InTheWay(bearing.HalfHours) is { } thing ? $": {thing} is in the way" : "")}.";
             }
 
             for (var b = a + 1; b < scene.Cast; b++)

@@ -24,7 +24,7 @@ public static class RandomBrief
             Floor = floor,
             Hero = (HeroPart)Dress(chance, new HeroPart { Name = chance.One(["Ines", "Hero"]), Lead = chance.Maybe(() => chance.Any<Side>()) }, book),
             Attackers = [.. names.Select(n => Attacker(chance, n, names.Count, floor, book))],
-            Cameras = chance.List(0, 3, i => new Camera("cam " + (char)('A' + i), Clock(chance), Cm(chance, 50, 20000), Cm(chance, 0, 2000))),
+            Cameras = chance.List(0, 3, i => new Camera("cam " + (char)('A' + i), Clock(chance), Cm(chance, 75, 20000), Cm(chance, 0, 2000))),
             Moments = chance.List(0, 3, _ => Moment(chance, names, book)),
             Arc = chance.Any<Arc>(),
             Setbacks = chance.Maybe(() => chance.Whole(0, 50)),
@@ -58,6 +58,7 @@ public static class RandomBrief
             MarkY = markY,
             Surface = chance.Any<Surface>(),
             Obstacles = chance.List(0, 2, i => new Obstacle("bollard " + (char)('a' + i), Cm(chance, 0, 100), Cm(chance, 0, 100), Cm(chance, 1, 99), Cm(chance, 1, 900))),
+            WaysIn = chance.List(0, 2, i => new WayIn("door " + (char)('a' + i), Cm(chance, 101, width.Value), new Centimetres(depth.Value + chance.Whole(0, 300)))),
         };
     }
 

@@ -7,6 +7,9 @@ namespace Generator.Library.Files;
 /// <summary>Reads the floor, the cameras and the audience of a brief.</summary>
 internal static class FloorReader
 {
+    /// <summary>A camera nearer than this stands where the hero does: the camera's own half width and the hero's, 25 cm.</summary>
+    private static readonly Centimetres OnTheMark = Camera.Around + new Centimetres(25);
+
     public static FloorPlan Floor(ObjectReader? reader)
     {
         if (reader is null)
@@ -32,6 +35,7 @@ internal static class FloorReader
         }
 
         floor = floor with { Obstacles = [.. reader.Objects("obstacles").Select((o, i) => Obstacle(o, i, floor))] };
+        floor = floor with { WaysIn = WaysInReader.Of(reader, floor) };
         reader.Finish();
         return floor;
     }
@@ -62,11 +66,17 @@ internal static class FloorReader
                 reader.Missing("bearing", "\"bearing\": \"6\"");
             }
 
-            cameras.Add(new Camera(
+            var camera = new Camera(
                 name,
                 reader.Clock("bearing") ?? default,
                 reader.Metres("distance", Measures.CameraDistance) ?? new Centimetres(500),
-                reader.Metres("height", Measures.CameraHeight) ?? new Centimetres(150)));
+                reader.Metres("height", Measures.CameraHeight) ?? new Centimetres(150));
+            if (camera.IsOnTheGround && camera.Distance < OnTheMark)
+            {
+                reader.Refuse("distance", $"The camera {FieldText.Quote(name)} and its operator stand {camera.Distance} from the mark, on the hero's own place.", $"Maybe move it out to {OnTheMark} or more, or hang it higher than {Camera.Highest}.");
+            }
+
+            cameras.Add(camera);
             reader.Finish();
         }
 
