@@ -32,7 +32,7 @@ internal static class PinnedChild
         var opened = routine.Brief with { Attackers = [.. routine.Brief.Attackers.Select((a, i) => Opened(a, routine.Placements[i]))] };
         var plain = PlainModel.Of(opened, stored.Book, routine.Moves.Count);
         Pin.Rows(plain.Model, [.. routine.Moves.Select(m => Row.Of(m, plain.Scene))]);
-        using var session = new CpSession(plain.Model.Cp.Model);
+        using var session = plain.Model.Session();
         var solved = session.Solve(new SearchSettings { Time = TimeSpan.FromSeconds(120), Bare = true, Linear = false });
         var words = new List<string>();
         Judge("plain CP-SAT", solved is not (CpAnswer.Unknown or CpAnswer.Feasible), solved == CpAnswer.Optimal ? session.Objective : null);

@@ -24,7 +24,7 @@ internal static class PlainChild
         var agreed = 0;
         using var watch = new SearchWatch(TimeSpan.FromSeconds(double.Parse(seconds, CultureInfo.InvariantCulture)), int.Parse(cores, CultureInfo.InvariantCulture), false);
         (clock, used) = (Stopwatch.GetTimestamp(), Environment.CpuUsage.TotalTime);
-        using var session = new CpSession(plain.Model.Cp.Model);
+        using var session = plain.Model.Session();
         var answer = session.Solve(new SearchSettings { AsMade = true, Time = watch.Clock }, (value, points) =>
         {
             trace.Add(new TracePoint(Stopwatch.GetElapsedTime(clock).TotalMilliseconds, (Environment.CpuUsage.TotalTime - used).TotalMilliseconds, (int)points));

@@ -5,14 +5,20 @@ namespace Generator.Solver.Engine;
 
 /// <summary>
 /// The only owner of the solver. Formats parameters, keeps asking the token while the solver runs (a stop before the start would be lost),
-/// catches whatever a callback throws and throws it afterwards, and gives values only when there is a solution.
+/// catches whatever a callback throws and throws it afterwards, and gives values only when there is a solution. What would be too much to post
+/// beforehand is posted lazily: an answer may be refuted, which adds to the model what it breaks, and the model is solved again.
 /// </summary>
 public sealed class CpSession : IDisposable
 {
     private readonly CpModel model;
+    private readonly Func<Func<IntVar, long>, bool>? refute;
     private CpSolver? solver;
 
-    public CpSession(CpModel model) => this.model = model;
+    /// <param name="model">What is solved.</param>
+    /// <param name="refute">
+    /// Looks at the values of an answer; where they break what has not been posted yet, posts enough of it to rule this answer out, and is true. Null when the model says all.
+    /// </param>
+    public CpSession(CpModel model, Func<Func<IntVar, long>, bool>? refute = null) => (this.model, this.refute) = (model, refute);
 
     public CpAnswer Answer { get; private set; } = CpAnswer.Unknown;
 
@@ -27,12 +33,35 @@ public sealed class CpSession : IDisposable
     /// <summary>Deterministic work done, in the unit of <see cref="SearchSettings.Work"/>.</summary>
     public double Work { get; private set; }
 
-    /// <summary>Solves the model.</summary>
+    /// <summary>How many answers were refuted on the way to the last one.</summary>
+    public int Refuted { get; private set; }
+
+    /// <summary>
+    /// Solves the model until an answer is not refuted. Each model on the way says less than the whole, so no solution, and no better one, of it means none of the
+    /// whole. All solves together keep to the limits; a last answer that was refuted counts as none.
+    /// </summary>
     /// <param name="settings">Parameters.</param>
-    /// <param name="onSolution">Called with a reader of values at every better solution; must return fast.</param>
+    /// <param name="onSolution">Called with a reader of values at every better solution; must return fast. It also hears of those that are refuted later.</param>
     /// <param name="stop">Stops the solver within some hundredths of a second.</param>
     /// <exception cref="InvalidOperationException">The model itself is wrong; the message says where.</exception>
     public CpAnswer Solve(SearchSettings settings, Action<Func<IntVar, long>, long>? onSolution = null, CancellationToken stop = default)
+    {
+        (Refuted, Work, Elapsed) = (0, 0, TimeSpan.Zero);
+        var limits = settings;
+        while (Once(limits, onSolution, stop) is CpAnswer.Feasible or CpAnswer.Optimal && refute?.Invoke(Value) == true)
+        {
+            Refuted++;
+            limits = settings with { Time = settings.Time - Elapsed, Work = settings.Work - Work };
+            if (limits.Time <= TimeSpan.Zero || limits.Work <= 0)
+            {
+                return Answer = CpAnswer.Unknown;
+            }
+        }
+
+        return Answer;
+    }
+
+    private CpAnswer Once(SearchSettings settings, Action<Func<IntVar, long>, long>? onSolution, CancellationToken stop)
     {
         if (stop.IsCancellationRequested)
         {
@@ -40,6 +69,7 @@ public sealed class CpSession : IDisposable
         }
 
         var clock = Stopwatch.StartNew();
+        solver?.Dispose();
         solver = new CpSolver { StringParameters = settings.ToParameters() };
         using var callback = new Listener(onSolution, stop);
         CpSolverStatus status;
@@ -48,8 +78,8 @@ public sealed class CpSession : IDisposable
             status = solver.Solve(model, callback);
         }
 
-        Elapsed = clock.Elapsed;
-        Work = solver.Response?.DeterministicTime ?? 0;
+        Elapsed += clock.Elapsed;
+        Work += solver.Response?.DeterministicTime ?? 0;
         callback.Rethrow();
         Answer = status switch
         {

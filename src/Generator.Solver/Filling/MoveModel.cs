@@ -13,6 +13,7 @@ namespace Generator.Solver.Filling;
 public sealed class MoveModel
 {
     private readonly List<(string Rule, LinearExpr Points)> points = [];
+    private readonly IReadOnlyList<RuleModule> rules;
     private readonly Dictionary<(int Row, char What, string Chosen), BoolVar> anys = [];
 
     public MoveModel(Scene scene, Vocabulary vocabulary, MoveModelOptions options)
@@ -43,7 +44,8 @@ public sealed class MoveModel
 
         Slots = slots;
         NoLeadIn();
-        foreach (var module in RuleModules.All.Where(m => !options.Without.Contains(m.Id)))
+        rules = [.. RuleModules.All.Where(m => !options.Without.Contains(m.Id)), .. options.Besides];
+        foreach (var module in rules)
         {
             module.Post(this);
         }
@@ -100,6 +102,9 @@ public sealed class MoveModel
 
     /// <summary>What each rule charges.</summary>
     public IEnumerable<(string Rule, LinearExpr Points)> PointsByRule => points;
+
+    /// <summary>Solves this model, and again as long as a rule refutes the answer.</summary>
+    public CpSession Session() => new(Cp.Model, Refute);
 
     /// <summary>A rule charges points.</summary>
     public void Charge(string rule, LinearExpr amount) => points.Add((rule, amount));
@@ -171,6 +176,18 @@ public sealed class MoveModel
             var fromTheStart = Cp.Is(Entrances[a], 0, $"fromthestart[{a}]");
             Cp.Model.Add(Slots[0].Start + Scene.Settle.ContactAfter.Value >= Start.Attackers[a].Threat).OnlyEnforceIf([Slots[0].Targets[a], fromTheStart]);
         }
+    }
+
+    /// <summary>Posts what rules say against an answer; false when they say nothing.</summary>
+    private bool Refute(Func<IntVar, long> value)
+    {
+        var said = rules.SelectMany(r => r.Refute(this, value)).ToList();
+        foreach (var clause in said)
+        {
+            Cp.Model.AddBoolOr(clause.Where(l => !Cp.IsFalse(l)));
+        }
+
+        return said.Count > 0;
     }
 
     private BoolVar Any(SlotVars slot, char what, BoolVar[] literals, IEnumerable<int> fitting, string name)

@@ -1,5 +1,6 @@
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
+using Generator.Solver.Rules;
 
 namespace Generator.Solver.Filling;
 
@@ -41,6 +42,9 @@ public sealed record MoveModelOptions
 
     /// <summary>One table a row over all uses of techniques, the plain way, instead of constraints for each class of them (benchmarks). Slower.</summary>
     public bool InOneTable { get; init; }
+
+    /// <summary>Rules beside the house's own (tests).</summary>
+    public IReadOnlyList<RuleModule> Besides { get; init; } = [];
 
     /// <summary>Ids of rules to leave out (tests).</summary>
     public IReadOnlySet<string> Without { get; init; } = new HashSet<string>(StringComparer.Ordinal);

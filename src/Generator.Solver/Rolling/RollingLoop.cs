@@ -114,7 +114,7 @@ public sealed class RollingLoop
 
         DecisionOrder.Post(model, seed);
         model.Cp.Model.Minimize((model.Points * 3) + (ends ? Google.OrTools.Sat.LinearExpr.Constant(0) : WindowAims.Of(model, plan, horizon)));
-        using var session = new CpSession(model.Cp.Model);
+        using var session = model.Session();
         session.Solve(new SearchSettings { Time = TimeSpan.FromSeconds(20), Work = ends ? 0.4 : 0.12, Seed = seed, Bare = true, Linear = false, OwnOrder = true }, null, stop);
         Trace?.Invoke($"uses {words.Uses.Count}/{vocabulary.Uses.Count} rows {draft?.Rows.Count ?? 0}+{rows}{(ends ? " ends" : string.Empty)} time {draft?.State.Time ?? 0} out {draft?.State.Attackers.Count(a => a.Posture == Posture.Out)} {draft?.Score.MemoryOf("setbacks")}: {session.Answer}, objective {session.Objective}, {session.Elapsed.TotalMilliseconds:0} ms, {session.Work:0.00} work, plan {string.Join(' ', plan.Exchanges.Select(e => $"{e.Attacker}x{e.Moves}{(e.PutsOut ? "!" : string.Empty)}"))}");
         return session.HasSolution ? Commit(draft, model, session, ends) : null;

@@ -1,5 +1,6 @@
 using Generator.Solver.Filling;
 using Generator.Solver.Staging;
+using Google.OrTools.Sat;
 
 namespace Generator.Solver.Rules;
 
@@ -14,6 +15,14 @@ public abstract class RuleModule
 
     /// <summary>Posts the rule to rows of a routine.</summary>
     public abstract void Post(MoveModel model);
+
+    /// <summary>
+    /// What of the rule would be too much to post beforehand: clauses that the rule demands of every routine and that the answer breaks; none when the answer keeps the
+    /// rule. The more other answers a clause rules out as well, the sooner the search is done.
+    /// </summary>
+    /// <param name="model">Whose answer it is. New variables may be made for the clauses.</param>
+    /// <param name="value">Values of the model's variables in the answer.</param>
+    public virtual IEnumerable<IReadOnlyList<ILiteral>> Refute(MoveModel model, Func<IntVar, long> value) => [];
 
     /// <summary>Posts what of the rule a plan of exchanges can already tell; nothing for rules that need the moves.</summary>
     public virtual void Post(StagingModel plan)

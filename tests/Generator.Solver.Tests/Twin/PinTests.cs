@@ -172,7 +172,7 @@ public sealed class PinTests(ITestOutputHelper output)
         Pin.Placements(model, placements);
         Pin.Rows(model, rows);
         model.Cp.Model.Minimize(model.Points);
-        using var session = new CpSession(model.Cp.Model);
+        using var session = model.Session();
         var answer = session.Solve(Settings);
         var points = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (var (rule, charge) in session.HasSolution ? model.PointsByRule : [])

@@ -2,7 +2,6 @@ using System.Globalization;
 using Generator.Rules.Replaying;
 using Generator.Solver.Engine;
 using Generator.Solver.Filling;
-using Google.OrTools.Sat;
 using Xunit.Abstractions;
 
 namespace Generator.Solver.Tests.Twin;
@@ -16,7 +15,6 @@ public sealed class TwinTests(ITestOutputHelper output)
     private const int MostRoutines = 16;
 
     private const int EnoughInfeasible = 60;
-    private static readonly SearchSettings Settings = new() { Time = TimeSpan.FromSeconds(60), Bare = true, Linear = false };
 
     /// <param name="inOneTable">The plain way, by which benchmarks compare, says the same.</param>
     [Theory]
@@ -29,10 +27,10 @@ public sealed class TwinTests(ITestOutputHelper output)
         {
             var world = new TinyWorld(seed);
             var clean = Exhaustive.Clean(world);
-            var model = Model(world, inOneTable);
+            var model = Solved.Model(world, inOneTable);
             model.Cp.Model.Minimize(model.Points);
-            using var best = new CpSession(model.Cp.Model);
-            var answer = best.Solve(Settings);
+            using var best = model.Session();
+            var answer = best.Solve(Solved.Settings);
             Assert.True(answer == (clean.Count > 0 ? CpAnswer.Optimal : CpAnswer.Infeasible), $"seed {seed}: the solver says {answer}, enumeration finds {clean.Count} routines");
             if (clean.Count == 0)
             {
@@ -67,7 +65,7 @@ public sealed class TwinTests(ITestOutputHelper output)
 
             compared++;
             routines += clean.Count;
-            var solved = AllOf(world, clean.Count + 5);
+            var solved = Solved.AllOf(Solved.Model(world), clean.Count + 5);
             Assert.True(clean.Keys.ToHashSet(StringComparer.Ordinal).SetEquals(solved.Keys), $"seed {seed}: only enumerated: {string.Join(" | ", clean.Keys.Except(solved.Keys))}; only solved: {string.Join(" | ", solved.Keys.Except(clean.Keys))}");
             Assert.All(solved, s => Assert.Equal(clean[s.Key], s.Value));
         }
@@ -90,10 +88,10 @@ public sealed class TwinTests(ITestOutputHelper output)
                 continue;
             }
 
-            var model = Model(world);
+            var model = Solved.Model(world);
             model.Cp.Model.Minimize(model.Points);
-            using var best = new CpSession(model.Cp.Model);
-            var answer = best.Solve(Settings);
+            using var best = model.Session();
+            var answer = best.Solve(Solved.Settings);
             Assert.True(answer == (clean.Count > 0 ? CpAnswer.Optimal : CpAnswer.Infeasible), $"seed {seed}: the solver says {answer}, enumeration finds {clean.Count} routines");
             (feasible, infeasible) = clean.Count > 0 ? (feasible + 1, infeasible) : (feasible, infeasible + 1);
             if (clean.Count == 0)
@@ -107,7 +105,7 @@ public sealed class TwinTests(ITestOutputHelper output)
                 continue;
             }
 
-            var solved = AllOf(world, clean.Count + 5);
+            var solved = Solved.AllOf(Solved.Model(world), clean.Count + 5);
             Assert.True(clean.Keys.ToHashSet(StringComparer.Ordinal).SetEquals(solved.Keys), $"seed {seed}: only enumerated: {string.Join(" | ", clean.Keys.Except(solved.Keys))}; only solved: {string.Join(" | ", solved.Keys.Except(clean.Keys))}");
             Assert.All(solved, s => Assert.Equal(clean[s.Key], s.Value));
             bumped += clean.Keys.Count(k => Involves(world, k, "bumps"));
@@ -124,70 +122,4 @@ public sealed class TwinTests(ITestOutputHelper output)
     private static bool Involves(TinyWorld world, string key, string id) => key.Split(" ; ").Select(r => r.Split(' ')).Any(r =>
         world.Book.Techniques[int.Parse(r[3], CultureInfo.InvariantCulture)].Id == id
         || (r[4] != "-1" && world.Book.Reactions[int.Parse(r[4], CultureInfo.InvariantCulture)].Id == id));
-
-    private static MoveModel Model(TinyWorld world, bool inOneTable = false)
-    {
-        var model = new MoveModel(world.Scene, Vocabulary.Of(world.Scene, seconds: true), new MoveModelOptions
-        {
-            Rows = world.Rows,
-            FewestRows = 1,
-            Ends = true,
-            MostWalkRound = 0,
-            Horizon = 40,
-            InOneTable = inOneTable,
-        });
-        Pin.Placements(model, world.Placements);
-        foreach (var slot in model.Slots)
-        {
-            model.Cp.Model.Add(slot.Gap <= world.MostGap);
-        }
-
-        return model;
-    }
-
-    /// <summary>Solves again and again, each time without what has been found.</summary>
-    private static Dictionary<string, long> AllOf(TinyWorld world, int most)
-    {
-        var found = new Dictionary<string, long>(StringComparer.Ordinal);
-        var model = Model(world);
-        while (found.Count < most)
-        {
-            using var session = new CpSession(model.Cp.Model);
-            var answer = session.Solve(Settings);
-            if (answer == CpAnswer.Infeasible)
-            {
-                break;
-            }
-
-            Assert.True(session.HasSolution);
-            var rows = RowReader.Rows(model, session);
-            found.Add(Exhaustive.Key(rows), session.Value(model.Points));
-            Forbid(model, rows);
-        }
-
-        return found;
-    }
-
-    private static void Forbid(MoveModel model, IReadOnlyList<Row> rows)
-    {
-        var differs = new List<ILiteral>();
-        foreach (var slot in model.Slots)
-        {
-            if (slot.Index >= rows.Count)
-            {
-                differs.Add(slot.Used);
-                continue;
-            }
-
-            var row = rows[slot.Index];
-            differs.Add(slot.Used.Not());
-            differs.Add(model.Cp.Is(slot.Start, row.Start, "was").Not());
-            differs.Add(model.Cp.Is(slot.Target, row.Attacker < 0 ? model.Cast : row.Attacker, "was").Not());
-            differs.Add(model.UseIs(slot, u => u.Index == row.Technique && u.CarriesAttack == row.Attack >= 0, "was").Not());
-            differs.Add(row.Attack < 0 ? slot.HasAttack : slot.Attacks[model.Vocabulary.Attacks.ToList().IndexOf(row.Attack)].Not());
-            differs.Add(row.Reaction < 0 ? slot.NoReaction.Not() : slot.Reactions[model.Vocabulary.Reactions.ToList().IndexOf(row.Reaction)].Not());
-        }
-
-        model.Cp.Model.AddBoolOr(differs);
-    }
 }
