@@ -11,12 +11,14 @@ public readonly record struct Bearing
     /// <summary>Half hours round the whole clock.</summary>
     public const int Circle = 24;
 
+    public const int DegreesPerHalfHour = 15;
+
     public Bearing(int halfHours) => HalfHours = ((halfHours % Circle) + Circle) % Circle;
 
     public int HalfHours { get; }
 
     /// <summary>Degrees clockwise from 12 o'clock, 0 to 345.</summary>
-    public int Degrees => HalfHours * 15;
+    public int Degrees => HalfHours * DegreesPerHalfHour;
 
     /// <summary>The same position seen in a mirror through 12 and 6.</summary>
     public Bearing Mirrored => new(-HalfHours);

@@ -12,6 +12,14 @@ public sealed record Settle
     /// <summary>Farthest turn in half hours while a wrist of the hero is held; none while the body is bound.</summary>
     public int TurnWhileHeld { get; init; } = 2;
 
+    /// <summary>Fastest turn between two moves, in degrees a second: half round in 0.9 s. A fast paced half turn takes 1.5 s (Khobkhun, Hollands and
+    /// Richards 2021, Sensors 21:2827; from memory); techniques that turn half round take 0.7 to 0.85 s (common practice).</summary>
+    public int TurnDegreesPerSecond { get; init; } = 200;
+
+    /// <summary>Fewest seconds that each half count of these settings and of a change of stance lasts: where a tempo makes half counts shorter, more of
+    /// them are needed.</summary>
+    public decimal FewestHalfCount { get; init; } = 0.2m;
+
     /// <summary>Half counts after which an out hand is back in guard.</summary>
     public HalfCounts HandBack { get; init; } = new(1);
 
@@ -48,6 +56,30 @@ public sealed record Settle
     /// <summary>What each piece of wardrobe forbids: its name in a brief, and the demands (<see cref="Demand"/>) it rules out.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>> Wardrobe { get; init; } = new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal);
 
+    /// <summary>The same settings where half counts are as short as this tempo makes them.</summary>
+    public Settle At(Tempo tempo) => this with
+    {
+        TurnByGap = TurnsAt(tempo),
+        HandBack = Lasting(HandBack, tempo),
+        ContactAfter = Lasting(ContactAfter, tempo),
+        WalkRoundPerHalfHour = Lasting(WalkRoundPerHalfHour, tempo),
+    };
+
+    /// <summary>What so many half counts at a tempo that leaves time enough become at this one.</summary>
+    public HalfCounts Lasting(HalfCounts own, Tempo tempo) => tempo.Lasting(own, own.Value * FewestHalfCount);
+
     /// <summary>Largest turn that a gap allows to a hero whose wrists and body are free.</summary>
     public int TurnFor(int gap) => TurnByGap[Math.Clamp(gap, 0, TurnByGap.Count - 1)];
+
+    private List<int> TurnsAt(Tempo tempo)
+    {
+        var turns = new List<int>();
+        do
+        {
+            var degrees = (int)(tempo.SecondsIn(new HalfCounts(turns.Count)) * TurnDegreesPerSecond);
+            turns.Add(Math.Min(TurnFor(turns.Count), degrees / Bearing.DegreesPerHalfHour));
+        }
+        while (turns.Count < TurnByGap.Count || turns[^1] < TurnByGap[^1]);
+        return turns;
+    }
 }

@@ -12,13 +12,18 @@ public sealed class StanceTable
     private readonly int[,,] times;
 
     public StanceTable(IReadOnlyList<StanceInfo> stances)
+        : this(stances, t => t)
+    {
+    }
+
+    private StanceTable(IReadOnlyList<StanceInfo> stances, Func<HalfCounts, HalfCounts> lasting)
     {
         Stances = stances;
         var count = Enum.GetValues<Stance>().Length;
         times = new int[2, count, count];
         foreach (var novice in (ReadOnlySpan<int>)[0, 1])
         {
-            Fill(novice, count);
+            Fill(novice, count, lasting);
         }
     }
 
@@ -30,7 +35,10 @@ public sealed class StanceTable
     /// <summary>The stance in words.</summary>
     public string NameOf(Stance stance) => Stances.FirstOrDefault(s => s.Stance == stance)?.Name ?? stance.ToString();
 
-    private void Fill(int novice, int count)
+    /// <summary>The same changes where each of their half counts lasts as long as the settings want at this tempo.</summary>
+    public StanceTable At(Tempo tempo, Settle settle) => new(Stances, t => settle.Lasting(t, tempo));
+
+    private void Fill(int novice, int count, Func<HalfCounts, HalfCounts> lasting)
     {
         for (var from = 0; from < count; from++)
         {
@@ -44,7 +52,7 @@ public sealed class StanceTable
         {
             foreach (var change in stance.Changes)
             {
-                times[novice, (int)stance.Stance, (int)change.To] = (novice == 1 ? change.Novice : change.Trained).Value;
+                times[novice, (int)stance.Stance, (int)change.To] = lasting(novice == 1 ? change.Novice : change.Trained).Value;
             }
         }
 

@@ -28,9 +28,12 @@ public readonly record struct Tempo
     /// <summary>Length of a span in seconds, exact.</summary>
     public decimal SecondsIn(HalfCounts span) => span.Value * 30m / CountsPerMinute;
 
-    /// <summary>A span lasts at least the fewest seconds that something needs.</summary>
-    public bool Allows(HalfCounts span, decimal fewestSeconds) => SecondsIn(span) >= fewestSeconds;
-
     /// <summary>The shortest span of whole half counts that lasts at least <paramref name="seconds"/> (never rounds down: a person needs the time).</summary>
     public HalfCounts AtLeast(decimal seconds) => new((int)Math.Ceiling(seconds * CountsPerMinute / 30m));
+
+    /// <summary>
+    /// How long something lasts: its own counts, or the next half count that gives it its fewest seconds. This is the one place where a duration
+    /// comes from.
+    /// </summary>
+    public HalfCounts Lasting(HalfCounts own, decimal fewestSeconds) => new(Math.Max(own.Value, AtLeast(fewestSeconds).Value));
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Generator.Domain;
 using Generator.Library.Words;
 
@@ -9,6 +10,7 @@ namespace Generator.Library;
 /// </summary>
 public sealed class Book
 {
+    private readonly ConcurrentDictionary<Tempo, Book> atTempo = new();
     private readonly Dictionary<string, int> techniqueIndex;
     private readonly Dictionary<string, int> attackIndex;
     private readonly Dictionary<string, int> reactionIndex;
@@ -16,6 +18,7 @@ public sealed class Book
     /// <summary>Builds a book from one record a technique and attack; the other side of sided ones is added.</summary>
     public Book(string version, StanceTable stances, Settle settle, IEnumerable<Technique> techniques, IEnumerable<Attack> attacks, IEnumerable<Reaction> reactions)
     {
+        Own = this;
         Version = version;
         Stances = stances;
         Settle = settle;
@@ -25,6 +28,18 @@ public sealed class Book
         techniqueIndex = Index(Techniques.Select(t => t.Id));
         attackIndex = Index(Attacks.Select(a => a.Id));
         reactionIndex = Index(Reactions.Select(r => r.Id));
+    }
+
+    private Book(Book own, Tempo tempo)
+    {
+        Own = own;
+        Version = own.Version;
+        Stances = own.Stances.At(tempo, own.Settle);
+        Settle = own.Settle.At(tempo);
+        Techniques = [.. own.Techniques.Select(t => tempo.Lasting(t.Length, t.FewestSeconds) is var length && length == t.Length ? t : t with { Length = length })];
+        Attacks = [.. own.Attacks.Select(a => tempo.Lasting(a.Length, a.FewestSeconds) is var length && length == a.Length ? a : a with { Length = length })];
+        Reactions = own.Reactions;
+        (techniqueIndex, attackIndex, reactionIndex) = (own.techniqueIndex, own.attackIndex, own.reactionIndex);
     }
 
     /// <summary>Changes whenever a file of the library changes.</summary>
@@ -42,6 +57,15 @@ public sealed class Book
     public IReadOnlyList<Attack> Attacks { get; }
 
     public IReadOnlyList<Reaction> Reactions { get; }
+
+    /// <summary>
+    /// The library as it is at a tempo: whatever its own counts leave less than its fewest seconds lasts longer, and so do the settings that are
+    /// half counts. What one tempo has made longer another makes from its own counts again.
+    /// </summary>
+    public Book At(Tempo tempo) => Own.atTempo.GetOrAdd(tempo, t => new Book(Own, t));
+
+    /// <summary>The library as its files say it, at no tempo.</summary>
+    public Book Own { get; }
 
     /// <summary>Position in <see cref="Techniques"/>, or −1 when the id is unknown.</summary>
     public int TechniqueIndex(string id) => techniqueIndex.GetValueOrDefault(id, -1);

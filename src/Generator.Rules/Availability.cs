@@ -3,7 +3,7 @@ using Generator.Domain;
 namespace Generator.Rules;
 
 /// <summary>
-/// What skill, limits, wardrobe, floor and tempo of a brief take out of the library, each with the reason. A technique is out when neither side of it
+/// What skill, limits, wardrobe and floor of a brief take out of the library, each with the reason. A technique is out when neither side of it
 /// is possible with any attacker; an attack or a reaction when no attacker can perform it.
 /// </summary>
 public sealed class Availability
@@ -15,7 +15,7 @@ public sealed class Availability
         this.scene = scene;
         var book = scene.Book;
         Techniques = [.. OutOf(book.Techniques.Select((t, i) => (t.BaseId, Why(i))))];
-        Attacks = [.. OutOf(book.Attacks.Select((a, i) => (a.BaseId, Nobody(who => WhyNotAttack(i, who)))))];
+        Attacks = [.. OutOf(book.Attacks.Select((a, i) => (a.BaseId, Nobody(who => scene.Able.WhyNotAttack(i, who)))))];
         Reactions = [.. OutOf(book.Reactions.Select((r, i) => (r.Id, Nobody(who => scene.Able.WhyNotReaction(i, who)))))];
     }
 
@@ -37,18 +37,7 @@ public sealed class Availability
             return hero;
         }
 
-        if (TooFast(technique.Name, technique.Length, technique.FewestSeconds) is { } fast)
-        {
-            return fast;
-        }
-
         return technique.HasNoTarget ? null : Nobody(who => scene.Able.WhyNotOn(index, who) ?? NoReaction(technique, who));
-    }
-
-    private string? WhyNotAttack(int index, int who)
-    {
-        var attack = scene.Book.Attacks[index];
-        return scene.Able.WhyNotAttack(index, who) ?? TooFast(attack.Name, attack.Length, attack.FewestSeconds);
     }
 
     private string? NoReaction(Technique technique, int who)
@@ -73,8 +62,4 @@ public sealed class Availability
 
         return first;
     }
-
-    private string? TooFast(string what, HalfCounts length, decimal fewest) => scene.Brief.Tempo.Allows(length, fewest)
-        ? null
-        : $"{Words.Cap(what)} takes {Words.Seconds(fewest)} at least; at {scene.Brief.Tempo.CountsPerMinute} counts a minute its {Words.Counts(length.Value)} last {Words.Seconds(scene.Brief.Tempo.SecondsIn(length))}";
 }

@@ -23,6 +23,7 @@ public sealed class Scene
     public Scene(Brief brief, Book book)
     {
         Brief = brief;
+        book = book.At(brief.Tempo);
         Book = book;
         Cast = brief.Attackers.Count;
         Floor = new FloorReach(brief.Floor, book.Settle, brief.Cameras);
@@ -52,6 +53,7 @@ public sealed class Scene
 
     public Brief Brief { get; }
 
+    /// <summary>The library at the brief's tempo: lengths of techniques and attacks are what they last there.</summary>
     public Book Book { get; }
 
     public Settle Settle => Book.Settle;

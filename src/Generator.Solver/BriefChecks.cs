@@ -57,7 +57,7 @@ internal static class BriefChecks
         {
             if (ending.Out.Contains(scene.Brief.Attackers[a].Name) && !CanGoOut(scene, a))
             {
-                yield return $"{scene.Brief.Attackers[a].Name} must be out at the end, but no finish suits both performers, this floor and this tempo.";
+                yield return $"{scene.Brief.Attackers[a].Name} must be out at the end, but no finish suits both performers and this floor.";
             }
         }
     }
@@ -67,7 +67,7 @@ internal static class BriefChecks
         for (var t = 0; t < scene.Book.Techniques.Count; t++)
         {
             var technique = scene.Book.Techniques[t];
-            if (technique.Family == Family.Finish && CanDo(scene, t) && scene.Able.WhyNotOn(t, attacker) is null
+            if (technique.Family == Family.Finish && scene.Able.WhyNotTechnique(t) is null && scene.Able.WhyNotOn(t, attacker) is null
                 && technique.Reactions.Any(id => scene.Book.Reaction(id).Posture == Posture.Out && scene.Able.WhyNotReaction(scene.Book.ReactionIndex(id), attacker) is null))
             {
                 return true;
@@ -76,9 +76,6 @@ internal static class BriefChecks
 
         return false;
     }
-
-    private static bool CanDo(Scene scene, int technique) =>
-        scene.Able.WhyNotTechnique(technique) is null && scene.Brief.Tempo.Allows(scene.Book.Techniques[technique].Length, scene.Book.Techniques[technique].FewestSeconds);
 
     private static IEnumerable<string> Moments(Scene scene)
     {
@@ -131,7 +128,7 @@ internal static class BriefChecks
                 continue;
             }
 
-            reason = scene.Able.WhyNotTechnique(t) ?? (CanDo(scene, t) ? WhyNobody(scene, t, move) : $"at this tempo {technique.Name} is faster than its fewest seconds");
+            reason = scene.Able.WhyNotTechnique(t) ?? WhyNobody(scene, t, move);
             if (reason is null)
             {
                 return null;

@@ -24,7 +24,7 @@ internal static class LibraryListCommand
         var limb = new Option<string?>("--limb") { HelpName = "LIMB", Description = "Only techniques that ask for hand, leg, left-hand, jump, spin and so on." };
         var needs = new Option<string?>("--needs") { HelpName = "POSTURE", Description = "Only techniques that find somebody in this posture, such as folded." };
         var leaves = new Option<string?>("--leaves") { HelpName = "POSTURE", Description = "Only techniques that can leave somebody in this posture, such as on-back." };
-        var forBrief = new Option<string?>("--for") { HelpName = "BRIEF", Description = "Only what the people, floor and tempo of this brief allow; then what is left out, and why." };
+        var forBrief = new Option<string?>("--for") { HelpName = "BRIEF", Description = "Only what the people and the floor of this brief allow; then what is left out, and why." };
         var library = CommonOptions.Library();
         var command = new HouseCommand("list", "Lists ids, names and notebook words by family.") { family, weight, skill, hazard, limb, needs, leaves, forBrief, library };
         command.Example = "generator library list throw --skill trained";

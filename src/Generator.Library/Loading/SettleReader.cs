@@ -28,6 +28,8 @@ internal static class SettleReader
         {
             TurnByGap = ReadTurns(root),
             TurnWhileHeld = root.Whole("turnWhileHeld", Turn) ?? Default.TurnWhileHeld,
+            TurnDegreesPerSecond = root.Whole("turnDegreesPerSecond", new Quantity("a speed of turning", 30m, 720m, "degrees a second")) ?? Default.TurnDegreesPerSecond,
+            FewestHalfCount = root.Number("fewestHalfCount", new Quantity("a time", 0m, 1m, "s")) ?? Default.FewestHalfCount,
             HandBack = Half("handBack", Default.HandBack),
             ContactAfter = Half("contactAfter", Default.ContactAfter),
             WalkRoundPerHalfHour = Half("walkRoundPerHalfHour", Default.WalkRoundPerHalfHour),

@@ -12,7 +12,7 @@ public static class AvailabilityLines
         Add(availability.Techniques.Count, "technique");
         Add(availability.Attacks.Count, "attack");
         Add(availability.Reactions.Count, "reaction");
-        return parts.Count == 0 ? string.Empty : $"Skill, limits, wardrobe, floor and tempo leave out {string.Join(", ", parts)}.";
+        return parts.Count == 0 ? string.Empty : $"Skill, limits, wardrobe and floor leave out {string.Join(", ", parts)}.";
 
         void Add(int count, string what)
         {

@@ -82,7 +82,19 @@ public static class LibraryCard
         return $"{Words.Number(band.From)} to {Words.Number(band.To)} times the {Words.Of(band.Limb)}{step}";
     }
 
-    private static string Takes(HalfCounts length, decimal fewest) => $"{Words.Span(length)}, never less than {Words.Number(fewest)} s";
+    /// <summary>How long at the usual tempo, and from which tempos on how much longer.</summary>
+    private static string Takes(HalfCounts length, decimal fewest)
+    {
+        var (words, last) = (Words.Span(length), length);
+        for (var tempo = Tempo.Default.CountsPerMinute + 1; tempo <= Tempo.Fastest; tempo++)
+        {
+            var now = new Tempo(tempo).Lasting(length, fewest);
+            words += now == last ? string.Empty : $", {now.ToSpanText()} from tempo {Words.Number(tempo)}";
+            last = now;
+        }
+
+        return $"{words}; never less than {Words.Number(fewest)} s";
+    }
 
     private static string Seconds(decimal? seconds) => seconds is { } s ? Words.Number(s) + " s" : string.Empty;
 }

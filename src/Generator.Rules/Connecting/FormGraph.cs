@@ -61,7 +61,7 @@ public sealed class FormGraph
     internal IReadOnlyList<HeroForm> Forms => forms;
 
     /// <summary>The graph of a library; built once for each.</summary>
-    public static FormGraph Of(Book book) => Known.GetValue(book, b => new FormGraph(b));
+    public static FormGraph Of(Book book) => Known.GetValue(book.Own, b => new FormGraph(b));
 
     /// <summary>The moves out of a form, by its number.</summary>
     internal Way[] From(int form) => ways[form];

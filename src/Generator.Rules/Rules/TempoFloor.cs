@@ -4,13 +4,12 @@ using Generator.Rules.Replaying;
 
 namespace Generator.Rules.Rules;
 
-/// <summary>At this tempo neither the technique nor the attack is faster than its fewest seconds, and no move starts before the last is over, let alone before the
-/// last began.</summary>
+/// <summary>No move starts before the last one is over, which lasts as long as its fewest seconds want at this tempo, let alone before the last one began.</summary>
 public sealed class TempoFloor : Rule
 {
     public override string Id => "tempo-floor";
 
-    public override string Title => "At this tempo the move is not faster than its fewest seconds.";
+    public override string Title => "At this tempo every move has its fewest seconds before the next one starts.";
 
     public override Severity Worst => Severity.Unsafe;
 
@@ -29,41 +28,24 @@ public sealed class TempoFloor : Rule
             });
         }
 
-        if (step.Technique is { } technique)
+        if (step.Technique is { } technique && !backwards && step.Gap < 0 && tally.Count(Severity.Unsafe))
         {
-            JudgeSeconds(scene, step, technique.Name, technique.Length, technique.FewestSeconds, tally);
-            if (!backwards && step.Gap < 0 && tally.Count(Severity.Unsafe))
-            {
-                tally.Tell(At(scene, step, Severity.Unsafe, $"{Words.Cap(technique.Name)} starts {Words.Counts(-step.Gap)} before the move before it is over.") with
-                {
-                    Measured = step.Gap / 2m,
-                    Allowed = 0,
-                    Unit = "counts",
-                    Advice = $"Start it at count {new HalfCounts(step.Before.Time).ToCountText()} or later.",
-                });
-            }
-        }
-
-        if (step.Attack is { } attack)
-        {
-            JudgeSeconds(scene, step, attack.Name, attack.Length, attack.FewestSeconds, tally);
+            tally.Tell(Overlap(scene, step, technique));
         }
 
         return null;
     }
 
-    private void JudgeSeconds(Scene scene, Step step, string name, HalfCounts length, decimal fewest, Tally tally)
+    private Finding Overlap(Scene scene, Step step, Technique technique)
     {
-        var seconds = scene.Brief.Tempo.SecondsIn(length);
-        if (seconds < fewest && tally.Count(Severity.Unsafe))
+        var (tempo, over) = (scene.Brief.Tempo, new HalfCounts(step.Before.Time));
+        var early = $"{Words.Counts(-step.Gap)}, {Words.Seconds(tempo.SecondsIn(new HalfCounts(-step.Gap)))},";
+        return At(scene, step, Severity.Unsafe, $"{Words.Cap(technique.Name)} starts {early} before the move before it is over.") with
         {
-            tally.Tell(At(scene, step, Severity.Unsafe, $"At {scene.Brief.Tempo.CountsPerMinute} counts a minute {Words.Low(name)} has {Words.Seconds(seconds)}; it needs {Words.Seconds(fewest)}.") with
-            {
-                Measured = seconds,
-                Allowed = fewest,
-                Unit = "s",
-                Advice = "Slow the tempo, or choose something shorter.",
-            });
-        }
+            Measured = step.Gap / 2m,
+            Allowed = 0,
+            Unit = "counts",
+            Advice = $"Start it at count {over.ToCountText()} or later: at {tempo.CountsPerMinute} counts a minute the move before it lasts until then.",
+        };
     }
 }

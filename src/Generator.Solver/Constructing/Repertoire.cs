@@ -21,7 +21,7 @@ internal sealed class Repertoire
     {
         this.scene = scene;
         var techniques = scene.Book.Techniques;
-        possible = [.. techniques.Select((t, i) => scene.Able.WhyNotTechnique(i) is null && scene.Brief.Tempo.Allows(t.Length, t.FewestSeconds))];
+        possible = [.. techniques.Select((_, i) => scene.Able.WhyNotTechnique(i) is null)];
         var stances = Enum.GetValues<Stance>();
         stanceTo = new Stance[stances.Length, techniques.Count];
         stanceTime = new int[stances.Length, techniques.Count];
@@ -41,7 +41,7 @@ internal sealed class Repertoire
         OtherKinds = Kinds(setbacks: false);
     }
 
-    /// <summary>What hero, floor and tempo allow, one flag for each technique.</summary>
+    /// <summary>What hero and floor allow, one flag for each technique.</summary>
     public bool[] Possible => possible;
 
     /// <summary>One for each attacker.</summary>
@@ -143,7 +143,7 @@ internal sealed class Repertoire
         for (var k = 0; k < scene.Book.Attacks.Count; k++)
         {
             var attack = scene.Book.Attacks[k];
-            if (scene.Able.WhyNotAttack(k, attacker) is not null || !scene.Brief.Tempo.Allows(attack.Length, attack.FewestSeconds))
+            if (scene.Able.WhyNotAttack(k, attacker) is not null)
             {
                 continue;
             }

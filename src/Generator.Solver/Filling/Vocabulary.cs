@@ -4,7 +4,7 @@ using Generator.Rules;
 namespace Generator.Solver.Filling;
 
 /// <summary>
-/// What a model may choose from: uses of techniques, attacks and reactions, in the order of the book. What hero, tempo or floor rule out for
+/// What a model may choose from: uses of techniques, attacks and reactions, in the order of the book. What hero or floor rule out for
 /// everybody is left out from the start unless a test wants it in.
 /// </summary>
 public sealed class Vocabulary
@@ -36,7 +36,7 @@ public sealed class Vocabulary
         var withSecond = seconds && (scene.Cast > 1 || keepUnfit);
         bool Everybody(Func<int, string?> whyNot) => Enumerable.Range(0, scene.Cast).All(a => whyNot(a) is not null);
         var attacks = Enumerable.Range(0, book.Attacks.Count)
-            .Where(k => keepUnfit || !(Everybody(a => scene.Able.WhyNotAttack(k, a)) || !scene.Brief.Tempo.Allows(book.Attacks[k].Length, book.Attacks[k].FewestSeconds)))
+            .Where(k => keepUnfit || !Everybody(a => scene.Able.WhyNotAttack(k, a)))
             .ToList();
         var reactions = Enumerable.Range(0, book.Reactions.Count)
             .Where(r => (withSecond || !book.Reactions[r].HitsSecond) && (keepUnfit || !Everybody(a => scene.Able.WhyNotReaction(r, a))))
@@ -46,7 +46,7 @@ public sealed class Vocabulary
         for (var t = 0; t < book.Techniques.Count; t++)
         {
             var candidate = book.Techniques[t];
-            var unfit = scene.Able.WhyNotTechnique(t) is not null || Everybody(a => scene.Able.WhyNotOn(t, a)) || !scene.Brief.Tempo.Allows(candidate.Length, candidate.FewestSeconds);
+            var unfit = scene.Able.WhyNotTechnique(t) is not null || Everybody(a => scene.Able.WhyNotOn(t, a));
             var reacts = candidate.Reactions.Count == 0 || candidate.Reactions.Any(known.Contains);
             if ((withSecond || !candidate.TakesTwo) && reacts && (keepUnfit || !unfit) && technique?.Invoke(candidate) != false)
             {

@@ -32,7 +32,7 @@ internal sealed class MoveClasses
         farthest = Enumerable.Range(0, Bearing.Circle).Max(b => scene.Floor[b]);
         for (var t = 0; t < scene.Book.Techniques.Count; t++)
         {
-            if (scene.Able.WhyNotTechnique(t) is null && InTempo(scene.Book.Techniques[t].Length, scene.Book.Techniques[t].FewestSeconds))
+            if (scene.Able.WhyNotTechnique(t) is null)
             {
                 AddTechnique(t);
             }
@@ -70,8 +70,6 @@ internal sealed class MoveClasses
         };
     }
 
-    private bool InTempo(HalfCounts length, decimal fewest) => scene.Brief.Tempo.Allows(length, fewest);
-
     private void AddTechnique(int t)
     {
         var technique = scene.Book.Techniques[t];
@@ -105,7 +103,7 @@ internal sealed class MoveClasses
         for (var k = 0; k < scene.Book.Attacks.Count; k++)
         {
             var attack = scene.Book.Attacks[k];
-            if (!Answers(technique, attack) || scene.Able.WhyNotAttack(k, a) is not null || !InTempo(attack.Length, attack.FewestSeconds))
+            if (!Answers(technique, attack) || scene.Able.WhyNotAttack(k, a) is not null)
             {
                 continue;
             }

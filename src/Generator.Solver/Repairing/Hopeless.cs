@@ -15,19 +15,11 @@ internal static class Hopeless
 
     private static bool Is(Scene scene, in Row row) =>
         row.Technique >= 0 && (scene.Able.WhyNotTechnique(row.Technique) is not null
-            || TooFast(scene, row)
             || (row.Attack >= 0 && !Answers(scene, row))
             || (row.Attacker >= 0 && CannotTake(scene, row)));
 
     private static bool Answers(Scene scene, in Row row) =>
         scene.Book.Attacks[row.Attack] is var attack && (attack.IsWalkIn || scene.Book.Techniques[row.Technique].Answers.Contains(attack.Line));
-
-    private static bool TooFast(Scene scene, in Row row)
-    {
-        var (tempo, technique) = (scene.Brief.Tempo, scene.Book.Techniques[row.Technique]);
-        return !tempo.Allows(technique.Length, technique.FewestSeconds)
-            || (row.Attack >= 0 && scene.Book.Attacks[row.Attack] is var attack && !tempo.Allows(attack.Length, attack.FewestSeconds));
-    }
 
     private static bool CannotTake(Scene scene, in Row row) =>
         scene.Able.WhyNotOn(row.Technique, row.Attacker) is not null

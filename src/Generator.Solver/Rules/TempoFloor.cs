@@ -1,10 +1,8 @@
-using Generator.Domain;
 using Generator.Solver.Filling;
 
 namespace Generator.Solver.Rules;
 
-/// <summary>At this tempo no technique and no attack is faster than its fewest seconds; moves neither overlap nor stand
-/// out of order (a gap is never negative).</summary>
+/// <summary>No move starts before the one before it is over, which at this tempo lasts at least its fewest seconds.</summary>
 public sealed class TempoFloor : RuleModule
 {
     public override string Id => "tempo-floor";
@@ -13,11 +11,7 @@ public sealed class TempoFloor : RuleModule
     {
         foreach (var slot in model.Slots)
         {
-            var tooFast = model.OverUses(slot, u => u.Technique is { } t && TooFast(model, t.Length, t.FewestSeconds) ? 1 : 0)
-                + model.OverAttacks(slot, k => TooFast(model, model.Scene.Book.Attacks[k].Length, model.Scene.Book.Attacks[k].FewestSeconds) ? 1 : 0);
-            model.Cp.Model.Add(tooFast == 0);
+            model.Cp.Model.Add(slot.Start >= slot.Before.Time);
         }
     }
-
-    private static bool TooFast(MoveModel model, HalfCounts length, decimal fewest) => model.Scene.Brief.Tempo.SecondsIn(length) < fewest;
 }

@@ -110,11 +110,11 @@ internal static class BrokenChains
             "square Bruno@12/250 Wanda@6/120",
             "cross-right > wrist-catch-left {arm-caught} ; hip-throw-right {thrown-over}"
         },
-        // 2 counts at 126 last 0.95 s, the kick needs 1.05.
+        // The slip's count lasts 0.375 s at 160, and it needs 0.4.
         {
             "tempo-floor",
             2,
-            "left-lead Bruno@12/250 tempo=126",
+            "left-lead Bruno@12/250 tempo=160",
             "cross-right > slip-left {falls-short} ; spinning-back-kick-right {folds}"
         },
         // Novice hero, stunt kick.

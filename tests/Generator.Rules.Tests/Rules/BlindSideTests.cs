@@ -33,12 +33,12 @@ public sealed class BlindSideTests
         Verify.Rule("blind-side").Given(fight with { Moves = [fight.Moves[0] with { Cue = cue }] }).Finds(findings, 1);
     }
 
-    /// <summary>One count at 120 lasts 0.5 s; bringing the hands up takes 0.53 s.</summary>
+    /// <summary>A grab at the sleeve needs 0.5 s and has one count, which lasts that long at 120; bringing the hands up takes 0.53 s.</summary>
     [Theory]
     [InlineData("120", 1)]
     [InlineData("113", 0)]
     public void A_short_attack_leaves_no_time_to_react(string tempo, int findings) =>
-        Judge($"left-lead Bruno@3/250 tempo={tempo}", "!jab-right > slip-left {falls-short}").Finds(findings, 1);
+        Judge($"left-lead Bruno@3/250 tempo={tempo}", "!sleeve-grab-right >").Finds(findings, 1);
 
     [Fact]
     public void What_nothing_answers_is_judged_too() => Judge("left-lead Bruno@6/250", "charge-rear >").Finds(1, 1);
