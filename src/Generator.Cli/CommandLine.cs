@@ -29,6 +29,17 @@ public static class CommandLine
             desk.Err.WriteLine(refused.Message);
             return ExitCode.Input;
         }
+        catch (OutputException full)
+        {
+            desk.Err.WriteLine(full.Message);
+            return ExitCode.NoOutput;
+        }
+        catch (Exception) when (Guarding.Surroundings.FolderIsGone())
+        {
+            desk.Err.WriteLine("Generator stopped: the folder in which it was started is gone.");
+            desk.Err.WriteLine("  Maybe change into a folder that is there, and run it again.");
+            return ExitCode.Surroundings;
+        }
         catch (Exception fault) when (IsMemory(fault))
         {
             desk.Err.WriteLine("Generator stopped: there was not enough memory.");

@@ -23,6 +23,12 @@ public static class ExitCode
     /// <summary>The process that did the work broke down, needed too much memory, or did not end.</summary>
     public const int BrokenDown = 71;
 
+    /// <summary>What the program prints cannot be taken in: standard output is full or closed.</summary>
+    public const int NoOutput = 72;
+
+    /// <summary>The system does not give what the program needs to run at all: too few file handles, or the folder it was started in is gone.</summary>
+    public const int Surroundings = 73;
+
     /// <summary>What commands that run under a guard say of it in their help.</summary>
     internal static readonly (int Code, string Meaning) BrokenDownHere = (BrokenDown, "The work broke down; the message says where the best routine so far is.");
 

@@ -26,8 +26,17 @@ internal sealed record WatchLimits(long Memory, TimeSpan Grace)
             TimeSpan.FromSeconds(Number(GraceVariable, 1) ?? 15));
     }
 
+    /// <summary>What the environment says of them and cannot be meant, with what to try, as two lines each; null when it says nothing wrong.</summary>
+    public static string? Wrong() =>
+        string.Concat(Wrong(MemoryVariable, 64, "a whole number of MB from 64 on", "2000"), Wrong(GraceVariable, 1, "a whole number of seconds from 1 on", "15")) is { Length: > 0 } wrong ? wrong : null;
+
     /// <summary>Memory as it is told.</summary>
     public long Megabytes => Memory / Megabyte;
+
+    private static string? Wrong(string variable, long least, string what, string example) =>
+        Environment.GetEnvironmentVariable(variable) is { Length: > 0 } text && Number(variable, least) is null
+            ? $"{variable}={text} in the environment is not {what}.\n  Maybe write {variable}={example}, or take it out of the environment.\n"
+            : null;
 
     private static long? Number(string variable, long least) =>
         int.TryParse(Environment.GetEnvironmentVariable(variable), NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= least ? number : null;

@@ -12,12 +12,22 @@ internal static class Worker
     public static int Run(string[] args)
     {
         EarlyBook.Begin(args);
-        Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         using var lifeline = Lifeline.Find();
-        return lifeline is null ? Alone(args) : Guarded(args, lifeline);
+        try
+        {
+            Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+            var output = StandardOutput.Of(() => Console.Out);
+            return lifeline is null ? Alone(args, output) : Guarded(args, lifeline, output);
+        }
+        catch (OutputException full)
+        {
+            Console.Error.WriteLine(full.Message);
+            lifeline?.End(ExitCode.NoOutput);
+            return ExitCode.NoOutput;
+        }
     }
 
-    private static int Alone(string[] args)
+    private static int Alone(string[] args, TextWriter output)
     {
         using var stop = new CancellationTokenSource();
         Console.CancelKeyPress += (_, pressed) =>
@@ -26,24 +36,24 @@ internal static class Worker
             pressed.Cancel = !stop.IsCancellationRequested;
             stop.Cancel();
         };
-        return CommandLine.Run(args, new Desk { In = Console.In, Out = Console.Out, Err = Console.Error, Stop = stop.Token, Screen = ErrorScreen.Find });
+        return CommandLine.Run(args, new Desk { In = Console.In, Out = output, Err = Console.Error, Stop = stop.Token, Screen = ErrorScreen.Find });
     }
 
-    private static int Guarded(string[] args, Lifeline lifeline)
+    private static int Guarded(string[] args, Lifeline lifeline, TextWriter output)
     {
         // A terminal sends Ctrl-C to both processes: the guard alone answers it and tells us through the lifeline.
         using var deaf = PosixSignalRegistration.Create(PosixSignal.SIGINT, signal => signal.Cancel = true);
         var code = CommandLine.Run(args, new Desk
         {
             In = Console.In,
-            Out = Console.Out,
+            Out = output,
             Err = Console.Error,
             Stop = lifeline.Stop,
             Screen = ErrorScreen.Find,
             Limit = lifeline.Limit,
             Keep = lifeline.Keep,
         });
-        Console.Out.Flush();
+        output.Flush();
         lifeline.End(code);
         return code;
     }

@@ -19,13 +19,21 @@ internal static class Inputs
     /// <summary>The text of a file, or of standard input for a dash.</summary>
     public static SourceFile Source(string path, Desk desk)
     {
-        if (string.Equals(path, Dash, StringComparison.Ordinal))
-        {
-            return new SourceFile(StandardInput, desk.In.ReadToEnd());
-        }
-
         var problems = new ProblemList();
-        return SourceFile.Load(path, problems) ?? throw new RefusedException(string.Join('\n', problems.InOrder.Select(p => p.ToText())));
+        var source = string.Equals(path, Dash, StringComparison.Ordinal) ? Piped(desk, problems) : SourceFile.Load(path, problems);
+        return source ?? throw new RefusedException(string.Join('\n', problems.InOrder.Select(p => p.ToText())));
+    }
+
+    private static SourceFile? Piped(Desk desk, ProblemList problems)
+    {
+        try
+        {
+            return SourceFile.Read(StandardInput, desk.In, problems);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            throw new RefusedException($"{StandardInput} cannot be read.\n  Maybe it is closed; name a file, or send one through a pipe.", error);
+        }
     }
 
     public static Brief Brief(string path, Book book, Desk desk) => Good(BriefReader.Parse(Source(path, desk), book));

@@ -24,6 +24,13 @@ internal static class Outputs
         {
             throw new RefusedException($"--out {path}: there is no folder {folder}.", "Maybe make the folder first, or its name is spelt otherwise.");
         }
+
+        if (FileKind.IsDevice(path))
+        {
+            throw new RefusedException($"--out {path}: this is a device or a pipe, not a file.", "Maybe name a file; what is printed goes through a pipe without --out.");
+        }
+
+        Tried(path, () => RoutineFiles.Try(path));
     }
 
     /// <summary>A routine as CSV when the name ends in .csv, else as JSON.</summary>
@@ -32,11 +39,13 @@ internal static class Outputs
 
     public static bool IsCsv(string path) => path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase);
 
-    public static void Write(string path, string text)
+    public static void Write(string path, string text) => Tried(path, () => RoutineFiles.Write(path, text));
+
+    private static void Tried(string path, Action write)
     {
         try
         {
-            RoutineFiles.Write(path, text);
+            write();
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {

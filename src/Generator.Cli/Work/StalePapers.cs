@@ -1,3 +1,4 @@
+using Generator.Library.Files;
 using Generator.Paperwork;
 using Generator.Paperwork.Printing;
 
@@ -11,7 +12,7 @@ internal static class StalePapers
     {
         var stale = Directory.EnumerateFiles(folder)
             .Select(f => Path.GetFileName(f))
-            .Where(f => IsPaper(f) && !made.Contains(f, StringComparer.OrdinalIgnoreCase))
+            .Where(f => (IsPaper(f) || (RoutineFiles.LeftWriting(f) is { } paper && IsPaper(paper))) && !made.Contains(f, StringComparer.OrdinalIgnoreCase))
             .Order(StringComparer.Ordinal)
             .ToList();
         if (stale.Count == 0)

@@ -62,16 +62,16 @@ internal static class FieldForms
         return null;
     }
 
-    /// <summary>A name without line breaks; null when absent or after a problem.</summary>
+    /// <summary>A name that can be read on every paper; null when absent or after a problem.</summary>
     public static string? Name(this ObjectReader reader, string field)
     {
         var name = reader.Text(field);
-        if (name is null || !name.Any(char.IsControl))
+        if (name is null || NameForm.Fault(name) is not var (message, maybe))
         {
             return name;
         }
 
-        reader.Refuse(field, "A name is one line of text.", "Maybe a tab or line break slipped in.");
+        reader.Refuse(field, message, maybe);
         return null;
     }
 

@@ -17,8 +17,7 @@ public static class RoutineFiles
     /// <exception cref="IOException">The folder is missing, full or not writable; the old file is as it was.</exception>
     public static void Write(string path, Action<Stream> content)
     {
-        var named = new FileInfo(path);
-        var target = named.LinkTarget is null ? named.FullName : named.ResolveLinkTarget(returnFinalTarget: true)!.FullName;
+        var target = Target(path);
         var temporary = Temporary.NameFor(target);
         try
         {
@@ -40,5 +39,23 @@ public static class RoutineFiles
         }
 
         Temporary.ClearLeft(target);
+    }
+
+    /// <summary>Name of the file that a killed program was writing when it left a file of this name behind; null for any other file.</summary>
+    public static string? LeftWriting(string name) => Temporary.TargetOf(name);
+
+    /// <summary>Tries whether a file of that name can be written, and leaves everything as it was.</summary>
+    /// <exception cref="IOException">It cannot.</exception>
+    public static void Try(string path)
+    {
+        using var trial = new FileStream(Temporary.NameFor(Target(path)), FileMode.CreateNew, FileAccess.Write, FileShare.Delete, 1, FileOptions.DeleteOnClose);
+    }
+
+    /// <summary>The file that is written: that to which a link leads.</summary>
+    private static string Target(string path)
+    {
+        var named = new FileInfo(path);
+        var target = named.LinkTarget is null ? named.FullName : named.ResolveLinkTarget(returnFinalTarget: true)!.FullName;
+        return FileKind.IsDevice(target) ? throw new IOException($"{path} is a device or a pipe, not a file.") : target;
     }
 }

@@ -100,6 +100,14 @@ public static class RoutineReader
                 names.Count == 0 ? "Maybe its rows are missing, or its brief was meant to be given with --brief." : "Maybe a name is spelt in several ways."));
         }
 
+        foreach (var name in names)
+        {
+            if (NameForm.Fault(name) is var (message, maybe))
+            {
+                problems.Add(new Problem(file.Name, 0, "attacker", FieldText.Quote(name), message, maybe));
+            }
+        }
+
         return new Brief { Attackers = [.. names.Select(n => new AttackerPart { Name = n })] };
     }
 

@@ -28,17 +28,27 @@ internal static class Temporary
         }
     }
 
-    /// <summary>The path has the form of <see cref="NameFor"/>, so that nobody's own file is taken for one.</summary>
-    private static bool IsFor(string target, string path)
+    /// <summary>Name of the file for which another one of this name grew; null when it has not the form of <see cref="NameFor"/>, so that nobody's own file is taken for one.</summary>
+    public static string? TargetOf(string name)
     {
-        var name = Path.GetFileName(path);
-        var own = Path.GetFileName(target) + ".";
-        if (!name.StartsWith(own, StringComparison.Ordinal) || !name.EndsWith(Ending, StringComparison.Ordinal) || name.Length < own.Length + Ending.Length)
+        const int Random = 12;
+        var from = name.Length - Ending.Length - Random;
+        if (from < 2 || name[from - 1] != '.' || !name.EndsWith(Ending, StringComparison.Ordinal))
         {
-            return false;
+            return null;
         }
 
-        var random = name[own.Length..^Ending.Length];
-        return random.Length == 12 && random[8] == '.' && random.Where((_, i) => i != 8).All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c));
+        var random = name.AsSpan(from, Random);
+        for (var i = 0; i < Random; i++)
+        {
+            if (i == 8 ? random[i] != '.' : !char.IsAsciiLetterLower(random[i]) && !char.IsAsciiDigit(random[i]))
+            {
+                return null;
+            }
+        }
+
+        return name[..(from - 1)];
     }
+
+    private static bool IsFor(string target, string path) => string.Equals(TargetOf(Path.GetFileName(path)), Path.GetFileName(target), StringComparison.Ordinal);
 }

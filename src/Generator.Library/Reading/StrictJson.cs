@@ -82,6 +82,10 @@ public static class StrictJson
                     problems.Add(new Problem(
                         file, reader.LineNumber, FieldText.Path(reader.Path), string.Empty, "This field is given twice.", "Maybe one of the two can go, or was meant to have another name."));
                     break;
+                case JsonToken.String or JsonToken.PropertyName when HasHalfLetter((string)reader.Value!):
+                    problems.Add(new Problem(
+                        file, reader.LineNumber, FieldText.Path(reader.Path), string.Empty, "The text holds half a letter, or the mark for one that was lost.", "Maybe write the letter itself; \\u and a number is only half of some."));
+                    break;
                 case JsonToken.Integer or JsonToken.Float when OddNumber(lines, reader) is { } odd:
                     problems.Add(new Problem(file, reader.LineNumber, FieldText.Path(reader.Path), odd, $"{odd} is not a number in JSON.", "Maybe leave out the 0 at its beginning."));
                     break;
@@ -108,10 +112,38 @@ public static class StrictJson
         return number.Length > 1 && number[0] == '0' && number[1] is not ('.' or 'e' or 'E') ? before[start..].ToString() : null;
     }
 
+    /// <summary>The parser puts a mark of its own in the place of half a surrogate pair, which no file and no screen could hold.</summary>
+    private static bool HasHalfLetter(string text) => text.Contains('\uFFFD', StringComparison.Ordinal);
+
+    /// <summary>The number that ends at the place where the parser gave up, when it is one; else null.</summary>
+    private static string? NumberAt(string line, int position)
+    {
+        var (start, end) = (Math.Clamp(position, 0, line.Length), Math.Clamp(position, 0, line.Length));
+        while (start > 0 && IsOfNumber(line[start - 1]))
+        {
+            start--;
+        }
+
+        while (end < line.Length && IsOfNumber(line[end]))
+        {
+            end++;
+        }
+
+        var word = line[start..end];
+        return word.Length > 0 && word.TrimStart('-') is [>= '0' and <= '9', ..] && double.TryParse(word, NumberStyles.Float, CultureInfo.InvariantCulture, out _) ? word : null;
+    }
+
+    private static bool IsOfNumber(char letter) => char.IsAsciiDigit(letter) || letter is '.' or '-' or '+' or 'e' or 'E';
+
     private static Problem SyntaxProblem(string file, string text, JsonReaderException error)
     {
         var lines = Lines(text);
         var line = Math.Clamp(error.LineNumber, 1, lines.Length);
+        if (NumberAt(lines[line - 1], error.LinePosition) is { } number && !decimal.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out _))
+        {
+            return new Problem(file, line, FieldText.Path(error.Path ?? string.Empty), FieldText.Shorten(number), $"{FieldText.Shorten(number)} is larger than any number that is meant anywhere.", "Maybe a digit or the power of ten is mistyped.");
+        }
+
         var rest = lines[line - 1][Math.Clamp(error.LinePosition, 0, lines[line - 1].Length)..].Trim();
         var atEnd = rest.Length == 0 && lines.Skip(line).All(string.IsNullOrWhiteSpace);
         if (atEnd)

@@ -9,6 +9,11 @@ public sealed class Browser
 
     private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome-stable", "google-chrome", "chrome", "msedge"];
 
+    private const string Prefix = "generator-print-";
+
+    /// <summary>A file that whoever prints holds locked.</summary>
+    private const string Sign = "in-use";
+
     private readonly string program;
 
     private Browser(string program) => this.program = program;
@@ -27,7 +32,9 @@ public sealed class Browser
     /// <exception cref="PrintException">The browser did not print it.</exception>
     public byte[] Print(string html, CancellationToken stop = default)
     {
-        var folder = Directory.CreateTempSubdirectory("generator-print-").FullName;
+        ClearLeft();
+        var folder = Directory.CreateTempSubdirectory(Prefix).FullName;
+        using var sign = new FileStream(Path.Combine(folder, Sign), FileMode.CreateNew, FileAccess.Write, FileShare.None);
         try
         {
             var (page, pdf) = (Path.Combine(folder, "pack.html"), Path.Combine(folder, "pack.pdf"));
@@ -42,6 +49,25 @@ public sealed class Browser
         finally
         {
             Remove(folder);
+        }
+    }
+
+    /// <summary>Removes the folders of programs that were killed while they printed; one in use is locked.</summary>
+    private static void ClearLeft()
+    {
+        foreach (var left in Directory.EnumerateDirectories(Path.GetTempPath(), Prefix + "*").Where(f => File.Exists(Path.Combine(f, Sign))).ToList())
+        {
+            try
+            {
+                using (new FileStream(Path.Combine(left, Sign), FileMode.Open, FileAccess.Write, FileShare.None))
+                {
+                    Directory.Delete(left, recursive: true);
+                }
+            }
+            catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+            {
+                continue;
+            }
         }
     }
 

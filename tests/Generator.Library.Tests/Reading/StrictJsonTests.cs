@@ -13,6 +13,8 @@ public class StrictJsonTests
     [InlineData("{ \"a\": \"open }", 1, "The file ends too early.")]
     [InlineData("{\n \"a\": 1\n \"b\": 2 }", 3, "This is not JSON, at: \"b\": 2 }")]
     [InlineData("{ \"a\": 1 } x", 1, "This is not JSON, at: x")]
+    [InlineData("{ \"a\": 1e400 }", 1, "1e400 is larger than any number that is meant anywhere.")]
+    [InlineData("{ \"a\": [ 2,\n -3E999 ] }", 2, "-3E999 is larger than any number that is meant anywhere.")]
     [InlineData("[1]", 1, "The file must hold one object, from { to }.")]
     public void Bad_text_is_reported_with_its_line(string text, int line, string message)
     {
@@ -20,6 +22,26 @@ public class StrictJsonTests
         var problem = Assert.Single(problems.InOrder);
         Assert.Equal((line, message), (problem.Line, problem.Message));
         Assert.StartsWith("Maybe ", problem.Maybe, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_number_of_four_hundred_digits_is_called_what_it_is()
+    {
+        StrictJson.Object("x.json", $"{{ \"a\": {new string('7', 400)} }}", problems);
+        Assert.Contains("larger than any number", Assert.Single(problems.InOrder).Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("\\ud800", true)]
+    [InlineData("a\\udc00b", true)]
+    [InlineData("\\udc00\\ud800", true)]
+    [InlineData("\\ud83d\\ude00", false)]
+    [InlineData("\U0001F600", false)]
+    public void Half_a_letter_is_reported(string text, bool told)
+    {
+        StrictJson.Object("x.json", $"{{ \"a\": \"{text}\" }}", problems);
+        Assert.Equal(told, problems.InOrder.Any(p => p.Message.StartsWith("The text holds half a letter", StringComparison.Ordinal)));
+        Assert.Equal(!told, problems.IsEmpty);
     }
 
     [Fact]
