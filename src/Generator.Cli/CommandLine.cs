@@ -62,6 +62,7 @@ public static class CommandLine
         var root = new HouseCommand(Name, "Drafts and audits fight routines, one hero against one to eight attackers, for trained performers under a qualified fight coordinator.")
         {
             DraftCommand.Of(desk),
+            CompleteCommand.Of(desk),
             AuditCommand.Of(desk),
             AlternativesCommand.Of(desk),
             RepairCommand.Of(desk),

@@ -18,7 +18,7 @@ internal static class Guard
     /// <summary>Set to anything, all work is done in one process, for debuggers and profilers.</summary>
     public const string AloneVariable = "GENERATOR_ALONE";
 
-    private static readonly string[] Commands = ["draft", "alternatives", "repair", "revise", "explain", "paperwork"];
+    private static readonly string[] Commands = ["draft", "complete", "alternatives", "repair", "revise", "explain", "paperwork"];
 
     /// <summary>The command line is one for a guard.</summary>
     public static bool IsFor(string[] args) => args is [var command, ..]

@@ -7,6 +7,7 @@ public class HelpTests
     [Theory]
     [InlineData("help", "--help")]
     [InlineData("help-draft", "draft", "--help")]
+    [InlineData("help-complete", "complete", "--help")]
     [InlineData("help-audit", "audit", "--help")]
     [InlineData("help-repair", "repair", "--help")]
     [InlineData("help-alternatives", "alternatives", "--help")]

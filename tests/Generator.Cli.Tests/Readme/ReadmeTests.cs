@@ -60,7 +60,7 @@ public class ReadmeTests
             start.ArgumentList.Add(word);
         }
 
-        if (line.Split(' ')[0] is "draft" or "repair" && !line.Contains("--time", StringComparison.Ordinal))
+        if (line.Split(' ')[0] is "draft" or "repair" or "complete" && !line.Contains("--time", StringComparison.Ordinal))
         {
             start.ArgumentList.Add("--time");
             start.ArgumentList.Add("5");

@@ -1,0 +1,74 @@
+using System.Globalization;
+using Generator.Library;
+using Generator.Library.Files.Notes;
+using Generator.Paperwork.Text;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+using Generator.Solver.Completing;
+
+namespace Generator.Cli.Changes;
+
+/// <summary>A completed sketch for a person: what was understood, what gave and why, and the routine.</summary>
+internal static class CompleteText
+{
+    /// <summary>Meanings of one piece of text that are named.</summary>
+    private const int Named = 4;
+
+    public static string Of(ReadSketch read, Completed completed, Book book)
+    {
+        var scene = new Scene(completed.Routine.Brief, book);
+        var gave = GaveText.All(completed, book);
+        IEnumerable<string> lines =
+        [
+            .. Page.Wrap("Completed: " + completed.Routine.Brief.Title, Page.Width),
+            .. Page.Wrap(Sum(completed), Page.Width),
+            Page.Line('='),
+            "UNDERSTOOD",
+            .. read.Understood.SelectMany(u => Page.Hang(string.Create(CultureInfo.InvariantCulture, $"  line {u.Line,-3} "), $"\"{Page.Clean(u.Text)}\" as {Meanings(u, book)}")),
+            .. gave.Count == 0 ? [] : new[] { "HAD TO GIVE" },
+            .. gave.SelectMany(Gave),
+            string.Empty,
+        ];
+        var wall = WallSheet.Of(scene, completed.Routine, completed.Verdict, Replay.Of(scene, completed.Routine), completed.Gave.Count == 0 ? "as written" : "best found");
+        return string.Concat(lines.Select(l => l + "\n")) + wall;
+    }
+
+    private static string Sum(Completed completed)
+    {
+        var putIn = completed.Gave.Count(g => g.Part == SketchPart.Added);
+        var stands = completed.Stands == completed.Said ? $"All {completed.Said} moves stand as written" : $"{completed.Stands} of {completed.Said} moves stand as written";
+        return putIn switch
+        {
+            0 => stands + ".",
+            1 => stands + "; 1 move is put in.",
+            _ => string.Create(CultureInfo.InvariantCulture, $"{stands}; {putIn} moves are put in."),
+        };
+    }
+
+    private static string Meanings(Understood understood, Book book)
+    {
+        var names = understood.As.Select(id => Name(id, book)).Distinct(StringComparer.Ordinal).ToList();
+        var more = names.Count > Named ? string.Create(CultureInfo.InvariantCulture, $" or {names.Count - Named} more") : string.Empty;
+        return string.Join(", ", names.Take(Named)) + more + (understood.IsGuess ? " (best fits)" : string.Empty);
+    }
+
+    private static string Name(string id, Book book)
+    {
+        var name = book.TechniqueIndex(id) is >= 0 and var t ? book.Techniques[t].Name : book.AttackIndex(id) is >= 0 and var a ? book.Attacks[a].Name : book.Reaction(id).Name;
+        name = name.EndsWith(" left", StringComparison.Ordinal) ? name[..^5] : name.EndsWith(" right", StringComparison.Ordinal) ? name[..^6] : name;
+        return name;
+    }
+
+    private static IEnumerable<string> Gave(GaveText gave)
+    {
+        var head = string.Create(CultureInfo.InvariantCulture, $"  line {gave.Line,-3} ");
+        var what = gave switch
+        {
+            { Cell: "put in" } => $"put in before it: {gave.Is}",
+            { Is: "" } => $"\"{Page.Clean(gave.Was)}\" is left out",
+            _ => $"{gave.Cell}: \"{Page.Clean(gave.Was)}\" became {gave.Is}",
+        };
+        var why = gave.Why is { } finding ? $". {(gave.Cell == "put in" ? "Without it" : "As written")}: {finding.Rule}, {finding.Message}" : ".";
+        return Page.Hang(head, what + why);
+    }
+}

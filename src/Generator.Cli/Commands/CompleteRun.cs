@@ -1,0 +1,60 @@
+using System.Globalization;
+using Generator.Cli.Changes;
+using Generator.Cli.Work;
+using Generator.Domain;
+using Generator.Library;
+using Generator.Library.Files;
+using Generator.Library.Files.Notes;
+using Generator.Library.Reading;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+using Generator.Solver.Completing;
+
+namespace Generator.Cli.Commands;
+
+/// <summary>The work of <c>generator complete</c>.</summary>
+internal static class CompleteRun
+{
+    public static int Of(Desk desk, CompleteAsked asked)
+    {
+        Outputs.Check(asked.Out);
+        if (asked.Sketch is not { } path)
+        {
+            throw new RefusedException("generator complete: SKETCH is missing.", "Maybe write the name of a file with notes, or - for standard input.");
+        }
+
+        var book = Inputs.Book(asked.Library);
+        var brief = asked.Brief is { } beside ? Inputs.Brief(beside, book, desk) : null;
+        var read = Read(Inputs.Source(path, desk), book, brief);
+        var options = new CompleteOptions();
+        options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? options.Time };
+        desk.Limit(options.Time);
+        var progress = new CompleteProgress(desk.Err, desk.Keep);
+        var completed = Complete.Of(read.Sketch, book, options, progress.Report, desk.Stop);
+        return completed is null ? Endings.OutOfTime(desk, "a routine") : Show(desk, asked, read, completed, book);
+    }
+
+    private static ReadSketch Read(SourceFile source, Book book, Brief? brief)
+    {
+        if (!NotesReader.IsNotes(source))
+        {
+            throw new RefusedException(
+                $"{source.Name}: these are no notes: no line begins with a name and a colon.", "Maybe write lines such as \"Bruno: wide swing > low parry\"; a whole routine is mended by generator repair.");
+        }
+
+        return NotesReader.Parse(source, book, brief) is { IsGood: true } read ? read.Value : throw new RefusedException(NotesReader.Parse(source, book, brief).ToText());
+    }
+
+    private static int Show(Desk desk, CompleteAsked asked, ReadSketch read, Completed completed, Book book)
+    {
+        var scene = new Scene(completed.Routine.Brief, book);
+        var routine = StanceNotes.Written(scene, completed.Routine);
+        var text = asked.Json ? JsonText.Of(CompleteJson.Object(read, completed with { Routine = routine }, book)) : CompleteText.Of(read, completed with { Routine = routine }, book);
+        var code = Answers.Show(desk, asked.Out, routine, text, Known(completed));
+        return code == ExitCode.Good && completed.Gave.Count > 0 ? ExitCode.Forbidden : code;
+    }
+
+    private static string Known(Completed completed) => completed.Gave.Count == 0
+        ? "Everything that was said stands."
+        : string.Create(CultureInfo.InvariantCulture, $"{completed.Stands} of {completed.Said} moves stand as written; that is the best found, and no proof that less could not give. Maybe more stands with more --time or another --seed.");
+}

@@ -1,0 +1,35 @@
+namespace Generator.Domain.Sketches;
+
+/// <summary>One move of a sketch. What is null is open; nothing is ever judged against a value that nobody wrote.</summary>
+public sealed record SketchMove
+{
+    /// <summary>Line of the notes or rows, from 1.</summary>
+    public required int Line { get; init; }
+
+    /// <summary>Number of the attacker in the brief, from 0.</summary>
+    public int? Attacker { get; init; }
+
+    /// <summary>The attacker does nothing of their own: a follow-up.</summary>
+    public bool FollowsUp { get; init; }
+
+    public SketchCell? Attack { get; init; }
+
+    /// <summary>Only the attack is written: the hero suffers it, and what it does to them is open.</summary>
+    public bool IsSuffered { get; init; }
+
+    public SketchCell? Technique { get; init; }
+
+    public SketchCell? Reaction { get; init; }
+
+    /// <summary>The move starts no sooner than the first and no later than the second; null where no count is said.</summary>
+    public (HalfCounts First, HalfCounts Last)? Count { get; init; }
+
+    /// <summary>Clock position from which the attacker comes.</summary>
+    public Bearing? From { get; init; }
+
+    /// <summary>As many moves as may stand in this place beside what is said; 0 for a move that is said.</summary>
+    public int Open { get; init; }
+
+    /// <summary>A place where further moves may stand ("…").</summary>
+    public bool IsGap => Open > 0;
+}

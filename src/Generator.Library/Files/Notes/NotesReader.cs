@@ -1,0 +1,36 @@
+using Generator.Domain;
+using Generator.Domain.Sketches;
+using Generator.Library.Reading;
+using Generator.Library.Words;
+
+namespace Generator.Library.Files.Notes;
+
+/// <summary>
+/// Reads notes as a coordinator writes them: one line, one or more moves; left of <c>&gt;</c> what the attacker does, right of it what the hero does,
+/// separated by commas. Lines about a performer say who they are and where they stand. Every word that means nothing is told at once, with line and column.
+/// </summary>
+public static class NotesReader
+{
+    /// <summary>The sketch with what was understood of it, or everything that is wrong with it.</summary>
+    /// <param name="file">The notes.</param>
+    /// <param name="book">The library.</param>
+    /// <param name="brief">Given beside; null takes the attackers from the notes and the rest by default.</param>
+    public static Read<ReadSketch> Parse(SourceFile file, Book book, Brief? brief = null)
+    {
+        var problems = new ProblemList();
+        var lines = NotesLine.All(file.Text);
+        var cast = NotesCast.Of(lines, brief, file.Name, problems);
+        var reader = new MoveNotes(file.Name, new MeaningFinder(book), cast, problems);
+        var moves = lines.Where(l => l.Kind is NotesLineKind.Moves or NotesLineKind.Gap or NotesLineKind.Beat).SelectMany(reader.Read).ToList();
+        if (moves.Count == 0 && problems.IsEmpty)
+        {
+            problems.Add(new Problem(file.Name, 0, string.Empty, string.Empty, "The notes hold no move.", "Maybe write one such as: Bruno: wide swing > low parry, elbow to the face"));
+        }
+
+        return new Read<ReadSketch>(problems.IsEmpty ? new ReadSketch(cast.Sketch(moves), reader.Understood) : null, problems);
+    }
+
+    /// <summary>Notes rather than a routine: by the end of the name, or because the text begins neither as JSON nor as CSV.</summary>
+    public static bool IsNotes(SourceFile file) => file.Name.EndsWith(".notes.txt", StringComparison.OrdinalIgnoreCase)
+        || (!file.Name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) && !file.Name.EndsWith(".json", StringComparison.OrdinalIgnoreCase) && NotesLine.LooksLikeNotes(file.Text));
+}

@@ -1,0 +1,10 @@
+using Generator.Domain.Sketches;
+
+namespace Generator.Library.Words;
+
+/// <summary>What words of a notebook may mean.</summary>
+/// <param name="Ids">Every id that they allow, sides included, the likeliest first; empty when they mean nothing in the library.</param>
+/// <param name="Foot">Lead or rear, where they say so.</param>
+/// <param name="IsGuess">They are no name of a record nor of a family: what is meant was ranked.</param>
+/// <param name="Nearest">The three records nearest to words that mean nothing.</param>
+public sealed record Meaning(IReadOnlyList<string> Ids, SketchFoot? Foot, bool IsGuess, IReadOnlyList<string> Nearest);

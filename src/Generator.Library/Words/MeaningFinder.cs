@@ -1,0 +1,130 @@
+using Generator.Domain;
+using Generator.Domain.Sketches;
+
+namespace Generator.Library.Words;
+
+/// <summary>
+/// What the words in one cell of a sketch allow: one record, both sides of it, a family ("any throw"), or several meanings. A word that fits
+/// several things keeps them all; the solver settles which.
+/// </summary>
+public sealed class MeaningFinder
+{
+    /// <summary>A text that fits no record better than this means nothing.</summary>
+    private const double Least = 0.2;
+
+    /// <summary>Whatever fits more than half as well as the best may be meant too: attack and technique then settle it between them.</summary>
+    private const double Near = 0.6;
+
+    private const int Most = 6;
+
+    private readonly WordFinder finder;
+    private readonly Lazy<Ranking<Technique>> techniques;
+    private readonly Lazy<Ranking<Attack>> attacks;
+    private readonly ILookup<string, Technique> techniqueSides;
+    private readonly ILookup<string, Attack> attackSides;
+    private readonly Book book;
+
+    public MeaningFinder(Book book)
+    {
+        this.book = book;
+        finder = new WordFinder(book);
+        techniques = new(() => RankedRecords.Techniques(book));
+        attacks = new(() => RankedRecords.Attacks(book));
+        techniqueSides = book.Techniques.ToLookup(t => t.BaseId, StringComparer.Ordinal);
+        attackSides = book.Attacks.ToLookup(a => a.BaseId, StringComparer.Ordinal);
+    }
+
+    /// <summary>What may be meant of what the hero does.</summary>
+    public Meaning Technique(string text)
+    {
+        var family = FamilyWords.Of(text);
+        return family is { } f
+            ? new Meaning([.. book.Techniques.Where(t => t.Family == f && !t.HasNoTarget).Select(t => t.Id)], null, false, [])
+            : OfItsKind(text, Find(text, finder.Technique, techniques.Value, techniqueSides, t => t.Id, t => t.BaseId, t => t.Side));
+    }
+
+    /// <summary>Of several guesses no beats of the story, and only kicks where a kick is named: a throw may well be an escape, but a kick is a kick.</summary>
+    private Meaning OfItsKind(string text, Meaning meaning)
+    {
+        if (!meaning.IsGuess)
+        {
+            return meaning;
+        }
+
+        var isKick = FamilyWords.Within(text) == Family.Kick;
+        var kept = meaning.Ids.Where(id => isKick ? book.Technique(id).Family is Family.Kick or Family.Finish : book.Technique(id).Family != Family.Pause).ToList();
+        return kept.Count > 0 ? meaning with { Ids = kept } : meaning;
+    }
+
+    /// <summary>
+    /// The same, of what the hero does about an attack: where none of it meets the attack but the words name a kind of technique ("middle block"),
+    /// any of that kind which does is meant as well.
+    /// </summary>
+    public Meaning Technique(string text, IReadOnlyList<string> attacks)
+    {
+        var meaning = Technique(text);
+        var lines = attacks.Select(a => book.Attack(a).Line).ToList();
+        if (FamilyWords.Within(text) is not { } family || meaning.Ids.Any(id => lines.Any(book.Technique(id).Answers.Contains)))
+        {
+            return meaning;
+        }
+
+        var meets = book.Techniques.Where(t => t.Family == family && lines.Any(t.Answers.Contains)).Select(t => t.Id);
+        return meaning with { Ids = [.. meaning.Ids.Union(meets, StringComparer.Ordinal)], IsGuess = true };
+    }
+
+    /// <summary>What may be meant of something that the hero does with nobody; "pause" alone is any beat of the story.</summary>
+    public Meaning Beat(string text)
+    {
+        var beats = book.Techniques.Where(t => t.HasNoTarget).ToList();
+        if (PlainWord.Of(text) is "pause" or "a pause" or "beat" or "a beat")
+        {
+            return new Meaning([.. beats.Where(t => t.IsStoryPause).Select(t => t.Id)], null, false, []);
+        }
+
+        var found = Technique(text);
+        return found with { Ids = [.. found.Ids.Where(id => book.Technique(id).HasNoTarget)] };
+    }
+
+    /// <summary>What may be meant of what the attacker does.</summary>
+    public Meaning Attack(string text) => Find(text, finder.Attack, attacks.Value, attackSides, a => a.Id, a => a.BaseId, a => a.Side);
+
+    /// <summary>What may be meant of how the attacker takes it.</summary>
+    public Meaning Reaction(string text)
+    {
+        var lookup = finder.Reaction(text);
+        return new Meaning([.. lookup.Found.Select(r => r.Id)], null, false, lookup.Suggestions);
+    }
+
+    private static Meaning Find<T>(
+        string text, Func<string, Lookup<T>> exact, Ranking<T> ranking, ILookup<string, T> sides, Func<T, string> idOf, Func<T, string> baseOf, Func<T, Side?> sideOf)
+    {
+        var foot = FootOf(text);
+        var lookup = exact(text);
+        if (lookup.Found.Count > 0)
+        {
+            return new Meaning([.. lookup.Found.Select(idOf)], foot, false, []);
+        }
+
+        var ranked = ranking.Find(text, Most);
+        if (ranked.Count == 0 || ranked[0].Fit < Least)
+        {
+            return new Meaning([], foot, false, lookup.Suggestions);
+        }
+
+        var side = SideOf(text);
+        var found = ranked.TakeWhile(r => r.Fit >= Near * Math.Min(1, ranked[0].Fit)).SelectMany(r => sides[baseOf(r.Record)]).ToList();
+        var sided = found.Where(r => side is null || sideOf(r) is null || sideOf(r) == side).ToList();
+        return new Meaning([.. (sided.Count > 0 ? sided : found).Select(idOf)], foot, true, lookup.Suggestions);
+    }
+
+    private static SketchFoot? FootOf(string text)
+    {
+        var words = PlainWord.Of(text).Split(' ');
+        return words.Contains("lead", StringComparer.Ordinal) ? SketchFoot.Lead
+            : words.Contains("rear", StringComparer.Ordinal) && !words.Contains("choke", StringComparer.Ordinal) ? SketchFoot.Rear : null;
+    }
+
+    /// <summary>The side named first in a text: of the limb that acts. "Takes the left wrist" speaks of the other's limb and names none.</summary>
+    private static Side? SideOf(string text) => SideWords.Parse(PlainWord.Of(text).Split(' ')[0]);
+}

@@ -1,0 +1,10 @@
+namespace Generator.Solver.Completing;
+
+/// <summary>How to complete a sketch.</summary>
+public sealed record CompleteOptions
+{
+    public int Seed { get; init; } = 1;
+
+    /// <summary>How long to search at most.</summary>
+    public TimeSpan Time { get; init; } = TimeSpan.FromSeconds(10);
+}

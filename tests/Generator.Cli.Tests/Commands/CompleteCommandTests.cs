@@ -1,0 +1,72 @@
+using Newtonsoft.Json.Linq;
+
+namespace Generator.Cli.Tests.Commands;
+
+public class CompleteCommandTests
+{
+    private const string Notes = "# Yard\nBruno: swing > forearm block, cross\nBruno: jab > slips, reverse punch\n";
+
+    [Fact]
+    public void Notes_become_a_routine_that_can_be_audited()
+    {
+        using var rig = new Rig();
+        var answer = rig.Run("complete", rig.File("yard.notes.txt", Notes), "--out", Path.Combine(rig.Folder, "yard.json"));
+        Assert.Equal(ExitCode.Good, answer.Code);
+        Assert.Contains("Completed: Yard\nAll 4 moves stand as written.\n", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("  line 2   \"forearm block\" as Outside block\n", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("  line 3   \"reverse punch\" as Cross, Step punch", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("Everything that was said stands.", answer.Err, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Good, rig.Run("audit", Path.Combine(rig.Folder, "yard.json")).Code);
+    }
+
+    [Fact]
+    public void Notes_may_come_from_standard_input()
+    {
+        using var rig = new Rig { Input = Notes };
+        Assert.Equal(ExitCode.Good, rig.Run("complete", "-").Code);
+    }
+
+    [Fact]
+    public void What_had_to_give_is_told_with_the_rule_and_exit_code_1()
+    {
+        using var rig = new Rig();
+        var answer = rig.Run("complete", rig.File("a.notes.txt", "Bruno: jab > slips\nBruno: > submit\n"), "--time", "2");
+        Assert.Equal(ExitCode.Forbidden, answer.Code);
+        Assert.Contains("HAD TO GIVE\n", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("  line 2   ", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("no proof", answer.Err, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Json_tells_what_was_said_what_stands_and_what_gave()
+    {
+        using var rig = new Rig();
+        var root = JObject.Parse(rig.Run("complete", "--json", rig.File("a.notes.txt", Notes)).Out);
+        Assert.Equal(["routine", "findings", "points", "said", "stands", "proven", "understood", "gave"], root.Properties().Select(p => p.Name));
+        Assert.Equal((4, 4, true), ((int)root["said"]!, (int)root["stands"]!, (bool)root["proven"]!));
+        Assert.Equal(["line", "move", "text", "as"], ((JObject)root["understood"]![0]!).Properties().Select(p => p.Name));
+        Assert.Empty(root["gave"]!);
+    }
+
+    [Fact]
+    public void What_is_no_sketch_is_refused()
+    {
+        using var rig = new Rig();
+        Assert.Equal(ExitCode.Input, rig.Run("complete").Code);
+        var csv = rig.Run("complete", rig.File("r.csv", Samples.CleanCsv));
+        Assert.Equal(ExitCode.Input, csv.Code);
+        Assert.Contains("Maybe write lines such as", csv.Err, StringComparison.Ordinal);
+        var unknown = rig.Run("complete", rig.File("b.notes.txt", "Bruno: xqzzy > duck\n"));
+        Assert.Equal(ExitCode.Input, unknown.Code);
+        Assert.Contains("line 1, column 8: The library knows nothing like \"xqzzy\".", unknown.Err, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_stop_before_there_was_anything_is_exit_code_4()
+    {
+        using var stop = new CancellationTokenSource();
+        stop.Cancel();
+        using var rig = new Rig { Stop = stop.Token };
+        Assert.Equal(ExitCode.OutOfTime, rig.Run("complete", rig.File("a.notes.txt", Notes)).Code);
+    }
+}
