@@ -63,8 +63,8 @@ public sealed class MeaningFinder
     public Meaning Technique(string text, IReadOnlyList<string> attacks)
     {
         var meaning = Technique(text);
-        var lines = attacks.Select(a => book.Attack(a).Line).ToList();
-        if (FamilyWords.Within(text) is not { } family || meaning.Ids.Any(id => lines.Any(book.Technique(id).Answers.Contains)))
+        var lines = attacks.Select(book.Attack).Where(a => !a.IsWalkIn).Select(a => a.Line).ToList();
+        if (lines.Count == 0 || FamilyWords.Within(text) is not { } family || meaning.Ids.Any(id => lines.Any(book.Technique(id).Answers.Contains)))
         {
             return meaning;
         }
