@@ -12,12 +12,17 @@ public static class DraftBrief
     /// The brief with everything filled in that a draft decides by default: everybody goes out; no setbacks and no pauses but for those that
     /// the hero moments are or need. Whoever asks that the hero throws somebody off who sits on them wants to see them sat on.
     /// </summary>
-    public static Brief Complete(Brief brief, Book book) => brief with
+    public static Brief Complete(Brief brief, Book book)
     {
-        Ending = brief.Ending ?? new Ending([.. brief.Attackers.Select(a => a.Name)], null),
-        Setbacks = brief.Setbacks ?? brief.Moments.Sum(m => SetbacksOf(m, brief, book)),
-        Pauses = brief.Pauses ?? brief.Moments.Sum(m => m.Moves.Count(move => Is(move, book, t => t.IsStoryPause))),
-    };
+        var within = NestedMoments.Of(brief, book);
+        IEnumerable<Moment> moments = brief.Moments.Where((_, i) => within[i] < 0);
+        return brief with
+        {
+            Ending = brief.Ending ?? new Ending([.. brief.Attackers.Select(a => a.Name)], null),
+            Setbacks = brief.Setbacks ?? moments.Sum(m => SetbacksOf(m, brief, book)),
+            Pauses = brief.Pauses ?? moments.Sum(m => m.Moves.Count(move => Is(move, book, t => t.IsStoryPause))),
+        };
+    }
 
     /// <summary>The fewest setbacks in which a hero moment can come about: its own, and those that leave the hero as its first move needs.</summary>
     private static int SetbacksOf(Moment moment, Brief brief, Book book)

@@ -20,6 +20,8 @@ public static class CameraSheet
         .. Page.Wrap("Camera plan: " + scene.Brief.Title, Page.Width),
         .. Page.Wrap(Sum(plan), Page.Width),
         Page.Line('='),
+        .. Page.Wrap(Cautions.Sheet, Page.Width),
+        string.Empty,
         .. Page.Wrap(
             $"Non-contact hits only, those that {Page.Clean(scene.Brief.Hero.Name)} takes among them, fist or foot 15 cm short. A straight one reads within {Words.Number((decimal)Math.Round(MissGeometry.CleanWithin(MissGeometry.Gap)))}° of the line of the blow, just about to {Words.Number((decimal)Math.Round(MissGeometry.TouchesWithin(MissGeometry.Gap)))}°; a swung one while it crosses between lens and face, within 60°. " +
             $"From nearer than {Words.Number((decimal)Math.Round(MissGeometry.NearestLens(MissGeometry.Gap), 1))} m the hand looks more than a twentieth too big: further back on a longer lens sells better. Places are where the routine puts people; look through the lens at quarter speed before you believe it.",

@@ -35,6 +35,8 @@ public static class CueList
             .. Page.Wrap("Cue list: " + title, Page.Width),
             .. Page.Wrap($"Timecode at {rate} frames a second, from the first click; {Words.Number(ShowClock.CountIn)} clicks count in, count 1 is at {rate.LabelOf(rate.FrameAt(clock.At(0)))}. {Words.Number(tempo.CountsPerMinute)} counts a minute. Knaps stand where the blow lands, a hit of the hero at the end of its technique: move them by ear.", Page.Width),
             Page.Line('='),
+            .. Page.Wrap(Cautions.Sheet, Page.Width),
+            string.Empty,
             .. Page.Row(2, ("TIMECODE", 11), ("COUNT", 5), ("MOVE", 4), ("KIND", 8), ("WHO", 18), ("WHAT", 42)),
             Page.Line('-'),
             .. cues.SelectMany(c => Page.Row(

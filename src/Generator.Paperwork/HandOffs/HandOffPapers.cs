@@ -29,9 +29,9 @@ internal static class HandOffPapers
         yield return new TextPaper("fight-call.txt", "the fight captain: what is checked and run before every performance", s => FightCallSheet.Of(s, Hazards.Of(s)));
         yield return new TextPaper(ChangeLog.FileName, "everybody: sign-offs, and what has changed since", s => ChangeLog.Next(s.Routine, s.Options.ChangeLog));
         yield return new TextPaper("cue-list.txt", "sound, light and camera: cues, knaps and falls with timecode", Cues);
-        yield return new TextPaper("moves.csv", "spreadsheets: every move", s => Moves(s).ToCsv());
-        yield return new TextPaper("tracks.csv", "spreadsheets: what each performer does and when", s => Tracks(s).ToCsv());
-        yield return new BytesPaper("routine.xlsx", "spreadsheets: moves, tracks, and the routine to edit in one workbook", s => Workbook.Of(Moves(s), Tracks(s), RoutineSheet.Of(s.Routine)));
+        yield return new TextPaper("moves.csv", "spreadsheets: every move", s => Moves(s).WithCaution().ToCsv());
+        yield return new TextPaper("tracks.csv", "spreadsheets: what each performer does and when", s => Tracks(s).WithCaution().ToCsv());
+        yield return new BytesPaper("routine.xlsx", "spreadsheets: moves, tracks, and the routine to edit in one workbook", s => Workbook.Of(Moves(s).WithCaution(), Tracks(s).WithCaution(), RoutineSheet.Of(s.Routine)));
         yield return new BytesPaper("click.mid", "musicians: the click, with a marker for every phrase", s => MidiClick.Of(s.Brief.Title, s.Brief.Tempo, End(s), Marker.Of(s.Steps, s.Phrases)));
         yield return new BytesPaper("click.wav", "the rehearsal room's loudspeaker: the same click as sound", s => WavClick.Of(s.Brief.Tempo, End(s), Marker.Of(s.Steps, s.Phrases)));
     }

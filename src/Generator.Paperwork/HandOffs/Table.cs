@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Generator.Library.Files;
+using Generator.Paperwork.Text;
 
 namespace Generator.Paperwork.HandOffs;
 
@@ -10,6 +11,14 @@ namespace Generator.Paperwork.HandOffs;
 /// <param name="Rows">As many cells a row as there are columns.</param>
 public sealed record Table(string Name, IReadOnlyList<string> Columns, IReadOnlyList<IReadOnlyList<Cell>> Rows)
 {
+    /// <summary>With one more column, whose first cell says what stands on every paper; a table without rows gets one for it.</summary>
+    public Table WithCaution()
+    {
+        var blank = Cell.Of(string.Empty);
+        IReadOnlyList<IReadOnlyList<Cell>> rows = Rows.Count > 0 ? Rows : [[.. Columns.Select(_ => blank)]];
+        return this with { Columns = [.. Columns, "caution"], Rows = [.. rows.Select((r, i) => (IReadOnlyList<Cell>)[.. r, i == 0 ? Cell.Of(Cautions.Sheet) : blank])] };
+    }
+
     /// <summary>RFC 4180 text with a header line.</summary>
     public string ToCsv()
     {

@@ -18,6 +18,7 @@ internal sealed class Aims
     /// <summary>With more attackers than this the floor is too full for all of them at once: some go out early, others come in late.</summary>
     private const int Crowd = 5;
 
+    private readonly int[] within;
     private readonly int mostSetbacks;
     private readonly int mostBeats;
 
@@ -46,11 +47,12 @@ internal sealed class Aims
         FallCaps = [.. brief.Attackers.Select(a => Exposure.FallCap(brief, a))];
         Arc = ArcShape.Of(brief);
         Moments = [.. brief.Moments.Select((m, i) => ToAim(m, i, repertoire))];
+        within = NestedMoments.Of(brief, scene.Book);
         FromSight = [.. brief.Attackers.Select((_, a) => Moments.Where(m => m.Steps[0].Attacker == a).Select(m => m.OutOfSight).OfType<int[]>().Aggregate((int[]?)null, Added))];
 
         // One move may fulfil several moments; where it must, nothing is kept back for each of them.
-        mostSetbacks = brief.Setbacks is { } setbacks && Moments.Sum(m => m.Setbacks) <= setbacks ? setbacks : int.MaxValue;
-        mostBeats = brief.Pauses is { } pauses && Moments.Sum(m => m.Beats) <= pauses ? pauses : int.MaxValue;
+        mostSetbacks = brief.Setbacks is { } setbacks && Moments.Where((_, i) => within[i] < 0).Sum(m => m.Setbacks) <= setbacks ? setbacks : int.MaxValue;
+        mostBeats = brief.Pauses is { } pauses && Moments.Where((_, i) => within[i] < 0).Sum(m => m.Beats) <= pauses ? pauses : int.MaxValue;
     }
 
     public Scene Scene { get; }
@@ -138,13 +140,16 @@ internal sealed class Aims
         return OutsKeepOrder(state) && MomentsStillPossible(node) && KeepsForMoments(node);
     }
 
+    /// <summary>The moment comes about with another that holds it and is still to come.</summary>
+    public bool IsWaiting(Node node, int moment) => within[moment] is >= 0 and var holder && !node.HasDone(holder);
+
     /// <summary>Setbacks and beats that hero moments still need have not been spent on others.</summary>
     private bool KeepsForMoments(Node node)
     {
         var (setbacks, beats) = (node.Setbacks, node.Beats);
         for (var m = 0; m < Moments.Length; m++)
         {
-            if (!node.HasDone(m) && node.Moment != m)
+            if (!node.HasDone(m) && node.Moment != m && !IsWaiting(node, m))
             {
                 setbacks += Moments[m].Setbacks;
                 beats += Moments[m].Beats;
@@ -223,7 +228,7 @@ internal sealed class Aims
         for (var m = 0; m < Moments.Length; m++)
         {
             var started = node.Moment == m;
-            if (node.HasDone(m))
+            if (node.HasDone(m) || IsWaiting(node, m))
             {
                 continue;
             }

@@ -96,7 +96,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
 
         for (var m = 0; m < aims.Moments.Length; m++)
         {
-            if (!node.HasDone(m) && node.State.Time + longestGap >= aims.Moments[m].Earliest)
+            if (!node.HasDone(m) && !aims.IsWaiting(node, m) && node.State.Time + longestGap >= aims.Moments[m].Earliest)
             {
                 Aim(node, aims.Moments[m].Steps[0], children);
                 Approaches(node, aims.Moments[m], children);

@@ -18,6 +18,9 @@ internal sealed record MomentAim(MomentStep[] Steps, int Earliest, int Latest, d
     /// <summary>How far each bearing is from one at which this attacker should be for its sake, in half hours; null while that does not matter yet or anywhere is right.</summary>
     public int[]? OutOfSightFor(int attacker, int time) => Steps[0].Attacker == attacker && time + Foresight >= Earliest ? OutOfSight : null;
 
+    /// <summary>Its first move may start when this one does.</summary>
+    public bool IsInTime(in Row row) => row.Start >= Earliest && row.Start <= Latest;
+
     /// <summary>Setbacks among its moves.</summary>
     public int Setbacks { get; } = Steps.Count(s => s.IsSetback);
 

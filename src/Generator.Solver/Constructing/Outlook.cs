@@ -214,7 +214,7 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
         for (var m = 0; m < aims.Moments.Length; m++)
         {
             var aim = aims.Moments[m];
-            if (node.HasDone(m))
+            if (node.HasDone(m) || aims.IsWaiting(node, m))
             {
                 continue;
             }

@@ -128,30 +128,58 @@ internal sealed class Sprouting(Scene scene, Aims aims)
 
     private (long Done, int Moment, int Moves) Moments(Node node, in Row row)
     {
-        var done = node.MomentsDone;
-        if (node.Moment >= 0)
+        var done = Ended(node, row);
+        if (node.Moment >= 0 && aims.Moments[node.Moment].Steps is var steps && steps[node.MomentMoves].IsMetBy(row))
         {
-            var steps = aims.Moments[node.Moment].Steps;
-            if (steps[node.MomentMoves].IsMetBy(row))
-            {
-                return node.MomentMoves + 1 == steps.Length ? (done | (1L << node.Moment), -1, 0) : (done, node.Moment, node.MomentMoves + 1);
-            }
+            return node.MomentMoves + 1 == steps.Length ? (done | (1L << node.Moment), -1, 0) : (done, node.Moment, node.MomentMoves + 1);
         }
 
+        var longest = -1;
         for (var m = 0; m < aims.Moments.Length; m++)
         {
             var aim = aims.Moments[m];
-            if ((done & (1L << m)) == 0 && row.Start >= aim.Earliest && row.Start <= aim.Latest && aim.Steps[0].IsMetBy(row))
+            if ((done & (1L << m)) == 0 && aim.Steps.Length > Math.Max(1, longest < 0 ? 0 : aims.Moments[longest].Steps.Length) && aim.IsInTime(row) && aim.Steps[0].IsMetBy(row))
             {
-                if (aim.Steps.Length > 1)
-                {
-                    return (done, m, 1);
-                }
+                longest = m;
+            }
+        }
 
+        return (done, longest, longest < 0 ? 0 : 1);
+    }
+
+    /// <summary>The moments that stand with this move: also one that lies within another, and was not looked for by itself.</summary>
+    private long Ended(Node node, in Row row)
+    {
+        var done = node.MomentsDone;
+        for (var m = 0; m < aims.Moments.Length; m++)
+        {
+            if ((done & (1L << m)) == 0 && EndsWith(aims.Moments[m], node, row))
+            {
                 done |= 1L << m;
             }
         }
 
-        return (done, -1, 0);
+        return done;
+    }
+
+    private static bool EndsWith(MomentAim aim, Node node, in Row row)
+    {
+        var (last, before) = (row, node);
+        for (var s = aim.Steps.Length - 1; aim.Steps[s].IsMetBy(last); s--)
+        {
+            if (s == 0)
+            {
+                return aim.IsInTime(last);
+            }
+
+            if (before.Parent is null)
+            {
+                return false;
+            }
+
+            (last, before) = (before.Row, before.Parent);
+        }
+
+        return false;
     }
 }

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
@@ -11,30 +10,34 @@ namespace Generator.Solver.Tests.Constructing;
 
 public class DraftingTests
 {
-    [Property(MaxTest = 12)]
-    public Property Whatever_is_drafted_passes_the_audit_and_keeps_what_the_brief_fixed()
+    [Fact]
+    public void Whatever_is_drafted_passes_the_audit_and_keeps_what_the_brief_fixed()
     {
-        return Prop.ForAll(Briefs.Seeds().ToArbitrary(), seed =>
+        var drafted = 0;
+        Prop.ForAll(Briefs.Seeds().ToArbitrary(), seed =>
         {
             var brief = Drafts.Small(seed);
-            var result = Drafts.Draft(brief, seed, 2);
+            var result = Drafts.Rounds(brief, seed);
             if (result.Routine is not { } routine)
             {
                 return (result.Status != DraftStatus.Found).Label("nothing drafted").Classify(true, "nothing");
             }
+
+            drafted++;
 
             var verdict = Audit.Of(new Scene(routine.Brief, Drafts.Book), routine);
             var clean = verdict.IsClean && verdict.Points == result.Verdict!.Points;
             var kept = brief.Attackers.Zip(routine.Placements).All(p => Keeps(p.First, p.Second));
             var allOut = routine.Brief.Ending!.Out.Count == brief.Attackers.Count;
             return (clean && kept && allOut).Label($"clean {clean}, placements kept {kept}, all out {allOut}").Classify(true, "drafted");
-        });
+        }).Check(Config.QuickThrowOnFailure.WithMaxTest(12));
+        Assert.True(drafted >= 6, $"{drafted} of 12 drafted");
     }
 
     [Fact]
     public void Most_small_briefs_are_drafted()
     {
-        var found = Enumerable.Range(0, 10).Count(seed => Drafts.Draft(Drafts.Small(seed), seed, 4).Status == DraftStatus.Found);
+        var found = Enumerable.Range(0, 10).Count(seed => Drafts.Rounds(Drafts.Small(seed), seed, 20).Status == DraftStatus.Found);
         Assert.True(found >= 8, $"{found} of 10");
     }
 
@@ -62,11 +65,11 @@ public class DraftingTests
         Assert.NotEqual(first.Routine.Moves, other.Routine!.Moves);
     }
 
-    /// <summary>No routine of this brief is without points, so that only the rounds end the search.</summary>
+    /// <summary>Somebody always has to wait, so that no routine of this brief is without points and only the rounds end the search.</summary>
     [Fact]
     public void After_so_many_rounds_it_is_the_same_routine_again()
     {
-        var brief = Drafts.Plain() with { Attackers = [.. Drafts.Plain().Attackers.Select(a => a with { SharePercent = 90 })] };
+        var brief = Drafts.NeverDone;
         var options = new DraftOptions { Rounds = 3, Time = TimeSpan.FromHours(1) };
         var results = Enumerable.Range(0, 2).Select(_ => Drafting.Draft(brief, Drafts.Book, options)).ToList();
         Assert.All(results, r => Assert.True(r.Reproducible && r.Verdict!.Points > 0));
@@ -145,8 +148,7 @@ public class DraftingTests
     [Fact]
     public void A_stop_keeps_the_best_so_far()
     {
-        // Two attackers who are both to have nine exchanges in ten: no routine is without points.
-        var brief = Drafts.Plain() with { Attackers = [.. Drafts.Plain().Attackers.Select(a => a with { SharePercent = 90 })] };
+        var brief = Drafts.NeverDone;
         using var stop = new CancellationTokenSource();
         var told = new StopAtFirst(stop);
         var result = Drafting.Draft(brief, Drafts.Book, new DraftOptions { Time = TimeSpan.FromHours(1) }, told, stop.Token);

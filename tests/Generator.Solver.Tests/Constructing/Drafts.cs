@@ -43,6 +43,18 @@ internal static class Drafts
         Moments = moments,
     };
 
+    /// <summary>Four who are in from the start and may neither wait nor linger: somebody always has to wait, which costs points.</summary>
+    public static Brief NeverDone => new()
+    {
+        Length = new Length(48, null, 4),
+        Pace = Pace.Default with { Patience = HalfCounts.Zero, Linger = HalfCounts.Zero },
+        Attackers = [.. new[] { "Bruno", "Wanda", "Piet", "Lotte" }.Select((n, i) => new AttackerPart { Name = n, Bearing = new Bearing(6 * i), Distance = new Centimetres(200), Entrance = HalfCounts.Zero })],
+    };
+
+    /// <summary>A draft that ends by so much work and not by the clock, so that a busy machine finds what an idle one does.</summary>
+    public static DraftResult Rounds(Brief brief, int seed, int rounds = 6) =>
+        Drafting.Draft(brief, Book, new DraftOptions { Seed = seed, Rounds = rounds, Time = TimeSpan.FromHours(1) });
+
     public static DraftResult Draft(Brief brief, int seed = 1, int seconds = 20) =>
         Drafting.Draft(brief, Book, new DraftOptions { Seed = seed, Time = TimeSpan.FromSeconds(seconds) });
 

@@ -13,28 +13,31 @@ public sealed class CtrlCTests
 {
     private const string Caught = "SigCgt:";
 
+    private const string Ignored = "SigIgn:";
+
     private const ulong Interrupt = 1UL << 1;
 
     [Fact]
     public void After_a_search_the_program_still_catches_it()
     {
-        if (!OperatingSystem.IsLinux())
+        // Started in the background of a script, a process ignores the signal from the first and the runtime leaves it so: the handler shows nowhere.
+        if (!OperatingSystem.IsLinux() || Has(Ignored))
         {
             return;
         }
 
         using var ours = PosixSignalRegistration.Create(PosixSignal.SIGINT, context => context.Cancel = true);
-        Assert.True(IsCaught(), "not caught before the search");
+        Assert.True(Has(Caught), "not caught before the search");
         var model = new CpModel();
         model.Maximize(model.NewIntVar(0, 7, "x"));
         using var session = new CpSession(model);
         Assert.Equal(CpAnswer.Optimal, session.Solve(new SearchSettings()));
-        Assert.True(IsCaught(), "not caught after the search");
+        Assert.True(Has(Caught), "not caught after the search");
     }
 
-    private static bool IsCaught()
+    private static bool Has(string mask)
     {
-        var line = File.ReadLines("/proc/self/status").First(l => l.StartsWith(Caught, StringComparison.Ordinal));
-        return (ulong.Parse(line[Caught.Length..].Trim(), NumberStyles.HexNumber, CultureInfo.InvariantCulture) & Interrupt) != 0;
+        var line = File.ReadLines("/proc/self/status").First(l => l.StartsWith(mask, StringComparison.Ordinal));
+        return (ulong.Parse(line[mask.Length..].Trim(), NumberStyles.HexNumber, CultureInfo.InvariantCulture) & Interrupt) != 0;
     }
 }

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
@@ -15,19 +14,26 @@ public class ReviseTests
 {
     private static readonly ReviseOptions Options = new() { Time = TimeSpan.FromSeconds(40) };
 
-    [Property(MaxTest = 8)]
-    public Property An_unchanged_brief_changes_nothing() => Prop.ForAll(Briefs.Seeds().ToArbitrary(), seed =>
+    [Fact]
+    public void An_unchanged_brief_changes_nothing()
     {
-        if (Drafts.Draft(Drafts.Small(seed), seed, 2).Routine is not { } routine)
+        var drafted = 0;
+        Prop.ForAll(Briefs.Seeds().ToArbitrary(), seed =>
         {
-            return true.Classify(true, "nothing drafted");
-        }
+            if (Drafts.Rounds(Drafts.Small(seed), seed).Routine is not { } routine)
+            {
+                return true.Classify(true, "nothing drafted");
+            }
 
-        var result = Revise.Of(routine, routine.Brief, Drafts.Book, Options);
-        var nothing = result.Revised!.Change.IsNothing && result.Teaching!.Cost == 0 && result.Revised.Routine.Moves.SequenceEqual(routine.Moves) && result.Revised.Routine.Placements.SequenceEqual(routine.Placements);
-        var whole = result.Teaching!.Unchanged.Count == 1 && result.Teaching.Unchanged[0].Last == routine.Moves.Count - 1;
-        return (nothing && whole).Classify(true, "drafted");
-    });
+            drafted++;
+
+            var result = Revise.Of(routine, routine.Brief, Drafts.Book, Options);
+            var nothing = result.Revised!.Change.IsNothing && result.Teaching!.Cost == 0 && result.Revised.Routine.Moves.SequenceEqual(routine.Moves) && result.Revised.Routine.Placements.SequenceEqual(routine.Placements);
+            var whole = result.Teaching!.Unchanged.Count == 1 && result.Teaching.Unchanged[0].Last == routine.Moves.Count - 1;
+            return (nothing && whole).Classify(true, "drafted");
+        }).Check(Config.QuickThrowOnFailure.WithMaxTest(8));
+        Assert.True(drafted >= 4, $"{drafted} of 8 drafted");
+    }
 
     [Fact]
     public void An_injury_leaves_most_of_it_as_it_was()

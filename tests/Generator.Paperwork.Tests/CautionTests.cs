@@ -1,0 +1,55 @@
+using System.IO.Compression;
+using System.Net;
+using System.Text;
+using Generator.Paperwork.HandOffs;
+using Generator.Rules;
+
+namespace Generator.Paperwork.Tests;
+
+/// <summary>Every paper that is read says for whom it is, and that it clears nothing.</summary>
+public class CautionTests
+{
+    /// <summary>Sound has no words.</summary>
+    private static readonly string[] Heard = [".mid", ".wav"];
+
+    [Fact]
+    public void Every_paper_bears_the_cautions()
+    {
+        foreach (var routine in new[] { Ferry.Routine, Ferry.Routine with { Moves = [] } })
+        {
+            var source = PaperSource.Of(new Scene(routine.Brief, Ferry.Scene.Book), routine);
+            source = source with { Options = source.Options with { From = new DateOnly(2027, 3, 15) } };
+            var papers = Pack.Of(source).Where(p => !Heard.Contains(Path.GetExtension(p.FileName), StringComparer.Ordinal)).ToList();
+            Assert.InRange(papers.Count, 10, 100);
+            Assert.All(papers, p => Assert.True(Bears(TextOf(p, source)), p.FileName));
+        }
+    }
+
+    [Fact]
+    public void The_camera_plan_and_the_cue_list_bear_them_before_anything_else()
+    {
+        Assert.True(Bears(CueList.Text("x", [], Ferry.Scene.Brief.Tempo, PaperOptions.Default.Frames)));
+    }
+
+    private static bool Bears(string text)
+    {
+        var plain = string.Join(' ', WebUtility.HtmlDecode(text).Split([' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries));
+        return plain.Contains("qualified fight coordinator", StringComparison.Ordinal)
+            && (plain.Contains("A draft is a proposal, not clearance", StringComparison.Ordinal) || plain.Contains("It clears nothing", StringComparison.Ordinal));
+    }
+
+    /// <summary>The words of a paper; of a workbook those of all its parts, of a calendar with its folded lines joined.</summary>
+    private static string TextOf(IPaper paper, PaperSource source)
+    {
+        using var stream = new MemoryStream();
+        paper.Write(source, stream);
+        if (!paper.FileName.EndsWith(".xlsx", StringComparison.Ordinal))
+        {
+            return Encoding.UTF8.GetString(stream.ToArray()).Replace("\r\n ", string.Empty, StringComparison.Ordinal).Replace("\\,", ",", StringComparison.Ordinal);
+        }
+
+        stream.Position = 0;
+        using var zip = new ZipArchive(stream);
+        return string.Join(' ', zip.Entries.Select(e => new StreamReader(e.Open()).ReadToEnd()));
+    }
+}

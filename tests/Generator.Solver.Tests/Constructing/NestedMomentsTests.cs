@@ -1,0 +1,61 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+using Generator.Solver.Alternatives;
+using Generator.Solver.Reworking;
+using MomentRule = Generator.Rules.Rules.Moments;
+
+namespace Generator.Solver.Tests.Constructing;
+
+/// <summary>A hero moment inside a run of moves that is to be kept is asked for once, as a part of the run.</summary>
+public class NestedMomentsTests
+{
+    private static readonly MomentMove Throw = new("hip-throw", "Bruno", null, null);
+
+    [Theory]
+    [InlineData(-1, 0)]
+    [InlineData(-1, 1)]
+    [InlineData(-2, 1)]
+    public void A_run_that_holds_the_moment_is_kept_and_the_moment_comes_once(int before, int after)
+    {
+        var (routine, at) = WithThrow(Drafts.Plain(new Moment([Throw], new HalfCounts(20), new HalfCounts(44))));
+        var (first, last) = (at + before, at + after);
+        var kept = Kept.Run(routine, first, last);
+        var brief = routine.Brief with { Moments = [.. routine.Brief.Moments, kept] };
+        var options = new AlternativesOptions { Number = 2, Time = TimeSpan.FromMinutes(2) };
+        var result = AlternativeSearch.Of(brief, Drafts.Book, options, [routine]);
+        Assert.Equal(2, result.Found.Count);
+        foreach (var found in result.Found)
+        {
+            Assert.True(Audit.Of(new Scene(brief, Drafts.Book), found.Routine).IsClean);
+            Assert.Single(Replay.Of(result.Scene, found.Routine), s => MomentRule.Matches(result.Scene, Throw, s));
+        }
+    }
+
+    [Fact]
+    public void What_a_moment_holds_is_told_by_its_words_and_not_by_their_order_in_the_brief()
+    {
+        var run = new Moment([new("knee-to-head-right", "Bruno", "none", "staggers-back"), new("hip-throw-left", "Bruno", "none", "thrown-over")], new HalfCounts(20), new HalfCounts(20));
+        var lone = new Moment([Throw], null, null);
+        var early = lone with { Latest = new HalfCounts(10) };
+        var other = new Moment([Throw with { Attacker = "Wanda" }], null, null);
+        Assert.Equal([1, -1, -1, -1], NestedMoments.Of(Drafts.Plain(lone, run, early, other), Drafts.Book).Select((w, i) => i == 2 ? -1 : w));
+        Assert.Equal([-1, -1], NestedMoments.Of(Drafts.Plain(early, run), Drafts.Book));
+        Assert.Equal([-1, 0], NestedMoments.Of(Drafts.Plain(lone, lone), Drafts.Book));
+    }
+
+    private static (Routine Routine, int At) WithThrow(Brief brief)
+    {
+        for (var seed = 1; seed <= 20; seed++)
+        {
+            if (Drafts.Rounds(brief, seed).Routine is { } routine
+                && routine.Moves.ToList().FindIndex(m => m.Technique!.StartsWith("hip-throw", StringComparison.Ordinal)) is >= 2 and var at && at + 2 < routine.Moves.Count)
+            {
+                return (routine, at);
+            }
+        }
+
+        throw new InvalidOperationException("No seed gives a throw in the middle.");
+    }
+}
