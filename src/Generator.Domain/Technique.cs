@@ -114,6 +114,9 @@ public sealed record Technique
     /// <summary>A miss or contact that the audience should read as a hit.</summary>
     public bool IsHit => Family is Family.Strike or Family.Kick or Family.Finish && Knap != Knap.Breath;
 
+    /// <summary>A hit at head height, however the one who takes it sells it.</summary>
+    public bool IsHeadHit => IsHit && Height == Height.High;
+
     /// <summary>This is its id, with or without side.</summary>
     public bool GoesBy(string id) => string.Equals(Id, id, StringComparison.Ordinal) || string.Equals(BaseId, id, StringComparison.Ordinal);
 }

@@ -24,7 +24,7 @@ internal static class BlowHazards
     {
         foreach (var step in find.Source.Steps.Where(s => s.HasTarget))
         {
-            if (step.Technique is { IsHit: true, Height: Height.High } technique && (technique.Family == Family.Kick || technique.BaseId.Contains("kick", StringComparison.Ordinal)) == kicks)
+            if (step.Technique is { IsHeadHit: true } technique && (technique.Family == Family.Kick || technique.BaseId.Contains("kick", StringComparison.Ordinal)) == kicks)
             {
                 yield return (step, find.Name(step.Row.Attacker));
             }
@@ -39,7 +39,7 @@ internal static class BlowHazards
     private static Hazard AtHead(Finder find, IReadOnlyList<string> who, int times, bool kick)
     {
         var runs = find.Brief.Safety.Runs;
-        var hits = find.Done.Count(s => s.HasTarget && s.Reaction is { HeadHit: true }) + find.Done.Count(s => Exposure.HitsHeroHead(s.Technique!, s.Attack));
+        var hits = find.Done.Sum(s => Enumerable.Range(0, find.Scene.Cast).Count(a => Exposure.HitsHead(s, a))) + find.Done.Count(s => Exposure.HitsHeroHead(s.Technique!, s.Attack));
         return new Hazard
         {
             Title = kick ? "Kicks at head height" : "Blows at head height",

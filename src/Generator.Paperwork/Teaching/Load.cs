@@ -38,7 +38,7 @@ public readonly record struct Load(int Falls, int HeadHits, int Effort)
             {
                 var falls = Math.Max(0, step.After.Attackers[a].Falls - step.Before.Attackers[a].Falls);
                 var isTarget = step.HasTarget && step.Row.Attacker == a;
-                loads[a + 1] += new Load(falls, isTarget && step.Reaction is { HeadHit: true } ? 1 : 0, isTarget ? effort : 0);
+                loads[a + 1] += new Load(falls, Exposure.HitsHead(step, a) ? 1 : 0, isTarget ? effort : 0);
             }
         }
 

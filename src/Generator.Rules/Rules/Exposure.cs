@@ -51,6 +51,10 @@ public sealed class Exposure : Rule
     /// <summary>Most head-height hits of a performer in one run.</summary>
     public static int HeadHitCap(Brief brief) => brief.Safety.HeadHitsPerDay / brief.Safety.Runs;
 
+    /// <summary>The attacker takes a hit at head height: counted from the hit itself and not from the reaction that sells it, for both where one hit takes two.</summary>
+    public static bool HitsHead(Step step, int attacker) =>
+        step is { HasTarget: true, Technique.IsHeadHit: true } && (step.Row.Attacker == attacker || (step.Technique.TakesTwo && step.Second == attacker));
+
     /// <summary>The hero takes this attack to the head.</summary>
     public static bool HitsHeroHead(Technique technique, Attack? attack) => technique.Family == Family.Setback && attack is { Line.Kind: LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KickHighRound };
 
@@ -93,14 +97,19 @@ public sealed class Exposure : Rule
             }
         }
 
-        if (step.HasTarget && step.Reaction is { HeadHit: true })
+        for (var a = 0; a < scene.Cast && technique.IsHeadHit; a++)
         {
+            if (!HitsHead(step, a))
+            {
+                continue;
+            }
+
             var hits = was.HeadHits.ToArray();
-            var count = ++hits[step.Row.Attacker];
+            var count = ++hits[a];
             was = was with { HeadHits = hits };
             if (count > cap && tally.Count(Severity.Unsafe))
             {
-                tally.Tell(Over(scene, step, step.Row.Attacker, count, cap, "head-height hits"));
+                tally.Tell(Over(scene, step, a, count, cap, "head-height hits"));
             }
         }
 

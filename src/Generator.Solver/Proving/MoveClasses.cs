@@ -246,7 +246,7 @@ internal sealed class MoveClasses
         HeroFalls = technique.HeroFall != FallClass.None,
         HeroHeadHit = Exposure.HitsHeroHead(technique, attack),
         Falls = reaction is { Fall: not FallClass.None },
-        HeadHit = reaction is { HeadHit: true },
+        HeadHit = technique.IsHeadHit && attacker >= 0,
         Second = reaction is null ? SecondRole.None : technique.TakesTwo ? SecondRole.Taken : reaction.HitsSecond ? SecondRole.Bumped : SecondRole.None,
         Wanted = wanted.Of(technique, attack, reaction, attacker),
     };

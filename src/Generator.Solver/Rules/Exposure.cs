@@ -18,8 +18,8 @@ public sealed class Exposure : RuleModule
         for (var a = 0; a < model.Cast; a++)
         {
             var falls = model.Options.From?.Attackers[a].Falls ?? 0;
-            Cap(model, a, falls, FallCap(brief, brief.Attackers[a]), r => r.Fall != FallClass.None, true, "falls");
-            Cap(model, a, memory.HeadHits[a], headHits, r => r.HeadHit, false, "headhits");
+            Cap(model, a, falls, FallCap(brief, brief.Attackers[a]), s => model.ReactionIs(s, r => r.Fall != FallClass.None, $"falls[{s.Index}]"), "falls");
+            Cap(model, a, memory.HeadHits[a], headHits, s => model.UseIs(s, u => u.Technique is { } t && IsHeadHit(t), $"headhits[{s.Index}]"), "headhits");
         }
 
         var heroFalls = model.Slots.Select(s => model.OverUses(s, u => u.Technique is { } t && t.HeroFall != FallClass.None ? 1 : 0));
@@ -35,24 +35,27 @@ public sealed class Exposure : RuleModule
     private static bool IsHigh(Attack attack) =>
         attack.Line.Kind is LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KickHighRound;
 
-    private static void Cap(MoveModel model, int attacker, int before, int cap, Func<Reaction, bool> counts, bool second, string name)
+    /// <summary>A blow, kick or finish that the audience reads at head height.</summary>
+    private static bool IsHeadHit(Technique technique) =>
+        technique is { Family: Family.Strike or Family.Kick or Family.Finish, Height: Height.High, Knap: not Knap.Breath };
+
+    private static void Cap(MoveModel model, int attacker, int before, int cap, Func<SlotVars, BoolVar> counts, string name)
     {
         if (before + model.Slots.Count <= cap)
         {
             return;
         }
 
-        var each = model.Slots.SelectMany(s => Each(model, s, attacker, counts, second, name)).Select(c => (LinearExpr)c).ToList();
+        var each = model.Slots.SelectMany(s => Each(model, s, attacker, counts(s), name)).Select(c => (LinearExpr)c).ToList();
         Limit(model, each, cap - before);
     }
 
-    /// <summary>Literals that each count one for the attacker: as the target and, where asked, as one taken along.</summary>
-    private static IEnumerable<BoolVar> Each(MoveModel model, SlotVars slot, int attacker, Func<Reaction, bool> counts, bool second, string name)
+    /// <summary>Literals that each count one for the attacker: as the target and as one taken along.</summary>
+    private static IEnumerable<BoolVar> Each(MoveModel model, SlotVars slot, int attacker, BoolVar happens, string name)
     {
         var cp = model.Cp;
-        var happens = model.ReactionIs(slot, counts, $"{name}[{slot.Index}]");
         yield return cp.And($"{name}[{slot.Index},{attacker}]", slot.Targets[attacker], happens);
-        if (second && !ReferenceEquals(slot.TakesTwo, cp.False))
+        if (!ReferenceEquals(slot.TakesTwo, cp.False))
         {
             yield return cp.And($"{name}[{slot.Index},{attacker}].second", slot.Seconds[attacker], slot.TakesTwo, happens);
         }

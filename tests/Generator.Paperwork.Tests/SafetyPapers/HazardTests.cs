@@ -43,8 +43,8 @@ public class HazardTests
     {
         var twice = Hazards.Of(Ferry.With(b => b with { Safety = b.Safety with { Runs = 2 } })).Single(h => h.Title == "Blows at head height");
         var six = Found.Single(h => h.Title == "Blows at head height");
-        Assert.Contains("2 head-height hits sold in a run, 12 in 6 runs", six.How, StringComparison.Ordinal);
-        Assert.Contains("4 in 2 runs", twice.How, StringComparison.Ordinal);
+        Assert.Contains("4 head-height hits sold in a run, 24 in 6 runs", six.How, StringComparison.Ordinal);
+        Assert.Contains("8 in 2 runs", twice.How, StringComparison.Ordinal);
         Assert.True(twice.Likelihood < six.Likelihood);
     }
 

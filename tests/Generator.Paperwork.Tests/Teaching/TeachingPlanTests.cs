@@ -61,7 +61,7 @@ public class TeachingPlanTests
     public void What_a_performer_takes_in_one_run_is_counted_from_the_moves()
     {
         Assert.Equal(Ferry.Steps[^1].After.Attackers.Select(a => a.Falls), Plan.Run.Skip(1).Select(l => l.Falls));
-        Assert.Equal(Ferry.Steps.Count(s => s.HasTarget && s.Reaction is { HeadHit: true }), Plan.Run.Skip(1).Sum(l => l.HeadHits));
+        Assert.Equal(Ferry.Steps.Count(s => s is { HasTarget: true, Technique: { Family: Family.Strike or Family.Kick or Family.Finish, Height: Height.High } }), Plan.Run.Skip(1).Sum(l => l.HeadHits));
         Assert.True(Plan.Run[0].Effort >= Plan.Run.Skip(1).Max(l => l.Effort));
     }
 

@@ -40,6 +40,14 @@ public sealed class ExposureTests
         Judge(Alone("swing-right > outside-block-left {limb-stopped} ; cross-right {head-back} ; hook-left {head-turns}").With(b => b with { Safety = b.Safety with { HeadHitsPerDay = perRun * b.Safety.Runs } }))
             .Finds(findings, 3);
 
+    /// <summary>A hook to the jaw hits the head whether the head turns or the one who takes it falls on their side; a body punch does not, even when the head drops.</summary>
+    [Theory]
+    [InlineData("hook-left {side-fall}", 1)]
+    [InlineData("finishing-hook-left {out-crumples}", 1)]
+    [InlineData("body-punch-right {folds}", 0)]
+    public void They_are_counted_from_the_hit_and_not_from_how_it_is_sold(string last, int findings) =>
+        Judge(Alone("swing-right > outside-block-left {limb-stopped} ; cross-right {head-back} ; " + last).With(b => b with { Safety = b.Safety with { HeadHitsPerDay = b.Safety.Runs } })).Finds(findings, 3);
+
     [Fact]
     public void So_are_those_that_the_hero_sells() =>
         Judge(Alone("swing-right > takes-face-hit {presses-on} ; +4 jab-right > takes-face-hit {presses-on} ; +4 body-punch-right > takes-body-hit {presses-on}")
