@@ -16,8 +16,10 @@ internal static class Worker
         try
         {
             Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-            var output = StandardOutput.Of(() => Console.Out);
-            return lifeline is null ? Alone(args, output) : Guarded(args, lifeline, output);
+            using var output = TerminalOutput.Of(StandardOutput.Of(() => Console.Out), Console.IsOutputRedirected);
+            var code = lifeline is null ? Alone(args, output) : Guarded(args, lifeline, output);
+            output.Flush();
+            return code;
         }
         catch (OutputException full)
         {
@@ -36,7 +38,7 @@ internal static class Worker
             pressed.Cancel = !stop.IsCancellationRequested;
             stop.Cancel();
         };
-        return CommandLine.Run(args, new Desk { In = Console.In, Out = output, Err = Console.Error, Stop = stop.Token, Screen = ErrorScreen.Find });
+        return CommandLine.Run(args, new Desk { In = Console.In, Out = output, Err = TerminalOutput.Of(Console.Error, Console.IsErrorRedirected), Stop = stop.Token, Screen = ErrorScreen.Find });
     }
 
     private static int Guarded(string[] args, Lifeline lifeline, TextWriter output)
@@ -47,7 +49,7 @@ internal static class Worker
         {
             In = Console.In,
             Out = output,
-            Err = Console.Error,
+            Err = TerminalOutput.Of(Console.Error, Console.IsErrorRedirected),
             Stop = lifeline.Stop,
             Screen = ErrorScreen.Find,
             Limit = lifeline.Limit,
