@@ -37,6 +37,19 @@ internal static class BriefChecks
         {
             yield return $"A length of {length.Counts} counts has no room for {asked}.";
         }
+
+        // A move begins no sooner than the one before it ends.
+        if (length is { Counts: { } all, Moves: { } moves } && (moves - 1) * Shortest(scene, _ => true) > 2 * (all + length.Tolerance))
+        {
+            yield return $"A length of {all} counts has no room for {moves} moves, none of which lasts less than {new HalfCounts(Shortest(scene, _ => true)).ToSpanText()} counts.";
+        }
+    }
+
+    /// <summary>Half counts of what puts somebody out who has just come in: the finish, and a move before it where no finish meets somebody ready or an attack.</summary>
+    private static int ShortestToOut(Scene scene)
+    {
+        var atOnce = scene.Book.Techniques.Any(t => t.Family == Family.Finish && (t.Needs.Contains(Posture.Ready) || t.Answers != default));
+        return Shortest(scene, t => t.Family == Family.Finish) + (atOnce ? 0 : Shortest(scene, _ => true));
     }
 
     private static int Shortest(Scene scene, Func<Technique, bool> of) => scene.Book.Techniques.Where(of).Select(t => t.Length.Value).DefaultIfEmpty(0).Min();
@@ -55,26 +68,16 @@ internal static class BriefChecks
 
         for (var a = 0; a < scene.Cast; a++)
         {
-            if (ending.Out.Contains(scene.Brief.Attackers[a].Name) && !CanGoOut(scene, a))
+            if (ending.Out.Contains(scene.Brief.Attackers[a].Name) && !FinishReach.CanGoOut(scene, a))
             {
-                yield return $"{scene.Brief.Attackers[a].Name} must be out at the end, but no finish suits both performers and this floor.";
+                yield return $"{scene.Brief.Attackers[a].Name} must be out at the end, but no finish suits both performers and this floor, or none can follow what else they allow.";
+            }
+            else if (ending.Out.Contains(scene.Brief.Attackers[a].Name) && scene.Brief.Attackers[a].Entrance is { } entrance && scene.Brief.Length is { Counts: { } counts } length
+                && entrance.Value - scene.Settle.ContactAfter.Value + ShortestToOut(scene) > 2 * (counts + length.Tolerance))
+            {
+                yield return $"{scene.Brief.Attackers[a].Name} must be out at the end, but comes in at count {entrance.ToCountText()}, when the routine is as good as over.";
             }
         }
-    }
-
-    private static bool CanGoOut(Scene scene, int attacker)
-    {
-        for (var t = 0; t < scene.Book.Techniques.Count; t++)
-        {
-            var technique = scene.Book.Techniques[t];
-            if (technique.Family == Family.Finish && scene.Able.WhyNotTechnique(t) is null && scene.Able.WhyNotOn(t, attacker) is null
-                && technique.Reactions.Any(id => scene.Book.Reaction(id).Posture == Posture.Out && scene.Able.WhyNotReaction(scene.Book.ReactionIndex(id), attacker) is null))
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 
     private static IEnumerable<string> Moments(Scene scene)
@@ -193,6 +196,11 @@ internal static class BriefChecks
     private static IEnumerable<string> Places(Scene scene)
     {
         var cast = scene.Brief.Attackers;
+        if (FloorRoom.For(scene) is var room && scene.Cast > room)
+        {
+            yield return $"{scene.Cast} attackers do not fit on a floor of {scene.Brief.Floor.Width} by {scene.Brief.Floor.Depth}: a metre and more from the mark and {scene.Settle.Spacing} from one another there is room for {(room == 0 ? "nobody" : $"at most {room}")}.";
+        }
+
         for (var a = 0; a < scene.Cast; a++)
         {
             if (cast[a] is not { Bearing: { } bearing, Distance: { } distance })

@@ -42,12 +42,20 @@ public static class Statements
         }
 
         var unit = length.Counts is null ? "moves" : "counts";
-        var asked = length.Counts is { } counts ? $"{Many(counts, "count")}{(length.Moves is { } also ? $" and {Many(also, "move")}" : string.Empty)}" : Many(length.Moves ?? 0, "move");
-        Brief Longer(Brief b, int by) => b with { Length = new Length(length.Counts + by, length.Counts is null ? length.Moves + by : null, length.Tolerance) };
+        var asked = length.Counts is { } counts ? Many(counts, "count") : Many(length.Moves ?? 0, "move");
+        Brief Longer(Brief b, int by) => b with { Length = new Length(length.Counts + by, length.Counts is null ? length.Moves + by : b.Length?.Moves, length.Tolerance) };
         yield return new Statement(
             $"a length of {asked}, give or take {Number(length.Tolerance)}",
             b => b with { Length = Free(b, length) },
             [.. Steps.Select(s => ($"{Number(s)} more {(s == 1 ? unit[..^1] : unit)}", (Func<Brief, Brief>)(b => Longer(b, s))))]);
+        if (length is { Counts: not null, Moves: { } also })
+        {
+            yield return new Statement(
+                Many(also, "move"),
+                b => b with { Length = b.Length is { } l ? l with { Moves = null } : null },
+                [.. Steps.Select(s => also - (s * Math.Max(1, also / 32))).Where(m => m > 0).Select(m => ($"only {Number(m)} of the {Number(also)} moves", (Func<Brief, Brief>)(b => b with { Length = b.Length is { } l ? l with { Moves = m } : null })))]);
+        }
+
         if (brief.Tempo.CountsPerMinute > 60)
         {
             yield return new Statement(
@@ -61,7 +69,7 @@ public static class Statements
     private static Length Free(Brief brief, Length length)
     {
         var most = Math.Max(length.Counts ?? length.Moves ?? 0, 10 * (brief.Attackers.Count + 1)) + length.Tolerance;
-        return length.Counts is null ? new Length(null, most, most - 1) : new Length(most, null, most - 1);
+        return length.Counts is null ? new Length(null, most, most - 1) : new Length(most, brief.Length?.Moves, most - 1);
     }
 
     private static IEnumerable<Statement> Stories(Brief brief)
