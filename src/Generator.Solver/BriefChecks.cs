@@ -41,7 +41,7 @@ internal static class BriefChecks
         // A move begins no sooner than the one before it ends.
         if (length is { Counts: { } all, Moves: { } moves } && (moves - 1) * Shortest(scene, _ => true) > 2 * (all + length.Tolerance))
         {
-            yield return $"A length of {all} counts has no room for {moves} moves, none of which lasts less than {new HalfCounts(Shortest(scene, _ => true)).ToSpanText()} counts.";
+            yield return $"A length of {all} counts has no room for {moves} moves, none of which lasts less than {Counts(Shortest(scene, _ => true))}.";
         }
     }
 
@@ -51,6 +51,8 @@ internal static class BriefChecks
         var atOnce = scene.Book.Techniques.Any(t => t.Family == Family.Finish && (t.Needs.Contains(Posture.Ready) || t.Answers != default));
         return Shortest(scene, t => t.Family == Family.Finish) + (atOnce ? 0 : Shortest(scene, _ => true));
     }
+
+    private static string Counts(int halfCounts) => halfCounts == HalfCounts.PerCount ? "a count" : new HalfCounts(halfCounts).ToSpanText() + " counts";
 
     private static int Shortest(Scene scene, Func<Technique, bool> of) => scene.Book.Techniques.Where(of).Select(t => t.Length.Value).DefaultIfEmpty(0).Min();
 

@@ -68,7 +68,8 @@ public static class Statements
     /// <summary>Any length up to twice what is asked, or what so many attackers may need.</summary>
     private static Length Free(Brief brief, Length length)
     {
-        var most = Math.Max(length.Counts ?? length.Moves ?? 0, 10 * (brief.Attackers.Count + 1)) + length.Tolerance;
+        var wanted = length.Counts is { } counts ? Math.Max(counts, 3 * (brief.Length?.Moves ?? 0)) : length.Moves ?? 0;
+        var most = Math.Max(wanted, 10 * (brief.Attackers.Count + 1)) + length.Tolerance;
         return length.Counts is null ? new Length(null, most, most - 1) : new Length(most, brief.Length?.Moves, most - 1);
     }
 
