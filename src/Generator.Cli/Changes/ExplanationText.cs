@@ -1,6 +1,7 @@
 using System.Globalization;
 using Generator.Domain;
 using Generator.Paperwork.Text;
+using Generator.Rules.Judging;
 using Generator.Solver.Explaining;
 
 namespace Generator.Cli.Changes;
@@ -47,7 +48,11 @@ internal static class ExplanationText
     private static IEnumerable<string> Excluded(string rule, IReadOnlyList<MoveCandidate> candidates)
     {
         yield return string.Empty;
-        yield return $"EXCLUDED BY {rule}  {Number(candidates.Count)}";
+        foreach (var line in Page.Wrap($"EXCLUDED BY {rule} ({Number(candidates.Count)}): {RuleBook.All[RuleBook.IndexOf(rule)].Title}", Page.Width))
+        {
+            yield return line;
+        }
+
         foreach (var line in candidates.Take(Examples).SelectMany(c => Page.Hang("  ", $"{c.Technique.Name}: {c.Against!.Message}{Figures(c.Against)}")))
         {
             yield return line;
@@ -66,11 +71,25 @@ internal static class ExplanationText
 
     private static string Figures(Finding finding)
     {
-        var unit = finding.Unit.Length == 0 ? string.Empty : " " + finding.Unit;
-        return finding is { Measured: { } measured, Allowed: { } allowed }
-            ? string.Create(CultureInfo.InvariantCulture, $" (measured {measured:0.##}{unit}, allowed {allowed:0.##}{unit})")
-            : string.Empty;
+        if (finding is { Measured: { } seen, Allowed: { } bound } && Says(finding.Message, seen) && Says(finding.Message, bound))
+        {
+            return string.Empty;
+        }
+
+        return finding is { Measured: { } measured, Allowed: { } allowed } ? $" (measured {Figure(measured, finding.Unit)}, allowed {Figure(allowed, finding.Unit)})" : string.Empty;
     }
+
+    /// <summary>"half a count", "1 count", "1.2 m", "3".</summary>
+    private static string Figure(decimal figure, string unit) => (figure, unit) switch
+    {
+        (0.5m, "counts") => "half a count",
+        (1, "counts") => "1 count",
+        (_, "") => figure.ToString("0.##", CultureInfo.InvariantCulture),
+        _ => string.Create(CultureInfo.InvariantCulture, $"{figure:0.##} {unit}"),
+    };
+
+    /// <summary>The sentence names the figure already.</summary>
+    private static bool Says(string message, decimal figure) => message.Contains(figure.ToString("0.##", CultureInfo.InvariantCulture), StringComparison.Ordinal);
 
     private static string Fitting(MoveExplanation explanation, MoveCandidate candidate)
     {

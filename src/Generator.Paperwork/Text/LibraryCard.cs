@@ -19,11 +19,11 @@ public static class LibraryCard
         ("distance", technique.HasNoTarget ? string.Empty : Band(technique.Band)),
         ("takes", Takes(technique.Length, technique.FewestSeconds)),
         ("uses", string.Join(", ", technique.Needs.Members.Select(Words.Of))),
-        ("answers", string.Join(", ", book.Attacks.Where(a => technique.Answers.Contains(a.Line)).Select(a => a.Id))),
-        ("reactions", string.Join(", ", technique.Reactions)),
+        ("answers", string.Join(", ", book.Attacks.Where(a => technique.Answers.Contains(a.Line)).Select(a => Low(a.Name)))),
+        ("reactions", string.Join(", ", technique.Reactions.Select(r => Low(book.Reaction(r).Name)))),
         ("weight", $"{Words.Number(technique.Weight)} of 5"),
         ("skill", $"hero {Words.Of(technique.HeroSkill)}, attacker {Words.Of(technique.AttackerSkill)}"),
-        ("asks for", string.Join(", ", technique.Demands)),
+        ("asks for", string.Join(", ", technique.Demands.Select(d => d.Replace('-', ' ')))),
         ("hazard", technique.Hazard),
         ("kept safe", technique.Safety));
 
@@ -35,9 +35,9 @@ public static class LibraryCard
         ("attacker stands", Window(attack.From)),
         ("distance", Band(attack.Contact)),
         ("takes", Takes(attack.Length, attack.FewestSeconds)),
-        ("answered by", string.Join(", ", book.Techniques.Where(t => t.Answers.Contains(attack.Line)).Select(t => t.Id))),
+        ("answered by", string.Join(", ", book.Techniques.Where(t => t.Answers.Contains(attack.Line)).Select(t => Low(t.Name)))),
         ("leaves open", attack.LeavesOpen),
-        ("asks for", string.Join(", ", attack.Demands)),
+        ("asks for", string.Join(", ", attack.Demands.Select(d => d.Replace('-', ' ')))),
         ("hazard", attack.Hazard),
         ("kept safe", attack.Safety));
 
@@ -51,9 +51,18 @@ public static class LibraryCard
         ("sent back", reaction.Back.ToString()),
         ("skill", Words.Of(reaction.Skill)),
         ("floor", Words.Of(reaction.Surface)),
-        ("comes from", string.Join(", ", book.Techniques.Where(t => t.Reactions.Contains(reaction.Id, StringComparer.Ordinal)).Select(t => t.BaseId).Distinct(StringComparer.Ordinal))),
+        ("comes from", string.Join(", ", book.Techniques.Where(t => t.Reactions.Contains(reaction.Id, StringComparer.Ordinal)).Select(Plain).Distinct(StringComparer.Ordinal))),
         ("sold by", reaction.Sell),
         ("risk", reaction.Risk));
+
+    /// <summary>The name as it is read within a sentence, without a side: one card stands for both.</summary>
+    internal static string Plain(Technique technique)
+    {
+        var name = Low(technique.Name);
+        return name.EndsWith(" left", StringComparison.Ordinal) ? name[..^" left".Length] : name.EndsWith(" right", StringComparison.Ordinal) ? name[..^" right".Length] : name;
+    }
+
+    private static string Low(string name) => name.Length == 0 ? name : char.ToLowerInvariant(name[0]) + name[1..];
 
     private static string Card(string title, params ReadOnlySpan<(string Label, string Words)> rows)
     {

@@ -27,6 +27,6 @@ public static class LibraryNeighbours
         }
 
         return techniques.GroupBy(t => t.Family).OrderBy(g => g.Key)
-            .SelectMany((g, i) => Page.Hang("  " + Page.Pad(i == 0 ? label : string.Empty, Label - 2), $"{Words.Of(g.Key)} ({Words.Number(g.Count())}): {string.Join(", ", g.Select(t => t.BaseId))}"));
+            .SelectMany((g, i) => Page.Hang("  " + Page.Pad(i == 0 ? label : string.Empty, Label - 2), $"{Words.Of(g.Key)} ({Words.Number(g.Count())}): {string.Join(", ", g.Select(LibraryCard.Plain))}"));
     }
 }

@@ -78,7 +78,7 @@ public sealed class LibraryFindingTests
     {
         using var rig = new Rig();
         var card = rig.Run("library", "show", "knee-to-head").Out;
-        Assert.Matches("\n  comes after +defence \\([0-9]+\\): .*parry-down", card);
+        Assert.Matches("\n  comes after +defence \\([0-9]+\\): .*parry down", card);
         Assert.Matches("\n  goes on with +strike \\([0-9]+\\): ", card);
         Assert.DoesNotContain("comes after", rig.Run("library", "show", "catch-breath").Out, StringComparison.Ordinal);
     }
@@ -101,7 +101,7 @@ public sealed class LibraryFindingTests
         var answer = rig.Run("library", "add", file);
         Assert.Equal(ExitCode.Good, answer.Code);
         Assert.StartsWith("Hat in the face right (hat-in-face-right)\n", answer.Out, StringComparison.Ordinal);
-        Assert.Matches("\n  comes after +defence \\([0-9]+\\): outside-block", answer.Out);
+        Assert.Matches("\n  comes after +defence \\([0-9]+\\): outside block", answer.Out);
         Assert.EndsWith("\nDEAD ENDS  none\n", answer.Out, StringComparison.Ordinal);
         Assert.Equal("The file stays where it is: name it with --library FOLDER/mine.json.\n", answer.Err);
         var wrong = rig.Run("library", "add", rig.File("wrong.json", "{ \"techniques\": [ { \"id\": \"hat\" } ] }"));
