@@ -10,6 +10,7 @@ using Generator.Benchmarks.Peers.MiniZinc;
 using Generator.Benchmarks.Reporting;
 using Generator.Benchmarks.Rework;
 using Generator.Benchmarks.Stored;
+using Generator.Benchmarks.Tempos;
 
 // Each command is described in DEVELOPERS.md under Benchmarks; anything else goes to BenchmarkDotNet. Words that end in -one are the processes in which one brief is measured.
 switch (args)
@@ -38,6 +39,8 @@ switch (args)
         return WordRun.All(rest);
     case ["coverage", .. var rest]:
         return CoverageRun.All(rest);
+    case ["tempos", .. var rest]:
+        return TempoRun.All(rest);
     case ["briefs"]:
         StoredBriefs.Write();
         return 0;

@@ -46,7 +46,7 @@ internal static class OpeningPart
         };
     }
 
-    /// <summary>An attacker who has not acted yet and whose entrance is free comes in later by the delay.</summary>
+    /// <summary>An attacker who has not acted yet and whose entrance is free comes in later by the delay; that may be after a window's horizon.</summary>
     private static IntVar EntranceOf(MoveModel model, AttackerState state, int attacker)
     {
         if (!Delayed.IsEntrance(state))
@@ -54,7 +54,7 @@ internal static class OpeningPart
             return model.Cp.Const(state.Entrance);
         }
 
-        var entrance = model.Cp.Int(state.Entrance, model.Options.Horizon, $"entrance[{attacker}]");
+        var entrance = model.Cp.Int(state.Entrance, state.Entrance + (model.Options.Delays?[attacker] ?? 0), $"entrance[{attacker}]");
         model.Cp.Model.Add(entrance == model.Delays[attacker] + state.Entrance);
         return entrance;
     }
