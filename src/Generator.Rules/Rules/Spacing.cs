@@ -28,7 +28,7 @@ public sealed class Spacing : Rule
                 var apart = Apart(one.Bearing, one.Distance, open.Attackers[b]);
                 if (apart < scene.Settle.Spacing.Value && tally.Count(Severity.Unsafe))
                 {
-                    tally.Tell(TooClose(scene, AtEnd(open, Severity.Unsafe, string.Empty, string.Empty), a, b, apart, "open"));
+                    tally.Tell(TooClose(scene, AtEnd(open, Severity.Unsafe, string.Empty, string.Empty), a, b, apart, "open", scene.Settle.Spacing.Value));
                 }
             }
         }
@@ -53,19 +53,34 @@ public sealed class Spacing : Rule
         for (var a = 0; a < scene.Cast; a++)
         {
             var other = step.Before.Attackers[a];
-            if (a == opener || !other.StandsReadyAt(step.Contact))
+            if (a == opener || Wanted(scene.Settle, other, step.Contact) is not (> 0 and var wanted))
             {
                 continue;
             }
 
             var apart = Apart(step.TargetBearing, step.Distance, other);
-            if (apart < scene.Settle.Spacing.Value && tally.Count(Severity.Unsafe))
+            if (apart < wanted && tally.Count(Severity.Unsafe))
             {
-                tally.Tell(TooClose(scene, At(scene, step, Severity.Unsafe, string.Empty), opener, a, apart, "stand"));
+                tally.Tell(TooClose(scene, At(scene, step, Severity.Unsafe, string.Empty), opener, a, apart, "stand", wanted));
             }
         }
 
         return null;
+    }
+
+    /// <summary>
+    /// Centimetres that one who comes in keeps from another at a moment: the spacing from who stands ready, room to pass from who is upright and busy, held or
+    /// recovering; 0 from who lies on the floor or is not on it.
+    /// </summary>
+    public static int Wanted(Settle settle, AttackerState other, int moment)
+    {
+        if (other.StandsReadyAt(moment))
+        {
+            return settle.Spacing.Value;
+        }
+
+        var isUpright = other.Posture is not (Posture.FaceDown or Posture.OnBack or Posture.Pinned or Posture.Out);
+        return isUpright && other.Entrance <= moment ? settle.LaneBeside.Value : 0;
     }
 
     private static int Apart(int bearing, int distance, AttackerState other) =>
@@ -84,7 +99,7 @@ public sealed class Spacing : Rule
         };
     }
 
-    private static Finding TooClose(Scene scene, Finding finding, int first, int second, int apart, string verb)
+    private static Finding TooClose(Scene scene, Finding finding, int first, int second, int apart, string verb, int wanted)
     {
         var (one, other) = (Words.Name(scene, first), Words.Name(scene, second));
         return finding with
@@ -92,7 +107,7 @@ public sealed class Spacing : Rule
             Who = $"{one}, {other}",
             Message = $"{one} and {other} {verb} {Words.Metres(apart)} apart.",
             Measured = apart / 100m,
-            Allowed = scene.Settle.Spacing.Value / 100m,
+            Allowed = wanted / 100m,
             Unit = "m",
             Advice = "Set their bearings farther apart, or let one of them come from another bearing.",
         };

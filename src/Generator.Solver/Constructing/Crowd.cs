@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Rules;
+using Generator.Rules.Rules;
 
 namespace Generator.Solver.Constructing;
 
@@ -20,13 +21,14 @@ internal sealed class Crowd(Scene scene)
         for (var other = 0; other < scene.Cast; other++)
         {
             var stands = node.State.Attackers[other];
-            if (other == a || !stands.StandsReadyAt(contact)
-                || FloorGeometry.Apart(new Bearing(bearing).Apart(new Bearing(stands.Bearing)), distance, stands.Distance) >= scene.Settle.Spacing.Value)
+            var wanted = Spacing.Wanted(scene.Settle, stands, contact);
+            var apart = other == a || wanted == 0 ? int.MaxValue : FloorGeometry.Apart(new Bearing(bearing).Apart(new Bearing(stands.Bearing)), distance, stands.Distance);
+            if (apart >= wanted)
             {
                 continue;
             }
 
-            if (contact + 1 - stands.SetsOffAt > lingering.Room(node, other))
+            if (apart < scene.Settle.LaneBeside.Value || contact + 1 - stands.SetsOffAt > lingering.Room(node, other))
             {
                 return null;
             }

@@ -7,6 +7,8 @@ namespace Generator.Solver.Rules;
 /// <summary>Standing attackers keep their distance from one another, and everybody is on the floor: at the opening and whenever one comes in.</summary>
 public sealed class Spacing : RuleModule
 {
+    private static readonly Posture[] Lying = [Posture.FaceDown, Posture.OnBack, Posture.Pinned, Posture.Out];
+
     public override string Id => "spacing";
 
     public override void Post(MoveModel model)
@@ -42,7 +44,7 @@ public sealed class Spacing : RuleModule
             for (var b = a + 1; b < model.Cast; b++)
             {
                 var other = model.Start.Attackers[b];
-                Keep(model, FloorParts.Apart(model, one.Bearing, other.Bearing, $"openapart[{a},{b}]"), one.Distance, other.Distance, [], $"open[{a},{b}]");
+                Keep(model, FloorParts.Apart(model, one.Bearing, other.Bearing, $"openapart[{a},{b}]"), one.Distance, other.Distance, model.Scene.Settle.Spacing.Value, [], $"open[{a},{b}]");
             }
         }
     }
@@ -52,7 +54,7 @@ public sealed class Spacing : RuleModule
     {
         var cp = model.Cp;
         var other = slot.Before.Attackers[a];
-        if (ReferenceEquals(other.Active, cp.False) || slot.FixedTarget == a)
+        if (slot.FixedTarget == a)
         {
             return;
         }
@@ -61,17 +63,27 @@ public sealed class Spacing : RuleModule
         var contact = slot.Start + model.Scene.Settle.ContactAfter.Value;
         var ready = cp.AtMost(other.ReadyAt, contact, name + ".ready");
         var entered = cp.AtMost(model.Entrances[a], contact, name + ".entered");
-        Keep(model, FloorParts.Apart(model, slot.TargetBearing, other.Bearing, name), slot.Distance, other.Distance,
-            [slot.HasAttack, slot.Targets[a].Not(), other.Active, ready, entered], name);
+        var apart = FloorParts.Apart(model, slot.TargetBearing, other.Bearing, name);
+        Keep(model, apart, slot.Distance, other.Distance,
+            model.Scene.Settle.Spacing.Value, [slot.HasAttack, slot.Targets[a].Not(), other.Active, ready, entered], name);
+
+        // Who is upright but busy, held, gripping or recovering wants room to pass.
+        var lies = cp.Or($"{name}.lies", [.. Lying.Select(p => cp.Is(other.Posture, (int)p, $"{name}.{p}"))]);
+        if (ReferenceEquals(lies, cp.True))
+        {
+            return;
+        }
+
+        Keep(model, apart, slot.Distance, other.Distance,
+            model.Scene.Settle.LaneBeside.Value, [slot.HasAttack, slot.Targets[a].Not(), lies.Not(), entered], name + ".upright");
     }
 
     /// <summary>Two places are far enough apart: for each angle and place of the second, the first stands inside or outside of it by a step.</summary>
-    private static void Keep(MoveModel model, IntVar apart, IntVar first, IntVar second, ILiteral[] when, string name)
+    private static void Keep(MoveModel model, IntVar apart, IntVar first, IntVar second, int spacing, ILiteral[] when, string name)
     {
         var cp = model.Cp;
         var counts = when.Length > 0 ? cp.And(name + ".counts", when) : cp.True;
         var inside = cp.Bool(name + ".inside");
-        var spacing = model.Scene.Settle.Spacing.Value;
         FloorParts.Keep(model, FloorSteps.Inside(spacing), true, apart, second, first, counts, inside);
         FloorParts.Keep(model, FloorSteps.Outside(spacing), false, apart, second, first, counts, inside.Not());
     }

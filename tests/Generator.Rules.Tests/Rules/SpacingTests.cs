@@ -31,6 +31,17 @@ public sealed class SpacingTests
     public void Who_is_busy_going_down_is_not_standing() =>
         Judge("left-lead Bruno@12/250 Wanda@1/250", Block + " ; cross-right {sits-down} ; Wanda: +1 swing-right > outside-block-left {limb-stopped}").FindsNothing();
 
+    /// <summary>Bruno has been stopped at 12 and still reels there, or is held; Wanda comes in half an hour beside him.</summary>
+    [Theory]
+    [InlineData(Block + " ; Wanda: +0 swing-left > outside-block-right {limb-stopped}")]
+    [InlineData("cross-right > wrist-catch-left {arm-caught} ; Wanda: +0 swing-left > outside-block-right {limb-stopped}")]
+    public void Who_comes_in_keeps_clear_of_who_is_upright_and_not_ready(string moves) =>
+        Judge("left-lead Bruno@12/250 Wanda@1/250", moves).Finds(1, 2).As(Severity.Unsafe).Concerns("Wanda, Bruno").Says("apart");
+
+    [Fact]
+    public void Room_to_pass_is_enough_beside_who_is_not_ready() =>
+        Judge("left-lead Bruno@12/250 Wanda@2/250", Block + " ; Wanda: +0 swing-left > outside-block-right {limb-stopped}").FindsNothing();
+
     [Fact]
     public void Coming_from_another_bearing_needs_floor_there()
     {
