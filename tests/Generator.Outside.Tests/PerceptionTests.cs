@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Library;
 using Generator.Rules.Judging;
 using Generator.Rules.Rules;
 
@@ -7,11 +8,11 @@ namespace Generator.Outside.Tests;
 /// <summary>Reaction, sight and effort against published figures, through the rules that use them.</summary>
 public sealed class PerceptionTests
 {
-    private static IReadOnlyList<Finding> Findings(string rule, Brief brief, IEnumerable<Move> moves, string clock = "12")
+    private static IReadOnlyList<Finding> Findings(string rule, Brief brief, IEnumerable<Move> moves, string clock = "12", Book? book = null)
     {
         Assert.True(Bearing.TryParse(clock, out var bearing));
         var routine = new Routine { Brief = brief, Placements = [new Placement(bearing, new Centimetres(250), HalfCounts.Zero)], Moves = [.. moves] };
-        return [.. Audit.Of(new Generator.Rules.Scene(brief, Outside.Book), routine).Findings.Where(f => string.Equals(f.Rule, rule, StringComparison.Ordinal))];
+        return [.. Audit.Of(new Generator.Rules.Scene(brief, book ?? Outside.Book), routine).Findings.Where(f => string.Equals(f.Rule, rule, StringComparison.Ordinal))];
     }
 
     private static Move FromBehind(string attack, Cue cue) =>
@@ -31,19 +32,25 @@ public sealed class PerceptionTests
     [InlineData(100, false)]
     public void A_cue_needs_a_reaction_time(int tempo, bool unsafely)
     {
-        // A jab of one count lasts 60 / tempo: 0.531 s at 113, 0.526 s at 114.
-        var findings = Findings("blind-side", Outside.Brief(tempo: tempo), [FromBehind("jab-right", Cue.Voice)], "6");
+        // A jab that may be done in 0.4 s lasts a count, 60 / tempo: 0.531 s at 113, 0.526 s at 114.
+        var quick = new Book(Outside.Book.Version, Outside.Book.Stances, Outside.Book.Settle, Outside.Book.Techniques.DistinctBy(t => t.BaseId),
+            Outside.Book.Attacks.DistinctBy(a => a.BaseId).Select(a => a.BaseId == "jab" ? a with { FewestSeconds = 0.4m } : a), Outside.Book.Reactions);
+        var findings = Findings("blind-side", Outside.Brief(tempo: tempo), [FromBehind("jab-right", Cue.Voice)], "6", quick);
 
         Assert.Equal(unsafely, findings.Count == 1);
     }
 
-    [Fact(DisplayName = "Robinovitch et al. 2005: at the default tempo every attack that comes from behind leaves a reaction time")]
+    [Fact(DisplayName = "Robinovitch et al. 2005: at every tempo every attack that comes from behind leaves a reaction time")]
     public void Attacks_from_behind_leave_time()
     {
-        var behind = Outside.Book.Attacks.Where(a => a.From.Contains(new Turn(12))).ToList();
+        for (var counts = Tempo.Slowest; counts <= Tempo.Fastest; counts += 10)
+        {
+            var tempo = new Tempo(counts);
+            var behind = Outside.Book.At(tempo).Attacks.Where(a => a.From.Contains(new Turn(12))).ToList();
 
-        Assert.True(behind.Count >= 10);
-        Assert.All(behind, a => Assert.True(Tempo.Default.SecondsIn(a.Length) >= 0.53m, a.Id));
+            Assert.True(behind.Count >= 10);
+            Assert.All(behind, a => Assert.True(tempo.SecondsIn(a.Length) >= 0.53m, $"{a.Id} at {counts}"));
+        }
     }
 
     [Fact(DisplayName = "Sight cone (computed; ANSUR II head breadth 154 mm, 6 in gap): a fist covers the head's middle up to 17.8 degrees off the line, so one half hour reads and two do not")]

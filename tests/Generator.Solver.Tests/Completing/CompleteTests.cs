@@ -35,7 +35,7 @@ public class CompleteTests
     [Fact]
     public void What_is_said_stands_in_the_routine_as_it_was_said()
     {
-        var sketch = Read("Bruno: wide swing > low parry, elbow to the face\nWanda from 3: comes in > push kick\nBruno: > uppercut (head back)\n");
+        var sketch = Read("Bruno: wide swing > low parry, elbow to the face\nWanda from 3: comes in > push kick\nBruno: jab > slips, cross (head back)\n");
         var completed = Complete.Of(sketch, Drafts.Book, Patient)!;
         Assert.Empty(completed.Gave);
         Assert.All(sketch.Moves.Zip(completed.Rows), p =>
