@@ -7,9 +7,9 @@ namespace Generator.Solver.Tests.Constructing;
 /// <summary>Windows of a routine in hand are searched anew with both ends fixed.</summary>
 public class MendingTests
 {
-    private const int Seeds = 48;
+    private const int Seeds = 64;
 
-    private static readonly Lazy<IReadOnlyList<(Ground Ground, Finish Finish)>> Small = new(() => [.. Found(Drafts.Small)]);
+    private static readonly Lazy<IReadOnlyList<(Ground Ground, Finish Finish)>> Small = new(() => [.. Found(seed => Drafts.Small(seed) with { Tempo = Tempo.Default })]);
 
     [Fact]
     public void The_rest_of_a_routine_joined_to_its_own_beginning_is_that_routine()
@@ -49,8 +49,12 @@ public class MendingTests
                     Assert.Contains(Enumerable.Range(i, 4), after => path.Skip(after + 1).Select(n => n.Row.Technique).SequenceEqual(rest));
                 }
 
-                Assert.Null(new Tail(ground.Aims, path, i, i + 3, mustGain: true).Joined(expander, path[i], static _ => true, out var stuck));
-                Assert.Null(stuck);
+                // Where these moves cost nothing there is nothing to gain either.
+                if (path[i + 3].Score.Points == path[i].Score.Points)
+                {
+                    Assert.Null(new Tail(ground.Aims, path, i, i + 3, mustGain: true).Joined(expander, path[i], static _ => true, out var stuck));
+                    Assert.Null(stuck);
+                }
             }
         }
 
