@@ -29,6 +29,11 @@ public sealed record Settle
     /// <summary>Half counts that walking round the clock takes, per half hour.</summary>
     public HalfCounts WalkRoundPerHalfHour { get; init; } = new(2);
 
+    /// <summary>
+    /// Most half counts before count 1 in which attackers are already on their way to the first blow: the four counts of the count-in, on whose clicks they set off.
+    /// </summary>
+    public HalfCounts LeadInMost { get; init; } = new(8);
+
     /// <summary>Distance at which an attacker can strike.</summary>
     public Centimetres StrikingDistance { get; init; } = new(90);
 

@@ -25,6 +25,9 @@ public sealed record PaperOptions
     /// <summary>Which hits read from where; null makes no camera plan.</summary>
     public CameraPlan? Cameras { get; init; }
 
+    /// <summary>The calendar that lies among the papers already; null when there is none.</summary>
+    public string? Calendar { get; init; }
+
     /// <summary>The change log that lies among the papers already; null when there is none.</summary>
     public string? ChangeLog { get; init; }
 }

@@ -15,6 +15,9 @@ public static class RoutineHash
     /// <summary>64 small hexadecimal digits.</summary>
     public static string Of(Routine routine) => OfText(RoutineWriter.Object(routine).ToString(Formatting.None));
 
+    /// <summary>The first eight digits, as papers name the version of a routine.</summary>
+    public static string Short(Routine routine) => Of(routine)[..8];
+
     /// <summary>The same of one text.</summary>
     public static string OfText(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
 }

@@ -126,7 +126,7 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
     }
 
     [Fact]
-    public async Task In_playback_signs_stay_apart_on_the_drawing_and_nobody_jumps()
+    public async Task In_playback_signs_are_where_the_people_are_and_nobody_jumps()
     {
         await using var sheet = await browser.Open(papers.Of("crowd", Papers.Crowd, "routine.html"));
         var (nearest, farthest, moments) = (double.MaxValue, 0.0, 0);
@@ -156,7 +156,9 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
         }
 
         Assert.True(moments > 500);
-        Assert.True(nearest >= 20, $"{nearest} units between two signs");
+
+        // Nobody is drawn apart from others for looks: in this made-up crowd some do stand in one place.
+        Assert.True(nearest < 20, $"{nearest} units between two signs");
         Assert.True(farthest <= 60, $"{farthest} units in a quarter of a half count");
     }
 

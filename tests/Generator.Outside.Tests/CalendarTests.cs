@@ -1,8 +1,10 @@
 using System.Text;
 using Generator.Domain;
 using Generator.Library;
+using Generator.Paperwork;
 using Generator.Paperwork.Teaching;
 using Generator.Rules;
+using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 
 namespace Generator.Outside.Tests;
@@ -54,6 +56,34 @@ public class CalendarTests
         Assert.Empty(Values("UID").Intersect(Unfold(Write("Another")).Where(l => l.StartsWith("UID:", StringComparison.Ordinal)).Select(l => l[4..])));
     }
 
+    [Theory(DisplayName = "RFC 5545 sections 3.8.4.7 and 3.8.7.4: over revisions a day keeps its UID, its SEQUENCE rises, and a day that is no more is cancelled")]
+    [InlineData(Title, 12)]
+    [InlineData("Another title", 12)]
+    [InlineData(Title, 3)]
+    public void Days_keep_their_identity_over_revisions(string title, int moves)
+    {
+        var next = Write(title, moves, Text);
+        var (was, now) = (Unfold(Text), Unfold(next));
+        var old = Of(was, "UID").Zip(Of(was, "SEQUENCE")).ToDictionary();
+        var later = Of(now, "UID").Zip(Of(now, "SEQUENCE")).ToDictionary();
+        Assert.True(old.Count >= 4);
+        Assert.All(old, day => Assert.Equal("0", day.Value));
+        Assert.All(old.Keys, day => Assert.Equal("1", later[day]));
+        Assert.All(later.Keys.Except(old.Keys), day => Assert.Equal("0", later[day]));
+        Assert.Equal(Math.Max(0, old.Count - DaysOf(title, moves)), Of(now, "STATUS").Count(v => v == "CANCELLED"));
+
+        // The same version again changes nothing, and a third one counts on.
+        Assert.Equal(next, Write(title, moves, next));
+        Assert.All(Of(Unfold(Write("A third", 9, next)), "SEQUENCE").Take(old.Count), s => Assert.Equal("2", s));
+    }
+
+    [Fact]
+    public void A_file_that_is_no_calendar_begins_a_first_version() => Assert.Equal(Text, Write(Title, 9, "no calendar"));
+
+    private static int DaysOf(string title, int moves) => Of(Unfold(Write(title, moves)), "UID").Count();
+
+    private static IEnumerable<string> Of(string[] lines, string name) => lines.Where(l => l.StartsWith(name + ":", StringComparison.Ordinal)).Select(l => l[(name.Length + 1)..]);
+
     [Theory(DisplayName = "ISO 8601: a week belongs to the year of its Thursday")]
     [InlineData(2024, 12, 30, "2025-W01")]
     [InlineData(2026, 12, 31, "2026-W53")]
@@ -71,18 +101,19 @@ public class CalendarTests
     }
 
     /// <summary>The calendar of a long plan over the turn of the year.</summary>
-    internal static string Write(string title)
+    internal static string Write(string title, int moves = 9, string? before = null)
     {
         var book = LibraryLoader.LoadBundled([]).Value!;
         var routine = new Routine
         {
             Brief = BundledScenario.Brief(book) with { Title = title },
             Placements = [.. Enumerable.Range(0, 3).Select(i => new Placement(new Bearing(i * 8), new Centimetres(300), HalfCounts.Zero))],
-            Moves = [.. Enumerable.Range(0, 9).Select(i => new Move { Start = HalfCounts.FromCounts(4 * i), Attacker = i % 3, Attack = "swing-right", Technique = "outside-block-left", Reaction = "limb-stopped" })],
+            Moves = [.. Enumerable.Range(0, moves).Select(i => new Move { Start = HalfCounts.FromCounts(4 * i), Attacker = i % 3, Attack = "swing-right", Technique = "outside-block-left", Reaction = "limb-stopped" })],
         };
         var scene = new Scene(routine.Brief, book);
         var steps = Replay.Of(scene, routine);
-        return RehearsalCalendar.Of(routine, TeachingPlan.Of(scene, steps, PhraseCut.Of(steps)), new DateOnly(2026, 12, 30));
+        var head = PaperHead.Of(routine, Audit.Of(scene, routine));
+        return RehearsalCalendar.Of(head, routine.Brief.Tempo, TeachingPlan.Of(scene, steps, PhraseCut.Of(steps)), new DateOnly(2026, 12, 30), before);
     }
 
     private static string[] Unfold(string text) => text.Replace("\r\n ", string.Empty, StringComparison.Ordinal).Replace("\r\n\t", string.Empty, StringComparison.Ordinal).Split("\r\n");

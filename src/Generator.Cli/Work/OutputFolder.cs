@@ -45,6 +45,20 @@ internal static class OutputFolder
         }
     }
 
+    /// <summary>The calendar that lies in the folder already, so that its days keep their identity; null when there is none that can be read.</summary>
+    public static string? Calendar(string path)
+    {
+        var file = Path.Combine(path, Generator.Paperwork.Pack.Optional[0]);
+        try
+        {
+            return File.Exists(file) ? File.ReadAllText(file) : null;
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
     public static void Write(string path, IReadOnlyList<IPaper> papers, PaperSource source)
     {
         try

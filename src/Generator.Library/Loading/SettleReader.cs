@@ -33,6 +33,7 @@ internal static class SettleReader
             HandBack = Half("handBack", Default.HandBack),
             ContactAfter = Half("contactAfter", Default.ContactAfter),
             WalkRoundPerHalfHour = Half("walkRoundPerHalfHour", Default.WalkRoundPerHalfHour),
+            LeadInMost = Half("leadInMost", Default.LeadInMost),
             StrikingDistance = Length("strikingDistance", Default.StrikingDistance),
             Spacing = Length("spacing", Default.Spacing),
             LaneBeside = Length("laneBeside", Default.LaneBeside),

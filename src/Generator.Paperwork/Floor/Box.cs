@@ -12,5 +12,12 @@ public readonly record struct Box(double X, double Y, double Width, double Heigh
     /// <summary>They share more than an edge.</summary>
     public bool Overlaps(Box other) => X < other.Right && other.X < Right && Y < other.Bottom && other.Y < Bottom;
 
+    /// <summary>What lies inside another one.</summary>
+    public Box Within(Box other)
+    {
+        var (x, y) = (Math.Max(X, other.X), Math.Max(Y, other.Y));
+        return new Box(x, y, Math.Max(0, Math.Min(Right, other.Right) - x), Math.Max(0, Math.Min(Bottom, other.Bottom) - y));
+    }
+
     public bool Holds(Box other) => other.X >= X && other.Y >= Y && other.Right <= Right && other.Bottom <= Bottom;
 }

@@ -30,7 +30,18 @@ public sealed class FloorPainter
         Window = new PlanWindow(source.Brief.Floor, course.Performers.SelectMany(p => p.Ways).Select(w => w.Spot));
     }
 
+    private FloorPainter(FloorPainter of, PlanWindow window) => (source, course, hits, Window) = (of.source, of.course, of.hits, window);
+
     public PlanWindow Window { get; }
+
+    /// <summary>The whole floor: every obstacle, camera and way in, and nobody on it.</summary>
+    public FloorPicture Whole()
+    {
+        var whole = new FloorPainter(this, PlanWindow.Whole(source.Brief.Floor));
+        var (first, last) = Window.Seen;
+        var (a, b) = (whole.Window.Of(first), whole.Window.Of(last));
+        return whole.Empty() with { Cut = new Box(a.X, a.Y, b.X - a.X, b.Y - a.Y).Within(whole.Window.Inner) };
+    }
 
     /// <summary>Where the bar stands that says how long a metre is.</summary>
     public Box ScaleBar => new(PlanWindow.Margin, Window.Height - 14, 100 * Window.Scale, 12);
@@ -73,7 +84,14 @@ public sealed class FloorPainter
         }
 
         ShunLines(placer, ways, lenses);
-        var things = source.Brief.Floor.Obstacles.Select(ThingOf).Where(t => t.Box.Overlaps(Window.Inner)).ToList();
+        var things = source.Brief.Floor.Obstacles.Select(ThingOf).Where(t => t.Box.Overlaps(Window.Inner)).Select(t => t with { Box = t.Box.Within(Window.Inner) }).ToList();
+        var doors = source.Brief.Floor.WaysIn.Select(w => (Name: Page.Clean(w.Name), Spot: new Spot(w.X.Value - source.Brief.Floor.MarkX.Value, w.Y.Value - source.Brief.Floor.MarkY.Value)))
+            .Where(w => Window.Shows(w.Spot)).Select(w => new Door(Window.Of(w.Spot), w.Name)).ToList();
+        foreach (var door in doors)
+        {
+            placer.Take(Box.Around(door.At.X, door.At.Y, 16, 16));
+        }
+
         foreach (var box in things.Select(t => t.Box))
         {
             placer.Shun(new Point(box.X, box.Y), new Point(box.Right, box.Bottom));
@@ -96,6 +114,11 @@ public sealed class FloorPainter
             placer.Near(LensText(source.Brief.Cameras[c], steps), lenses[c].At, 9, Size, "lens");
         }
 
+        foreach (var door in doors)
+        {
+            placer.Near(TextSize.Fit(door.Name, Size, 150), door.At, 9, Size, "door");
+        }
+
         foreach (var thing in things)
         {
             placer.Near(TextSize.Fit(thing.Name, Size, 150), Centre(thing.Box), Math.Min(thing.Box.Width, thing.Box.Height) / 2, Size, "thing");
@@ -106,6 +129,7 @@ public sealed class FloorPainter
             Window = Window,
             Height = placer.Height,
             Things = things,
+            Doors = doors,
             Lenses = lenses,
             Ways = ways,
             Landings = [.. falls.Select(f => f.Marker)],
@@ -182,7 +206,7 @@ public sealed class FloorPainter
             var at = Window.Held(spot, Shapes.Radius);
             var length = step.Reaction.Fall == FallClass.ToKnee ? new Centimetres(50) : source.Brief.Attackers[who].Height;
             var marker = new Marker(who, at, at, turned, Figure.Lying, "landing", Shapes.Body(length, Window.Scale));
-            yield return (marker, $"{Words.Number(who + 1)} falls {Words.Count(step.End)}");
+            yield return (marker, $"{TextSize.Fit(Page.Clean(source.Brief.Attackers[who].Name), Size, 90)} falls, count {Words.Count(step.End)}");
         }
     }
 
@@ -199,8 +223,13 @@ public sealed class FloorPainter
     private string LensText(Camera camera, IReadOnlyList<Step> steps)
     {
         var name = TextSize.Fit(Page.Clean(camera.Name), Size, 100);
+        if (!Window.Shows(Spot.At(camera.Bearing.HalfHours, camera.Distance.Value)))
+        {
+            name += $", {Words.Number(Math.Round(camera.Distance.Metres, camera.Distance.Value < 2000 ? 1 : 0))} m";
+        }
+
         var reads = ReadFrom(camera, steps).Select(h => Words.Number(h.Move)).ToList();
-        return reads.Count == 0 ? name : $"{name} reads {string.Join(" ", reads)}";
+        return reads.Count == 0 ? name : $"{name}, reads move {string.Join(", ", reads)}";
     }
 
     private Thing ThingOf(Obstacle obstacle)

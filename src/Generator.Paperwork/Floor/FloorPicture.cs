@@ -10,6 +10,11 @@ public sealed record FloorPicture
 
     public required IReadOnlyList<Thing> Things { get; init; }
 
+    public required IReadOnlyList<Door> Doors { get; init; }
+
+    /// <summary>On a picture of the whole floor the part that the plans show; null on plans.</summary>
+    public Box? Cut { get; init; }
+
     public required IReadOnlyList<Lens> Lenses { get; init; }
 
     public required IReadOnlyList<Way> Ways { get; init; }

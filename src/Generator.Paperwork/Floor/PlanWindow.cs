@@ -25,6 +25,8 @@ public sealed class PlanWindow
 
     private const double Least = 160;
 
+    private const double WholeSide = 230;
+
     private readonly double left;
     private readonly double top;
     private readonly double right;
@@ -48,8 +50,27 @@ public sealed class PlanWindow
         (left, right) = (Near(x0, west), Near(x1, east));
         (bottom, top) = (Near(y0, south), Near(y1, north));
         Scale = Side / Math.Max(right - left, top - bottom);
-        Floor = new Box(((west - left) * Scale) + Margin, ((top - north) * Scale) + Margin, (east - west) * Scale, (north - south) * Scale);
+        Floor = FloorOf(floor);
     }
+
+    private PlanWindow(FloorPlan floor)
+    {
+        const double Beyond = 40;
+        var (farX, farY) = (floor.Width - floor.MarkX, floor.Depth - floor.MarkY);
+        var ways = floor.WaysIn.Select(w => new Spot(w.X.Value - floor.MarkX.Value, w.Y.Value - floor.MarkY.Value)).ToList();
+        left = Math.Min(-floor.MarkX.Value, ways.Select(w => w.X).DefaultIfEmpty(0).Min()) - Beyond;
+        right = Math.Max(farX.Value, ways.Select(w => w.X).DefaultIfEmpty(0).Max()) + Beyond;
+        bottom = Math.Min(-floor.MarkY.Value, ways.Select(w => w.Y).DefaultIfEmpty(0).Min()) - Beyond;
+        top = Math.Max(farY.Value, ways.Select(w => w.Y).DefaultIfEmpty(0).Max()) + Beyond;
+        Scale = WholeSide / Math.Max(right - left, top - bottom);
+        Floor = FloorOf(floor);
+    }
+
+    /// <summary>The whole floor with its ways in, small.</summary>
+    public static PlanWindow Whole(FloorPlan floor) => new(floor);
+
+    /// <summary>The corners of what is shown that lie towards 9 and 12, and towards 3 and 6.</summary>
+    public (Spot First, Spot Last) Seen => (new Spot(left, top), new Spot(right, bottom));
 
     /// <summary>Units of the drawing for one centimetre.</summary>
     public double Scale { get; }
@@ -77,6 +98,12 @@ public sealed class PlanWindow
     }
 
     public bool Shows(Spot spot) => Inner.Holds(new Box(Of(spot).X, Of(spot).Y, 0, 0));
+
+    private Box FloorOf(FloorPlan floor) => new(
+        ((-floor.MarkX.Value - left) * Scale) + Margin,
+        ((top - floor.Depth.Value + floor.MarkY.Value) * Scale) + Margin,
+        floor.Width.Value * Scale,
+        floor.Depth.Value * Scale);
 
     private static double Near(double wanted, double edge) => Math.Abs(wanted - edge) < Around * 2 || Math.Abs(edge) < Math.Abs(wanted) ? Beyond(wanted, edge) : wanted;
 

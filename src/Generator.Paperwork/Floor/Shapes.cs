@@ -19,8 +19,8 @@ public static class Shapes
     /// <summary>The nose in front of a marker that faces up: where somebody faces.</summary>
     public static string Nose { get; } = Svg.Line([new Point(-5, -Radius - 3), new Point(0, -Radius - 10), new Point(5, -Radius - 3)]) + "Z";
 
-    /// <summary>A body on the floor, to scale: 50 cm wide and as long as the performer, feet towards the mark when the marker faces it.</summary>
-    public static Box Body(Centimetres height, double scale) => Box.Around(0, 0, 50 * scale, height.Value * scale);
+    /// <summary>A body on the floor, to scale: 50 cm wide and as long as the performer, from the feet, which are at the place, away from where the marker faces.</summary>
+    public static Box Body(Centimetres height, double scale) => new(-25 * scale, 0, 50 * scale, height.Value * scale);
 
     private static string Polygon(int corners, double turned, double grown) => Svg.Line(Enumerable.Range(0, corners).Select(i =>
     {

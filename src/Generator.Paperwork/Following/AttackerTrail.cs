@@ -46,7 +46,7 @@ internal sealed class AttackerTrail
             Acts(cells, ways, begins, step);
             if (step.Attack is not null && step.Row.Attacker == attacker)
             {
-                contacts.Add(new Contact(step.Contact, step.Index + 1, false));
+                contacts.Add(new Contact(step.Contact, step.Index + 1, false, -1, step.Technique is null or { Family: Family.Setback }));
             }
 
             (now, since) = (step.After, Math.Max(since, Ends(step)));
@@ -67,18 +67,25 @@ internal sealed class AttackerTrail
         };
     }
 
-    /// <summary>The first half count of the attack of a move.</summary>
-    internal static int AttackStart(Step step) => step.Contact - step.Attack!.Length.Value;
+    /// <summary>The first half count of the attack of a move: nobody swings before they are ready.</summary>
+    internal static int AttackStart(Step step) =>
+        Math.Min(step.Contact, Math.Max(step.Contact - step.Attack!.Length.Value, step.HasTarget ? step.Before.Attackers[step.Row.Attacker].ReadyAt : int.MinValue));
 
     private static int Ends(Step step) => step.Attack is null ? step.End : Math.Max(step.End, step.Contact);
 
     private static Spot SpotOf(AttackerState state) => Spot.At(state.Bearing, state.Distance);
 
-    private static Figure FigureOf(AttackerState state, Reaction? reaction)
+    /// <summary>How somebody is left; who goes out without a fall stays as they were: lying, kneeling or on their feet.</summary>
+    private static Figure FigureOf(AttackerState state, Reaction? reaction, AttackerState before)
     {
         if (state.Gone)
         {
             return Figure.Away;
+        }
+
+        if (state.Posture == Posture.Out && reaction is not { Fall: not FallClass.None } && before.Posture != Posture.Out)
+        {
+            return FigureOf(before, null, before);
         }
 
         return state.Posture switch
@@ -195,7 +202,7 @@ internal sealed class AttackerTrail
             ways.Go(lands, SpotOf(after));
         }
 
-        cells.Pose(falls ? ends : taken, FigureOf(after, step.Reaction));
+        cells.Pose(falls ? ends : taken, FigureOf(after, step.Reaction, step.Before.Attackers[attacker]));
     }
 
     /// <summary>Off the floor on foot, at a run, and seen until the edge.</summary>

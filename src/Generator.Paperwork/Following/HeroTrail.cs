@@ -39,7 +39,7 @@ internal static class HeroTrail
             Figures = cells.Figures,
             Ways = [new Keyframe(from, Spot.Mark)],
             Turns = [.. turns.DistinctBy(t => (t.Time, t.Degrees))],
-            Contacts = [.. source.Steps.Where(IsHit).Select(s => new Contact(s.End, s.Index + 1, true))],
+            Contacts = [.. source.Steps.Where(IsHit).Select(s => new Contact(s.End, s.Index + 1, true, s.Row.Attacker, true))],
         };
     }
 

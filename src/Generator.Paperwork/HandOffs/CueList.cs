@@ -20,7 +20,8 @@ public static class CueList
         [
             .. phrases.Select(p => new CueEntry(steps[p.First - 1].Start, "phrase", string.Empty, "phrase " + Words.Number(p.Number), p.First)),
             .. routine.Placements.Take(scene.Cast).Select((p, a) => (Placement: p, a)).Where(e => e.Placement.Entrance > HalfCounts.Zero)
-                .Select(e => new CueEntry(e.Placement.Entrance.Value, "entrance", Name(scene, e.a), "from " + Words.Clock(e.Placement.Bearing), 0)),
+                .Select(e => new CueEntry(e.Placement.Entrance.Value, "enters", Name(scene, e.a), "from " + Words.Clock(e.Placement.Bearing), 0)),
+            .. LeadIn.Of(scene, steps) is { } early ? [new CueEntry(early.SetsOff, "sets off", early.Who, early.Short, 1)] : Array.Empty<CueEntry>(),
             .. steps.SelectMany(s => Of(scene, s)),
         ];
         return [.. all.Select((cue, i) => (cue, i)).OrderBy(c => c.cue.Moment).ThenBy(c => c.i).Select(c => c.cue)];

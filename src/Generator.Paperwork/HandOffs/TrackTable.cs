@@ -34,7 +34,7 @@ public static class TrackTable
             {
                 if (step.Attack is { } attack)
                 {
-                    yield return new Entry(step.Contact - attack.Length.Value, step.Contact, attack.Name, hero, Clock(step.TargetBearing), step.Row.Cue == Cue.None ? string.Empty : Words.Of(step.Row.Cue), step.Index + 1);
+                    yield return new Entry(Following.AttackerTrail.AttackStart(step), step.Contact, attack.Name, hero, Clock(step.TargetBearing), step.Row.Cue == Cue.None ? string.Empty : Words.Of(step.Row.Cue), step.Index + 1);
                 }
 
                 if (step.Reaction is { } reaction)

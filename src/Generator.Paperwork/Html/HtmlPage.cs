@@ -23,11 +23,12 @@ internal static class HtmlPage
     /// <param name="title">Title of the page.</param>
     /// <param name="view">What the component shows.</param>
     /// <param name="script">Name of the script that is built in; null for none.</param>
+    /// <param name="head">What stands at the foot of every printed page, beside its number.</param>
     /// <param name="paper">The paper on which it must be printed; null leaves that to the printer.</param>
-    public static string Of<TBody>(string title, object view, string? script = null, PageSize? paper = null)
+    public static string Of<TBody>(string title, object view, PaperHead head, string? script = null, PageSize? paper = null)
         where TBody : IComponent
     {
-        var style = BuiltIn("page.css") + (paper is null ? string.Empty : $"@page {{ size: {paper.Css}; }}\n");
+        var style = BuiltIn("page.css") + RunningFoot.Of(head) + (paper is null ? string.Empty : $"@page {{ size: {paper.Css}; }}\n");
         var code = script is null ? string.Empty : BuiltIn(script);
         var policy = $"default-src 'none'; style-src {Hash(style)}; script-src {(script is null ? "'none'" : Hash(code))}; base-uri 'none'; form-action 'none'";
         return $"""

@@ -8,6 +8,6 @@ public static class PartPaper
     public static string Of(RoutineView view, int performer)
     {
         var part = new PartView(view, performer);
-        return HtmlPage.Of<PartBody>($"{part.Name}: {view.Title}", part);
+        return HtmlPage.Of<PartBody>($"{part.Name}: {view.Title}", part, view.Head);
     }
 }

@@ -60,7 +60,7 @@ public sealed class PartView
             }
 
             var placement = placements[Performer];
-            var entrance = placement.Entrance > HalfCounts.Zero ? $"In play from count {placement.Entrance.ToCountText()}" : "In from the start";
+            var entrance = placement.Entrance > HalfCounts.Zero ? $"Enters at count {placement.Entrance.ToCountText()}" : "In from the start";
             return $"At {Words.Clock(placement.Bearing)}, {placement.Distance} from the mark. {entrance}.";
         }
     }
@@ -80,8 +80,8 @@ public sealed class PartView
         if (throws)
         {
             var begins = AttackerTrail.AttackStart(step);
-            lines.Add(("Go", $"at count {Words.Count(Leaves(step))} from {PlaceAt(Leaves(step))}{(step.WalkRound > 0 ? $", round to {Words.Clock(step.TargetBearing)}" : string.Empty)}"));
-            lines.Add(("Throw", $"{step.Attack!.Name}, from count {Words.Count(begins)}, at the hero's {Words.Clock(step.TargetBearing)}"));
+            lines.Add(("Go", $"at {Words.AtCount(Leaves(step))} from {PlaceAt(Leaves(step))}{(step.WalkRound > 0 ? $", round to {Words.Clock(step.TargetBearing)}" : string.Empty)}"));
+            lines.Add(("Throw", $"{step.Attack!.Name}, from {Words.AtCount(begins)}, at the hero's {Words.Clock(step.TargetBearing)}"));
             lines.Add(("Contact", $"count {Words.Count(step.Contact)}, {new Centimetres(step.Distance)} from the mark"));
             AddCue(lines, step, "give it by {0} as you start");
         }
@@ -90,7 +90,7 @@ public sealed class PartView
         lines.Add((view.HeroName, own ? move.Technique + during : $"{move.Technique} on {move.Who}{during}"));
         if (HeroTrail.IsHit(step) && own)
         {
-            lines.Add(("Hit lands", $"count {Words.Count(step.End)}{Knap(step, "you knap", view.HeroName + " knaps")}"));
+            lines.Add(("Hit", $"count {Words.Count(step.End)}{Knap(step, "you knap", view.HeroName + " knaps")}"));
         }
 
         if (step.Reaction is { } reaction)
@@ -106,7 +106,7 @@ public sealed class PartView
         var after = step.After.Attackers[Performer];
         lines.Add(("End", $"{Words.Clock(after.Bearing)}, {new Centimetres(after.Distance)} from the mark, {Posture(after)}"));
         lines.Add(("Again", Again(step)));
-        return new PartMove(step.Index + 1, throws ? Words.Count(AttackerTrail.AttackStart(step)) : move.Count, -1, throws ? step.Attack!.Name : "Take " + MoveViews.Low(move.Technique), lines, move.Safety, move.Findings);
+        return new PartMove(step.Index + 1, move.Count, -1, throws ? step.Attack!.Name : "Take " + MoveViews.Low(move.Technique), lines, move.Safety, move.Findings);
     }
 
     private PartMove HeroMove(Step step)
@@ -120,14 +120,14 @@ public sealed class PartView
 
         if (step.Attack is { } attack)
         {
-            lines.Add(("Attack", $"{attack.Name}, lands at count {Words.Count(step.Contact)}"));
+            lines.Add(("Attack", $"{attack.Name}, contact at count {Words.Count(step.Contact)}"));
             AddCue(lines, step, "comes by {0} as the attack starts");
         }
 
         lines.Add(("From", $"{Stance(step.StanceStart)}, facing {Words.Clock(step.FacingStart)}"));
         if (HeroTrail.IsHit(step))
         {
-            lines.Add(("Hit lands", $"count {Words.Count(step.End)}{Knap(step, move.Who + " knaps", "you knap")}"));
+            lines.Add(("Hit", $"count {Words.Count(step.End)}{Knap(step, move.Who + " knaps", "you knap")}"));
         }
 
         if (step.Reaction is not null)
@@ -205,6 +205,6 @@ public sealed class PartView
         }
 
         var ready = step.After.Attackers[Performer].ReadyAt;
-        return $"go at count {Words.Count(Leaves(next))} from {PlaceAt(Leaves(next))}; contact at {Words.Count(next.Contact)}{(ready > step.End ? $"; you have until {Words.Count(ready)} to be ready" : string.Empty)}";
+        return $"be ready by count {Words.Count(Math.Max(ready, step.End))}; go at {Words.AtCount(Leaves(next))} from {PlaceAt(Leaves(next))}; contact at count {Words.Count(next.Contact)}, move {Words.Number(next.Index + 1)}";
     }
 }

@@ -18,9 +18,6 @@ internal static class PlaybackData
             ["tempo"] = view.Source.Brief.Tempo.CountsPerMinute,
             ["from"] = view.Course.From,
             ["to"] = view.Course.To,
-            ["apart"] = Math.Round(Floor.Spread.Apart, 1),
-            ["inner"] = Inner(view.Painter.Window.Inner),
-            ["lenses"] = new JArray(view.Painter.Empty().Lenses.Select(l => new JArray(Math.Round(l.At.X, 1), Math.Round(l.At.Y, 1)))),
             ["phrases"] = new JArray(view.Phrases.Select(p => new JArray(p.From, p.To))),
             ["doings"] = new JArray(Enum.GetValues<Doing>().Select(DoingWords.Of)),
             ["performers"] = new JArray(view.Course.Performers.Select(p => Of(view, p))),
@@ -39,16 +36,7 @@ internal static class PlaybackData
         ["turns"] = new JArray(performer.Turns.Select(t => new JArray(t.Time, t.Degrees))),
         ["figures"] = string.Concat(performer.Figures.Select(f => FigureLetters[(int)f])),
         ["doings"] = new JArray(performer.Doings.Select(d => (int)d)),
-        ["contacts"] = new JArray(performer.Contacts.Select(c => c.Time)),
-    };
-
-    /// <summary>Where the middle of a sign may be.</summary>
-    private static JObject Inner(Floor.Box box) => new()
-    {
-        ["left"] = Math.Round(box.X + Floor.Shapes.Radius, 1),
-        ["top"] = Math.Round(box.Y + Floor.Shapes.Radius, 1),
-        ["right"] = Math.Round(box.Right - Floor.Shapes.Radius, 1),
-        ["bottom"] = Math.Round(box.Bottom - Floor.Shapes.Radius, 1),
+        ["contacts"] = new JArray(performer.Contacts.Select(c => new JArray(c.Time, c.On + 1, c.Lands ? 1 : 0))),
     };
 
     private static JArray Place(RoutineView view, Keyframe way)

@@ -42,6 +42,11 @@ public sealed class RoutineView
     /// <summary>Findings about the routine as a whole.</summary>
     public IReadOnlyList<FindingView> Findings { get; }
 
+    public PaperHead Head => field ??= PaperHead.Of(Source);
+
+    /// <summary>The whole floor, drawn small beside every plan.</summary>
+    public FloorPicture Whole => field ??= Painter.Whole();
+
     public string Title => Page.Clean(Source.Brief.Title);
 
     public string HeroName => Page.Clean(Source.Brief.Hero.Name);

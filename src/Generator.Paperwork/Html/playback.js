@@ -12,7 +12,11 @@
 
   const range = () => byId("part").value === "all" ? [course.from, course.to] : course.phrases[Number(byId("part").value)];
   const clamp = (value, least, most) => Math.min(most, Math.max(least, value));
-  const countText = time => Math.floor(time / 2) + 1 + (Math.floor(time) % 2 === 0 ? "" : "&");
+  /** "14&"; before count 1 the click of the count-in, "click 3". */
+  const countText = time => {
+    const counted = (time < 0 && time >= -8) ? time + 8 : time;
+    return (counted === time ? "" : "click ") + (Math.floor(counted / 2) + 1) + (Math.floor(counted) % 2 === 0 ? "" : "&");
+  };
 
   /** The two keyframes around a moment, and how far between them it lies. */
   function between(frames, time) {
@@ -38,33 +42,25 @@
     return Math.atan2(mark[0] - x, y - mark[1]) * 180 / Math.PI;
   }
 
-  /** Signs that would hide one another are drawn apart; a line leads to where each one stands. The hero and the cameras stay. */
-  function spread(people) {
-    const places = [...people, ...course.lenses.map(([x, y]) => [x, y, true])];
-    const stays = i => i === 0 || i >= people.length;
-    const shown = places.map(([x, y]) => [x, y]);
-    const { left, top, right, bottom } = course.inner;
-    for (let round = 0; round < 60; round++) {
-      let moved = false;
-      for (let i = 0; i < shown.length; i++) {
-        for (let j = i + 1; j < shown.length; j++) {
-          if (!places[i][2] || !places[j][2] || (stays(i) && stays(j))) continue;
-          let [dx, dy] = [shown[j][0] - shown[i][0], shown[j][1] - shown[i][1]];
-          let far = Math.hypot(dx, dy);
-          if (far >= course.apart) continue;
-          if (far < 0.01) [dx, dy, far] = [Math.cos(j), Math.sin(j), 1];
-          const push = (course.apart - Math.min(far, course.apart)) / far * (stays(i) || stays(j) ? 1 : 0.5) + 0.001;
-          if (!stays(i)) shown[i] = [shown[i][0] - dx * push, shown[i][1] - dy * push];
-          if (!stays(j)) shown[j] = [shown[j][0] + dx * push, shown[j][1] + dy * push];
-          moved = true;
-        }
+  /** Who hits whom at this moment: a line from one to the other, whole when it lands, dashed and barred when it is stopped. */
+  function blows(time, places) {
+    const drawn = [];
+    course.performers.forEach((performer, p) => {
+      for (const [contact, on, lands] of performer.contacts) {
+        if (time < contact || time >= contact + 1) continue;
+        const [[x, y], [toX, toY]] = [places[p], places[on]];
+        const path = document.createElementNS("http://www.w3.org/2000/svg", "path");
+        const far = Math.max(1, Math.hypot(toX - x, toY - y));
+        const [dx, dy] = [(toX - x) / far, (toY - y) / far];
+        const [tipX, tipY] = [toX - dx * Math.min(16, far / 3), toY - dy * Math.min(16, far / 3)];
+        const at = (along, aside) => `${(tipX - dx * along - dy * aside).toFixed(1)},${(tipY - dy * along + dx * aside).toFixed(1)}`;
+        path.setAttribute("d", `M${x.toFixed(1)},${y.toFixed(1)}L${at(0, 0)}` + (lands ? `M${at(9, 7)}L${at(0, 0)}L${at(9, -7)}` : `M${at(0, 10)}L${at(0, -10)}`));
+        path.setAttribute("class", lands ? "blow" : "blow stopped");
+        drawn.push(path);
+        if (lands) actors.get(on).classList.add("hit");
       }
-      if (!moved) break;
-      for (let i = 1; i < people.length; i++) {
-        if (places[i][2]) shown[i] = [clamp(shown[i][0], left, right), clamp(shown[i][1], top, bottom)];
-      }
-    }
-    return shown;
+    });
+    byId("blows").replaceChildren(...drawn);
   }
 
   const moveAt = time => course.moves.findLast(m => m[0] <= time) ?? null;
@@ -73,30 +69,25 @@
     const time = calm.matches ? Math.floor(state.at) : state.at;
     const cell = clamp(Math.floor(time) - course.from, 0, course.performers[0].doings.length - 1);
     const mark = placeOf(course.performers[0], time);
-    const places = course.performers.map(performer => [...placeOf(performer, time), performer.figures[cell] !== "A"]);
-    const shown = spread(places);
+    const places = course.performers.map(performer => placeOf(performer, time));
     course.performers.forEach((performer, p) => {
       const group = actors.get(p);
       const [x, y] = places[p];
-      const [atX, atY] = shown[p];
-      const [tieX, tieY] = [(x - atX).toFixed(1), (y - atY).toFixed(1)];
       const figure = performer.figures[cell];
       const doing = course.doings[performer.doings[cell]];
-      group.setAttribute("transform", `translate(${atX.toFixed(1)},${atY.toFixed(1)})`);
-      group.classList.toggle("apart", Math.hypot(x - atX, y - atY) > 2);
-      group.querySelector(".moved path").setAttribute("d", `M0,0L${tieX},${tieY}`);
-      group.querySelector(".moved circle").setAttribute("transform", `translate(${tieX},${tieY})`);
+      group.setAttribute("transform", `translate(${x.toFixed(1)},${y.toFixed(1)})`);
       group.querySelector(".turned").setAttribute("transform", `rotate(${facingOf(performer, time, x, y, mark).toFixed(1)})`);
       group.classList.toggle("lies", figure === "L");
       group.classList.toggle("kneels", figure === "K");
       group.classList.toggle("away", figure === "A");
       group.classList.toggle("is-out", doing === "out");
       group.classList.toggle("waits", doing === "not in yet");
-      group.classList.toggle("hit", performer.contacts.some(c => time >= c && time < c + 1));
+      group.classList.remove("hit");
       group.dataset.x = x.toFixed(1);
       group.dataset.y = y.toFixed(1);
       lines.get(p).querySelector(".what").textContent = doing;
     });
+    blows(time, places);
     const move = moveAt(time);
     byId("count").textContent = countText(time);
     byId("caption").textContent = move && time < move[1] + 4 ? move[3] : "";

@@ -11,7 +11,7 @@ public static class PackPage
     public static string Of(PaperSource source)
     {
         var sheets = Pack.Of(source).Where(p => p.FileName.EndsWith(".txt", StringComparison.Ordinal)).Select(p => Text(p, source)).ToList();
-        return HtmlPage.Of<PackBody>(source.Brief.Title, new PackView(new RoutineView(source), sheets), paper: source.Options.Page);
+        return HtmlPage.Of<PackBody>(source.Brief.Title, new PackView(new RoutineView(source), sheets), PaperHead.Of(source), paper: source.Options.Page);
     }
 
     private static string Text(IPaper paper, PaperSource source)

@@ -21,14 +21,15 @@ public static class ChangeLog
     /// <summary>The text of the log after the papers of a routine were made.</summary>
     /// <param name="routine">The routine.</param>
     /// <param name="before">The log as it stands; null when there is none.</param>
+    /// <param name="warning">What the head of every paper warns of; null for nothing.</param>
     /// <exception cref="ChangeLogException">The log as it stands is not one.</exception>
-    public static string Next(Routine routine, string? before)
+    public static string Next(Routine routine, string? before, string? warning = null)
     {
         var hash = RoutineHash.Of(routine);
         var now = Fingerprints(routine);
         if (before is null)
         {
-            return Text(routine, hash, now, SignOffs(routine), [Entry(1, hash, ["first version"], [])]);
+            return Text(routine, warning, now, SignOffs(routine), [Entry(1, hash, ["first version"], [])]);
         }
 
         var log = Read(before);
@@ -39,26 +40,39 @@ public static class ChangeLog
 
         var changes = (JArray)log["changes"]!;
         var signed = ((JArray)log["signOffs"]!).Where(s => !string.IsNullOrWhiteSpace((string?)s["name"])).Select(s => s.DeepClone());
-        return Text(routine, hash, now, SignOffs(routine), [.. changes.Select(c => c.DeepClone()), Entry(changes.Count + 1, hash, Differences((JObject)log["fingerprints"]!, now), signed)]);
+        return Text(routine, warning, now, SignOffs(routine), [.. changes.Select(c => c.DeepClone()), Entry(changes.Count + 1, hash, Differences((JObject)log["fingerprints"]!, now), signed)]);
     }
 
     /// <summary>Whether anybody has signed the log for the routine it names.</summary>
     public static bool IsSigned(string log) => ((JArray)Read(log)["signOffs"]!).Any(s => !string.IsNullOrWhiteSpace((string?)s["name"]));
 
-    private static string Text(Routine routine, string hash, JObject fingerprints, JArray signOffs, IEnumerable<JToken> changes) => JsonText.Of(new JObject
+    private static string Text(Routine routine, string? warning, JObject fingerprints, JArray signOffs, IEnumerable<JToken> changes)
     {
-        ["title"] = Page.Clean(routine.Brief.Title),
-        ["routine"] = hash,
-        ["caution"] = SafetyCautions.NoClearance,
-        ["signOffs"] = signOffs,
-        ["changes"] = new JArray(changes),
-        ["fingerprints"] = fingerprints,
-    });
+        var log = new JObject
+        {
+            ["title"] = Page.Clean(routine.Brief.Title),
+            ["version"] = RoutineHash.Short(routine),
+            ["library"] = routine.LibraryVersion,
+            ["routine"] = RoutineHash.Of(routine),
+        };
+        if (warning is not null)
+        {
+            log["warning"] = warning;
+        }
+
+        log["caution"] = SafetyCautions.NoClearance;
+        log["signOffs"] = signOffs;
+        log["changes"] = new JArray(changes);
+        log["fingerprints"] = fingerprints;
+        return JsonText.Of(log);
+    }
 
     private static JArray SignOffs(Routine routine) => new(
     [
         SignOff("fight coordinator", string.Empty),
         SignOff("fight captain", string.Empty),
+        SignOff("director", string.Empty),
+        SignOff("safety", string.Empty),
         .. new[] { routine.Brief.Hero.Name }.Concat(routine.Brief.Attackers.Select(a => a.Name)).Select(n => SignOff("performer", Page.Clean(n))),
     ]);
 

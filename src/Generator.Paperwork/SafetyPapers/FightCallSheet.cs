@@ -17,7 +17,7 @@ public static class FightCallSheet
     private static IEnumerable<string> Lines(PaperSource source, IReadOnlyList<Hazard> hazards) =>
     [
         .. Page.Wrap("Fight call: " + source.Brief.Title, Page.Width),
-        .. Page.Wrap($"Guidance: {source.Options.Guidance.Country}. Routine {RoutineHash.Of(source.Routine)[..16]}.", Page.Width),
+        .. Page.Wrap($"Guidance: {source.Options.Guidance.Country}.", Page.Width),
         Page.Line('='),
         .. Page.Wrap(SafetyCautions.NoClearance, Page.Width),
         string.Empty,

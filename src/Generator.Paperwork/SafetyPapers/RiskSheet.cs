@@ -31,7 +31,7 @@ public static class RiskSheet
     [
         .. Page.Wrap("Risk assessment: " + source.Brief.Title, Page.Width),
         .. Page.Wrap($"Guidance: {source.Options.Guidance.Country}. {string.Join(' ', source.Options.Guidance.Sources)}", Page.Width),
-        .. Page.Wrap($"Routine {RoutineHash.Of(source.Routine)[..16]}; any change of it clears the sign-offs.", Page.Width),
+        .. Page.Wrap("Any change of the routine clears the sign-offs.", Page.Width),
         Page.Line('='),
         .. Page.Wrap(SafetyCautions.NoClearance, Page.Width),
         string.Empty,

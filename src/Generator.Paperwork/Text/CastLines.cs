@@ -33,7 +33,7 @@ internal static class CastLines
 
     private static string Opens(Placement placement)
     {
-        var entrance = placement.Entrance > HalfCounts.Zero ? $"enters at {placement.Entrance.ToCountText()}" : "in from the start";
+        var entrance = placement.Entrance > HalfCounts.Zero ? $"enters at count {placement.Entrance.ToCountText()}" : "in from the start";
         return $"opens at {Words.Clock(placement.Bearing)}, {placement.Distance} from the mark, {entrance}";
     }
 

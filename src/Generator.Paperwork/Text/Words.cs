@@ -1,6 +1,7 @@
 using System.Globalization;
 using Generator.Domain;
 using Generator.Library.Reading;
+using Generator.Paperwork.HandOffs;
 
 namespace Generator.Paperwork.Text;
 
@@ -16,8 +17,15 @@ public static class Words
 
     public static string Clock(int halfHours) => Clock(new Bearing(halfHours));
 
-    /// <summary>A moment in half counts: "14&amp;".</summary>
-    public static string Count(int moment) => new HalfCounts(moment).ToCountText();
+    /// <summary>A moment in half counts: "14&amp;"; before count 1 the click of the count-in, "click 3", "click 3&amp;".</summary>
+    public static string Count(int moment)
+    {
+        var click = moment + (ShowClock.CountIn * HalfCounts.PerCount);
+        return moment < 0 && click >= 0 ? "click " + new HalfCounts(click).ToCountText() : new HalfCounts(moment).ToCountText();
+    }
+
+    /// <summary>The same in a sentence: "count 14&amp;", "click 3 of the count-in".</summary>
+    public static string AtCount(int moment) => moment < 0 ? Count(moment) + " of the count-in" : "count " + Count(moment);
 
     /// <summary>A span: "1 count", "2.5 counts".</summary>
     public static string Span(HalfCounts span) => span.ToSpanText() + (span.Value == HalfCounts.PerCount ? " count" : " counts");

@@ -41,7 +41,8 @@ public static class Replay
 
     /// <summary>
     /// A routine starts with its first move; where that lands sooner than its attacker can walk in from the opening mark,
-    /// everybody sets off that much before count 1.
+    /// everybody sets off that much before count 1, but not before the count-in (<see cref="Settle.LeadInMost"/>): a first blow that would need
+    /// more lands before its attacker's threat time.
     /// </summary>
     public static int LeadIn(Scene scene, IReadOnlyList<Placement> placements, Row first)
     {
@@ -51,7 +52,7 @@ public static class Replay
         }
 
         var walk = scene.WalkTime(first.Attacker, placements[first.Attacker].Distance.Value);
-        return Math.Max(0, walk - (first.Start + scene.Settle.ContactAfter.Value));
+        return Math.Clamp(walk - (first.Start + scene.Settle.ContactAfter.Value), 0, scene.Settle.LeadInMost.Value);
     }
 
     /// <summary>Threat time of an attacker: when they could land an attack; <see cref="int.MaxValue"/> for one who is out, held or gripping.</summary>

@@ -29,7 +29,9 @@ public sealed class ResetWindow : Rule
                 Measured = (step.Contact / 2m) + 1,
                 Allowed = (soonest / 2m) + 1,
                 Unit = "count",
-                Advice = $"Let {who} come {Words.Counts(soonest - step.Contact)} later, start nearer, or take a reaction before it that is over sooner.",
+                Advice = step.Index == 0 && soonest - step.Contact > 0 && step.Before.Attackers[step.Row.Attacker] is { Entrance: <= 0, ReadyAt: < 0 }
+                    ? $"Nobody sets off before the count-in of {Words.Counts(scene.Settle.LeadInMost.Value)}: let {who} open nearer, or the first move start {Words.Counts(soonest - step.Contact)} later."
+                    : $"Let {who} come {Words.Counts(soonest - step.Contact)} later, start nearer, or take a reaction before it that is over sooner.",
             });
         }
 

@@ -56,7 +56,8 @@ internal sealed class Ground
                 continue;
             }
 
-            foreach (var start in FirstStarts)
+            var soonest = walk - Scene.Settle.LeadInMost.Value - Scene.Settle.ContactAfter.Value;
+            foreach (var start in FirstStarts.Select(s => Math.Max(s, soonest)).Distinct())
             {
                 yield return Opening(placements, a, start);
             }

@@ -48,7 +48,7 @@ internal sealed partial class RoutinePlan
         latest = size.LatestEnd ?? Math.Max(20_000, firstStart) + (places * longest);
         farBack = LongestWalk;
         farAhead = Math.Max(latest, FarthestEntrance) + LongestWalk + classes.All.Select(c => Math.Max(c.Back, Math.Max(c.Open < MoveClasses.Held ? c.Open : 0, c.SecondBack))).DefaultIfEmpty(0).Max();
-        leadIn = Cp.Int(0, LongestWalk, "leadin");
+        leadIn = Cp.Int(0, Math.Min(LongestWalk, Scene.Settle.LeadInMost.Value), "leadin");
         var list = new List<PlanSlot>();
         foreach (var group in layout.Groups)
         {

@@ -27,7 +27,7 @@ public class CueListTests
         Assert.Equal(Ferry.Steps[^1].After.Attackers.Sum(a => a.Falls) + Ferry.Steps.Count(s => s.Technique!.HeroFall != FallClass.None), Cues.Count(c => c.Kind == "fall"));
         Assert.Equal(3, Cues.Count(c => c.Kind == "out"));
         Assert.Equal(Ferry.Steps.Count(s => s.HasTarget && s.Technique!.Knap != Knap.Breath), Cues.Count(c => c.Kind == "knap"));
-        Assert.Equal(Ferry.Routine.Placements.Count(p => p.Entrance > HalfCounts.Zero), Cues.Count(c => c.Kind == "entrance"));
+        Assert.Equal(Ferry.Routine.Placements.Count(p => p.Entrance > HalfCounts.Zero), Cues.Count(c => c.Kind == "enters"));
     }
 
     [Fact]

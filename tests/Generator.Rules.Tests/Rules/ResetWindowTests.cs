@@ -38,4 +38,13 @@ public sealed class ResetWindowTests
     [Fact]
     public void Of_somebody_out_another_rule_speaks() =>
         Judge("swing-right > outside-block-left {limb-stopped} ; finishing-cross-right {out-flat} ; swing-left > duck {overswings}").FindsNothing();
+
+    /// <summary>From 690 cm there are 600 to walk at 2 m/s, 10 half counts; the first contact comes 2 after the start of the move. The count-in gives 8.</summary>
+    [Theory]
+    [InlineData(600, 0)]
+    [InlineData(690, 0)]
+    [InlineData(700, 1)]
+    [InlineData(4000, 1)]
+    public void Nobody_sets_off_before_the_count_in(int distance, int findings) =>
+        Verify.Rule("reset-window").Given(Fight.Of($"left-lead Bruno@12/{distance}", "swing-right > outside-block-left {limb-stopped}")).Finds(findings, 1);
 }
