@@ -54,6 +54,9 @@ public sealed record Attack
     /// <summary>What the body must allow, for limits: <c>left-hand</c>, <c>right-leg</c>, <c>jump</c> …</summary>
     public IReadOnlyList<string> Demands { get; init; } = [];
 
+    /// <summary>What it asks of each part of the attacker's body, a block that stops the limb included.</summary>
+    public Load Load { get; init; }
+
     /// <summary>The posture it leaves the attacker in when nothing answers it and it finds no target.</summary>
     public Posture MissPosture { get; init; }
 

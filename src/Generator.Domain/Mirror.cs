@@ -19,6 +19,7 @@ public static class Mirror
         Carry = Of(technique.Carry),
         Answers = technique.Answers.Mirrored,
         Demands = [.. technique.Demands.Select(Demand)],
+        Load = technique.Load.Mirrored,
     };
 
     public static Attack Of(Attack attack) => attack with
@@ -33,6 +34,7 @@ public static class Mirror
         GripsRight = attack.GripsLeft,
         GripsStance = attack.GripsStance?.Mirrored(),
         Demands = [.. attack.Demands.Select(Demand)],
+        Load = attack.Load.Mirrored,
     };
 
     /// <summary>The id of one side of a record: base id, then <c>-left</c> or <c>-right</c>.</summary>

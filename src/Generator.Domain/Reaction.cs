@@ -33,6 +33,12 @@ public sealed record Reaction
 
     public SurfaceNeed Surface { get; init; }
 
+    /// <summary>
+    /// What it asks of each part of the performer's body. It has no side: where either side may be asked, as the technique has it, both are named. What a limb
+    /// that attacks takes from a block belongs to the attack.
+    /// </summary>
+    public Load Load { get; init; }
+
     /// <summary>Sends the attacker into a second one, who is off balance too.</summary>
     public bool HitsSecond { get; init; }
 

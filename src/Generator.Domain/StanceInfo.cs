@@ -13,6 +13,9 @@ public sealed record StanceInfo
     /// <summary>The foot in front, if one is.</summary>
     public Side? Lead { get; init; }
 
+    /// <summary>What standing in it asks of each part of the body.</summary>
+    public Load Load { get; init; }
+
     /// <summary>Stances that can be reached between two moves, each with the half counts it takes.</summary>
     public required IReadOnlyList<StanceChange> Changes { get; init; }
 }

@@ -35,6 +35,9 @@ public sealed class StanceTable
     /// <summary>The stance in words.</summary>
     public string NameOf(Stance stance) => Stances.FirstOrDefault(s => s.Stance == stance)?.Name ?? stance.ToString();
 
+    /// <summary>What standing so asks of the body.</summary>
+    public Load LoadOf(Stance stance) => Stances.FirstOrDefault(s => s.Stance == stance)?.Load ?? default;
+
     /// <summary>The same changes where each of their half counts lasts as long as the settings want at this tempo.</summary>
     public StanceTable At(Tempo tempo, Settle settle) => new(Stances, t => settle.Lasting(t, tempo));
 

@@ -79,6 +79,9 @@ public sealed record Technique
     /// <summary>What it asks of the body, for limits and wardrobe: <c>left-hand</c>, <c>right-leg</c>, <c>high-kick</c>, <c>jump</c>, <c>spin</c>, <c>kneel</c>, <c>floor</c> …</summary>
     public IReadOnlyList<string> Demands { get; init; } = [];
 
+    /// <summary>What it asks of each part of the hero's body.</summary>
+    public Load Load { get; init; }
+
     /// <summary>The fall that the hero takes in it, if any.</summary>
     public FallClass HeroFall { get; init; }
 

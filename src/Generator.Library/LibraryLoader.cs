@@ -92,6 +92,7 @@ public static class LibraryLoader
         NameChecks.Check(records);
         AttackChecks.Check(records);
         TechniqueChecks.Check(records);
+        LoadChecks.Check(records, stances);
         if (notebookFile is not null && problems.IsEmpty)
         {
             // Records that could not be read would be missed here too.

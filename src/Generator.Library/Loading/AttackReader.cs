@@ -46,6 +46,7 @@ internal static class AttackReader
             GripsStance = grips?.WordOrSame<Stance>("stance"),
             NonContact = source.Flag("nonContact"),
             Demands = source.Demands(),
+            Load = LoadReader.Required(source),
             MissPosture = miss?.RequiredWord<Posture>("posture") ?? Posture.Ready,
             MissOpenSeconds = miss?.RequiredNumber("openSeconds", Open) ?? 0m,
             LeavesOpen = source.FreeText("leavesOpen"),

@@ -33,6 +33,7 @@ internal static class ReactionReader
             Fall = source.Word<FallClass>("fall") ?? FallClass.None,
             Skill = source.Word<Skill>("skill") ?? Skill.Novice,
             Surface = source.Word<SurfaceNeed>("surface") ?? SurfaceNeed.Any,
+            Load = LoadReader.Required(source),
             HitsSecond = source.Flag("hitsSecond"),
             HeadHit = source.Flag("headHit"),
             Risk = source.FreeText("risk"),

@@ -15,7 +15,8 @@ internal static class SideChecks
             && technique.Turn == other.Turn
             && technique.Carry == other.Carry
             && technique.Answers == other.Answers
-            && SameDemands(technique.Demands, other.Demands);
+            && SameDemands(technique.Demands, other.Demands)
+            && technique.Load == other.Load;
     }
 
     public static bool IsOwnMirror(Attack attack)
@@ -26,7 +27,8 @@ internal static class SideChecks
             && SameArc(attack.From, other.From)
             && attack.GripsLeft == other.GripsLeft
             && attack.GripsStance == other.GripsStance
-            && SameDemands(attack.Demands, other.Demands);
+            && SameDemands(attack.Demands, other.Demands)
+            && attack.Load == other.Load;
     }
 
     /// <summary>9 to 15 and −15 to −9 are the same arc behind the hero.</summary>

@@ -21,6 +21,7 @@ internal static class StanceReader
                 Name = source.RequiredText("name"),
                 HeightShare = source.RequiredNumber("heightShare", Share),
                 Lead = source.Word<Side>("lead"),
+                Load = LoadReader.Optional(source),
                 Changes = [.. source.Objects("changes").Select(ReadChange)],
             };
             source.Finish();

@@ -52,6 +52,7 @@ internal static class TechniqueReader
             Sells = source.Word<Sells>("sells") ?? Sells.Any,
             Height = source.Word<Height>("height") ?? Height.None,
             Demands = source.Demands(),
+            Load = LoadReader.Required(source),
             HeroFall = source.Word<FallClass>("heroFall") ?? FallClass.None,
             Draws = source.Flag("draws"),
             Supported = source.Flag("supported"),

@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Reading;
+using Generator.Library.Words;
 
 namespace Generator.Paperwork.Text;
 
@@ -24,6 +25,7 @@ public static class LibraryCard
         ("weight", $"{Words.Number(technique.Weight)} of 5"),
         ("skill", $"hero {Words.Of(technique.HeroSkill)}, attacker {Words.Of(technique.AttackerSkill)}"),
         ("asks for", string.Join(", ", technique.Demands.Select(d => d.Replace('-', ' ')))),
+        ("loads", LoadText.Of(technique.Load)),
         ("hazard", technique.Hazard),
         ("kept safe", technique.Safety));
 
@@ -38,6 +40,7 @@ public static class LibraryCard
         ("answered by", string.Join(", ", book.Techniques.Where(t => t.Answers.Contains(attack.Line)).Select(t => Low(t.Name)))),
         ("leaves open", attack.LeavesOpen),
         ("asks for", string.Join(", ", attack.Demands.Select(d => d.Replace('-', ' ')))),
+        ("loads", LoadText.Of(attack.Load)),
         ("hazard", attack.Hazard),
         ("kept safe", attack.Safety));
 
@@ -51,6 +54,7 @@ public static class LibraryCard
         ("sent back", reaction.Back.ToString()),
         ("skill", Words.Of(reaction.Skill)),
         ("floor", Words.Of(reaction.Surface)),
+        ("loads", LoadText.Of(reaction.Load)),
         ("comes from", string.Join(", ", book.Techniques.Where(t => t.Reactions.Contains(reaction.Id, StringComparer.Ordinal)).Select(Plain).Distinct(StringComparer.Ordinal))),
         ("sold by", reaction.Sell),
         ("risk", reaction.Risk));

@@ -80,7 +80,7 @@ public class LibraryCommandTests
                 {
                   "id": "elbow-clamp", "name": "Elbow clamp", "limb": "both hands", "line": "grab-body-side-centre", "stances": ["square"], "from": [-4, 4],
                   "startDistance": 110, "band": { "limb": "arm", "from": 0.7, "to": 1.0 }, "counts": 1, "fewestSeconds": 0.6, "arrives": "step",
-                  "grips": { "left": "held", "right": "held", "bound": "front" }, "nonContact": false, "demands": ["left-hand", "right-hand"],
+                  "grips": { "left": "held", "right": "held", "bound": "front" }, "nonContact": false, "demands": ["left-hand", "right-hand"], "load": { "work": ["arms"] },
                   "miss": { "posture": "off-balance", "openSeconds": 0.6 }, "leavesOpen": "legs", "hazard": "elbows", "safety": "The hands lie above the elbows and press nothing."
                 }
               ],

@@ -93,7 +93,7 @@ public sealed class LibraryFindingTests
                 {
                   "id": "hat-in-face", "name": "Hat in the face", "aliases": ["hat trick"], "family": "strike", "side": "right", "stances": ["left-lead", "right-lead", "square"],
                   "hands": { "left": "unused", "right": "guard", "endLeft": "same", "endRight": "out" }, "window": [-2, 2], "band": { "limb": "arm", "from": 1.2, "to": 1.8, "stepIn": 30 },
-                  "counts": 1, "fewestSeconds": 0.6, "needs": ["off-balance"], "reactions": ["clutches-face"], "weight": 2, "kind": "non-contact", "demands": ["right-hand"], "safety": "The brim stops a hand short of the face."
+                  "counts": 1, "fewestSeconds": 0.6, "needs": ["off-balance"], "reactions": ["clutches-face"], "weight": 2, "kind": "non-contact", "demands": ["right-hand"], "load": { "work": ["right-arm"] }, "safety": "The brim stops a hand short of the face."
                 }
               ]
             }

@@ -18,6 +18,7 @@ public static class RandomRecords
         from carry in Gen.Elements(Enum.GetValues<Carry>())
         from lines in LinesGen
         from demands in DemandsGen
+        from load in Loads().Generator
         select new Technique
         {
             Id = Mirror.Id("made-up", side),
@@ -40,6 +41,7 @@ public static class RandomRecords
             Answers = LineSet.Of(lines),
             Weight = 1,
             Demands = demands,
+            Load = load,
         });
 
     public static Arbitrary<Attack> Attacks() => Arb.From(
@@ -51,6 +53,7 @@ public static class RandomRecords
         from right in Gen.Elements<HandEnd?>(null, HandEnd.Held, HandEnd.Guard)
         from stance in StanceGen
         from demands in DemandsGen
+        from load in Loads().Generator
         select new Attack
         {
             Id = Mirror.Id("made-up", side),
@@ -67,7 +70,12 @@ public static class RandomRecords
             GripsRight = right,
             GripsStance = stance,
             Demands = demands,
+            Load = load,
         });
+
+    public static Arbitrary<Load> Loads() => Arb.From(
+        Gen.ArrayOf(Gen.Choose(0, (int)BodyParts.All), Enum.GetValues<LoadAct>().Length)
+            .Select(parts => Load.Each(act => (BodyParts)parts[(int)act])));
 
     private static Gen<Side?> SideGen => Gen.Elements<Side?>(null, Side.Left, Side.Right);
 

@@ -14,11 +14,11 @@ public class LibraryLoaderTests
               "id": "ridge-hand", "name": "Ridge hand", "aliases": ["thumb edge"], "side": "right", "stances": ["left-lead"],
               "hands": { "right": "guard", "endRight": "out" }, "band": { "limb": "arm", "from": 1.4, "to": 1.7 },
               "counts": 1, "fewestSeconds": 0.55, "needs": ["turned"], "reactions": ["sways"], "weight": 2,
-              "kind": "non-contact", "demands": ["right-hand"], "safety": "Cross in front of the face, 15 cm out."
+              "kind": "non-contact", "demands": ["right-hand"], "load": { "work": ["right-arm"] }, "safety": "Cross in front of the face, 15 cm out."
             }
           ],
           "reactions": [
-            { "id": "sways", "name": "Sways", "posture": "off-balance", "openSeconds": 0.9, "readySeconds": 1.2, "sell": "Rocks on both feet." }
+            { "id": "sways", "name": "Sways", "posture": "off-balance", "openSeconds": 0.9, "readySeconds": 1.2, "load": {}, "sell": "Rocks on both feet." }
           ]
         }
         """;

@@ -84,9 +84,9 @@ public class SchemaTests
     }
 
     [Theory]
-    [InlineData("strikes.json", "techniques", "id", "name", "stances", "band", "counts", "fewestSeconds", "weight", "kind", "safety")]
-    [InlineData("attacks.json", "attacks", "id", "name", "limb", "line", "stances", "startDistance", "band", "counts", "fewestSeconds", "arrives", "miss", "safety")]
-    [InlineData("reactions.json", "reactions", "id", "name", "posture", "sell")]
+    [InlineData("strikes.json", "techniques", "id", "name", "stances", "band", "counts", "fewestSeconds", "weight", "kind", "load", "safety")]
+    [InlineData("attacks.json", "attacks", "id", "name", "limb", "line", "stances", "startDistance", "band", "counts", "fewestSeconds", "arrives", "load", "miss", "safety")]
+    [InlineData("reactions.json", "reactions", "id", "name", "posture", "load", "sell")]
     [InlineData("stances.json", "stances", "id", "name", "heightShare")]
     public async Task A_field_too_few_is_refused_by_both(string file, string list, params string[] fields)
     {
@@ -103,7 +103,7 @@ public class SchemaTests
     {
         var schema = await SchemaFiles.Read("additions.schema.json");
         var good = JObject.Parse(File.ReadAllText(Path.Combine(LibraryLoader.BundledFolder, "kicks.json")));
-        good["reactions"] = new JArray(JObject.Parse("""{ "id": "sways", "name": "Sways", "posture": "same", "sell": "Rocks on both feet." }"""));
+        good["reactions"] = new JArray(JObject.Parse("""{ "id": "sways", "name": "Sways", "posture": "same", "load": {}, "sell": "Rocks on both feet." }"""));
         Assert.Empty(schema.Validate(good));
         good["reactions"]![0]!["posture"] = "wobbly";
         Assert.NotEmpty(schema.Validate(good));
@@ -135,6 +135,8 @@ public class SchemaTests
         AssertWords<FallClass>("fall");
         AssertWords<SurfaceNeed>("surface");
         Equal("demand", Demand.All);
+        Assert.Equal(BodyPartWords.All, words["parts"]!["items"]!["enum"]!.Select(w => (string)w!));
+        Assert.Equal(EnumWords.All<LoadAct>(), ((JObject)words["load"]!["properties"]!).Properties().Select(p => p.Name));
         Equal("lines", LineWords.All);
         Equal("line", Enumerable.Range(0, AttackLine.Count).Select(i => LineWords.Of(AttackLine.FromIndex(i))));
 
