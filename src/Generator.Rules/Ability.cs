@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Library;
+using Generator.Library.Words;
 
 namespace Generator.Rules;
 
@@ -14,7 +15,7 @@ public sealed class Ability
     public Ability(Brief brief, Book book)
     {
         var cast = brief.Attackers.Count;
-        technique = [.. book.Techniques.Select(t => Technique(t, brief, book.Settle))];
+        technique = [.. book.Techniques.Select(t => Technique(t, brief, book))];
         techniqueOn = new string?[book.Techniques.Count, cast];
         attack = new string?[book.Attacks.Count, cast];
         reaction = new string?[book.Reactions.Count, cast];
@@ -28,7 +29,7 @@ public sealed class Ability
 
             for (var k = 0; k < book.Attacks.Count; k++)
             {
-                attack[k, a] = Limited(book.Attacks[k].Name, book.Attacks[k].Demands, person, book.Settle);
+                attack[k, a] = Limited(book.Attacks[k].Name, book.Attacks[k].Demands, person, book.Settle) ?? Spared(book.Attacks[k].Name, book.Attacks[k].Load, person);
             }
 
             for (var r = 0; r < book.Reactions.Count; r++)
@@ -50,14 +51,40 @@ public sealed class Ability
     /// <summary>Why the attacker cannot perform the reaction on this floor.</summary>
     public string? WhyNotReaction(int r, int attacker) => reaction[r, attacker];
 
-    private static string? Technique(Technique t, Brief brief, Settle settle) =>
+    private static string? Technique(Technique t, Brief brief, Book book) =>
         Skilled(t.Name, t.HeroSkill, brief.Hero)
-        ?? Limited(t.Name, t.Demands, brief.Hero, settle)
-        ?? Fall(t.Name, t.HeroFall, brief.Hero, settle)
+        ?? Limited(t.Name, t.Demands, brief.Hero, book.Settle)
+        ?? Spared(t.Name, LoadOf(t, book.Stances), brief.Hero)
+        ?? Fall(t.Name, t.HeroFall, brief.Hero, book.Settle)
         ?? Floor(t.Name, NeedOf(t.HeroFall), brief.Floor.Surface);
 
     private static string? Reaction(Reaction r, Performer person, Surface surface, Settle settle) =>
-        Skilled(r.Name, r.Skill, person) ?? Fall(r.Name, r.Fall, person, settle) ?? Floor(r.Name, r.Surface, surface);
+        Skilled(r.Name, r.Skill, person) ?? Spared(r.Name, r.Load, person) ?? Fall(r.Name, r.Fall, person, settle) ?? Floor(r.Name, r.Surface, surface);
+
+    /// <summary>What a technique asks of the body with the stance that it ends in and what all stances that it starts from have in common.</summary>
+    public static Load LoadOf(Technique technique, StanceTable stances)
+    {
+        var starts = technique.Starts.Members.Select(stances.LoadOf).ToList();
+        var load = starts.Count > 0 ? technique.Load.Or(starts.Aggregate((one, other) => one.And(other))) : technique.Load;
+        return technique.EndStance is { } end ? load.Or(stances.LoadOf(end)) : load;
+    }
+
+    private static string? Spared(string what, Load load, Performer person)
+    {
+        foreach (var limit in person.Limits)
+        {
+            var parts = Limit.Spares(limit);
+            foreach (var act in parts == BodyParts.None ? [] : Enum.GetValues<LoadAct>())
+            {
+                if ((load[act] & parts) is not BodyParts.None and var asked)
+                {
+                    return $"{Words.Cap(what)} {LoadText.Of(act, asked)}, {person.Name} has the limit {limit}";
+                }
+            }
+        }
+
+        return null;
+    }
 
     private static SurfaceNeed NeedOf(FallClass fall) => fall switch
     {

@@ -63,7 +63,7 @@ public sealed class LabelPlacer(double width, double height)
     /// <summary>Places a text round an anchor whose own marker reaches <paramref name="radius"/> far.</summary>
     public void Near(string text, Point anchor, double radius, double size, string kind)
     {
-        var fitted = TextSize.Fit(text, size, sheet.Width - (2 * Gap));
+        var fitted = TextSize.Fit(text, size, sheet.Width - (4 * Gap));
         var box = BoxOf(fitted, anchor, size);
         Label? crossed = null;
         for (var (circle, last) = (0, Circles); circle < last; circle++)

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Load = Generator.Paperwork.Teaching.Load;
 using Generator.Paperwork.Teaching;
 using Generator.Paperwork.Text;
 

@@ -89,7 +89,7 @@ public class LibraryCommandTests
                   "id": "clamped", "name": "Clamped", "family": "setback", "stances": ["square"], "endStance": "same",
                   "hands": { "left": "guard-or-out", "right": "guard-or-out", "endLeft": "held", "endRight": "held" }, "bound": ["free"], "endBound": "front",
                   "window": [-4, 4], "band": { "limb": "arm", "from": 0.6, "to": 1.1 }, "counts": 1, "fewestSeconds": 0.6, "answers": ["grab-body-side-centre"],
-                  "reactions": ["keeps-grip"], "weight": 2, "kind": "partnered", "draws": true, "hazard": "elbows", "safety": "The hero carries the weight of their own arms."
+                  "reactions": ["keeps-grip"], "weight": 2, "kind": "partnered", "load": { "strain": ["elbows"] }, "draws": true, "hazard": "elbows", "safety": "The hero carries the weight of their own arms."
                 }
               ]
             }

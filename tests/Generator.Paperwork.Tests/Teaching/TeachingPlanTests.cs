@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Paperwork.Teaching;
 using Generator.Testing;
+using Load = Generator.Paperwork.Teaching.Load;
 
 namespace Generator.Paperwork.Tests.Teaching;
 
