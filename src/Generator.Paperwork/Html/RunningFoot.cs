@@ -13,13 +13,13 @@ internal static class RunningFoot
         return $"@page {{ margin: 15mm 12mm 16mm; {warning}@bottom-left {{ content: {Quoted($"{head.Title}. {head.Identity}")}; {Font} width: 80%; text-align: left; vertical-align: top; }} @bottom-right {{ content: \"page \" counter(page) \" of \" counter(pages); {Font} text-align: right; vertical-align: top; }} }}\n";
     }
 
-    /// <summary>A text as a style sheet has it: all but letters and figures by their numbers, so that nothing in a title can end the string or the sheet.</summary>
+    /// <summary>A text as a style sheet has it: all but letters and figures by their numbers (a bare space after one would be swallowed), so that nothing in a title can end the string or the sheet.</summary>
     private static string Quoted(string text)
     {
         var quoted = new StringBuilder("\"");
         foreach (var rune in text.EnumerateRunes())
         {
-            if (rune.IsAscii && (Rune.IsLetterOrDigit(rune) || rune.Value == ' '))
+            if (rune.IsAscii && Rune.IsLetterOrDigit(rune))
             {
                 quoted.Append(rune.ToString());
             }
