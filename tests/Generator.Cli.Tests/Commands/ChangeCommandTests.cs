@@ -84,7 +84,7 @@ public class ChangeCommandTests
     {
         using var rig = new Rig { Draft = Drafting.Draft };
         var names = string.Join(", ", Enumerable.Range(1, 8).Select(i => $$"""{ "name": "Attacker {{i}}", "skill": "stunt" }"""));
-        var brief = rig.File("b.json", $$"""{ "length": { "moves": 240, "tolerance": 0 }, "setbacks": 8, "floor": { "width": 16, "depth": 16 }, "hero": { "skill": "stunt" }, "attackers": [ {{names}} ] }""");
+        var brief = rig.File("b.json", $$"""{ "length": { "moves": 500, "tolerance": 0 }, "setbacks": 8, "floor": { "width": 16, "depth": 16 }, "hero": { "skill": "stunt" }, "attackers": [ {{names}} ] }""");
         var answer = rig.Run(command, brief, "--time", "0.1");
         Assert.Equal(ExitCode.OutOfTime, answer.Code);
         Assert.DoesNotContain("No routine can satisfy", answer.Out + answer.Err, StringComparison.Ordinal);
