@@ -58,7 +58,7 @@ public static class RandomBrief
             MarkY = markY,
             Surface = chance.Any<Surface>(),
             Obstacles = chance.List(0, 2, i => new Obstacle("bollard " + (char)('a' + i), Cm(chance, 0, 100), Cm(chance, 0, 100), Cm(chance, 1, 99), Cm(chance, 1, 900))),
-            WaysIn = chance.List(0, 2, i => new WayIn("door " + (char)('a' + i), Cm(chance, 101, width.Value), new Centimetres(depth.Value + chance.Whole(0, 300)))),
+            WaysIn = chance.List(0, 2, i => new WayIn("door " + (char)('a' + i), Cm(chance, 200, width.Value), new Centimetres(depth.Value + chance.Whole(0, 300)))),
         };
     }
 
