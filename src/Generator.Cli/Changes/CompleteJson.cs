@@ -1,6 +1,6 @@
-using Generator.Library;
 using Generator.Library.Files.Notes;
 using Generator.Paperwork.Json;
+using Generator.Rules;
 using Generator.Solver.Completing;
 using Newtonsoft.Json.Linq;
 
@@ -9,7 +9,7 @@ namespace Generator.Cli.Changes;
 /// <summary>A completed sketch for other programs.</summary>
 internal static class CompleteJson
 {
-    public static JObject Object(ReadSketch read, Completed completed, Book book)
+    public static JObject Object(ReadSketch read, Completed completed, Scene scene)
     {
         var answer = DraftJson.Object(completed.Routine, completed.Verdict, string.Empty);
         answer.Remove("standing");
@@ -17,7 +17,7 @@ internal static class CompleteJson
         answer["stands"] = completed.Stands;
         answer["proven"] = completed.Gave.Count == 0;
         answer["understood"] = new JArray(read.Understood.Select(u => new JObject { ["line"] = u.Line, ["move"] = u.Move, ["text"] = u.Text, ["as"] = new JArray(u.As) }));
-        answer["gave"] = new JArray(GaveText.All(completed, book).Select(g => new JObject
+        answer["gave"] = new JArray(GaveText.All(completed, scene).Select(g => new JObject
         {
             ["line"] = g.Line,
             ["move"] = g.Move,

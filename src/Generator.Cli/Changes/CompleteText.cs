@@ -14,17 +14,16 @@ internal static class CompleteText
     /// <summary>Meanings of one piece of text that are named.</summary>
     private const int Named = 4;
 
-    public static string Of(ReadSketch read, Completed completed, Book book)
+    public static string Of(ReadSketch read, Completed completed, Scene scene)
     {
-        var scene = new Scene(completed.Routine.Brief, book);
-        var gave = GaveText.All(completed, book);
+        var gave = GaveText.All(completed, scene);
         IEnumerable<string> lines =
         [
             .. Page.Wrap("Completed: " + completed.Routine.Brief.Title, Page.Width),
             .. Page.Wrap(Sum(completed), Page.Width),
             Page.Line('='),
             "UNDERSTOOD",
-            .. read.Understood.SelectMany(u => Page.Hang(string.Create(CultureInfo.InvariantCulture, $"  line {u.Line,-3} "), $"\"{Page.Clean(u.Text)}\" as {Meanings(u, book)}")),
+            .. read.Understood.SelectMany(u => Page.Hang(string.Create(CultureInfo.InvariantCulture, $"  line {u.Line,-3} "), $"\"{Page.Clean(u.Text)}\" as {Meanings(u, scene.Book)}")),
             .. gave.Count == 0 ? [] : new[] { "HAD TO GIVE" },
             .. gave.SelectMany(Gave),
             string.Empty,

@@ -1,6 +1,5 @@
 using Generator.Domain;
 using Generator.Domain.Sketches;
-using Generator.Library;
 using Generator.Paperwork.Text;
 using Generator.Rules;
 using Generator.Solver.Completing;
@@ -17,18 +16,14 @@ namespace Generator.Cli.Changes;
 internal sealed record GaveText(int Line, int Move, string Cell, string Was, string Is, Finding? Why)
 {
     /// <summary>All that gave, in the order of the sketch.</summary>
-    public static IReadOnlyList<GaveText> All(Completed completed, Book book)
-    {
-        var scene = new Scene(completed.Routine.Brief, book);
-        return [.. completed.Gave.Select(g => Of(completed, g, scene))];
-    }
+    public static IReadOnlyList<GaveText> All(Completed completed, Scene scene) => [.. completed.Gave.Select(g => Of(completed, g, scene))];
 
     private static GaveText Of(Completed completed, Departure gave, Scene scene)
     {
         var moves = completed.Sketch.Moves;
         var said = moves[Math.Min(gave.Move, moves.Count - 1)];
         var now = gave.Row < 0 ? null : completed.Routine.Moves[gave.Row];
-        return new GaveText(said.Line, Number(moves, Math.Min(gave.Move, moves.Count - 1)), Word(gave), Before(said, gave, scene), now is null ? string.Empty : After(scene, now, gave), WhyGave.Of(completed, gave, scene.Book));
+        return new GaveText(said.Line, Number(moves, Math.Min(gave.Move, moves.Count - 1)), Word(gave), Before(said, gave, scene), now is null ? string.Empty : After(scene, now, gave), WhyGave.Of(completed, gave, scene));
     }
 
     /// <summary>Gaps have no number.</summary>

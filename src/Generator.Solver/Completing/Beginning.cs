@@ -4,17 +4,13 @@ namespace Generator.Solver.Completing;
 
 /// <summary>A fight that fills the first moves of a sketch.</summary>
 /// <param name="Node">What is true after its last move.</param>
-/// <param name="Next">The first move of the sketch that is not filled yet.</param>
 /// <param name="Gave">What gave so far.</param>
 /// <param name="Price">Sum of their prices.</param>
 /// <param name="Rows">For each filled move of the sketch the row of the routine; −1 where it was left out.</param>
-internal sealed record Beginning(Node Node, int Next, IReadOnlyList<Departure> Gave, long Price, IReadOnlyList<int> Rows)
+internal sealed record Beginning(Node Node, IReadOnlyList<Departure> Gave, long Price, IReadOnlyList<int> Rows)
 {
     /// <summary>The attack of the next move has been thrown and has taken hold; what the hero does about it comes now.</summary>
     public bool HasOpened { get; init; }
-
-    /// <summary>Moves put in since the last one that was written.</summary>
-    public int PutIn { get; init; }
 
     /// <summary>What the search sorts by among those of one price: the less the better.</summary>
     public double Value { get; init; }

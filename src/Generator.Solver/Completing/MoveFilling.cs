@@ -55,7 +55,7 @@ internal sealed class MoveFilling(Scene scene, Expander expander, Lingering ling
 
         if (move.Technique is not { Firmness: Firmness.Fixed } && move.Attack is not { Firmness: Firmness.Fixed })
         {
-            filled.Add((begun with { Next = index + 1, Rows = [.. begun.Rows, -1] }).After(new Departure(index, SketchPart.Technique, -1)));
+            filled.Add((begun with { Rows = [.. begun.Rows, -1] }).After(new Departure(index, SketchPart.Technique, -1)));
         }
     }
 
@@ -64,7 +64,7 @@ internal sealed class MoveFilling(Scene scene, Expander expander, Lingering ling
     {
         var opened = new List<Beginning>();
         Try(begun, index, move, choices.Opens.Select(c => (c, (SketchPart?)null)), null, opened);
-        filled.AddRange(opened.Select(o => o with { Next = index, HasOpened = true, Rows = begun.Rows }));
+        filled.AddRange(opened.Select(o => o with { HasOpened = true, Rows = begun.Rows }));
     }
 
     /// <summary>Moves put in before this one, each at its price unless the sketch left a place for them.</summary>
@@ -74,7 +74,7 @@ internal sealed class MoveFilling(Scene scene, Expander expander, Lingering ling
         expander.Expand(begun.Node, children);
         foreach (var child in children)
         {
-            var next = begun with { Node = child, PutIn = begun.PutIn + 1, Value = Worth(child) };
+            var next = begun with { Node = child, Value = Worth(child) };
             filled.Add(isFree ? next : next.After(new Departure(index, SketchPart.Added, child.Depth - 1)));
         }
     }
@@ -85,7 +85,7 @@ internal sealed class MoveFilling(Scene scene, Expander expander, Lingering ling
         {
             foreach (var node in Ways(begun.Node, move, choice))
             {
-                var next = begun with { Node = node, Next = index + 1, HasOpened = false, PutIn = 0, Rows = [.. begun.Rows, node.Depth - 1], Value = Worth(node) };
+                var next = begun with { Node = node, HasOpened = false, Rows = [.. begun.Rows, node.Depth - 1], Value = Worth(node) };
                 filled.Add((gave ?? given) is { } part ? next.After(new Departure(index, part, node.Depth - 1)) : next);
             }
         }

@@ -37,9 +37,6 @@ internal sealed class SketchSearch
         filling = new MoveFilling(scene, new Expander(ground, dice), lingering, new Outlook(ground.Aims, null), dice);
     }
 
-    /// <summary>The farthest move of the sketch that any beginning reached.</summary>
-    public int Reached { get; private set; }
-
     /// <summary>Fills the sketch; the cheapest ending first, then the one with the fewest points. Null when no beginning reached the end.</summary>
     /// <param name="roots">Openings.</param>
     /// <param name="mayGive">For each move of the sketch, and behind the last, whether something may give there.</param>
@@ -48,10 +45,9 @@ internal sealed class SketchSearch
     public (Beginning Whole, Finish Finish)? Run(IEnumerable<Node> roots, bool[] mayGive, bool mayGoBack, long below)
     {
         var layers = new List<Beginning>[sketch.Moves.Count + 1];
-        layers[0] = [.. roots.Select(r => new Beginning(r, 0, [], 0, []))];
+        layers[0] = [.. roots.Select(r => new Beginning(r, [], 0, []))];
         for (var (i, backs) = (0, 0); !stop.IsCancellationRequested;)
         {
-            Reached = Math.Max(Reached, i);
             if (i == sketch.Moves.Count && Ended(layers[i], mayGive[i], below) is { } whole)
             {
                 return whole;
@@ -134,7 +130,7 @@ internal sealed class SketchSearch
             all.AddRange(before);
         }
 
-        return [.. all.Select(b => b with { Next = index + 1, PutIn = 0, Rows = [.. b.Rows, -1] })];
+        return [.. all.Select(b => b with { Rows = [.. b.Rows, -1] })];
     }
 
     private (Beginning, Finish)? Ended(List<Beginning> layer, bool mayGive, long below)

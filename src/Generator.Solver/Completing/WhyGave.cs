@@ -1,6 +1,5 @@
 using Generator.Domain;
 using Generator.Domain.Sketches;
-using Generator.Library;
 using Generator.Rules;
 using Generator.Rules.Judging;
 
@@ -13,14 +12,13 @@ public static class WhyGave
     private const int Most = 40;
 
     /// <summary>The gravest finding at or after the move when it is put back as it was said, in the way that offends least; null where the audit has nothing against it there.</summary>
-    public static Finding? Of(Completed completed, Departure gave, Book book)
+    public static Finding? Of(Completed completed, Departure gave, Scene scene)
     {
         if (gave.Row < 0)
         {
             return null;
         }
 
-        var scene = new Scene(completed.Sketch.Brief, book);
         return PutBack(completed, gave, scene).Take(Most)
             .Select(r => Audit.Of(scene, r).Findings.Where(f => f.Severity >= Severity.Broken).ToList())
             .OrderBy(f => f.Count)

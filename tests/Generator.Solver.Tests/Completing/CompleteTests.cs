@@ -56,7 +56,7 @@ public class CompleteTests
         var completed = Complete.Of(Read("Ash: jab > step back\nAsh: > submit"), Drafts.Book, new CompleteOptions { Time = TimeSpan.FromSeconds(6) })!;
         Assert.NotEmpty(completed.Gave);
         Assert.True(completed.Verdict.IsClean);
-        Assert.All(completed.Gave, g => Assert.True(WhyGave.Of(completed, g, Drafts.Book) is { Severity: >= Severity.Broken, Message.Length: > 20 }, g.ToString()));
+        Assert.All(completed.Gave, g => Assert.True(WhyGave.Of(completed, g, new Scene(completed.Routine.Brief, Drafts.Book)) is { Severity: >= Severity.Broken, Message.Length: > 20 }, g.ToString()));
     }
 
     [Fact]
