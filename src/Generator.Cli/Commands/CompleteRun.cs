@@ -1,11 +1,9 @@
 using System.Globalization;
 using Generator.Cli.Changes;
 using Generator.Cli.Work;
-using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Files.Notes;
-using Generator.Library.Reading;
 using Generator.Rules;
 using Generator.Rules.Replaying;
 using Generator.Solver.Completing;
@@ -25,7 +23,7 @@ internal static class CompleteRun
 
         var book = Inputs.Book(asked.Library);
         var brief = asked.Brief is { } beside ? Inputs.Brief(beside, book, desk) : null;
-        var read = Read(Inputs.Source(path, desk), book, brief);
+        var read = Inputs.Notes(path, brief, book, desk);
         var options = new CompleteOptions();
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? options.Time };
         desk.Limit(options.Time);
@@ -34,23 +32,12 @@ internal static class CompleteRun
         return completed is null ? Endings.OutOfTime(desk, "a routine") : Show(desk, asked, read, completed, book);
     }
 
-    private static ReadSketch Read(SourceFile source, Book book, Brief? brief)
-    {
-        if (!NotesReader.IsNotes(source))
-        {
-            throw new RefusedException(
-                $"{source.Name}: these are no notes: no line begins with a name and a colon.", "Maybe write lines such as \"Bruno: wide swing > low parry\"; a whole routine is mended by generator repair.");
-        }
-
-        return NotesReader.Parse(source, book, brief) is { IsGood: true } read ? read.Value : throw new RefusedException(NotesReader.Parse(source, book, brief).ToText());
-    }
-
     private static int Show(Desk desk, CompleteAsked asked, ReadSketch read, Completed completed, Book book)
     {
         var scene = new Scene(completed.Routine.Brief, book);
-        var routine = StanceNotes.Written(scene, completed.Routine);
-        var text = asked.Json ? JsonText.Of(CompleteJson.Object(read, completed with { Routine = routine }, book)) : CompleteText.Of(read, completed with { Routine = routine }, book);
-        var code = Answers.Show(desk, asked.Out, routine, text, Known(completed));
+        var whole = completed with { Routine = StanceNotes.Written(scene, completed.Routine) };
+        var text = asked.Json ? JsonText.Of(CompleteJson.Object(read, whole, scene)) : CompleteText.Of(read, whole, scene);
+        var code = Answers.Show(desk, asked.Out, whole.Routine, text, Known(completed));
         return code == ExitCode.Good && completed.Gave.Count > 0 ? ExitCode.Forbidden : code;
     }
 

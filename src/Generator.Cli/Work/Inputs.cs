@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
+using Generator.Library.Files.Notes;
 using Generator.Library.Reading;
 
 namespace Generator.Cli.Work;
@@ -51,6 +52,14 @@ internal static class Inputs
         }
 
         return routine;
+    }
+
+    /// <summary>The sketch that notes hold; any other file is refused.</summary>
+    public static ReadSketch Notes(string path, Brief? brief, Book book, Desk desk)
+    {
+        var source = Source(path, desk);
+        return NotesReader.IsNotes(source) ? Good(NotesReader.Parse(source, book, brief)) : throw new RefusedException(
+            $"{source.Name}: these are no notes: no line begins with a name and a colon.", "Maybe write lines such as \"Bruno: wide swing > low parry\"; a whole routine is mended by generator repair.");
     }
 
     private static T Good<T>(Read<T> read)
