@@ -44,7 +44,8 @@ internal static class FloorRoom
                 together++;
             }
 
-            room += together > 1 ? 1 : ((farthest[bearing] - Nearest) / spacing) + 1;
+            // Places are measured to the nearest 10 cm (FloorGeometry), so the last few centimetres may make room for one more.
+            room += together > 1 ? 1 : ((FloorGeometry.Round10(farthest[bearing]) - Nearest) / spacing) + 1;
             i += together;
         }
 

@@ -120,7 +120,9 @@ internal static class ExplanationText
         { Brief: Answer.Solvable } => "A draft was made and passed the audit.",
         { Proven: true, Minimal: true } => "Proven: each clash cannot hold together, there is a routine without any one of its statements, and every way out was shown by a draft that passed the audit.",
         { Proven: true } => "Proven: each clash cannot hold together, and every way out was shown by a draft that passed the audit. Not shown: that a clash needs all of its statements.",
-        _ => "Not proven: for these together no routine was found in the time given. Every way out was shown by a draft that passed the audit.",
+        { Brief: Answer.Unknown, GiveUps.Count: 0 } => "Nothing was proven against the brief, and nothing was found that helps.",
+        { Brief: Answer.Unknown } => "Nothing was proven against the brief. Every way out was shown by a draft that passed the audit.",
+        _ => "Proven is that no routine can satisfy the brief, not that each of these clashes alone forbids one. Every way out was shown by a draft that passed the audit.",
     };
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);

@@ -6,7 +6,7 @@ public sealed record BriefExplanation
     /// <summary>What is known of the brief as it stands.</summary>
     public required Answer Brief { get; init; }
 
-    /// <summary>Sets of statements that cannot hold together, of which none can be left out; in the brief's words.</summary>
+    /// <summary>Sets of statements that cannot hold together, of which none can be left out; in the brief's words. None where the brief is not proven impossible.</summary>
     public IReadOnlyList<IReadOnlyList<string>> Clashes { get; init; } = [];
 
     /// <summary>What would help, each with everything that has to be given up together; the smallest first.</summary>
@@ -15,7 +15,7 @@ public sealed record BriefExplanation
     /// <summary>What arithmetic says, in words; empty when it says nothing.</summary>
     public IReadOnlyList<string> Reasons { get; init; } = [];
 
-    /// <summary>The clashes are proven; else no routine was found for them in the time given, while one was without any one of their statements.</summary>
+    /// <summary>The clashes are proven impossible one by one.</summary>
     public bool Proven { get; init; }
 
     /// <summary>Each clash was shown to be solvable without any one of its statements, by a draft that passed the audit.</summary>

@@ -47,7 +47,7 @@ public static class Explain
         return new BriefExplanation
         {
             Brief = whole,
-            Clashes = [.. report.Clashes.OrderBy(BitOperations.PopCount).Select(c => Words(statements, c))],
+            Clashes = whole != Answer.Impossible ? [] : [.. report.Clashes.OrderBy(BitOperations.PopCount).Select(c => Words(statements, c))],
             GiveUps = [.. report.GiveUps.OrderBy(BitOperations.PopCount).Select(g => Concession(complete, statements, g, gentle, ends.Token))],
             Reasons = BriefChecks.Clash(new Scene(complete, book)),
             Proven = report.Proven,

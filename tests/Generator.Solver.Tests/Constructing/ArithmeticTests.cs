@@ -73,6 +73,16 @@ public class ArithmeticTests
         Assert.True(denied > 3 && allowed > 3, $"{denied} denied, {allowed} allowed");
     }
 
+    /// <summary>Two posts close all bearings but 12; Bram's 1.95 m counts as 2 m, so that both have room there, and a routine shows it.</summary>
+    [Fact]
+    public void The_last_centimetres_of_a_floor_count_as_the_spacing_measures_them()
+    {
+        const string Text = """{ "length": { "moves": 8, "tolerance": 4 }, "floor": { "width": 1, "depth": 2.55, "mark": [0.5, 0.3], "obstacles": [{ "name": "left post", "x": 0, "y": 0.9, "width": 0.05, "depth": 0.05 }, { "name": "right post", "x": 0.95, "y": 0.9, "width": 0.05, "depth": 0.05 }] }, "attackers": [{ "name": "Ada", "bearing": "12", "distance": 1, "skill": "stunt" }, { "name": "Bram", "bearing": "12", "distance": 1.95, "skill": "stunt" }] }""";
+        var brief = BriefReader.Parse(new SourceFile("b.json", Text), Drafts.Book).Value!;
+        Assert.Equal(2, FloorRoom.For(new Scene(brief, Drafts.Book)));
+        Assert.Equal(DraftStatus.Found, Drafting.Draft(brief, Drafts.Book, new DraftOptions { Rounds = 12 }).Status);
+    }
+
     /// <summary>Kinds of brief of which anybody sees that they cannot be.</summary>
     [Theory]
     [InlineData("""{ "length": { "counts": 40 }, "floor": { "width": 2.2, "depth": 2.2, "mark": [1.1, 1.1] }, "attackers": [{"name":"A"},{"name":"B"},{"name":"C"},{"name":"D"},{"name":"E"},{"name":"F"}] }""", "6 attackers do not fit on a floor of 2.20 m by 2.20 m", "at most 4")]

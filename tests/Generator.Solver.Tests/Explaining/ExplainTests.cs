@@ -157,6 +157,7 @@ public class ExplainTests(ITestOutputHelper output)
         stop.Cancel();
         var explanation = Explain.Of(Drafts.Plain(), Drafts.Book, Options, null, stop.Token);
         Assert.Equal(Answer.Unknown, explanation.Brief);
+        Assert.Empty(explanation.Clashes);
         Assert.False(explanation.Proven);
         Assert.False(explanation.Complete);
     }
