@@ -20,6 +20,9 @@ public readonly record struct Bearing
     /// <summary>Degrees clockwise from 12 o'clock, 0 to 345.</summary>
     public int Degrees => HalfHours * DegreesPerHalfHour;
 
+    /// <summary>The way there from the middle of the clock, of length 1: <c>X</c> towards 3 o'clock, <c>Y</c> towards 12.</summary>
+    public (double X, double Y) Direction => Math.SinCos(Degrees * Math.PI / 180);
+
     /// <summary>The same position seen in a mirror through 12 and 6.</summary>
     public Bearing Mirrored => new(-HalfHours);
 

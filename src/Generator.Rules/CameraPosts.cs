@@ -8,8 +8,8 @@ public static class CameraPosts
     /// <summary>One for each camera that stands on the ground.</summary>
     public static IReadOnlyList<Post> Of(IReadOnlyList<Camera> cameras) => [.. cameras.Where(c => c.IsOnTheGround).Select(c =>
     {
-        var (sin, cos) = Math.SinCos(c.Bearing.Degrees * Math.PI / 180);
-        return new Post(c.Name, c.Distance.Value * sin, c.Distance.Value * cos);
+        var (x, y) = c.Bearing.Direction;
+        return new Post(c.Name, c.Distance.Value * x, c.Distance.Value * y);
     })];
 
     /// <summary>A camera and its operator.</summary>

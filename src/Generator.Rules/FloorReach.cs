@@ -16,8 +16,7 @@ public sealed class FloorReach
         var posts = CameraPosts.Of(cameras ?? []);
         for (var b = 0; b < Bearing.Circle; b++)
         {
-            var angle = b * 15 * Math.PI / 180;
-            var (dx, dy) = (Math.Sin(angle), Math.Cos(angle));
+            var (dx, dy) = new Bearing(b).Direction;
             var edge = Math.Min(
                 ToWall(dx, floor.MarkX.Value, floor.Width.Value),
                 ToWall(dy, floor.MarkY.Value, floor.Depth.Value)) - settle.EdgeClearance.Value;

@@ -43,9 +43,9 @@ internal static class FloorReader
     /// <summary>Whether the place at this bearing and distance from the mark lies on the floor, to the centimetre.</summary>
     public static bool Contains(FloorPlan floor, Bearing bearing, Centimetres distance)
     {
-        var (sin, cos) = Math.SinCos(bearing.Degrees * Math.PI / 180);
-        var x = Math.Round(floor.MarkX.Value + (distance.Value * sin));
-        var y = Math.Round(floor.MarkY.Value + (distance.Value * cos));
+        var (dx, dy) = bearing.Direction;
+        var x = Math.Round(floor.MarkX.Value + (distance.Value * dx));
+        var y = Math.Round(floor.MarkY.Value + (distance.Value * dy));
         return x >= 0 && y >= 0 && x <= floor.Width.Value && y <= floor.Depth.Value;
     }
 

@@ -16,9 +16,9 @@ internal static class HeroTrail
         {
             var until = Math.Max(step.Start, turns[^1].Time);
             turns.Add(new TurnFrame(Math.Clamp(step.Before.Time, turns[^1].Time, until), degrees));
-            degrees += step.TurnMade * 15;
+            degrees += step.TurnMade * Bearing.DegreesPerHalfHour;
             turns.Add(new TurnFrame(until, degrees));
-            degrees += (step.Technique?.Turn.HalfHours ?? 0) * 15;
+            degrees += (step.Technique?.Turn.HalfHours ?? 0) * Bearing.DegreesPerHalfHour;
             turns.Add(new TurnFrame(Math.Max(step.End, until), degrees));
             if (step.Technique is { } technique)
             {

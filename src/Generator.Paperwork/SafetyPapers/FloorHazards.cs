@@ -95,8 +95,8 @@ internal static class FloorHazards
 
     private static int Distance(FloorPlan floor, Obstacle obstacle, AttackerState attacker)
     {
-        var (sin, cos) = Math.SinCos(attacker.Bearing * 15 * Math.PI / 180);
-        return Distance(obstacle, floor.MarkX.Value + (attacker.Distance * sin), floor.MarkY.Value + (attacker.Distance * cos));
+        var (x, y) = new Bearing(attacker.Bearing).Direction;
+        return Distance(obstacle, floor.MarkX.Value + (attacker.Distance * x), floor.MarkY.Value + (attacker.Distance * y));
     }
 
     private static int Distance(Obstacle obstacle, double x, double y)

@@ -83,8 +83,8 @@ internal static class FloorSketch
 
     private static (int X, int Y) PlaceOf(Placement placement, FloorPlan floor)
     {
-        var (sin, cos) = Math.SinCos(placement.Bearing.Degrees * Math.PI / 180);
-        return (floor.MarkX.Value + (int)Math.Round(placement.Distance.Value * sin), floor.MarkY.Value + (int)Math.Round(placement.Distance.Value * cos));
+        var (x, y) = placement.Bearing.Direction;
+        return (floor.MarkX.Value + (int)Math.Round(placement.Distance.Value * x), floor.MarkY.Value + (int)Math.Round(placement.Distance.Value * y));
     }
 
     /// <summary>Puts a number into its column, or, when somebody stands there already, into the next free one with room between.</summary>

@@ -51,8 +51,8 @@ public sealed class BlindSide : Rule
         var clock = new Bearing(step.SeenFrom).ToClockText();
         return At(scene, step, Severity.Unsafe, $"{who}'s {Words.Low(attack.Name)} comes from {hero}'s {clock} o'clock, out of sight, without a spoken or sounded cue.") with
         {
-            Measured = Math.Abs(step.SeenFrom) * 15,
-            Allowed = scene.Settle.SightHalfAngle * 15,
+            Measured = Math.Abs(step.SeenFrom) * Bearing.DegreesPerHalfHour,
+            Allowed = scene.Settle.SightHalfAngle * Bearing.DegreesPerHalfHour,
             Unit = "degrees",
             Advice = "Give it a cue by voice or sound, or turn the hero before it comes.",
         };

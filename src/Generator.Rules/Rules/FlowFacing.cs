@@ -7,8 +7,6 @@ namespace Generator.Rules.Rules;
 /// <summary>The target lies in the technique's window after the turn that the gap allows.</summary>
 public sealed class FlowFacing : Rule
 {
-    private const int DegreesPerHalfHour = 15;
-
     public override string Id => "flow-facing";
 
     public override string Title => "The target lies in the technique's window after the turn that the gap allows.";
@@ -27,8 +25,8 @@ public sealed class FlowFacing : Rule
 
     private Finding Told(Scene scene, Step step, Technique technique)
     {
-        var turn = Math.Abs(step.TurnMade) * DegreesPerHalfHour;
-        var allowed = step.TurnAllowed * DegreesPerHalfHour;
+        var turn = Math.Abs(step.TurnMade) * Bearing.DegreesPerHalfHour;
+        var allowed = step.TurnAllowed * Bearing.DegreesPerHalfHour;
         var gripped = step.TurnAllowed < scene.Settle.TurnFor(step.Gap);
         var (hero, target) = (scene.Brief.Hero.Name, Words.Name(scene, step.Row.Attacker));
         return At(scene, step, Severity.Broken, $"{hero} would have to turn {turn}° before {Words.Low(technique.Name)} finds {target}; {(gripped ? "the grip" : "the gap")} allows {allowed}°.") with

@@ -78,8 +78,8 @@ public sealed class Sightline : Rule
         return At(scene, step, Severity.Rough, $"{Words.Cap(technique.Name)} on {Words.Name(scene, step.Row.Attacker)} at {new Bearing(step.TargetBearing).ToClockText()} o'clock reads as a miss from every camera; {nearest.Name} is nearest to reading it.") with
         {
             Points = 1,
-            Measured = OffLine(nearest.Bearing, step.TargetBearing) * 15,
-            Allowed = (technique.Sells == Sells.Along ? AlongWithin : AcrossWithin) * 15,
+            Measured = OffLine(nearest.Bearing, step.TargetBearing) * Bearing.DegreesPerHalfHour,
+            Allowed = (technique.Sells == Sells.Along ? AlongWithin : AcrossWithin) * Bearing.DegreesPerHalfHour,
             Unit = "degrees",
             Advice = "Turn the exchange towards a camera, or choose a hit that sells from there.",
         };

@@ -42,7 +42,7 @@ public static class Lens
         var angle = AngleOf(hit.Bearing, sight);
         var (clean, touches) = sells == Sells.Along
             ? (MissGeometry.CleanWithin(MissGeometry.Gap), MissGeometry.TouchesWithin(MissGeometry.Gap))
-            : (Sightline.AcrossWithin * 15.0, Sightline.AcrossWithin * 15.0);
+            : (Sightline.AcrossWithin * (double)Bearing.DegreesPerHalfHour, Sightline.AcrossWithin * (double)Bearing.DegreesPerHalfHour);
         if (angle > touches + 1e-9)
         {
             return Reading.Open;
@@ -58,8 +58,8 @@ public static class Lens
 
     private static double AngleOf(int bearing, Point sight)
     {
-        var (sin, cos) = Math.SinCos(bearing * 15 * Math.PI / 180);
-        var along = Math.Abs((sight.X * sin) + (sight.Y * cos));
+        var (x, y) = new Bearing(bearing).Direction;
+        var along = Math.Abs((sight.X * x) + (sight.Y * y));
         return sight.Length == 0 ? 0 : Math.Acos(Math.Min(1, along / sight.Length)) * 180 / Math.PI;
     }
 

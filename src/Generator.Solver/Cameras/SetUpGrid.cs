@@ -24,8 +24,8 @@ public static class SetUpGrid
 
     private static bool IsOn(FloorPlan floor, int bearing, int distance)
     {
-        var (sin, cos) = Math.SinCos(bearing * 15 * Math.PI / 180);
-        var (x, y) = (floor.MarkX.Value + (distance * sin), floor.MarkY.Value + (distance * cos));
+        var (dx, dy) = new Bearing(bearing).Direction;
+        var (x, y) = (floor.MarkX.Value + (distance * dx), floor.MarkY.Value + (distance * dy));
         return x > 0 && y > 0 && x < floor.Width.Value && y < floor.Depth.Value;
     }
 }
