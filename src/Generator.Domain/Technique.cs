@@ -58,6 +58,9 @@ public sealed record Technique
     /// <summary>Attacks that it answers; for an escape also the grips that it opens.</summary>
     public LineSet Answers { get; init; }
 
+    /// <summary>Whether it can be the hero's answer to an attack: it answers its line, or finds whoever walks in ready.</summary>
+    public bool Meets(Attack attack) => attack.IsWalkIn ? Needs.Contains(Posture.Ready) : Answers.Contains(attack.Line);
+
     /// <summary>Ids of the reactions that suit it. Empty for what has no target.</summary>
     public IReadOnlyList<string> Reactions { get; init; } = [];
 

@@ -22,7 +22,7 @@ internal sealed class FormSteps(Book book)
         Posture.Ready, Posture.Folded, Posture.HeadBack, Posture.Turned, Posture.OffBalance, Posture.Kneeling, Posture.FaceDown, Posture.OnBack,
     ];
 
-    private readonly Attack[][] answered = [.. book.Techniques.Select(t => book.Attacks.Where(a => a.IsWalkIn ? t.Needs.Contains(Posture.Ready) : t.Answers.Contains(a.Line)).ToArray())];
+    private readonly Attack[][] answered = [.. book.Techniques.Select(t => book.Attacks.Where(t.Meets).ToArray())];
     private readonly Reaction[][] reactions = [.. book.Techniques.Select(t => t.Reactions.Select(book.Reaction).ToArray())];
 
     public Book Book => book;

@@ -110,7 +110,7 @@ internal sealed class MoveChoices
 
             foreach (var k in attacks)
             {
-                if (k >= 0 && (technique.HasNoTarget || !Meets(technique, scene.Book.Attacks[k])))
+                if (k >= 0 && (technique.HasNoTarget || !technique.Meets(scene.Book.Attacks[k])))
                 {
                     continue;
                 }
@@ -128,6 +128,4 @@ internal sealed class MoveChoices
             }
         }
     }
-
-    private static bool Meets(Technique technique, Attack attack) => attack.IsWalkIn ? technique.Needs.Contains(Posture.Ready) : technique.Answers.Contains(attack.Line);
 }

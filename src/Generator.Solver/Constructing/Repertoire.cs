@@ -151,7 +151,7 @@ internal sealed class Repertoire
             for (var t = 0; t < possible.Length; t++)
             {
                 var technique = scene.Book.Techniques[t];
-                var suits = attack.IsWalkIn ? technique.Needs.Contains(Posture.Ready) : technique.Answers.Contains(attack.Line);
+                var suits = technique.Meets(attack);
                 if (suits && Works(t, attacker) && Meets(k, t, attacker) && Reactions(t, attacker, null, technique.Seizes) is { Length: > 0 } reactions)
                 {
                     yield return new Choice(k, t, reactions);
