@@ -1,6 +1,7 @@
 using System.Globalization;
 using Generator.Library;
 using Generator.Library.Files.Notes;
+using Generator.Library.Words;
 using Generator.Paperwork.Text;
 using Generator.Rules;
 using Generator.Rules.Replaying;
@@ -53,9 +54,7 @@ internal static class CompleteText
 
     private static string Name(string id, Book book)
     {
-        var name = book.TechniqueIndex(id) is >= 0 and var t ? book.Techniques[t].Name : book.AttackIndex(id) is >= 0 and var a ? book.Attacks[a].Name : book.Reaction(id).Name;
-        name = name.EndsWith(" left", StringComparison.Ordinal) ? name[..^5] : name.EndsWith(" right", StringComparison.Ordinal) ? name[..^6] : name;
-        return name;
+        return SideWords.WithoutSide(book.TechniqueIndex(id) is >= 0 and var t ? book.Techniques[t].Name : book.AttackIndex(id) is >= 0 and var a ? book.Attacks[a].Name : book.Reaction(id).Name);
     }
 
     private static IEnumerable<string> Gave(GaveText gave)

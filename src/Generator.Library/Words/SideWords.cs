@@ -4,11 +4,15 @@ using Generator.Library.Reading;
 namespace Generator.Library.Words;
 
 /// <summary>Left and right in what people write.</summary>
-internal static class SideWords
+public static class SideWords
 {
     /// <summary>The name of a sided record without the side at its end.</summary>
     public static string WithoutSide(string name, Side? side) =>
         side is { } s && name.EndsWith(" " + EnumWords.Of(s), StringComparison.Ordinal) ? name[..^(EnumWords.Of(s).Length + 1)] : name;
+
+    /// <summary>The same of names in which the side is known from nothing else, such as other names.</summary>
+    public static string WithoutSide(string name) =>
+        WithoutSide(name, Side.Left) is var left && left.Length < name.Length ? left : WithoutSide(name, Side.Right);
 
     /// <summary>The side that one plain word names.</summary>
     public static Side? Parse(string word) => word switch

@@ -9,9 +9,6 @@ internal static class MoveViews
 {
     public static IReadOnlyList<MoveView> Of(PaperSource source) => [.. source.Steps.Select(s => Of(source, s))];
 
-    /// <summary>A name within a sentence.</summary>
-    public static string Low(string name) => name.Length == 0 ? name : char.ToLowerInvariant(name[0]) + name[1..];
-
     private static MoveView Of(PaperSource source, Step step)
     {
         var steps = source.Steps;
@@ -40,7 +37,7 @@ internal static class MoveViews
         var stances = source.Scene.Book.Stances;
         return
         [
-            ("stance", Low(stances.NameOf(step.StanceStart)), Low(stances.NameOf(step.After.Stance))),
+            ("stance", Words.Low(stances.NameOf(step.StanceStart)), Words.Low(stances.NameOf(step.After.Stance))),
             ("left hand", Of(source, step.LeftStart), Of(source, step.After.Left)),
             ("right hand", Of(source, step.RightStart), Of(source, step.After.Right)),
             ("faces", Words.Clock(step.FacingStart), Words.Clock(step.After.Facing)),

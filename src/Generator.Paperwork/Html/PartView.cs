@@ -51,7 +51,7 @@ public sealed class PartView
             var placements = view.Source.Routine.Placements;
             if (Performer < 0)
             {
-                return $"On the mark, facing {Words.Clock(view.Course.Hero.FacingAt(view.Course.From) / 15)}, {Words.Of(Brief.Hero.OpeningStance)}.";
+                return $"On the mark, facing {Words.Clock(view.Course.Hero.FacingAt(view.Course.From) / Bearing.DegreesPerHalfHour)}, {Words.Of(Brief.Hero.OpeningStance)}.";
             }
 
             if (Performer >= placements.Count)
@@ -106,7 +106,7 @@ public sealed class PartView
         var after = step.After.Attackers[Performer];
         lines.Add(("End", $"{Words.Clock(after.Bearing)}, {new Centimetres(after.Distance)} from the mark, {Posture(after)}"));
         lines.Add(("Again", Again(step)));
-        return new PartMove(step.Index + 1, move.Count, -1, throws ? step.Attack!.Name : "Take " + MoveViews.Low(move.Technique), lines, move.Safety, move.Findings);
+        return new PartMove(step.Index + 1, move.Count, -1, throws ? step.Attack!.Name : "Take " + Words.Low(move.Technique), lines, move.Safety, move.Findings);
     }
 
     private PartMove HeroMove(Step step)
@@ -161,7 +161,7 @@ public sealed class PartView
         _ => string.Empty,
     };
 
-    private string Stance(Stance stance) => MoveViews.Low(view.Source.Scene.Book.Stances.NameOf(stance));
+    private string Stance(Stance stance) => Words.Low(view.Source.Scene.Book.Stances.NameOf(stance));
 
     private PerformerCourse Own => view.Course.Performers[Performer + 1];
 

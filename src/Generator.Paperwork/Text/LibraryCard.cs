@@ -20,8 +20,8 @@ public static class LibraryCard
         ("distance", technique.HasNoTarget ? string.Empty : Band(technique.Band)),
         ("takes", Takes(technique.Length, technique.FewestSeconds)),
         ("uses", string.Join(", ", technique.Needs.Members.Select(Words.Of))),
-        ("answers", string.Join(", ", book.Attacks.Where(a => technique.Answers.Contains(a.Line)).Select(a => Low(a.Name)))),
-        ("reactions", string.Join(", ", technique.Reactions.Select(r => Low(book.Reaction(r).Name)))),
+        ("answers", string.Join(", ", book.Attacks.Where(a => technique.Answers.Contains(a.Line)).Select(a => Words.Low(a.Name)))),
+        ("reactions", string.Join(", ", technique.Reactions.Select(r => Words.Low(book.Reaction(r).Name)))),
         ("weight", $"{Words.Number(technique.Weight)} of 5"),
         ("skill", $"hero {Words.Of(technique.HeroSkill)}, attacker {Words.Of(technique.AttackerSkill)}"),
         ("asks for", string.Join(", ", technique.Demands.Select(d => d.Replace('-', ' ')))),
@@ -37,7 +37,7 @@ public static class LibraryCard
         ("attacker stands", Window(attack.From)),
         ("distance", Band(attack.Contact)),
         ("takes", Takes(attack.Length, attack.FewestSeconds)),
-        ("answered by", string.Join(", ", book.Techniques.Where(t => t.Answers.Contains(attack.Line)).Select(t => Low(t.Name)))),
+        ("answered by", string.Join(", ", book.Techniques.Where(t => t.Answers.Contains(attack.Line)).Select(t => Words.Low(t.Name)))),
         ("leaves open", attack.LeavesOpen),
         ("asks for", string.Join(", ", attack.Demands.Select(d => d.Replace('-', ' ')))),
         ("loads", LoadText.Of(attack.Load)),
@@ -60,13 +60,7 @@ public static class LibraryCard
         ("risk", reaction.Risk));
 
     /// <summary>The name as it is read within a sentence, without a side: one card stands for both.</summary>
-    internal static string Plain(Technique technique)
-    {
-        var name = Low(technique.Name);
-        return name.EndsWith(" left", StringComparison.Ordinal) ? name[..^" left".Length] : name.EndsWith(" right", StringComparison.Ordinal) ? name[..^" right".Length] : name;
-    }
-
-    private static string Low(string name) => name.Length == 0 ? name : char.ToLowerInvariant(name[0]) + name[1..];
+    internal static string Plain(Technique technique) => Words.Low(SideWords.WithoutSide(technique.Name, technique.Side));
 
     private static string Card(string title, params ReadOnlySpan<(string Label, string Words)> rows)
     {

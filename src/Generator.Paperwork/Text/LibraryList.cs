@@ -43,8 +43,5 @@ public static class LibraryList
 
     private static List<(string Id, string Name, string Aliases)> Rows(IEnumerable<(string Id, string Name, Side? Side, IReadOnlyList<string> Aliases)> records) =>
         [.. records.Where(r => r.Side is not Side.Right || !records.Any(o => o.Side == Side.Left && string.Equals(o.Id, r.Id, StringComparison.Ordinal)))
-            .Select(r => (r.Id, r.Side is null ? r.Name : WithoutSide(r.Name) + ", left or right", string.Join(", ", r.Aliases.Select(WithoutSide).Distinct(StringComparer.Ordinal))))];
-
-    private static string WithoutSide(string name) =>
-        name.EndsWith(" left", StringComparison.Ordinal) ? name[..^5] : name.EndsWith(" right", StringComparison.Ordinal) ? name[..^6] : name;
+            .Select(r => (r.Id, r.Side is null ? r.Name : SideWords.WithoutSide(r.Name, r.Side) + ", left or right", string.Join(", ", r.Aliases.Select(SideWords.WithoutSide).Distinct(StringComparer.Ordinal))))];
 }

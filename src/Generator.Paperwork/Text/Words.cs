@@ -12,6 +12,9 @@ public static class Words
     public static string Of<T>(T value)
         where T : struct, Enum => EnumWords.Of(value).Replace('-', ' ');
 
+    /// <summary>A name within a sentence: "outside block left".</summary>
+    public static string Low(string name) => name.Length == 0 ? name : char.ToLowerInvariant(name[0]) + name[1..];
+
     /// <summary>"12 o'clock", "2:30".</summary>
     public static string Clock(Bearing bearing) => bearing.HalfHours % 2 == 0 ? bearing.ToClockText() + " o'clock" : bearing.ToClockText();
 
