@@ -23,6 +23,9 @@ public sealed record Reaction
 
     public FallClass Fall { get; init; }
 
+    /// <summary>How the body lies afterwards; null where it does not end lying, or lies on as it lay before.</summary>
+    public Lying? Lies { get; init; }
+
     /// <summary>Seconds from the end of the move until a trained or stunt performer is ready again (fall and get-up included); null while held, gripping or out.</summary>
     public decimal? ReadySeconds { get; init; }
 
@@ -64,6 +67,10 @@ public sealed record Reaction
         { Posture: Domain.Posture.FaceDown or Domain.Posture.Pinned, Fall: FallClass.None } => posture is { } down && down.IsDown(),
         _ => true,
     };
+
+    /// <summary>Ends stretched out on the floor after a fall, so that it must be said how.</summary>
+    public bool EndsLying => Fall is not (FallClass.None or FallClass.ToKnee)
+        && Posture is Domain.Posture.OnBack or Domain.Posture.FaceDown or Domain.Posture.Pinned or Domain.Posture.Out;
 
     /// <summary>Carries the attacker somewhere, so that the way there must be clear.</summary>
     public bool Sends => Back.Value >= 30 || Round >= 2 || Fall is not (FallClass.None or FallClass.ToKnee);

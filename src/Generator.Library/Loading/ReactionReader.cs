@@ -31,6 +31,7 @@ internal static class ReactionReader
             Back = new(source.Whole("back", Distance) ?? 0),
             Round = source.Whole("round", Round) ?? 0,
             Fall = source.Word<FallClass>("fall") ?? FallClass.None,
+            Lies = source.Word<Lying>("lies"),
             Skill = source.Word<Skill>("skill") ?? Skill.Novice,
             Surface = source.Word<SurfaceNeed>("surface") ?? SurfaceNeed.Any,
             Load = LoadReader.Required(source),
@@ -40,8 +41,21 @@ internal static class ReactionReader
             Sell = source.RequiredText("sell", "\"sell\": \"How the performer shows it.\""),
         };
         CheckTimes(source, reaction);
+        CheckLies(source, reaction);
         source.Finish();
         return reaction;
+    }
+
+    private static void CheckLies(ObjectReader source, Reaction reaction)
+    {
+        if (reaction.EndsLying && !source.Has("lies"))
+        {
+            source.Missing("lies", "\"lies\": \"feet-near\" or \"lies\": \"across\"");
+        }
+        else if (!reaction.EndsLying && source.Has("lies"))
+        {
+            source.Refuse("lies", "Only who falls and stays on the floor lies anew.", "Maybe leave it out, or write another fall or posture.");
+        }
     }
 
     private static void CheckTimes(ObjectReader source, Reaction reaction)

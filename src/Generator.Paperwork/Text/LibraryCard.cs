@@ -52,6 +52,7 @@ public static class LibraryCard
         ("open for", Seconds(reaction.OpenSeconds)),
         ("ready after", Seconds(reaction.ReadySeconds) + (reaction.NoviceReadySeconds is { } novice ? $" (novice {Seconds(novice)})" : string.Empty)),
         ("sent back", reaction.Back.ToString()),
+        ("lies", reaction.Lies switch { Lying.FeetNear => "feet towards the mark, where the way back ends", Lying.Across => "square to the line from the mark, the middle where the way back ends", _ => string.Empty }),
         ("skill", Words.Of(reaction.Skill)),
         ("floor", Words.Of(reaction.Surface)),
         ("loads", LoadText.Of(reaction.Load)),
