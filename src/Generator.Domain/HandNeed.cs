@@ -6,13 +6,13 @@ public enum HandNeed
     /// <summary>Any state at all, held too: the technique does not care.</summary>
     Any,
 
-    /// <summary>Not used, and not held by anybody.</summary>
+    /// <summary>Not used, and not held by anybody; it may hold somebody meanwhile.</summary>
     Unused,
 
     /// <summary>In guard.</summary>
     Guard,
 
-    /// <summary>In guard, or out.</summary>
+    /// <summary>In guard, or out; so also of a hand that does nothing, where the technique cannot be done while somebody is held.</summary>
     GuardOrOut,
 
     /// <summary>Out: the technique works from the committed hand.</summary>
@@ -32,4 +32,7 @@ public enum HandNeed
 
     /// <summary>Held by somebody other than the target.</summary>
     HeldByOther,
+
+    /// <summary>Holding nobody; held or not does not matter.</summary>
+    NotHolding,
 }

@@ -114,6 +114,12 @@ public sealed record Technique
     /// <summary>How it is kept safe.</summary>
     public string Safety { get; init; } = string.Empty;
 
+    /// <summary>
+    /// Works while the hero holds somebody other than the target, who stays held: some hand accepts that and leaves it so. Steps back, leaps, jumps, big steps and
+    /// turns do not, for whoever is held stands where the hold puts them.
+    /// </summary>
+    public bool WhileHolding => KeepsHold(LeftNeed, LeftEnd) || KeepsHold(RightNeed, RightEnd);
+
     /// <summary>A pause without a target.</summary>
     public bool HasNoTarget => Family == Family.Pause && Needs.IsEmpty;
 
@@ -122,6 +128,9 @@ public sealed record Technique
 
     /// <summary>A hit at head height, however the one who takes it sells it.</summary>
     public bool IsHeadHit => IsHit && Height == Height.High;
+
+    private static bool KeepsHold(HandNeed need, HandEnd end) =>
+        need is HandNeed.Any or HandNeed.Unused or HandNeed.HoldingOther && end is HandEnd.Unchanged or HandEnd.Holding;
 
     /// <summary>This is its id, with or without side.</summary>
     public bool GoesBy(string id) => string.Equals(Id, id, StringComparison.Ordinal) || string.Equals(BaseId, id, StringComparison.Ordinal);

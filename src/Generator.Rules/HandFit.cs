@@ -22,6 +22,7 @@ public static class HandFit
         HandNeed.Held => hand.HeldBy(target),
         HandNeed.HoldingOther => hand.Kind == HandKind.Holding && hand.Who != target,
         HandNeed.HeldByOther => hand.Kind == HandKind.Held && hand.Who != target,
+        HandNeed.NotHolding => hand.Kind != HandKind.Holding,
         _ => false,
     };
 }

@@ -48,6 +48,7 @@ internal static class Words
         HandNeed.Held => "held by the target",
         HandNeed.HoldingOther => "holding somebody else",
         HandNeed.HeldByOther => "held by somebody else",
+        HandNeed.NotHolding => "holding nobody",
         HandNeed.Unused => "not held",
         _ => "as it is",
     };

@@ -7,6 +7,12 @@ namespace Generator.Library.Loading;
 /// <summary>Finds what contradicts itself in one technique, and reactions that do not exist or do not suit it.</summary>
 internal static class TechniqueChecks
 {
+    /// <summary>Turn in half hours with which an arm's hold does not go along. Common practice, no source.</summary>
+    private const int BigTurn = 2;
+
+    /// <summary>Step towards the target that is longer than an arm gives. Common practice, no source.</summary>
+    private static readonly Centimetres BigStep = new(60);
+
     public static void Check(Records records)
     {
         var reactions = new Dictionary<string, Reaction>(StringComparer.Ordinal);
@@ -89,6 +95,16 @@ internal static class TechniqueChecks
         return technique.HasNoTarget ? ("A pause without a target has no reaction.", "Maybe add the postures of the target to \"needs\".") : (string.Empty, string.Empty);
     }
 
+    /// <summary>What takes the hero out of a hold on somebody; null for nothing.</summary>
+    private static string? Leaves(Technique technique) => technique switch
+    {
+        _ when technique.Load.Jump != BodyParts.None => "leaves the floor",
+        _ when Math.Abs(technique.Turn.HalfHours) >= BigTurn => "turns",
+        _ when technique.Band.StepIn >= BigStep => "steps far in",
+        _ when technique.HeroFall != FallClass.None => "falls",
+        _ => null,
+    };
+
     private static bool Holds(HandNeed need, HandEnd end) => end == HandEnd.Holding || (end == HandEnd.Unchanged && need == HandNeed.Holding);
 
     private static void CheckMarks(Technique technique, ObjectReader source)
@@ -107,6 +123,11 @@ internal static class TechniqueChecks
         if (technique.CarriesHeld && !another)
         {
             source.Refuse("carriesHeld", "No hand holds another attacker.", "Maybe a hand should be holding-other.");
+        }
+
+        if (technique.WhileHolding && !technique.CarriesHeld && Leaves(technique) is { } moves)
+        {
+            source.Refuse("hands", $"It {moves} while a hand may hold somebody, who is not taken along.", "Maybe a hand that is not used should be \"guard-or-out\", or \"not-holding\" where it may be held, or \"carriesHeld\" is missing.");
         }
 
         if (technique.Carry == Carry.WithAttack && technique.Answers.IsEmpty && !source.Has("answers"))

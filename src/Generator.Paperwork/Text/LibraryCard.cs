@@ -26,6 +26,7 @@ public static class LibraryCard
         ("skill", $"hero {Words.Of(technique.HeroSkill)}, attacker {Words.Of(technique.AttackerSkill)}"),
         ("asks for", string.Join(", ", technique.Demands.Select(d => d.Replace('-', ' ')))),
         ("loads", LoadText.Of(technique.Load)),
+        ("while holding", Holding(technique)),
         ("hazard", technique.Hazard),
         ("kept safe", technique.Safety));
 
@@ -73,6 +74,14 @@ public static class LibraryCard
 
         return string.Concat(lines.Select(l => l + "\n"));
     }
+
+    /// <summary>What becomes of somebody whom the hero holds meanwhile.</summary>
+    private static string Holding(Technique technique) => technique switch
+    {
+        { CarriesHeld: true } => "yes, whoever is held is taken along",
+        { WhileHolding: true } => "yes, somebody else may stay held",
+        _ => "no",
+    };
 
     private static string Kind(ContactKind kind) => kind switch
     {

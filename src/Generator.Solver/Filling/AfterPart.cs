@@ -193,7 +193,9 @@ internal static class AfterPart
 
     /// <summary>Turns the hero and can be done while somebody else has hold of the hero.</summary>
     private static bool TurnsWhileGripped(Use use) => use.Technique is { } t && t.Turn.HalfHours != 0
-        && (t.LeftNeed is HandNeed.Any or HandNeed.HeldByOther || t.RightNeed is HandNeed.Any or HandNeed.HeldByOther || (t.Supported && t.Bounds != BoundSet.Free));
+        && (MayBeHeld(t.LeftNeed) || MayBeHeld(t.RightNeed) || (t.Supported && t.Bounds != BoundSet.Free));
+
+    private static bool MayBeHeld(HandNeed need) => need is HandNeed.Any or HandNeed.NotHolding or HandNeed.HeldByOther;
 
     /// <summary>A variable equal to one of two values, as the literal says.</summary>
     public static IntVar Choose(MoveModel model, BoolVar hits, IntVar then, IntVar otherwise, string name)

@@ -69,6 +69,14 @@ public class RecordTests
         Assert.Equal(["get-up", "kip-up", "rise", "roll-up"], Book.Techniques.Where(t => t.Recovery).Select(t => t.BaseId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
     }
 
+    /// <summary>Written down by hand, from what the names say; the library's check looks at jumps, turns, steps and falls only.</summary>
+    [Theory]
+    [InlineData(false, "step-back side-step-left let-pass-left leg-fade hop-back hop-over leap-aside-right yield-and-turn-left pivot-away-left step-out-and-turn-left duck-and-turn-right")]
+    [InlineData(false, "turning-block-left jumping-front-kick-right flying-side-kick-right back-off-kick-right hopping-push-kick-left step-punch-right leaping-punch-right drop-to-knee-left floor-roll-left look-about-left")]
+    [InlineData(true, "sway-back slip-left duck jab-left front-kick-right outside-block-left shield-turn-left hold-and-block-right hold-and-kick-right hit-while-holding-left listens")]
+    public void Whether_it_works_while_somebody_is_held(bool works, string ids) =>
+        Assert.All(ids.Split(' '), id => Assert.True(Book.Technique(id).WhileHolding == works, id));
+
     [Theory]
     [InlineData("knocked-down", FallClass.Back)]
     [InlineData("tackled-down", FallClass.Back)]

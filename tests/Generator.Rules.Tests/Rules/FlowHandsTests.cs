@@ -32,6 +32,21 @@ public sealed class FlowHandsTests
     public void A_technique_that_works_while_holding_needs_somebody_held() =>
         Judge("Wanda: swing-left > hold-and-block-right {limb-stopped}").Finds(1, 1).Says("holding somebody else");
 
+    [Theory]
+    [InlineData("swing-left > step-back {falls-short}")]
+    [InlineData("rush > leap-aside-left {stumbles-past}")]
+    [InlineData("rush > side-step-left {stumbles-past}")]
+    [InlineData("round-kick-low-left > leg-fade {falls-short}")]
+    public void Nobody_steps_away_from_somebody_held(string move) =>
+        Judge($"cross-right > wrist-catch-left {{arm-caught}} ; Wanda: +1 {move}").Finds(1, 2).As(Severity.Broken).Says("needs it in guard or out");
+
+    [Theory]
+    [InlineData("swing-left > shield-turn-left {limb-stopped}")]
+    [InlineData("swing-left > hold-and-block-right {limb-stopped}")]
+    [InlineData("swing-left > sway-back {falls-short}")]
+    public void Whoever_is_held_stays_held_in_place_or_is_taken_along(string move) =>
+        Judge($"cross-right > wrist-catch-left {{arm-caught}} ; Wanda: +1 {move}").FindsNothing();
+
     [Fact]
     public void Two_hands_out_are_one_finding() =>
         Judge("swing-right > double-forearm-block-left {limb-stopped} ; front-kick-right > low-cross-block {limb-stopped}").Finds(1, 2);

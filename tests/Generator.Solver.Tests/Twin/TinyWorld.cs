@@ -81,7 +81,7 @@ internal sealed class TinyWorld
         Knap = One(Knap.Victim, Knap.Breath),
         Sells = One(Sells.Any, Sells.Along, Sells.Across),
         Height = One(Height.High, Height.Middle),
-        LeftNeed = One(HandNeed.Any, HandNeed.Any, HandNeed.Guard, HandNeed.GuardOrOut),
+        LeftNeed = One(HandNeed.Any, HandNeed.NotHolding, HandNeed.Guard, HandNeed.GuardOrOut),
         LeftEnd = HandEnd.Unchanged,
         RightNeed = HandNeed.Any,
     };
