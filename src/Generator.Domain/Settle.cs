@@ -6,8 +6,11 @@ namespace Generator.Domain;
 /// </summary>
 public sealed record Settle
 {
-    /// <summary>Farthest turn in half hours for a gap of 0, 1, 2 … half counts; longer gaps allow the last entry.</summary>
-    public IReadOnlyList<int> TurnByGap { get; init; } = [0, 2, 6, 6, 12];
+    /// <summary>
+    /// Farthest turn in half hours for a gap of 0, 1, 2 … half counts; longer gaps allow the last entry. The first is part of the technique itself, at every
+    /// tempo: hips and front foot turn with it.
+    /// </summary>
+    public IReadOnlyList<int> TurnByGap { get; init; } = [2, 2, 6, 6, 12];
 
     /// <summary>Farthest turn in half hours while a wrist of the hero is held; none while the body is bound.</summary>
     public int TurnWhileHeld { get; init; } = 2;
@@ -33,6 +36,12 @@ public sealed record Settle
     /// Most half counts before count 1 in which attackers are already on their way to the first blow: the four counts of the count-in, on whose clicks they set off.
     /// </summary>
     public HalfCounts LeadInMost { get; init; } = new(8);
+
+    /// <summary>
+    /// Farthest that the hero goes along with a partner who gives way within an exchange: about the step in of one blow. A follow-up may use it besides
+    /// its own step; whoever opens the next exchange finds the hero back on the mark.
+    /// </summary>
+    public Centimetres FollowMost { get; init; } = new(40);
 
     /// <summary>Distance at which an attacker can strike.</summary>
     public Centimetres StrikingDistance { get; init; } = new(90);
@@ -73,8 +82,8 @@ public sealed record Settle
     /// <summary>What so many half counts at a tempo that leaves time enough become at this one.</summary>
     public HalfCounts Lasting(HalfCounts own, Tempo tempo) => tempo.Lasting(own, own.Value * FewestHalfCount);
 
-    /// <summary>Largest turn that a gap allows to a hero whose wrists and body are free.</summary>
-    public int TurnFor(int gap) => TurnByGap[Math.Clamp(gap, 0, TurnByGap.Count - 1)];
+    /// <summary>Largest turn that a gap allows to a hero whose wrists and body are free; none while moves overlap.</summary>
+    public int TurnFor(int gap) => gap < 0 ? 0 : TurnByGap[Math.Min(gap, TurnByGap.Count - 1)];
 
     private List<int> TurnsAt(Tempo tempo)
     {
@@ -82,7 +91,7 @@ public sealed record Settle
         do
         {
             var degrees = (int)(tempo.SecondsIn(new HalfCounts(turns.Count)) * TurnDegreesPerSecond);
-            turns.Add(Math.Min(TurnFor(turns.Count), degrees / Bearing.DegreesPerHalfHour));
+            turns.Add(Math.Max(TurnByGap[0], Math.Min(TurnFor(turns.Count), degrees / Bearing.DegreesPerHalfHour)));
         }
         while (turns.Count < TurnByGap.Count || turns[^1] < TurnByGap[^1]);
         return turns;

@@ -34,6 +34,7 @@ internal static class SettleReader
             ContactAfter = Half("contactAfter", Default.ContactAfter),
             WalkRoundPerHalfHour = Half("walkRoundPerHalfHour", Default.WalkRoundPerHalfHour),
             LeadInMost = Half("leadInMost", Default.LeadInMost),
+            FollowMost = Length("followMost", Default.FollowMost),
             StrikingDistance = Length("strikingDistance", Default.StrikingDistance),
             Spacing = Length("spacing", Default.Spacing),
             LaneBeside = Length("laneBeside", Default.LaneBeside),
@@ -58,7 +59,7 @@ internal static class SettleReader
         {
             if (root.Has("turnByGap"))
             {
-                root.Refuse("turnByGap", "This must be a list of half hours, one for each gap from 0 up.", "Maybe write [0, 2, 6, 6, 12].");
+                root.Refuse("turnByGap", "This must be a list of half hours, one for each gap from 0 up.", "Maybe write [2, 2, 6, 6, 12].");
             }
 
             return Default.TurnByGap;

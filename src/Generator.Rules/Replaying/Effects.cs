@@ -26,13 +26,21 @@ public static class Effects
         };
     }
 
+    /// <summary>Centimetres that a reaction lets the hero follow; negative where the partner comes nearer, or goes round so far that the step is lost.</summary>
+    public static int GivesWay(Scene scene, Reaction? reaction) => reaction switch
+    {
+        null => 0,
+        { Round: >= 2 } => -scene.Settle.FollowMost.Value,
+        _ => reaction.Back.Value,
+    };
+
     public static FightState Of(Scene scene, Step step)
     {
         var before = step.Before;
         var technique = step.Technique;
         if (technique is null)
         {
-            return before with { LastStart = step.Start, Moves = before.Moves + 1, Attackers = Unanswered(step) };
+            return before with { LastStart = step.Start, Moves = before.Moves + 1, Followed = 0, Attackers = Unanswered(step) };
         }
 
         var attackers = before.Attackers.ToArray();
@@ -74,6 +82,7 @@ public static class Effects
             Bound = bound,
             BoundBy = bound == Bound.Free ? -1 : boundBy,
             LastTarget = target >= 0 ? target : before.LastTarget,
+            Followed = target >= 0 ? Math.Clamp(step.Follows + GivesWay(scene, step.Reaction), 0, scene.Settle.FollowMost.Value) : 0,
             Attackers = attackers,
         };
     }

@@ -31,6 +31,9 @@ public sealed record FightState
     /// <summary>Attacker of the last move that had one; −1 before the first.</summary>
     public int LastTarget { get; init; } = -1;
 
+    /// <summary>How far the hero may have followed <see cref="LastTarget"/> off the mark, in centimetres up to <see cref="Settle.FollowMost"/>.</summary>
+    public int Followed { get; init; }
+
     public required IReadOnlyList<AttackerState> Attackers { get; init; }
 
     /// <summary>The hero is held or bound by this attacker.</summary>

@@ -88,6 +88,12 @@ public sealed class Step
     /// <summary>Distance at contact before the hero steps.</summary>
     public int Distance { get; init; }
 
+    /// <summary>How far the hero may have followed the target off the mark in this exchange; the step of the technique comes on top.</summary>
+    public int Follows => Opens ? 0 : Before.Followed;
+
+    /// <summary>Farthest distance at which the technique still reaches.</summary>
+    public int Farthest => Reach.Most + Follows;
+
     /// <summary>Band of the technique for these two bodies.</summary>
     public Reach Reach { get; init; }
 

@@ -27,9 +27,9 @@ public sealed class InReach : Rule
                 tally.Tell(Told(scene, step, Severity.Unsafe, "too near", technique, step.Reach.Least));
             }
         }
-        else if (step.Distance > step.Reach.Most && tally.Count(Severity.Broken))
+        else if (step.Distance > step.Farthest && tally.Count(Severity.Broken))
         {
-            tally.Tell(Told(scene, step, Severity.Broken, "too far", technique, step.Reach.Most));
+            tally.Tell(Told(scene, step, Severity.Broken, "too far", technique, step.Farthest));
         }
 
         return null;

@@ -81,7 +81,10 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
         }
 
         var bearing = row.From >= 0 ? row.From : row.Attacker < 0 ? 0 : node.State.Attackers[row.Attacker].Bearing;
-        return fitting.StartOf(node.State, row.Attacker, new Choice(row.Attack, row.Technique, []), bearing, least, longestGap, out cue);
+
+        // The first move waits for whoever comes in, however long that takes.
+        var most = node.IsOpening ? Math.Max(longestGap, least) : longestGap;
+        return fitting.StartOf(node.State, row.Attacker, new Choice(row.Attack, row.Technique, []), bearing, least, most, out cue);
     }
 
     /// <summary>Adds the children of a node to a list.</summary>
@@ -261,7 +264,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
         }
 
         var attacker = node.State.Attackers[a];
-        if (choice.Attack < 0 && !Reaches(choice.Technique, a, attacker.Distance))
+        if (choice.Attack < 0 && !Reaches(node.State, choice.Technique, a))
         {
             return false;
         }
@@ -298,10 +301,10 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
         return Grow(node, row, children);
     }
 
-    private bool Reaches(int technique, int a, int distance)
+    private bool Reaches(FightState state, int technique, int a)
     {
-        var reach = scene.TechniqueReach(technique, a);
-        return distance >= reach.Least && distance <= reach.Most;
+        var (reach, distance) = (scene.TechniqueReach(technique, a), state.Attackers[a].Distance);
+        return distance >= reach.Least && distance <= reach.Most + (a == state.LastTarget ? state.Followed : 0);
     }
 
     /// <summary>Whoever must go out does so when it is time; a hero moment finishes whom it wants.</summary>

@@ -29,6 +29,7 @@ internal static class AfterPart
             Right = slot.RightEnd,
             Bound = slot.BoundEnd,
             LastTarget = last,
+            Followed = DistancePart.Followed(model, slot),
             Attackers = after,
         };
     }

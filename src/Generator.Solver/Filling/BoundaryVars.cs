@@ -22,5 +22,8 @@ public sealed class BoundaryVars
 
     public required IntVar LastTarget { get; init; }
 
+    /// <summary>How far the hero may have followed the last target off the mark, in centimetres.</summary>
+    public required IntVar Followed { get; init; }
+
     public required IReadOnlyList<AttackerVars> Attackers { get; init; }
 }

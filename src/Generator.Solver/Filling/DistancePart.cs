@@ -1,3 +1,4 @@
+using Generator.Rules.Replaying;
 using Google.OrTools.Sat;
 
 namespace Generator.Solver.Filling;
@@ -35,6 +36,7 @@ internal static class DistancePart
     {
         var cp = model.Cp;
         var stands = model.OfTarget(slot, a => a.Distance, 0, $"tdistance[{slot.Index}]");
+        slot.Follows = Follows(model, slot);
         slot.Distance = cp.Int(0, Farthest, $"distance[{slot.Index}]");
         cp.Model.Add(slot.Distance == stands).OnlyEnforceIf(slot.NoAttack);
         for (var a = 0; a < model.Cast; a++)
@@ -52,6 +54,33 @@ internal static class DistancePart
             cp.Model.AddMaxEquality(contact, [stops, meets]);
             cp.Model.Add(slot.Distance == contact).OnlyEnforceIf([slot.Targets[a], slot.HasAttack]);
         }
+    }
+
+    /// <summary>How far the hero may have followed the target after the move.</summary>
+    public static IntVar Followed(MoveModel model, SlotVars slot)
+    {
+        var (cp, most) = (model.Cp, model.Scene.Settle.FollowMost.Value);
+        var along = cp.Int(-Farthest, most, $"along[{slot.Index}]");
+        var gives = model.OverReactions(slot, r => Effects.GivesWay(model.Scene, model.Scene.Book.Reactions[r]));
+        cp.Model.AddMinEquality(along, [slot.Follows + gives, LinearExpr.Constant(most)]);
+        return cp.Positive(along, most, $"followed[{slot.Index + 1}]");
+    }
+
+    /// <summary>How far the hero has followed the target already; nothing at the first move of an exchange, or without a target.</summary>
+    private static IntVar Follows(MoveModel model, SlotVars slot)
+    {
+        var (cp, before) = (model.Cp, slot.Before.Followed);
+        var most = Engine.Cp.Range(before).High;
+        if (most == 0)
+        {
+            return before;
+        }
+
+        var follows = cp.Int(0, most, $"follows[{slot.Index}]");
+        cp.Model.Add(follows == before).OnlyEnforceIf([slot.NoAttack, slot.Same, slot.NoTarget.Not()]);
+        cp.Model.Add(follows == 0).OnlyEnforceIf(slot.Opens);
+        cp.Model.Add(follows == 0).OnlyEnforceIf(slot.NoTarget);
+        return follows;
     }
 
     /// <summary>Where the target is left: at the old distance or drawn into the band, then carried back.</summary>

@@ -27,6 +27,7 @@ internal static class OpeningPart
                 Right = cp.Const(HandPart.Code(state.Right, model.Cast)),
                 Bound = cp.Const(HandPart.Code(state.Bound, state.BoundBy, model.Cast)),
                 LastTarget = cp.Const(state.LastTarget < 0 ? model.Cast : state.LastTarget),
+                Followed = cp.Const(state.Followed),
                 Attackers = [.. state.Attackers.Select((s, a) => Fixed(model, s, a))],
             };
         }
@@ -42,6 +43,7 @@ internal static class OpeningPart
             Right = cp.Const(0),
             Bound = cp.Const(0),
             LastTarget = cp.Const(model.Cast),
+            Followed = cp.Const(0),
             Attackers = [.. model.Scene.Brief.Attackers.Select((p, a) => Open(model, p, a))],
         };
     }

@@ -103,6 +103,9 @@ public sealed class SlotVars
     /// <summary>Distance at contact, before the hero steps.</summary>
     public IntVar Distance { get; set; } = null!;
 
+    /// <summary>How far the hero may have followed the target off the mark in this exchange, in centimetres.</summary>
+    public IntVar Follows { get; set; } = null!;
+
     /// <summary>The state in which the move leaves the target.</summary>
     public AttackerVars TargetAfter { get; set; } = null!;
 

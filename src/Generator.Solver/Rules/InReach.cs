@@ -18,7 +18,7 @@ public sealed class InReach : RuleModule
                 var least = model.OverUses(slot, u => u.HasTarget ? model.Scene.TechniqueReach(u.Index, attacker).Least : 0);
                 var most = model.OverUses(slot, u => u.HasTarget ? model.Scene.TechniqueReach(u.Index, attacker).Most : 0);
                 model.Cp.Model.Add((LinearExpr)slot.Distance >= least).OnlyEnforceIf(slot.Targets[a]);
-                model.Cp.Model.Add((LinearExpr)slot.Distance <= most).OnlyEnforceIf(slot.Targets[a]);
+                model.Cp.Model.Add((LinearExpr)slot.Distance <= most + slot.Follows).OnlyEnforceIf(slot.Targets[a]);
             }
         }
     }

@@ -45,7 +45,7 @@ public sealed class TempoTests
         Assert.True(scene.Settle.WalkRoundPerHalfHour.Value * half >= own.Settle.WalkRoundPerHalfHour.Value * 0.2m);
         for (var gap = 0; gap < 20; gap++)
         {
-            Assert.True(scene.Settle.TurnFor(gap) * 15 <= gap * half * 200);
+            Assert.True(scene.Settle.TurnFor(gap) * 15 <= Math.Max(30, gap * half * 200));
             Assert.True(scene.Settle.TurnFor(gap) <= own.Settle.TurnFor(gap));
         }
 

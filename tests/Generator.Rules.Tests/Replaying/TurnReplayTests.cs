@@ -49,7 +49,7 @@ public sealed class TurnReplayTests
 
     [Theory]
     [InlineData(-1, 0)]
-    [InlineData(0, 0)]
+    [InlineData(0, 2)]
     [InlineData(1, 2)]
     [InlineData(2, 6)]
     [InlineData(3, 6)]
@@ -68,12 +68,13 @@ public sealed class TurnReplayTests
     }
 
     [Fact]
-    public void A_held_wrist_allows_no_turn_without_a_gap()
+    public void A_held_wrist_allows_the_turn_of_a_technique_without_a_gap_and_none_in_an_overlap()
     {
         var taken = CaseBook.Hit with { Id = "taken", LeftEnd = HandEnd.Held };
         var step = new Case().At("12", 90).Knows(taken).Play(Row(0, 0, "taken", "grips", "blow"), Row(2, 0, "hit"));
+        var overlap = new Case().At("12", 90).Knows(taken).Play(Row(0, 0, "taken", "grips", "blow"), Row(1, 0, "hit"));
 
-        Assert.Equal(0, step.TurnAllowed);
+        Assert.Equal((2, 0), (step.TurnAllowed, overlap.TurnAllowed));
     }
 
     [Fact]

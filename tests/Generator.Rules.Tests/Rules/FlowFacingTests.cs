@@ -18,11 +18,12 @@ public sealed class FlowFacingTests
     public void A_count_turns_ninety() =>
         Judge("cross-right > parry-down-left {head-drops} ; Wanda: +2 !swing-left > outside-block-right {limb-stopped}").FindsNothing();
 
+    /// <summary>The block covers 4 half hours, so 2 remain towards 3 o'clock and 3 towards half past: 30° are part of the technique, 45° are not.</summary>
     [Theory]
-    [InlineData("+0", 1)]
-    [InlineData("+1", 0)]
-    public void Without_a_gap_there_is_no_turn(string gap, int findings) =>
-        Verify.Rule("flow-facing").Given(Fight.Of("left-lead Bruno@12/250 Wanda@3/350", $"cross-right > parry-down-left {{head-drops}} ; Wanda: {gap} !swing-left > outside-block-right {{limb-stopped}}")).Finds(findings, 2);
+    [InlineData("3", 0)]
+    [InlineData("3:30", 1)]
+    public void Without_a_gap_a_technique_turns_thirty_degrees(string from, int findings) =>
+        Verify.Rule("flow-facing").Given(Fight.Of($"left-lead Bruno@12/250 Wanda@{from}/350", "cross-right > parry-down-left {head-drops} ; Wanda: +0 !swing-left > outside-block-right {limb-stopped}")).Finds(findings, 2);
 
     [Fact]
     public void Whoever_is_bound_does_not_turn() =>

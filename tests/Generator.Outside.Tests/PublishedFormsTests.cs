@@ -1,0 +1,64 @@
+using Generator.Domain;
+using Generator.Rules.Judging;
+
+namespace Generator.Outside.Tests;
+
+/// <summary>Two-person forms that are taught in print, written in the words of the library: nothing in them is unsafe or broken. The same made wrong still is.</summary>
+public sealed class PublishedFormsTests
+{
+    /// <summary>What a brief asks of a whole fight, and no form is.</summary>
+    private static readonly HashSet<string> OfTheWhole = new(StringComparer.Ordinal) { "ending", "setbacks" };
+
+    public static TheoryData<string, string, string> Forms { get; } = new()
+    {
+        { "Kime-no-kata, tsuki-age", "12", "1 uppercut-right sway-back overswings; 2 - two-on-one-left arm-caught; 3 - straight-arm-lock-left bends-over-lock; 4& - submit-left out-gives-up" },
+        { "Kodokan Goshin-jutsu (1956), kakae-dori", "6", "1 bear-hug-rear hugged-from-behind keeps-grip; 2& - heel-stomp-right keeps-grip; 3& - drop-and-turn-right limb-swept-out; 5 - two-on-one-left arm-caught; 6 - straight-arm-lock-left bends-over-lock; 7& - arm-lock-down-left front-fall" },
+        { "Kodokan Goshin-jutsu (1956), ago-tsuki", "12", "1 uppercut-right wrist-catch-left arm-caught; 2 - straight-arm-lock-left bends-over-lock; 3& - arm-lock-down-left front-fall" },
+        { "Tang Soo Do handbook, lapel grabs", "12", "1 collar-grab-right seized-in-front keeps-grip; 2 - hand-pin-roll-left arm-caught; 3 - straight-arm-lock-left bends-over-lock; 4& - elbow-down-right jolts-in-hold; 5& - submit-left out-gives-up" },
+        { "Boxing combination 1-2-5-2", "12", "1 walk-in jab-left head-back; 2 - cross-right head-back; 3 - uppercut-left head-back; 4 - cross-right head-turns" },
+        { "Karate school curriculum, lead kick and punch to the face", "12", "1 walk-in lead-kick-left rocks-back; 2 - cross-right head-back" },
+        { "Karate school curriculum, side step, back fist, punch", "12", "1 cross-right side-step-left falls-short; 2 - back-fist-left head-turns; 3 - body-punch-right folds" },
+        { "Kime-no-kata, ryote-dori", "12", "1 two-wrist-grab both-wrists-taken keeps-grip; 2 - snap-kick-right keeps-grip; 3& - wrists-crossed-right arm-caught; 5 - straight-arm-lock-right bends-over-lock; 6& - submit-right out-gives-up" },
+        { "Three-step drill, whiteman-online.com.au, blocks turned inside", "12", "1 cross-right inside-parry-left comes-again; 3 cross-left inside-parry-right comes-again; 5 cross-right wrist-catch-left arm-caught; 6 - low-side-kick-right leg-buckles" },
+        { "Boxing combination 1-2-5-2, the partner giving way", "12", "1 walk-in jab-left rocks-back; 2 - cross-right rocks-back; 3 - uppercut-left head-back; 4 - cross-right rocks-back; 5 - jab-left head-back" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Forms))]
+    public void Nothing_in_a_published_form_is_unsafe_or_broken(string source, string from, string moves) =>
+        Assert.True(Wrong(from, moves).Count == 0, source + ": " + string.Join(" ", Wrong(from, moves).Select(f => f.Message)));
+
+    /// <summary>Each is a form of above with one thing wrong: too far, too near, a hand that holds somebody else's place, a face over a folded body.</summary>
+    [Theory]
+    [InlineData("in-reach", Severity.Broken, "1 walk-in jab-left rocks-back; 2 - cross-right staggers-back; 3 - uppercut-left head-back")]
+    [InlineData("in-reach", Severity.Unsafe, "1 lapel-grab lapel-chop-right head-drops; 2 - chop-left front-fall")]
+    [InlineData("in-reach", Severity.Unsafe, "1 bear-hug-front hugged-in-front keeps-grip; 2& - shin-kick-right keeps-grip")]
+    [InlineData("flow-hands", Severity.Broken, "1 uppercut-right sway-back overswings; 2 - two-on-one-left arm-caught; 3 - uppercut-right jolts-in-hold")]
+    [InlineData("opening", Severity.Broken, "1 walk-in lead-kick-left folds; 2 - cross-right head-back")]
+    [InlineData("answers-attack", Severity.Broken, "1 front-kick-right wrist-catch-left arm-caught")]
+    [InlineData("reset-window", Severity.Unsafe, "1 cross-right inside-parry-left falls-short; 2 cross-left inside-parry-right falls-short")]
+    public void The_same_made_wrong_is_still_found(string rule, Severity severity, string moves) =>
+        Assert.Contains(Wrong("12", moves), f => f.Rule == rule && f.Severity == severity);
+
+    private static List<Finding> Wrong(string from, string moves)
+    {
+        var scene = Outside.Scene();
+        Assert.True(Bearing.TryParse(from, out var bearing));
+        var routine = new Routine
+        {
+            Brief = scene.Brief,
+            LibraryVersion = scene.Book.Version,
+            Placements = [new Placement(bearing, new Centimetres(300), HalfCounts.Zero)],
+            Moves = [.. moves.Split("; ").Select(Move)],
+        };
+        return [.. Audit.Of(scene, routine).Findings.Where(f => f.Severity >= Severity.Broken && !OfTheWhole.Contains(f.Rule))];
+    }
+
+    /// <summary>Count, attack (or a dash for a follow-up), technique, reaction; whoever comes from behind calls.</summary>
+    private static Move Move(string text)
+    {
+        var words = text.Split(' ');
+        Assert.True(HalfCounts.TryParseCount(words[0], out var start));
+        return new Move { Start = start, Attacker = 0, Attack = words[1] == "-" ? null : words[1], Technique = words[2], Reaction = words[3], Cue = Cue.Voice };
+    }
+}
