@@ -24,7 +24,7 @@ public class RecordTests
         Assert.Equal((new HalfCounts(2), 0.45m, 2), (left.Length, left.FewestSeconds, left.Weight));
         Assert.Equal(PostureSet.Empty, left.Needs);
         Assert.Equal([new AttackLine(LineKind.HighRound, LineSide.Left), new AttackLine(LineKind.HighOver, LineSide.Left)], left.Answers.Members);
-        Assert.Equal(["limb-stopped", "limb-swept-out"], left.Reactions);
+        Assert.Equal(["limb-stopped", "limb-swept-out", "comes-again"], left.Reactions);
         Assert.Equal((ContactKind.Contact, Knap.Contact, Sells.Any, Height.High), (left.Kind, left.Knap, left.Sells, left.Height));
         Assert.Equal(["left-hand"], left.Demands);
         Assert.False(left.Draws || left.Supported || left.TakesTwo || left.CarriesHeld || left.Recovery);
