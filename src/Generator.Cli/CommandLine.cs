@@ -27,7 +27,7 @@ public static class CommandLine
         catch (RefusedException refused)
         {
             desk.Err.WriteLine(refused.Message);
-            return ExitCode.Input;
+            return refused.Code;
         }
         catch (OutputException full)
         {

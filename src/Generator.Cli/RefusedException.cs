@@ -22,4 +22,7 @@ public sealed class RefusedException : Exception
         : base($"{wrong}\n  {maybe}")
     {
     }
+
+    /// <summary>What the program returns.</summary>
+    public int Code { get; init; } = ExitCode.Input;
 }

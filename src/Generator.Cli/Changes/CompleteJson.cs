@@ -13,11 +13,18 @@ internal static class CompleteJson
     {
         var answer = DraftJson.Object(completed.Routine, completed.Verdict, string.Empty);
         answer.Remove("standing");
-        answer["said"] = completed.Said;
-        answer["stands"] = completed.Stands;
-        answer["proven"] = completed.Gave.Count == 0;
-        answer["understood"] = new JArray(read.Understood.Select(u => new JObject { ["line"] = u.Line, ["move"] = u.Move, ["text"] = u.Text, ["as"] = new JArray(u.As) }));
-        answer["gave"] = new JArray(GaveText.All(completed, scene).Select(g => new JObject
+        answer.Merge(Given(read, completed, scene));
+        return answer;
+    }
+
+    /// <summary>What was said, understood, and what of it gave.</summary>
+    public static JObject Given(ReadSketch read, Completed completed, Scene scene) => new()
+    {
+        ["said"] = completed.Said,
+        ["stands"] = completed.Stands,
+        ["proven"] = completed.Gave.Count == 0,
+        ["understood"] = new JArray(read.Understood.Select(u => new JObject { ["line"] = u.Line, ["move"] = u.Move, ["text"] = u.Text, ["as"] = new JArray(u.As), ["guess"] = u.IsGuess, ["unread"] = new JArray(u.Unread) })),
+        ["gave"] = new JArray(GaveText.All(completed, scene).Select(g => new JObject
         {
             ["line"] = g.Line,
             ["move"] = g.Move,
@@ -25,8 +32,10 @@ internal static class CompleteJson
             ["was"] = g.Was,
             ["is"] = g.Is,
             ["rule"] = g.Why?.Rule,
+            ["measured"] = g.Why?.Measured,
+            ["allowed"] = g.Why?.Allowed,
+            ["unit"] = g.Why?.Unit,
             ["message"] = g.Why?.Message,
-        }));
-        return answer;
-    }
+        })),
+    };
 }

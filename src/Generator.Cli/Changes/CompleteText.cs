@@ -1,7 +1,5 @@
 using System.Globalization;
-using Generator.Library;
 using Generator.Library.Files.Notes;
-using Generator.Library.Words;
 using Generator.Paperwork.Text;
 using Generator.Rules;
 using Generator.Rules.Replaying;
@@ -12,9 +10,6 @@ namespace Generator.Cli.Changes;
 /// <summary>A completed sketch for a person: what was understood, what gave and why, and the routine.</summary>
 internal static class CompleteText
 {
-    /// <summary>Meanings of one piece of text that are named.</summary>
-    private const int Named = 4;
-
     public static string Of(ReadSketch read, Completed completed, Scene scene)
     {
         var gave = GaveText.All(completed, scene);
@@ -23,8 +18,7 @@ internal static class CompleteText
             .. Page.Wrap("Completed: " + completed.Routine.Brief.Title, Page.Width),
             .. Page.Wrap(Sum(completed), Page.Width),
             Page.Line('='),
-            "UNDERSTOOD",
-            .. read.Understood.SelectMany(u => Page.Hang(string.Create(CultureInfo.InvariantCulture, $"  line {u.Line,-3} "), $"\"{Page.Clean(u.Text)}\" as {Meanings(u, scene.Book)}")),
+            .. UnderstoodText.Of(read, scene.Book),
             .. gave.Count == 0 ? [] : new[] { "HAD TO GIVE" },
             .. gave.SelectMany(Gave),
             string.Empty,
@@ -45,21 +39,9 @@ internal static class CompleteText
         };
     }
 
-    private static string Meanings(Understood understood, Book book)
+    /// <summary>One thing that gave, for the list of them.</summary>
+    public static IEnumerable<string> Gave(GaveText gave)
     {
-        var names = understood.As.Select(id => Name(id, book)).Distinct(StringComparer.Ordinal).ToList();
-        var more = names.Count > Named ? string.Create(CultureInfo.InvariantCulture, $" or {names.Count - Named} more") : string.Empty;
-        return string.Join(", ", names.Take(Named)) + more + (understood.IsGuess ? " (best fits)" : string.Empty);
-    }
-
-    private static string Name(string id, Book book)
-    {
-        return SideWords.WithoutSide(book.TechniqueIndex(id) is >= 0 and var t ? book.Techniques[t].Name : book.AttackIndex(id) is >= 0 and var a ? book.Attacks[a].Name : book.Reaction(id).Name);
-    }
-
-    private static IEnumerable<string> Gave(GaveText gave)
-    {
-        var head = string.Create(CultureInfo.InvariantCulture, $"  line {gave.Line,-3} ");
         var what = gave switch
         {
             { Cell: "put in" } => $"put in before it: {gave.Is}",
@@ -67,6 +49,6 @@ internal static class CompleteText
             _ => $"{gave.Cell}: \"{Page.Clean(gave.Was)}\" became {gave.Is}",
         };
         var why = gave.Why is { } finding ? $". {(gave.Cell == "put in" ? "Without it" : "As written")}: {finding.Rule}, {finding.Message}" : ".";
-        return Page.Hang(head, what + why);
+        return Page.Hang(UnderstoodText.Line(gave.Line), what + why);
     }
 }

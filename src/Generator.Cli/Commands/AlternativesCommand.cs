@@ -9,7 +9,7 @@ internal static class AlternativesCommand
 {
     public static Command Of(Desk desk)
     {
-        var file = CommonOptions.File("FILE", "A brief, or a routine with its brief inside, or - for standard input.");
+        var file = CommonOptions.File("FILE", "A brief, a routine with its brief inside, or notes; or - for standard input.");
         var brief = CommonOptions.Brief("The brief that the routine answers, when FILE is a routine without one.");
         var keep = MoveRange.Option("Moves of the routine to keep as a hero moment: 5 or 5-7 at their count, 5@20-28 to start within these counts, 5@anywhere. May be given several times.", counts: true);
         var number = NumberOption.Whole("--number", "N", "How many (5).", 2, 9);

@@ -1,11 +1,17 @@
 using System.CommandLine;
+using Generator.Cli.Changes;
 using Generator.Cli.Options;
 using Generator.Cli.Work;
+using Generator.Domain;
+using Generator.Library;
+using Generator.Library.Files;
+using Generator.Library.Files.Notes;
 using Generator.Library.Reading;
 using Generator.Paperwork.Json;
 using Generator.Paperwork.Text;
 using Generator.Rules;
 using Generator.Rules.Judging;
+using Generator.Solver.Completing;
 
 namespace Generator.Cli.Commands;
 
@@ -14,7 +20,7 @@ internal static class AuditCommand
 {
     public static Command Of(Desk desk)
     {
-        var routine = CommonOptions.File("ROUTINE", "The routine as a file, JSON or CSV, or - for standard input.");
+        var routine = CommonOptions.File("ROUTINE", "The routine as a file: JSON, CSV or notes, any cell open; or - for standard input.");
         var brief = CommonOptions.Brief("The brief it answers; without it the one in the routine, else defaults.");
         var explain = new Option<string?>("--explain") { HelpName = "RULE", Description = "Instead of an audit: the help page of a rule, such as reset-window." };
         var output = CommonOptions.Out("Writes the report into a file instead of printing it.");
@@ -27,9 +33,10 @@ internal static class AuditCommand
         command.Example = "generator audit ferry.routine.json";
         command.ExitCodes =
         [
-            (ExitCode.Good, "Nothing is unsafe or broken."),
-            (ExitCode.Forbidden, "Something is unsafe or broken."),
+            (ExitCode.Good, "Nothing is unsafe or broken, or all of a sketch can stand."),
+            (ExitCode.Forbidden, "Something is unsafe or broken, or something of a sketch must give."),
             (ExitCode.Input, "Something that was given is wrong."),
+            (ExitCode.OutOfTime, "Time ran out before a sketch could be filled in."),
         ];
         command.SetAction(parsed => parsed.GetValue(explain) is { } rule
             ? Explain(desk, rule, parsed.GetValue(routine))
@@ -42,11 +49,13 @@ internal static class AuditCommand
         Pairs.Check("audit", path, briefPath);
         Outputs.Check(output);
         var book = Inputs.Book(library);
-        var routine = Pairs.Routine(path, briefPath, book, desk, "this audit uses");
+        var given = Pairs.RoutineOrSketch(path, briefPath, book, desk, "this audit uses");
+        var (text, code) = given.Sketch is { } sketch ? OfSketch(desk, sketch, book, json) : OfRoutine(given.Routine!, book, json);
+        if (code == ExitCode.OutOfTime)
+        {
+            return Endings.OutOfTime(desk, "a routine that these notes could become");
+        }
 
-        var scene = new Scene(routine.Brief, book);
-        var verdict = Audit.Of(scene, routine);
-        var text = json ? AuditJson.Of(verdict) : AuditReport.Of(scene, routine, verdict);
         if (output is null)
         {
             desk.Out.Write(text);
@@ -57,7 +66,26 @@ internal static class AuditCommand
             desk.Err.WriteLine($"The report is in {output}.");
         }
 
-        return verdict.IsClean ? ExitCode.Good : ExitCode.Forbidden;
+        return code;
+    }
+
+    private static (string Text, int Code) OfRoutine(Routine routine, Book book, bool json)
+    {
+        var scene = new Scene(routine.Brief, book);
+        var verdict = Audit.Of(scene, routine);
+        return (json ? AuditJson.Of(verdict) : AuditReport.Of(scene, routine, verdict), verdict.IsClean ? ExitCode.Good : ExitCode.Forbidden);
+    }
+
+    private static (string Text, int Code) OfSketch(Desk desk, ReadSketch sketch, Book book, bool json)
+    {
+        if (Sketches.Fill(sketch, book, desk, new CompleteOptions()) is not { } completed)
+        {
+            return (string.Empty, ExitCode.OutOfTime);
+        }
+
+        var scene = new Scene(completed.Routine.Brief, book);
+        var text = json ? JsonText.Of(CompleteJson.Given(sketch, completed, scene)) : DiagnosisText.Of(sketch, completed, scene);
+        return (text, completed.Gave.Count == 0 ? ExitCode.Good : ExitCode.Forbidden);
     }
 
     private static int Explain(Desk desk, string rule, string? path)

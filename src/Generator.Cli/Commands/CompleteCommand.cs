@@ -9,10 +9,10 @@ internal static class CompleteCommand
 {
     public static Command Of(Desk desk)
     {
-        var sketch = CommonOptions.File("SKETCH", "Notes in plain words, or - for standard input.");
-        var brief = CommonOptions.Brief("The brief the notes answer; without it the people named in them, on a floor of 8 by 8 m.");
+        var sketch = CommonOptions.File("SKETCH", "Notes in plain words, JSON or CSV with any cell open, or - for standard input.");
+        var brief = CommonOptions.Brief("The brief the sketch answers; without it the people named in it, on a floor of 8 by 8 m.");
         var search = new SearchOptions("Another number may give another filling", "10", CommonOptions.Out("Writes the routine: as CSV when the name ends in .csv, else as JSON."));
-        var command = new HouseCommand("complete", "Fills in what notes leave open so that nothing is unsafe or broken, and as little as possible of what they say gives.")
+        var command = new HouseCommand("complete", "Fills in what notes or rows leave open so that nothing is unsafe or broken, and as little as possible of what they say gives.")
         {
             sketch, brief, search.Seed, search.Time, search.Out, search.Json, search.Library,
         };

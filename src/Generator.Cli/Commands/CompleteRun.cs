@@ -5,7 +5,6 @@ using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Files.Notes;
 using Generator.Rules;
-using Generator.Rules.Replaying;
 using Generator.Solver.Completing;
 
 namespace Generator.Cli.Commands;
@@ -23,21 +22,18 @@ internal static class CompleteRun
 
         var book = Inputs.Book(asked.Library);
         var brief = asked.Brief is { } beside ? Inputs.Brief(beside, book, desk) : null;
-        var read = Inputs.Notes(path, brief, book, desk);
+        var read = Inputs.Sketch(path, brief, book, desk);
         var options = new CompleteOptions();
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? options.Time };
-        desk.Limit(options.Time);
-        var progress = new CompleteProgress(desk.Err, desk.Keep);
-        var completed = Complete.Of(read.Sketch, book, options, progress.Report, desk.Stop);
+        var completed = Sketches.Fill(read, book, desk, options, new CompleteProgress(desk.Err, desk.Keep).Report);
         return completed is null ? Endings.OutOfTime(desk, "a routine") : Show(desk, asked, read, completed, book);
     }
 
     private static int Show(Desk desk, CompleteAsked asked, ReadSketch read, Completed completed, Book book)
     {
         var scene = new Scene(completed.Routine.Brief, book);
-        var whole = completed with { Routine = StanceNotes.Written(scene, completed.Routine) };
-        var text = asked.Json ? JsonText.Of(CompleteJson.Object(read, whole, scene)) : CompleteText.Of(read, whole, scene);
-        var code = Answers.Show(desk, asked.Out, whole.Routine, text, Known(completed));
+        var text = asked.Json ? JsonText.Of(CompleteJson.Object(read, completed, scene)) : CompleteText.Of(read, completed, scene);
+        var code = Answers.Show(desk, asked.Out, completed.Routine, text, Known(completed));
         return code == ExitCode.Good && completed.Gave.Count > 0 ? ExitCode.Forbidden : code;
     }
 

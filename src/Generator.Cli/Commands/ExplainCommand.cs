@@ -9,7 +9,7 @@ internal static class ExplainCommand
 {
     public static Command Of(Desk desk)
     {
-        var file = CommonOptions.File("FILE", "A brief: which of its statements clash, and what to give up. A routine, with MOVE: why this move and not another. Or - for standard input.");
+        var file = CommonOptions.File("FILE", "A brief: which of its statements clash, and what to give up. A routine or notes, with MOVE: why this move and not another. Or - for standard input.");
         var move = new Argument<string?>("MOVE") { Arity = ArgumentArity.ZeroOrOne, Description = "Number of a move of the routine, as an audit says it." };
         CommonOptions.RefuseOptions(move);
         var brief = CommonOptions.Brief("The brief that the routine answers; without it the one in the routine, else defaults.");

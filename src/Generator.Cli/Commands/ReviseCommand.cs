@@ -9,7 +9,7 @@ internal static class ReviseCommand
 {
     public static Command Of(Desk desk)
     {
-        var routine = CommonOptions.File("ROUTINE", "The routine as taught, JSON or CSV, or - for standard input.");
+        var routine = CommonOptions.File("ROUTINE", "The routine as taught: JSON, CSV or notes; or - for standard input.");
         var brief = CommonOptions.Brief("The brief as it is now. Attackers are known by their names; a new name in the same place takes over the part.");
         var count = NumberOption.Whole("--count-cost", "N", "What another count costs each performer (1).", 0, 1000);
         var technique = NumberOption.Whole("--technique-cost", "N", "What another technique, attack or reaction in the same place costs (4).", 0, 1000);

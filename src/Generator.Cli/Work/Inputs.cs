@@ -41,25 +41,37 @@ internal static class Inputs
 
     public static Routine Routine(string path, Brief? brief, Book book, Desk desk) => Routine(Source(path, desk), brief, book, desk);
 
-    /// <summary>The routine; where neither the file nor anybody else gives its brief, that is said.</summary>
+    /// <summary>The routine; a sketch (notes, or rows with open cells) is filled in first, and what it was taken for is told.</summary>
     public static Routine Routine(SourceFile source, Brief? brief, Book book, Desk desk)
     {
-        var routine = Good(RoutineReader.Parse(source, book, brief));
-        if (brief is null && RoutineReader.IsCsv(source))
+        var given = RoutineOrSketch(source, brief, book, desk);
+        return given.Sketch is { } sketch ? Sketches.Filled(sketch, source.Name, book, desk) : given.Routine!;
+    }
+
+    /// <summary>The sketch in notes, or in rows any of whose cells may be open; a whole routine is one as well.</summary>
+    public static ReadSketch Sketch(string path, Brief? brief, Book book, Desk desk) => Good(SketchReader.Parse(Source(path, desk), book, brief));
+
+    /// <summary>
+    /// The routine that a file holds, or the sketch where cells of it are open; the other is null. Rows in which only words are misspelt are no sketch: they are refused.
+    /// Where neither the file nor anybody else gives the brief, that is said.
+    /// </summary>
+    public static (Routine? Routine, ReadSketch? Sketch) RoutineOrSketch(SourceFile source, Brief? brief, Book book, Desk desk)
+    {
+        if (NotesReader.IsNotes(source))
+        {
+            return (null, Good(NotesReader.Parse(source, book, brief)));
+        }
+
+        var routine = RoutineReader.Parse(source, book, brief);
+        var sketch = routine.IsGood ? null : SketchReader.Parse(source, book, brief);
+        var isSketch = sketch is { IsGood: true } && (sketch.Value.Sketch.Moves.Any(m => m.Count is null) || !sketch.Value.Understood.Any(u => u.IsGuess));
+        if (brief is null && (routine.IsGood || isSketch) && RoutineReader.IsCsv(source))
         {
             desk.Err.WriteLine($"{source.Name} holds no brief: everything but names and opening places is taken by default, tempo, floor, heights and skills too.");
             desk.Err.WriteLine("  Maybe add --brief and the name of the brief, or of a routine in JSON that holds it.");
         }
 
-        return routine;
-    }
-
-    /// <summary>The sketch that notes hold; any other file is refused.</summary>
-    public static ReadSketch Notes(string path, Brief? brief, Book book, Desk desk)
-    {
-        var source = Source(path, desk);
-        return NotesReader.IsNotes(source) ? Good(NotesReader.Parse(source, book, brief)) : throw new RefusedException(
-            $"{source.Name}: these are no notes: no line begins with a name and a colon.", "Maybe write lines such as \"Bruno: wide swing > low parry\"; a whole routine is mended by generator repair.");
+        return isSketch ? (null, sketch!.Value) : (Good(routine), null);
     }
 
     private static T Good<T>(Read<T> read)

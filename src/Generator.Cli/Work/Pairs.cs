@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using Generator.Domain;
 using Generator.Library;
+using Generator.Library.Files.Notes;
 using Generator.Library.Reading;
 
 namespace Generator.Cli.Work;
@@ -8,7 +9,7 @@ namespace Generator.Cli.Work;
 /// <summary>Reads a routine and perhaps the brief beside it, as several commands take them.</summary>
 internal static class Pairs
 {
-    /// <summary>The routine with its brief, both named as <see cref="Check"/> wants them.</summary>
+    /// <summary>The routine with its brief, both named as <see cref="Check"/> wants them; a sketch is filled in first.</summary>
     /// <param name="path">The routine.</param>
     /// <param name="briefPath">The brief beside it; null for none.</param>
     /// <param name="book">The library.</param>
@@ -17,14 +18,21 @@ internal static class Pairs
     /// <exception cref="RefusedException">One of them is wrong.</exception>
     public static Routine Routine(string path, string? briefPath, Book book, Desk desk, string use = "this is")
     {
+        var given = RoutineOrSketch(path, briefPath, book, desk, use);
+        return given.Sketch is { } sketch ? Sketches.Filled(sketch, path, book, desk) : given.Routine!;
+    }
+
+    /// <summary>The same, the sketch as it stands.</summary>
+    public static (Routine? Routine, ReadSketch? Sketch) RoutineOrSketch(string path, string? briefPath, Book book, Desk desk, string use)
+    {
         var brief = briefPath is null ? null : Inputs.Brief(briefPath, book, desk);
-        var routine = Inputs.Routine(path, brief, book, desk);
-        if (routine.LibraryVersion.Length > 0 && !string.Equals(routine.LibraryVersion, book.Version, StringComparison.Ordinal))
+        var given = Inputs.RoutineOrSketch(Inputs.Source(path, desk), brief, book, desk);
+        if (given.Routine is { LibraryVersion: { Length: > 0 } version } && !string.Equals(version, book.Version, StringComparison.Ordinal))
         {
-            desk.Err.WriteLine($"The routine was made with library {FieldText.Shorten(routine.LibraryVersion)}; {use} {book.Version}.");
+            desk.Err.WriteLine($"The routine was made with library {FieldText.Shorten(version)}; {use} {book.Version}.");
         }
 
-        return routine;
+        return given;
     }
 
     /// <summary>Refuses a missing routine, and two files from one standard input.</summary>

@@ -27,6 +27,9 @@ public sealed record SketchMove
     /// <summary>Clock position from which the attacker comes.</summary>
     public Bearing? From { get; init; }
 
+    /// <summary>A remark of the writer's; stays with the move.</summary>
+    public string Note { get; init; } = string.Empty;
+
     /// <summary>As many moves as may stand in this place beside what is said; 0 for a move that is said.</summary>
     public int Open { get; init; }
 

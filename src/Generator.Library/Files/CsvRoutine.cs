@@ -5,7 +5,10 @@ namespace Generator.Library.Files;
 /// <summary>Reads the rows of a CSV routine by the names in its first line, in whatever order they stand.</summary>
 internal static class CsvRoutine
 {
-    public static IReadOnlyList<RoutineRow> Rows(SourceFile file, ProblemList problems)
+    /// <param name="file">The file.</param>
+    /// <param name="isOpen">Columns may be missing.</param>
+    /// <param name="problems">Is told what is wrong.</param>
+    public static IReadOnlyList<RoutineRow> Rows(SourceFile file, bool isOpen, ProblemList problems)
     {
         var lines = CsvText.Parse(file.Name, file.Text, problems);
         if (lines.Count == 0)
@@ -14,7 +17,7 @@ internal static class CsvRoutine
             return [];
         }
 
-        var header = Header(file, lines[0].Line, lines[0].Cells, problems);
+        var header = Header(file, lines[0].Line, lines[0].Cells, isOpen, problems);
         if (header.Count == 0)
         {
             return [];
@@ -43,7 +46,7 @@ internal static class CsvRoutine
         return rows;
     }
 
-    private static List<string> Header(SourceFile file, int line, IReadOnlyList<string> cells, ProblemList problems)
+    private static List<string> Header(SourceFile file, int line, IReadOnlyList<string> cells, bool isOpen, ProblemList problems)
     {
         if (!cells.Any(c => RoutineRow.Fields.Contains(c.Trim().ToLowerInvariant(), StringComparer.Ordinal)))
         {
@@ -74,7 +77,7 @@ internal static class CsvRoutine
             names.Add(name);
         }
 
-        foreach (var needed in (ReadOnlySpan<string>)["count", "technique"])
+        foreach (var needed in isOpen ? [] : (ReadOnlySpan<string>)["count", "technique"])
         {
             if (!names.Contains(needed, StringComparer.Ordinal))
             {

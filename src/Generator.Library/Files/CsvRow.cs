@@ -5,6 +5,8 @@ namespace Generator.Library.Files;
 /// <summary>A row out of a CSV routine. A clock position may have become a time of day: spreadsheets write 2:30 back as 02:30:00.</summary>
 internal sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, string> cells, ProblemList problems) : RoutineRow
 {
+    public override int Line => line;
+
     public override string? Text(string field)
     {
         var text = cells.GetValueOrDefault(field) is { } cell ? CsvText.Unharmed(cell) : null;

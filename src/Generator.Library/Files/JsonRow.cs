@@ -7,6 +7,8 @@ namespace Generator.Library.Files;
 /// <summary>A row out of the moves of a JSON routine.</summary>
 internal sealed class JsonRow(ObjectReader reader) : RoutineRow
 {
+    public override int Line => reader.Line;
+
     public override string? Text(string field)
     {
         if (string.Equals(field, "note", StringComparison.Ordinal))

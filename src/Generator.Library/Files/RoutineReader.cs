@@ -16,102 +16,19 @@ public static class RoutineReader
     public static Read<Routine> Parse(SourceFile file, Book book, Brief? brief = null)
     {
         var problems = new ProblemList();
-        var routine = IsCsv(file) ? FromCsv(file, book, brief, problems) : FromJson(file, book, brief, problems);
+        var routine = RowFile.Of(file, book, brief, isOpen: false, problems) is { } rows ? Routine(rows, book) : null;
         return new Read<Routine>(routine, problems);
     }
 
     /// <summary>The file is taken as CSV, which holds no brief.</summary>
-    public static bool IsCsv(SourceFile file)
+    public static bool IsCsv(SourceFile file) => RowFile.IsCsv(file);
+
+    private static Routine Routine(RowFile file, Book book)
     {
-        if (file.Name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase))
-        {
-            return true;
-        }
-
-        return !file.Name.EndsWith(".json", StringComparison.OrdinalIgnoreCase) && file.Text.TrimStart('\uFEFF', ' ', '\t', '\r', '\n') is not (['{' or '[' or '/', ..] or "");
-    }
-
-    private static Routine? FromJson(SourceFile file, Book book, Brief? given, ProblemList problems)
-    {
-        if (StrictJson.Object(file.Name, file.Text, problems) is not { } root)
-        {
-            return null;
-        }
-
-        if (root.Object("routine") is { } inner)
-        {
-            root.Allow("findings", "points", "standing");
-            root.Finish();
-            root = inner;
-        }
-
-        root.Allow("$schema", "brief");
-        var brief = given ?? (root.Object("brief") is { } inside ? BriefReader.Brief(inside, book, lengthRequired: false) : null);
-        if (!root.Has("moves"))
-        {
-            root.Missing("moves", "\"moves\": [ { \"count\": 1, … } ]");
-        }
-
-        var version = root.FreeText("library");
-        var places = root.Objects("attackers");
-        var readers = root.Objects("moves");
-        root.Finish();
-        List<JsonRow> rows = [.. readers.Select(r => new JsonRow(r))];
-        var names = places.Select(p => p.Name("name")).Concat(rows.Select(r => r.Text("attacker")));
-        brief ??= Default(names, file, problems);
-        var routine = Routine(brief, version, Placing.Places(places, Cast.Of(brief)), rows, book);
-        foreach (var reader in readers)
-        {
-            reader.Finish();
-        }
-
+        var reader = new RowReader(Cast.Of(file.Brief), new Vocabulary(book));
+        List<Move> moves = [.. file.Rows.Select(reader.Read)];
+        var routine = new Routine { Brief = file.Brief, LibraryVersion = file.Version, Placements = Placing.Fill(file.Brief, file.Places, moves), Moves = moves };
+        file.Finish();
         return routine;
     }
-
-    private static Routine FromCsv(SourceFile file, Book book, Brief? given, ProblemList problems)
-    {
-        var rows = CsvRoutine.Rows(file, problems);
-        var brief = given ?? Default(rows.Select(r => r.Text("attacker")), file, problems);
-        var places = OpeningColumns.Places(rows, Cast.Of(brief));
-        return Routine(brief, string.Empty, places, [.. rows.Where(r => !OpeningColumns.IsAllOf(r))], book);
-    }
-
-    private static Routine Routine(Brief brief, string version, IReadOnlyDictionary<int, Place> places, IReadOnlyList<RoutineRow> rows, Book book)
-    {
-        var reader = new RowReader(Cast.Of(brief), new Vocabulary(book));
-        List<Move> moves = [.. rows.Select(reader.Read)];
-        return new Routine { Brief = brief, LibraryVersion = version, Placements = Placing.Fill(brief, places, moves), Moves = moves };
-    }
-
-    /// <summary>The brief of a file that has none: whoever is named in it, names before A1, A2 …, in order of appearance.</summary>
-    private static Brief Default(IEnumerable<string?> words, SourceFile file, ProblemList problems)
-    {
-        var all = words.OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase).ToList();
-        var names = all.Where(w => LabelNumber(w) == 0).ToList();
-        names.AddRange(all.Where(w => LabelNumber(w) > names.Count).OrderBy(LabelNumber).ToList());
-        if (names.Count > Cast.Most || (names.Count == 0 && problems.IsEmpty))
-        {
-            problems.Add(new Problem(
-                file.Name,
-                0,
-                "attacker",
-                string.Empty,
-                names.Count == 0 ? "The routine names no attacker." : $"The routine names {names.Count} attackers; there must be 1 to {Cast.Most}.",
-                names.Count == 0 ? "Maybe its rows are missing, or its brief was meant to be given with --brief." : "Maybe a name is spelt in several ways."));
-        }
-
-        foreach (var name in names)
-        {
-            if (NameForm.Fault(name) is var (message, maybe))
-            {
-                problems.Add(new Problem(file.Name, 0, "attacker", FieldText.Quote(name), message, maybe));
-            }
-        }
-
-        return new Brief { Attackers = [.. names.Select(n => new AttackerPart { Name = n })] };
-    }
-
-    /// <summary>3 for "A3"; 0 for what is a name.</summary>
-    private static int LabelNumber(string word) =>
-        Enumerable.Range(0, Cast.Most).FirstOrDefault(i => string.Equals(Cast.Label(i), word, StringComparison.OrdinalIgnoreCase), -1) + 1;
 }

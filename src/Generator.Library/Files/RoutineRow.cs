@@ -8,6 +8,9 @@ internal abstract class RoutineRow
     /// <summary>The fields of a row, in the order in which they are written.</summary>
     public static IReadOnlyList<string> Fields { get; } = ["count", "attacker", "from", "cue", "attack", "technique", "reaction", "stance", "linger", "note"];
 
+    /// <summary>Line of the file, from 1.</summary>
+    public abstract int Line { get; }
+
     /// <summary>The value as text, trimmed; null when absent or blank. A note is kept as it stands.</summary>
     public abstract string? Text(string field);
 

@@ -20,6 +20,7 @@ public sealed class MeaningFinder
     private readonly WordFinder finder;
     private readonly Lazy<Ranking<Technique>> techniques;
     private readonly Lazy<Ranking<Attack>> attacks;
+    private readonly Lazy<Ranking<Reaction>> reactions;
     private readonly ILookup<string, Technique> techniqueSides;
     private readonly ILookup<string, Attack> attackSides;
     private readonly Book book;
@@ -30,6 +31,7 @@ public sealed class MeaningFinder
         finder = new WordFinder(book);
         techniques = new(() => RankedRecords.Techniques(book));
         attacks = new(() => RankedRecords.Attacks(book));
+        reactions = new(() => RankedRecords.Reactions(book));
         techniqueSides = book.Techniques.ToLookup(t => t.BaseId, StringComparer.Ordinal);
         attackSides = book.Attacks.ToLookup(a => a.BaseId, StringComparer.Ordinal);
     }
@@ -40,7 +42,7 @@ public sealed class MeaningFinder
         var family = FamilyWords.Of(text);
         return family is { } f
             ? new Meaning([.. book.Techniques.Where(t => t.Family == f && !t.HasNoTarget).Select(t => t.Id)], null, false, [])
-            : OfItsKind(text, Find(text, finder.Technique, techniques.Value, techniqueSides, t => t.Id, t => t.BaseId, t => t.Side));
+            : Read(text, OfItsKind(text, Find(text, finder.Technique, techniques.Value, t => techniqueSides[t.BaseId], t => t.Id, t => t.Side)), techniques.Value, t => techniqueSides[t.BaseId].Select(s => s.Id), limbs: true);
     }
 
     /// <summary>Of several guesses no beats of the story, and only kicks where a kick is named: a throw may well be an escape, but a kick is a kick.</summary>
@@ -86,45 +88,38 @@ public sealed class MeaningFinder
         return found with { Ids = [.. found.Ids.Where(id => book.Technique(id).HasNoTarget)] };
     }
 
-    /// <summary>What may be meant of what the attacker does.</summary>
-    public Meaning Attack(string text) => Find(text, finder.Attack, attacks.Value, attackSides, a => a.Id, a => a.BaseId, a => a.Side);
+    /// <summary>What may be meant of what the attacker does. How attackers stand is not followed, so that lead and rear say nothing of them.</summary>
+    public Meaning Attack(string text) =>
+        Read(text, Find(text, finder.Attack, attacks.Value, a => attackSides[a.BaseId], a => a.Id, a => a.Side), attacks.Value, a => attackSides[a.BaseId].Select(s => s.Id), limbs: false);
 
     /// <summary>What may be meant of how the attacker takes it.</summary>
-    public Meaning Reaction(string text)
-    {
-        var lookup = finder.Reaction(text);
-        return new Meaning([.. lookup.Found.Select(r => r.Id)], null, false, lookup.Suggestions);
-    }
+    public Meaning Reaction(string text) => Read(text, Find(text, finder.Reaction, reactions.Value, r => [r], r => r.Id, _ => null), reactions.Value, r => [r.Id], limbs: false);
 
-    private static Meaning Find<T>(
-        string text, Func<string, Lookup<T>> exact, Ranking<T> ranking, ILookup<string, T> sides, Func<T, string> idOf, Func<T, string> baseOf, Func<T, Side?> sideOf)
+    private static Meaning Find<T>(string text, Func<string, Lookup<T>> exact, Ranking<T> ranking, Func<T, IEnumerable<T>> sides, Func<T, string> idOf, Func<T, Side?> sideOf)
     {
-        var foot = FootOf(text);
         var lookup = exact(text);
         if (lookup.Found.Count > 0)
         {
-            return new Meaning([.. lookup.Found.Select(idOf)], foot, false, []);
+            return new Meaning([.. lookup.Found.Select(idOf)], null, false, []);
         }
 
         var ranked = ranking.Find(text, Most);
         if (ranked.Count == 0 || ranked[0].Fit < Least)
         {
-            return new Meaning([], foot, false, lookup.Suggestions);
+            return new Meaning([], null, false, lookup.Suggestions);
         }
 
-        var side = SideOf(text);
-        var found = ranked.TakeWhile(r => r.Fit >= Near * Math.Min(1, ranked[0].Fit)).SelectMany(r => sides[baseOf(r.Record)]).ToList();
+        var side = LimbWords.SideOf(text);
+        var found = ranked.TakeWhile(r => r.Fit >= Near * Math.Min(1, ranked[0].Fit)).SelectMany(r => sides(r.Record)).ToList();
         var sided = found.Where(r => side is null || sideOf(r) is null || sideOf(r) == side).ToList();
-        return new Meaning([.. (sided.Count > 0 ? sided : found).Select(idOf)], foot, true, lookup.Suggestions);
+        return new Meaning([.. (sided.Count > 0 ? sided : found).Select(idOf)], null, true, lookup.Suggestions);
     }
 
-    private static SketchFoot? FootOf(string text)
+    /// <summary>Adds which limb is meant, and which words nothing that was taken speaks of.</summary>
+    private static Meaning Read<T>(string text, Meaning meaning, Ranking<T> ranking, Func<T, IEnumerable<string>> ids, bool limbs)
     {
-        var words = PlainWord.Of(text).Split(' ');
-        return words.Contains("lead", StringComparer.Ordinal) ? SketchFoot.Lead
-            : words.Contains("rear", StringComparer.Ordinal) && !words.Contains("choke", StringComparer.Ordinal) ? SketchFoot.Rear : null;
+        var foot = LimbWords.FootOf(text) is { } said && (meaning.IsGuess || said.Foot is SketchFoot.Lead or SketchFoot.Rear) ? said : ((SketchFoot Foot, string Word)?)null;
+        var unread = ranking.Unread(text, r => ids(r).Any(meaning.Ids.Contains)).Concat(meaning.IsGuess ? LimbWords.UnreadSides(text) : []);
+        return meaning with { Foot = limbs ? foot?.Foot : null, Unread = [.. unread.Where(u => !limbs || !string.Equals(u, foot?.Word, StringComparison.Ordinal)).Distinct(StringComparer.Ordinal)] };
     }
-
-    /// <summary>The side named first in a text: of the limb that acts. "Takes the left wrist" speaks of the other's limb and names none.</summary>
-    private static Side? SideOf(string text) => SideWords.Parse(PlainWord.Of(text).Split(' ')[0]);
 }

@@ -35,29 +35,19 @@ public sealed class Notebook
     public IReadOnlyDictionary<string, IReadOnlyList<string>> Techniques { get; }
 
     /// <summary>The words that count in a text, in order: word forms brought together, those that mean the same put under one word, filler left out.</summary>
-    public IReadOnlyList<string> Tokens(string text)
+    public IReadOnlyList<string> Tokens(string text) => [.. Pieces(text).SelectMany(p => p.Means)];
+
+    /// <summary>The text piece by piece as it is written (in small letters), with the words that count for it: none for filler.</summary>
+    public IEnumerable<(string Written, IReadOnlyList<string> Means)> Pieces(string text)
     {
-        var words = Stems(text);
-        var tokens = new List<string>(words.Length);
+        var (written, words) = (PlainWord.Of(text).Split(' ', StringSplitOptions.RemoveEmptyEntries), Stems(text));
         for (var i = 0; i < words.Length;)
         {
             var match = meanings.Find(m => m.Written.Length <= words.Length - i && m.Written.AsSpan().SequenceEqual(words.AsSpan(i, m.Written.Length)));
-            if (match.Means is not null)
-            {
-                tokens.AddRange(match.Means);
-                i += match.Written.Length;
-                continue;
-            }
-
-            if (!filler.Contains(words[i]))
-            {
-                tokens.Add(words[i]);
-            }
-
-            i++;
+            var length = match.Means is null ? 1 : match.Written.Length;
+            yield return (string.Join(' ', written, i, length), match.Means ?? (filler.Contains(words[i]) ? [] : [words[i]]));
+            i += length;
         }
-
-        return tokens;
     }
 
     private string[] Stems(string text) => [.. PlainWord.Of(text).Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Stem)];

@@ -54,6 +54,13 @@ public sealed class Ranking<T>
             .Take(most)];
     }
 
+    /// <summary>The pieces of a text of which no record that was taken speaks: neither filler, nor in its phrases, nor among what describes it.</summary>
+    public IReadOnlyList<string> Unread(string text, Func<T, bool> isTaken)
+    {
+        var taken = records.Where(r => isTaken(r.Source.Record)).ToList();
+        return [.. notebook.Pieces(text).Where(p => p.Means.Count > 0 && !p.Means.Select(Spelt).Any(w => taken.Exists(r => r.All.Contains(w) || r.Weak.Contains(w)))).Select(p => p.Written)];
+    }
+
     private static double Handicapped(double fit, double handicap) => fit <= 0 ? 0 : Math.Max(fit - handicap, double.Epsilon);
 
     private Known Know(Ranked<T> source)

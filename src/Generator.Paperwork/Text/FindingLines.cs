@@ -3,10 +3,11 @@ using Generator.Domain;
 namespace Generator.Paperwork.Text;
 
 /// <summary>One finding after another, in the order of the counts.</summary>
-internal static class FindingLines
+public static class FindingLines
 {
     private const string Under = "         ";
 
+    /// <summary>All of them, each under its count, rule and move.</summary>
     public static IEnumerable<string> Of(IReadOnlyList<Finding> findings) => findings.OrderBy(f => f.Count).ThenBy(f => f.Move).SelectMany(One);
 
     private static IEnumerable<string> One(Finding finding)
@@ -23,7 +24,8 @@ internal static class FindingLines
         }
     }
 
-    private static string Figures(Finding finding)
+    /// <summary>"measured 3, allowed 2, 1 point"; empty where nothing was measured and it costs nothing.</summary>
+    public static string Figures(Finding finding)
     {
         IReadOnlyList<string?> figures =
         [

@@ -164,7 +164,7 @@ internal sealed class MoveFilling(Scene scene, Expander expander, Lingering ling
         }
     }
 
-    /// <summary>"Lead hook" is done with the limb that leads in the stance in which it starts.</summary>
+    /// <summary>"Lead hook" is done with the limb that leads in the stance in which it starts, "near" and "far" by where the attacker is.</summary>
     private bool SuitsFoot(Node node, SketchMove move, MoveChoice choice, Node child)
     {
         if (move.Technique?.Foot is not { } foot || scene.Book.Techniques[choice.Technique].Side is not { } side)
@@ -172,8 +172,6 @@ internal sealed class MoveFilling(Scene scene, Expander expander, Lingering ling
             return true;
         }
 
-        var stance = Replay.Step(scene, node.State, child.Row).StanceStart;
-        Side? lead = stance == Stance.LeftLead ? Side.Left : stance == Stance.RightLead ? Side.Right : null;
-        return lead is null || (foot == SketchFoot.Lead) == (lead == side);
+        return ActingSide.Suits(foot, side, Replay.Step(scene, node.State, child.Row));
     }
 }

@@ -44,7 +44,7 @@ public class CompleteCommandTests
         var root = JObject.Parse(rig.Run("complete", "--json", rig.File("a.notes.txt", Notes)).Out);
         Assert.Equal(["routine", "findings", "points", "said", "stands", "proven", "understood", "gave"], root.Properties().Select(p => p.Name));
         Assert.Equal((4, 4, true), ((int)root["said"]!, (int)root["stands"]!, (bool)root["proven"]!));
-        Assert.Equal(["line", "move", "text", "as"], ((JObject)root["understood"]![0]!).Properties().Select(p => p.Name));
+        Assert.Equal(["line", "move", "text", "as", "guess", "unread"], ((JObject)root["understood"]![0]!).Properties().Select(p => p.Name));
         Assert.Empty(root["gave"]!);
     }
 
@@ -53,12 +53,53 @@ public class CompleteCommandTests
     {
         using var rig = new Rig();
         Assert.Equal(ExitCode.Input, rig.Run("complete").Code);
-        var csv = rig.Run("complete", rig.File("r.csv", Samples.CleanCsv));
+        var csv = rig.Run("complete", rig.File("r.csv", "place,who\n1,Bruno\n"));
         Assert.Equal(ExitCode.Input, csv.Code);
-        Assert.Contains("Maybe write lines such as", csv.Err, StringComparison.Ordinal);
+        Assert.Contains("The first line does not name the columns.", csv.Err, StringComparison.Ordinal);
         var unknown = rig.Run("complete", rig.File("b.notes.txt", "Bruno: xqzzy > duck\n"));
         Assert.Equal(ExitCode.Input, unknown.Code);
         Assert.Contains("line 1, column 8: The library knows nothing like \"xqzzy\".", unknown.Err, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("a.csv", "attacker,attack,technique,reaction,note\nBruno,swing,forearm block,,from the stairs\nBruno,-,cross,head back,\n,,...,,\n")]
+    [InlineData("a.json", """{ "moves": [ { "attacker": "Bruno", "attack": "swing", "technique": "forearm block", "note": "from the stairs" }, { "attacker": "Bruno", "attack": "-", "technique": "cross", "reaction": "head back" }, { "technique": "..." } ] }""")]
+    public void Rows_with_open_cells_are_filled_in_and_keep_their_notes(string name, string text)
+    {
+        using var rig = new Rig();
+        var answer = rig.Run("complete", rig.File(name, text), "--out", Path.Combine(rig.Folder, "whole.json"));
+        Assert.True(answer.Code == ExitCode.Good, answer.Err);
+        Assert.Contains("\"forearm block\" as Outside block", answer.Out, StringComparison.Ordinal);
+        var moves = JObject.Parse(File.ReadAllText(Path.Combine(rig.Folder, "whole.json")))["moves"]!;
+        Assert.Equal(("from the stairs", "head-back"), ((string?)moves[0]!["note"], (string?)moves[1]!["reaction"]));
+    }
+
+    [Fact]
+    public void The_audit_of_a_sketch_says_what_must_give_in_the_words_of_the_writer()
+    {
+        using var rig = new Rig();
+        var good = rig.Run("audit", rig.File("yard.notes.txt", Notes));
+        Assert.Equal(ExitCode.Good, good.Code);
+        Assert.Contains("All 4 moves can stand as written.", good.Out, StringComparison.Ordinal);
+        var bad = rig.Run("audit", rig.File("a.csv", "attacker,attack,technique\nBruno,jab,slips\nBruno,-,submit\n"));
+        Assert.Equal(ExitCode.Forbidden, bad.Code);
+        Assert.Contains("MUST GIVE\n  line 3   ", bad.Out, StringComparison.Ordinal);
+        Assert.Contains("(fewest found)", bad.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Notes_may_be_given_wherever_a_routine_may()
+    {
+        using var rig = new Rig();
+        var notes = rig.File("yard.notes.txt", Notes);
+        var brief = rig.File("b.json", """{ "attackers": [ { "name": "Bruno", "height": 1.9 } ], "length": { "moves": 4, "tolerance": 1 } }""");
+        IReadOnlyList<string[]> commands = [["repair", notes], ["revise", notes, "--brief", brief], ["explain", notes, "2"], ["paperwork", notes, "--out", Path.Combine(rig.Folder, "papers"), "--no-pdf"]];
+        Assert.All(commands, c =>
+        {
+            var answer = rig.Run(c);
+            Assert.True(answer.Code == ExitCode.Good, answer.Err);
+            Assert.Contains("is filled in first: 4 of 4 moves stand as written.\nUNDERSTOOD\n", answer.Err, StringComparison.Ordinal);
+        });
     }
 
     [Fact]

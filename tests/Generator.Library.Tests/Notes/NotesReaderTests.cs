@@ -84,7 +84,7 @@ public class NotesReaderTests
         var read = NotesReader.Parse(new SourceFile("a.notes.txt", "Bruno: swing > xqzzy, duck @zwei\nWanda from nowhere: > jab (zzzq)\n... many\n"), BundledLibrary.Book);
         Assert.Null(read.Value);
         Assert.Equal(
-            [(1, "column 16"), (1, "column 23"), (2, "column 1"), (2, "column 28"), (3, "column 1")],
+            [(1, "column 16"), (1, "column 29"), (2, "column 12"), (2, "column 28"), (3, "column 5")],
             read.Problems.Select(p => (p.Line, p.Field)));
         Assert.All(read.Problems, p => Assert.StartsWith("Maybe ", p.Maybe, StringComparison.Ordinal));
     }

@@ -1,11 +1,12 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Generator.Domain;
 using Generator.Library.Reading;
 
 namespace Generator.Library.Files.Notes;
 
-/// <summary>What a line about a performer says: "the hero, left lead, 1.70 m", "2:30, 3 m, fast, late".</summary>
-internal sealed record CastWords
+/// <summary>What a line about a performer says: "the hero, left lead, 1.70 m", "2:30, 3 m, 1.86 m tall, fast, late".</summary>
+internal sealed partial record CastWords
 {
     /// <summary>Speeds that "slow" and "fast" stand for, in centimetres a second: a walk and a rush.</summary>
     private const int Slow = 140, Fast = 300;
@@ -13,61 +14,177 @@ internal sealed record CastWords
     /// <summary>Somebody who comes late is not in play before this count; the engine may put it off further.</summary>
     private const int LateCount = 9;
 
-    public bool IsHero { get; init; }
+    private const string Advice = "Maybe write a clock position (2:30), a distance (3 m), a height (1.86 m tall), fast or slow, late, novice, trained or stunt";
 
-    public Side? Lead { get; init; }
+    private readonly List<NotesFault> faults = [];
 
-    public Centimetres? Height { get; init; }
+    public bool IsHero { get; private set; }
 
-    public Bearing? Bearing { get; init; }
+    public Side? Lead { get; private set; }
 
-    public Centimetres? Distance { get; init; }
+    public Centimetres? Height { get; private set; }
 
-    public int? Speed { get; init; }
+    public Bearing? Bearing { get; private set; }
 
-    public bool IsLate { get; init; }
+    public Centimetres? Distance { get; private set; }
 
-    public Skill? Skill { get; init; }
+    public int? Speed { get; private set; }
+
+    public bool IsLate { get; private set; }
+
+    public Skill? Skill { get; private set; }
 
     /// <summary>Moment of entrance of who comes late.</summary>
     public HalfCounts? Entrance => IsLate ? new HalfCounts((LateCount - 1) * HalfCounts.PerCount) : null;
 
-    /// <summary>Reads a whole line; null when any part of it is something else, such as an attack.</summary>
-    public static CastWords? Parse(string text)
+    public IReadOnlyList<NotesFault> Faults => faults;
+
+    /// <summary>Something in the line says who somebody is or where they stand.</summary>
+    public static bool IsAbout(NotesPart line) => line.Listed().Any(p => new CastWords().Take(p, afterBearing: false));
+
+    /// <summary>Reads a whole line and notes everything in it that says something else, or something twice.</summary>
+    public static CastWords Of(NotesPart line)
     {
         var said = new CastWords();
-        foreach (var part in text.Split(',', StringSplitOptions.TrimEntries))
+        if (FigureComma().Match(line.Text) is { Success: true } comma)
         {
-            if (With(said, part) is not { } more)
-            {
-                return null;
-            }
-
-            said = more;
+            said.faults.Add(new NotesFault(line.Column + comma.Index, $"{FieldText.Quote(comma.Value)} may be one figure or two.", "Maybe write a point in a figure, such as 1.70 m, and a space behind a comma."));
+            return said;
         }
 
-        return said.IsHero || said.Height is null ? said : said with { Height = null, Distance = said.Height };
-    }
-
-    private static CastWords? With(CastWords said, string part)
-    {
-        var word = part.ToLowerInvariant();
-        return word switch
+        var afterBearing = false;
+        foreach (var part in line.Listed())
         {
-            "the hero" or "hero" => said with { IsHero = true },
-            "left lead" => said with { Lead = Side.Left },
-            "right lead" => said with { Lead = Side.Right },
-            "fast" => said with { Speed = Fast },
-            "slow" => said with { Speed = Slow },
-            "late" => said with { IsLate = true },
-            _ when EnumWords.TryParse<Skill>(word, out var skill) => said with { Skill = skill },
-            _ when Domain.Bearing.TryParse(word.Replace(" o'clock", string.Empty, StringComparison.Ordinal), out var bearing) => said with { Bearing = bearing },
-            _ when Metres(word) is { } metres => said with { Height = metres },
-            _ => null,
-        };
+            var had = said.Bearing;
+            if (!said.Take(part, afterBearing))
+            {
+                said.faults.Add(new NotesFault(part.Column, part.IsEmpty ? "Nothing stands between two commas." : $"{FieldText.Quote(part.Text)} does not say who somebody is or where they stand.", AdviceFor(part.Text)));
+            }
+
+            afterBearing = had is null && said.Bearing is not null;
+        }
+
+        said.CheckPart(line);
+        return said;
     }
 
-    private static Centimetres? Metres(string word) =>
-        word.EndsWith(" m", StringComparison.Ordinal) && decimal.TryParse(word[..^2], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var metres) && metres is > 0 and < 30
-            ? new Centimetres((int)Math.Round(metres * 100)) : null;
+    /// <summary>What was understood, in words.</summary>
+    public IEnumerable<string> Reading()
+    {
+        IEnumerable<string?> all =
+        [
+            IsHero ? "the hero" : "an attacker",
+            Lead is { } lead ? EnumWords.Of(lead) + " lead" : null,
+            Bearing is { } bearing ? "opens at " + bearing.ToClockText() : null,
+            Distance is { } distance ? distance + " from the mark" : null,
+            Height is { } height ? height + " tall" : null,
+            Speed is { } speed ? $"comes in at {new Centimetres(speed)} a second" : null,
+            Entrance is { } entrance ? "not in before count " + entrance.ToCountText() : null,
+            Skill is { } skill ? EnumWords.Of(skill) : null,
+        ];
+        return all.OfType<string>();
+    }
+
+    private static string AdviceFor(string text) => text.ToLowerInvariant() switch
+    {
+        "tall" or "big" or "short" or "small" => "Maybe write the height, such as 1.90 m tall",
+        "quick" or "quickly" => "Maybe fast is meant.",
+        "beginner" or "new" => "Maybe novice is meant.",
+        "left" or "right" or "left-handed" or "right-handed" or "lefty" or "southpaw" => "Maybe left lead or right lead is meant, of the hero.",
+        "" => "Maybe one of them can go.",
+        _ => Advice + "; what somebody does stands on a line of its own.",
+    };
+
+    /// <summary>Takes one part in; false when it says none of this. A length like 1.86 m, which is hardly a distance, is a height unless a clock position stands before it.</summary>
+    private bool Take(NotesPart part, bool afterBearing)
+    {
+        var word = Spaces().Replace(part.Text.ToLowerInvariant(), " ");
+        var place = word.StartsWith("from ", StringComparison.Ordinal) ? word[5..] : word.Replace(" o'clock", string.Empty, StringComparison.Ordinal);
+        switch (word)
+        {
+            case "the hero" or "hero":
+                IsHero = Once(part, !IsHero);
+                return true;
+            case "left lead" or "right lead":
+                Once(part, Lead is null);
+                Lead = word[0] == 'l' ? Side.Left : Side.Right;
+                return true;
+            case "fast" or "slow":
+                Once(part, Speed is null);
+                Speed = word[0] == 'f' ? Fast : Slow;
+                return true;
+            case "late":
+                IsLate = Once(part, !IsLate);
+                return true;
+        }
+
+        if (EnumWords.TryParse<Skill>(word, out var skill))
+        {
+            Once(part, Skill is null);
+            Skill = skill;
+            return true;
+        }
+
+        if (Length().Match(word) is { Success: true } length && Metres(length) is { } metres)
+        {
+            var isHeight = length.Groups["what"].Value switch { "tall" or "high" => true, "away" or "off" => false, _ => IsHero || (!afterBearing && length.Groups["part"].Length == 2 && Measures.Stature.Allows(metres.Metres)) };
+            Once(part, isHeight ? Height is null : Distance is null);
+            Height = isHeight ? metres : Height;
+            Distance = isHeight ? Distance : metres;
+            CheckRange(part, isHeight ? Measures.Stature : Measures.Opening, metres);
+            return true;
+        }
+
+        if (FromWords.TryParse(place, out var bearing))
+        {
+            Once(part, Bearing is null);
+            Bearing = bearing;
+            return true;
+        }
+
+        return false;
+    }
+
+    private bool Once(NotesPart part, bool isFirst)
+    {
+        if (!isFirst)
+        {
+            faults.Add(new NotesFault(part.Column, $"{FieldText.Quote(part.Text)} says a second time what was said before it.", "Maybe one of the two can go."));
+        }
+
+        return true;
+    }
+
+    private void CheckRange(NotesPart part, Quantity quantity, Centimetres metres)
+    {
+        if (!quantity.Allows(metres.Metres))
+        {
+            faults.Add(new NotesFault(part.Column, $"{FieldText.Quote(part.Text)} is not {quantity.Range}.", quantity.Advice));
+        }
+    }
+
+    /// <summary>Heroes stand on the mark; only heroes have a lead that can be said.</summary>
+    private void CheckPart(NotesPart line)
+    {
+        if (IsHero && (Bearing is not null || Distance is not null || Speed is not null || IsLate))
+        {
+            faults.Add(new NotesFault(line.Column, "The hero is on the mark from the start; no place, speed or entrance can be said.", "Maybe say only the lead, the height and the skill, such as: the hero, left lead, 1.70 m tall"));
+        }
+        else if (!IsHero && Lead is not null)
+        {
+            faults.Add(new NotesFault(line.Column, "Only the hero has a lead that can be said.", "Maybe add \"the hero\" to this line, or leave the lead out."));
+        }
+    }
+
+    private static Centimetres? Metres(Match length) =>
+        decimal.TryParse(length.Groups["metres"].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var metres) && metres < 1000 ? Centimetres.FromMetres(metres) : null;
+
+    [GeneratedRegex(@"^(?<metres>[0-9]+(\.(?<part>[0-9]+))?) ?(m|metres?|meters?)( (?<what>tall|high|away|off))?$")]
+    private static partial Regex Length();
+
+    [GeneratedRegex("[0-9],[0-9][0-9. ]*m?")]
+    private static partial Regex FigureComma();
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Spaces();
 }

@@ -7,100 +7,206 @@ using Generator.Library.Words;
 namespace Generator.Library.Files.Notes;
 
 /// <summary>Turns the lines of notes that hold moves into moves of a sketch.</summary>
-internal sealed class MoveNotes(string file, MeaningFinder finder, NotesCast cast, ProblemList problems)
+internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int, NotesFault> refuse)
 {
     private static readonly string[] Numbers = ["two", "three", "four"];
 
-    private readonly List<Understood> understood = [];
+    private readonly CellReader cells = new(finder, refuse);
     private readonly HashSet<int> seen = [];
-    private int number;
+    private (HalfCounts First, int Line)? latest;
 
-    public IReadOnlyList<Understood> Understood => understood;
+    public IReadOnlyList<Understood> Understood => cells.Understood;
 
     public IReadOnlyList<SketchMove> Read(NotesLine line) => line.Kind switch
     {
         NotesLineKind.Gap => [Gap(line)],
-        NotesLineKind.Beat => [Beat(line)],
+        NotesLineKind.Beat => [.. Beat(line)],
         _ => [.. Moves(line)],
     };
 
     private SketchMove Gap(NotesLine line)
     {
         var most = Sketch.OpenMoves;
-        if (line.Rest.Length > 0 && !(int.TryParse(line.Rest, NumberStyles.None, CultureInfo.InvariantCulture, out most) && most is >= 1 and <= 100))
+        if (!line.Rest.IsEmpty && !(int.TryParse(line.Rest.Text, NumberStyles.None, CultureInfo.InvariantCulture, out most) && most is >= 1 and <= 100))
         {
-            Refuse(line, line.Column, $"{FieldText.Quote(line.Rest)} is no number of moves that may stand here.", "Maybe write \"...\" for any number, or \"... 4\" for at most four.");
+            refuse(line.Number, new NotesFault(line.Rest.Column, $"{FieldText.Quote(line.Rest.Text)} is no number of moves that may stand here.", "Maybe write \"...\" for any number, or \"... 4\" for at most four."));
         }
 
+        cells.Tell(line.Number, "...", string.Create(CultureInfo.InvariantCulture, $"up to {most} moves may stand here"), ofMove: false);
         return new SketchMove { Line = line.Number, Open = Math.Max(1, most) };
     }
 
-    private SketchMove Beat(NotesLine line)
+    /// <summary>Something without a name: a pause, or a line whose colon was forgotten.</summary>
+    private IEnumerable<SketchMove> Beat(NotesLine line)
     {
-        number++;
-        var words = NotesWords.Of(line.Rest, line.Column);
-        return new SketchMove { Line = line.Number, Technique = Cell(line, words, finder.Beat), Count = Count(line, words) };
+        var name = line.Rest.Text.Split([' ', '\t', ';', '-', ','], 2)[0];
+        if (line.AtArrows().Count > 1 || cast.Names.Find(name) >= 0 || string.Equals(name, cast.HeroName, StringComparison.OrdinalIgnoreCase))
+        {
+            refuse(line.Number, new NotesFault(line.Rest.Column, "There is no colon behind the name of the attacker.", $"Maybe write {(cast.Names.Find(name) >= 0 ? name : "the name and a colon")} first, such as: {(cast.Names.Find(name) >= 0 ? name : "Bruno")}: swing > duck"));
+            yield break;
+        }
+
+        var words = NotesWords.Of(line.Rest);
+        cells.NextMove();
+        if (words.Reaction is not null)
+        {
+            refuse(line.Number, new NotesFault(words.Reaction.Words.Column, "Nobody is named who could take it so.", "Maybe write the name of the attacker and a colon first."));
+        }
+
+        if (finder.Beat(words.Text).Ids.Count == 0 && finder.Technique(words.Text).Ids.Count > 0)
+        {
+            refuse(line.Number, new NotesFault(words.Words.Column, $"Nobody is named to whom {FieldText.Quote(words.Text)} is done.", "Maybe write the name of the attacker, a colon and an arrow first, such as: Bruno: > jab"));
+            yield break;
+        }
+
+        yield return new SketchMove { Line = line.Number, Technique = cells.Cell(line.Number, words, finder.Beat), Count = Count(line, words) };
     }
 
     private IEnumerable<SketchMove> Moves(NotesLine line)
     {
-        var attacker = cast.Names.Find(line.Name);
-        if (attacker < 0)
+        var parts = line.AtArrows();
+        if (Attacker(line) is not { } attacker)
         {
-            Refuse(line, 1, Cast.Unknown(line.Name), cast.Names.Advice(line.Name));
-        }
-
-        var from = From(line, attacker);
-        var arrow = line.Rest.IndexOf('>', StringComparison.Ordinal);
-        var left = NotesWords.Of(arrow < 0 ? line.Rest : line.Rest[..arrow], line.Column);
-        var attack = left.Text.Length > 0 ? Cell(line, left, finder.Attack, counts: false) : null;
-        if (arrow < 0)
-        {
-            number++;
-            yield return new SketchMove { Line = line.Number, Attacker = Known(attacker), Attack = attack, IsSuffered = true, From = from, Count = Count(line, left) };
             yield break;
         }
 
-        var first = true;
-        foreach (var words in NotesWords.List(line.Rest[(arrow + 1)..], line.Column + arrow + 1))
+        if (parts.Count > 2)
         {
+            refuse(line.Number, new NotesFault(parts[2].Column, "There is a second arrow on this line; behind the first stands all that the hero does.", "Maybe a comma is meant, such as: swing > duck, cross; the next attack stands on a line of its own."));
+            yield break;
+        }
+
+        if (parts.Count == 1 && parts[0].IsEmpty)
+        {
+            refuse(line.Number, new NotesFault(line.Name.Length + 2, $"Nothing is said behind {line.Name}.", "Maybe write what they do, an arrow, and what the hero does, such as: swing > duck"));
+            yield break;
+        }
+
+        var left = NotesWords.Of(parts[0]);
+        CheckLeft(line, left, parts);
+        var (attack, from) = (left.Words.IsEmpty ? null : cells.Cell(line.Number, left, finder.Attack, nextMove: true), From(line, attacker, left));
+        var moves = parts.Count == 1 ? [Suffered(line, attacker, attack, left)] : Answered(line, attacker, attack, left, parts[1]);
+        foreach (var (move, i) in moves.Select((m, i) => (m, i)))
+        {
+            yield return i == 0 ? move with { From = from } : move;
+        }
+    }
+
+    /// <summary>An attack alone: it lands.</summary>
+    private SketchMove Suffered(NotesLine line, int attacker, SketchCell? attack, NotesWords left)
+    {
+        cells.NextMove();
+        cells.Tell(line.Number, left.Text, "lands: nothing is said of what the hero does");
+        return new SketchMove { Line = line.Number, Attacker = attacker, Attack = attack, IsSuffered = true, Count = Count(line, left) };
+    }
+
+    private IEnumerable<SketchMove> Answered(NotesLine line, int attacker, SketchCell? attack, NotesWords left, NotesPart right)
+    {
+        var first = true;
+        foreach (var cell in right.Listed())
+        {
+            var words = NotesWords.Of(cell);
+            var isAnswer = first && !left.Words.IsEmpty;
+            if (words.Words.IsEmpty && !right.IsEmpty && words.Reaction is null)
+            {
+                refuse(line.Number, new NotesFault(cell.Column, cell.IsEmpty ? "Nothing stands between two commas, or behind the last." : $"{FieldText.Quote(cell.Text)} stands behind no word.", "Maybe one of them can go; a move that may be anything is written as ... on a line of its own."));
+                continue;
+            }
+
             var (times, plain) = Times(words);
             for (var i = 0; i < times; i++)
             {
-                number++;
+                cells.NextMove();
+                if (plain.Words.IsEmpty)
+                {
+                    cells.Tell(line.Number, ">", "the hero does anything");
+                }
+
+                var count = Count(line, i == 0 ? words : words with { Count = null });
+                if (first && left.Count is not null)
+                {
+                    if (words.Count is { } twice)
+                    {
+                        refuse(line.Number, new NotesFault(twice.Column, "The count of this move stands left of the arrow already.", "Maybe one of the two can go."));
+                    }
+
+                    count = Count(line, left);
+                }
+
                 yield return new SketchMove
                 {
                     Line = line.Number,
-                    Attacker = Known(attacker),
-                    Attack = first ? attack : null,
-                    FollowsUp = !first || attack is null,
-                    From = first && attack is not null ? from : null,
-                    Technique = plain.Text.Length == 0 ? null : Cell(line, plain, first && attack is not null ? t => finder.Technique(t, attack.Ids) : finder.Technique),
-                    Reaction = plain.Reaction is { } taken ? Cell(line, taken, finder.Reaction) : null,
-                    Count = first && left.Count is not null ? Count(line, left) : Count(line, words),
+                    Attacker = attacker,
+                    Attack = isAnswer ? attack : null,
+                    FollowsUp = !isAnswer,
+                    Technique = plain.Words.IsEmpty ? null : cells.Cell(line.Number, plain, isAnswer && attack is not null ? t => finder.Technique(t, attack.Ids) : finder.Technique),
+                    Reaction = plain.Reaction is { } taken ? cells.Cell(line.Number, taken, finder.Reaction) : null,
+                    Count = count,
                 };
-                first = false;
+                (first, isAnswer) = (false, false);
             }
         }
     }
 
-    private static int? Known(int attacker) => attacker < 0 ? null : attacker;
-
-    /// <summary>Where they come from; the first time it is where they open.</summary>
-    private Bearing? From(NotesLine line, int attacker)
+    private int? Attacker(NotesLine line)
     {
-        if (line.From is null)
+        if (cast.Names.Find(line.Name) is >= 0 and var attacker)
         {
-            seen.Add(attacker);
+            return attacker;
+        }
+
+        var fault = line.Name.Length == 0 ? new NotesFault(1, "No name stands before the colon.", NearestWords.OneOf(cast.Names.Names))
+            : string.Equals(line.Name, cast.HeroName, StringComparison.OrdinalIgnoreCase)
+                ? new NotesFault(1, $"{line.Name} is the hero; a line begins with the attacker to whom something is done.", $"Maybe write {cast.Names.Names.FirstOrDefault("Bruno")}: > and what {line.Name} does; a beat alone stands on a line of its own, such as: pause")
+            : new NotesFault(1, Cast.Unknown(line.Name), cast.Names.Advice(line.Name));
+        refuse(line.Number, fault);
+        return null;
+    }
+
+    private void CheckLeft(NotesLine line, NotesWords left, IReadOnlyList<NotesPart> parts)
+    {
+        if (left.Reaction is { } taken)
+        {
+            refuse(line.Number, new NotesFault(taken.Words.Column, "Brackets hold how the attacker takes what the hero does; before the arrow there is nothing to take.", "Maybe they belong behind what the hero does, such as: swing > uppercut (head back)"));
+        }
+
+        if (left.Words.IsEmpty && (left.Firmness != Firmness.Said || left.Count is not null))
+        {
+            refuse(line.Number, new NotesFault(parts[0].Column, $"{FieldText.Quote(parts[0].Text)} stands behind no word.", "Maybe it belongs behind what the hero does."));
+        }
+
+        var attacks = left.Words.Listed().ToList();
+        if (attacks.Count > 1)
+        {
+            refuse(line.Number, parts.Count == 1
+                ? new NotesFault(attacks[1].Column, "There is no arrow, so all of this would be one attack.", $"Maybe an arrow is missing: {line.Name}: {FieldText.Shorten(attacks[0].Text)} > {FieldText.Shorten(attacks[1].Text)}")
+                : new NotesFault(attacks[1].Column, "Two attacks stand before the arrow; each needs an answer of its own.", "Maybe write each on a line of its own, or leave the comma out if it is one attack."));
+        }
+    }
+
+    /// <summary>Where they come from; the first time it is where they open, unless that is said elsewhere.</summary>
+    private Bearing? From(NotesLine line, int attacker, NotesWords attack)
+    {
+        var isFirst = seen.Add(attacker);
+        if (line.From is not { } from)
+        {
             return null;
         }
 
-        if (!FromWords.TryParse(line.From, out var bearing))
+        if (!FromWords.TryParse(from.Text, out var bearing))
         {
-            Refuse(line, 1, $"{FieldText.Quote(line.From)} says no place to come from.", $"Maybe one of these is meant: {FromWords.All}.");
+            refuse(line.Number, new NotesFault(from.Column, $"{FieldText.Quote(from.Text)} says no place to come from.", $"Maybe one of these is meant: {FromWords.All}."));
+            return null;
         }
 
-        return seen.Add(attacker) ? null : bearing;
+        if (attack.Words.IsEmpty)
+        {
+            refuse(line.Number, new NotesFault(from.Column, "Nobody comes from anywhere in a follow-up: the attacker is with the hero already.", "Maybe leave the place out, or write before the arrow how they come in, such as: rushes >"));
+            return null;
+        }
+
+        cells.Tell(line.Number, "from " + from.Text, $"{cast.Names.Names[attacker]} {(isFirst && !cast.IsPlaced(attacker) ? "opens" : "comes")} at {bearing.ToClockText()}", ofMove: false);
+        return isFirst && !cast.IsPlaced(attacker) ? null : bearing;
     }
 
     /// <summary>"Two to the face" is twice "to the face".</summary>
@@ -109,39 +215,23 @@ internal sealed class MoveNotes(string file, MeaningFinder finder, NotesCast cas
         var gap = words.Text.IndexOf(' ', StringComparison.Ordinal);
         var times = gap < 0 ? -1 : Array.IndexOf(Numbers, words.Text[..gap].ToLowerInvariant());
         return times < 0 || words.Text.Contains("hand", StringComparison.OrdinalIgnoreCase) || words.Text.Contains("arm", StringComparison.OrdinalIgnoreCase)
-            ? (1, words) : (times + 2, words with { Text = words.Text[(gap + 1)..] });
+            ? (1, words) : (times + 2, words with { Words = NotesPart.Of(words.Text, words.Words.Column, gap + 1, words.Text.Length) });
     }
 
-    private SketchCell? Cell(NotesLine line, NotesWords words, Func<string, Meaning> find, bool counts = true)
-    {
-        var meaning = find(words.Text);
-        if (meaning.Ids.Count == 0)
-        {
-            Refuse(line, words.Column, $"The library knows nothing like {FieldText.Quote(words.Text)}.", meaning.Nearest.Count > 0 ? NearestWords.OneOf(meaning.Nearest) : "Maybe say it in other words.");
-            return null;
-        }
-
-        understood.Add(new Understood(line.Number, number + (counts ? 0 : 1), words.Text, meaning.Ids, meaning.IsGuess));
-        return new SketchCell(words.Text, meaning.Ids, words.Firmness, meaning.Foot);
-    }
-
+    /// <summary>The counts of a move; they go upward as the lines do.</summary>
     private (HalfCounts First, HalfCounts Last)? Count(NotesLine line, NotesWords words)
     {
-        if (words.Count is not { } said)
+        if (words.Count is not { } said || cells.Count(line.Number, said) is not { } count)
         {
             return null;
         }
 
-        var ends = said.Split('-', StringSplitOptions.TrimEntries);
-        if (ends.Length <= 2 && HalfCounts.TryParseCount(ends[0], out var first) && HalfCounts.TryParseCount(ends[^1], out var last) && first <= last)
+        if (latest is { } before && count.Last < before.First)
         {
-            return (first, last);
+            refuse(line.Number, new NotesFault(said.Column, $"Count {count.Last.ToCountText()} comes before count {before.First.ToCountText()} on line {before.Line.ToString(CultureInfo.InvariantCulture)}.", "Maybe the lines are to change places: moves stand in the order in which they start."));
         }
 
-        Refuse(line, words.Column, $"{FieldText.Quote("@" + said)} is no count.", "Maybe write @20, @20& or @20-24.");
-        return null;
+        latest = (count.First, line.Number);
+        return count;
     }
-
-    private void Refuse(NotesLine line, int column, string message, string maybe) =>
-        problems.Add(new Problem(file, line.Number, "column " + column.ToString(CultureInfo.InvariantCulture), string.Empty, message, maybe));
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Generator.Domain;
 using Generator.Domain.Sketches;
 using Generator.Library.Reading;
@@ -7,70 +8,140 @@ namespace Generator.Library.Files.Notes;
 /// <summary>Who is in the notes and where they open: from a brief given beside, else from the lines about people and the names in order of appearance.</summary>
 internal sealed class NotesCast
 {
+    private readonly IReadOnlyList<NotesLine> lines;
+    private readonly Action<int, NotesFault> refuse;
+    private readonly List<(NotesLine Line, CastWords Said)> people = [];
     private readonly Brief brief;
-    private readonly Placement?[] placements;
 
-    private NotesCast(Brief brief, Placement?[] placements)
+    /// <summary>Works the cast out; tells of names that a brief lacks where they are used.</summary>
+    /// <param name="lines">All lines.</param>
+    /// <param name="given">The brief beside; null for none.</param>
+    /// <param name="refuse">Is told what is wrong, with the line.</param>
+    public NotesCast(IReadOnlyList<NotesLine> lines, Brief? given, Action<int, NotesFault> refuse)
     {
-        (this.brief, this.placements) = (brief, placements);
+        (this.lines, this.refuse) = (lines, refuse);
+        ReadPeople();
+        var own = given ?? Unsaid();
+        var hero = people.Find(p => p.Said.IsHero);
+        if (given is not null && hero.Said is not null && !Same(hero.Line.Name, given.Hero.Name))
+        {
+            refuse(hero.Line.Number, new NotesFault(1, $"The hero of the brief is {given.Hero.Name}, not {hero.Line.Name}.", "Maybe another brief is meant, or this line can go."));
+        }
+
+        brief = people.Count == 0 ? own : own with
+        {
+            Hero = hero.Said is null ? own.Hero : own.Hero with { Skill = hero.Said.Skill ?? own.Hero.Skill, Lead = hero.Said.Lead ?? own.Hero.Lead, Height = hero.Said.Height ?? own.Hero.Height },
+            Attackers = [.. own.Attackers.Select(a => Part(a, About(a.Name)))],
+        };
         Names = Cast.Of(brief);
     }
 
     public Cast Names { get; }
 
-    /// <summary>Works the cast out; tells of names that the brief lacks where they are used.</summary>
-    public static NotesCast Of(IReadOnlyList<NotesLine> lines, Brief? given, string file, ProblemList problems)
+    public string HeroName => brief.Hero.Name;
+
+    /// <summary>What the lines about people say.</summary>
+    public IEnumerable<Understood> Understood => people.Select(p => new Understood(p.Line.Number, 0, $"{p.Line.Name}: {p.Line.Rest.Text}", [.. p.Said.Reading()]) { IsPlain = true });
+
+    /// <summary>Whether somebody's opening place is said apart from where they come from first.</summary>
+    public bool IsPlaced(int attacker) => attacker >= 0 && brief.Attackers[attacker].Bearing is not null;
+
+    public Sketch Sketch(IReadOnlyList<SketchMove> moves) => new() { Brief = brief, Placements = [.. brief.Attackers.Select(Place)], Moves = moves };
+
+    private static bool Same(string one, string other) => string.Equals(one, other, StringComparison.OrdinalIgnoreCase);
+
+    private static AttackerPart Part(AttackerPart part, CastWords? said) => said is null ? part : part with
     {
-        var people = lines.Where(l => l.Kind == NotesLineKind.Person).Select(l => (Line: l, Said: CastWords.Parse(l.Rest)!)).ToList();
-        var hero = people.Find(p => p.Said.IsHero);
-        var names = lines.Where(l => l.Name.Length > 0 && !(l.Kind == NotesLineKind.Person && CastWords.Parse(l.Rest)!.IsHero)).Select(l => l.Name)
-            .Distinct(StringComparer.OrdinalIgnoreCase).ToList();
-        var title = lines.FirstOrDefault(l => l.Kind == NotesLineKind.Remark)?.Rest;
-        if (given is null && (names.Count == 0 || names.Count > Cast.Most))
-        {
-            problems.Add(new Problem(
-                file, names.Count == 0 ? 0 : lines.First(l => string.Equals(l.Name, names[Cast.Most], StringComparison.OrdinalIgnoreCase)).Number, string.Empty, string.Empty,
-                names.Count == 0 ? "The notes name no attacker." : $"The notes name {names.Count} attackers; there must be 1 to {Cast.Most}.",
-                names.Count == 0 ? "Maybe write a name and a colon first, such as Bruno: swing > duck" : "Maybe a name is spelt in several ways."));
-        }
-
-        var own = new Brief
-        {
-            Title = string.IsNullOrWhiteSpace(title) ? "Untitled fight" : title,
-            Hero = hero.Said is null ? new HeroPart { Name = "Hero", Skill = Skill.Stunt }
-                : new HeroPart { Name = hero.Line.Name, Skill = hero.Said.Skill ?? Skill.Stunt, Lead = hero.Said.Lead ?? Side.Left, Height = hero.Said.Height ?? Performer.DefaultHeight },
-            Attackers = [.. names.Take(Cast.Most).Select(n => Part(n, people.Find(p => string.Equals(p.Line.Name, n, StringComparison.OrdinalIgnoreCase)).Said))],
-        };
-        var cast = new NotesCast(given ?? own, new Placement?[(given ?? own).Attackers.Count]);
-        cast.Place(lines, people);
-        return cast;
-    }
-
-    public Sketch Sketch(IReadOnlyList<SketchMove> moves) => new() { Brief = brief, Placements = placements, Moves = moves };
-
-    private static AttackerPart Part(string name, CastWords? said) => new()
-    {
-        Name = name,
-        Skill = said?.Skill ?? Skill.Stunt,
-        Bearing = said?.Bearing,
-        Distance = said?.Distance,
-        Speed = said?.Speed ?? 200,
-        Entrance = said?.Entrance,
+        Skill = said.Skill ?? part.Skill,
+        Height = said.Height ?? part.Height,
+        Bearing = said.Bearing ?? part.Bearing,
+        Distance = said.Distance ?? part.Distance,
+        Speed = said.Speed ?? part.Speed,
+        Entrance = said.Entrance ?? part.Entrance,
     };
 
-    /// <summary>Whoever is said to stand somewhere, or to come from somewhere the first time, opens there.</summary>
-    private void Place(IReadOnlyList<NotesLine> lines, IReadOnlyList<(NotesLine Line, CastWords Said)> people)
+    private CastWords? About(string name) => people.Find(p => Same(p.Line.Name, name)).Said;
+
+    private void ReadPeople()
     {
-        for (var a = 0; a < brief.Attackers.Count; a++)
+        foreach (var line in lines.Where(l => l.Kind == NotesLineKind.Person))
         {
-            var name = brief.Attackers[a].Name;
-            var said = people.FirstOrDefault(p => string.Equals(p.Line.Name, name, StringComparison.OrdinalIgnoreCase)).Said;
-            var from = lines.FirstOrDefault(l => l.Kind == NotesLineKind.Moves && string.Equals(l.Name, name, StringComparison.OrdinalIgnoreCase))?.From;
-            var bearing = said?.Bearing ?? brief.Attackers[a].Bearing ?? (from is not null && FromWords.TryParse(from, out var comes) ? comes : null);
-            if (bearing is { } b)
+            var said = CastWords.Of(line.Rest);
+            foreach (var fault in said.Faults)
             {
-                placements[a] = new Placement(b, said?.Distance ?? brief.Attackers[a].Distance ?? RoutineReader.DefaultDistance, said?.Entrance ?? brief.Attackers[a].Entrance ?? HalfCounts.Zero);
+                refuse(line.Number, fault);
             }
+
+            if (people.Find(p => Same(p.Line.Name, line.Name)).Line is { } before)
+            {
+                refuse(line.Number, new NotesFault(1, $"Who {line.Name} is stands on line {Figure(before.Number)} already.", "Maybe put both on one line, or somebody else is meant."));
+            }
+            else if (said.IsHero && people.Find(p => p.Said.IsHero).Line is { } other)
+            {
+                refuse(line.Number, new NotesFault(1, $"{other.Name} is the hero already, on line {Figure(other.Number)}; there is one hero.", "Maybe one of the two is an attacker."));
+            }
+            else if (line.From is { } from)
+            {
+                refuse(line.Number, new NotesFault(from.Column, "A line about somebody says where they stand behind the colon.", $"Maybe write {line.Name}: {from.Text}, 3 m"));
+            }
+
+            people.Add((line, said));
         }
     }
+
+    /// <summary>The brief of notes that have none beside them.</summary>
+    private Brief Unsaid()
+    {
+        var heroes = people.Where(p => p.Said.IsHero).Select(p => p.Line.Name).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var named = lines.Where(l => l.Kind is NotesLineKind.Person or NotesLineKind.Moves && !heroes.Contains(l.Name) && l.Name.Length > 0).ToList();
+        var names = named.Select(l => l.Name).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
+        if (names.Count is 0 or > Cast.Most)
+        {
+            refuse(
+                names.Count == 0 ? 0 : named.First(l => Same(l.Name, names[Cast.Most])).Number,
+                names.Count == 0 ? new NotesFault(0, "The notes name no attacker.", "Maybe write a name and a colon first, such as Bruno: swing > duck")
+                    : new NotesFault(1, $"The notes name {Figure(names.Count)} attackers; there must be 1 to {Figure(Cast.Most)}.", "Maybe a name is spelt in several ways."));
+        }
+
+        foreach (var name in names)
+        {
+            CheckName(name, named, names);
+        }
+
+        return new Brief
+        {
+            Title = lines.FirstOrDefault(l => l is { Kind: NotesLineKind.Remark, Rest.IsEmpty: false })?.Rest.Text ?? "Untitled fight",
+            Hero = new HeroPart { Name = heroes.FirstOrDefault("Hero"), Skill = Skill.Stunt },
+            Attackers = [.. names.Take(Cast.Most).Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })],
+        };
+    }
+
+    /// <summary>A name that stands once and is one letter off another one is a slip, unless a line says who that is.</summary>
+    private void CheckName(string name, List<NotesLine> named, List<string> names)
+    {
+        var first = named.First(l => Same(l.Name, name));
+        if (NameForm.Fault(name) is var (message, maybe))
+        {
+            refuse(first.Number, new NotesFault(1, message, maybe));
+        }
+        else if (name.Split(' ').Length > 3 || name.Contains(',', StringComparison.Ordinal) || name.StartsWith("from ", StringComparison.OrdinalIgnoreCase))
+        {
+            refuse(first.Number, new NotesFault(1, $"{FieldText.Quote(name)} before the colon is no name.", "Maybe write the name first, and where they come from behind it, such as Bruno from behind: swing > duck"));
+        }
+        else if (name.Length >= 4 && About(name) is null && named.Count(l => Same(l.Name, name)) == 1
+            && names.Find(n => !Same(n, name) && NearestWords.Distance(n.ToLowerInvariant(), name.ToLowerInvariant()) == 1) is { } other)
+        {
+            refuse(first.Number, new NotesFault(1, $"{name} stands here only, and is one letter off {other}.", $"Maybe {other} is meant; if they are two people, say who {name} is on a line such as {name}: 3, 3 m"));
+        }
+    }
+
+    /// <summary>Whoever is said to stand somewhere, or to come from somewhere the first time, opens there; null where nothing is said.</summary>
+    private Placement? Place(AttackerPart attacker)
+    {
+        var first = lines.FirstOrDefault(l => l.Kind == NotesLineKind.Moves && Same(l.Name, attacker.Name))?.From;
+        var bearing = attacker.Bearing ?? (first is { } from && FromWords.TryParse(from.Text, out var comes) ? comes : null);
+        return bearing is { } b ? new Placement(b, attacker.Distance ?? RoutineReader.DefaultDistance, attacker.Entrance ?? HalfCounts.Zero) : null;
+    }
+
+    private static string Figure(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,3 +1,5 @@
+using System.Text.RegularExpressions;
+
 namespace Generator.Library.Files.Notes;
 
 /// <summary>One line of notes, told apart by its form.</summary>
@@ -5,48 +7,83 @@ namespace Generator.Library.Files.Notes;
 /// <param name="Kind">What it is.</param>
 /// <param name="Name">Name before the colon, without "from …"; empty where there is none.</param>
 /// <param name="From">What stands after "from" behind the name; null where nothing does.</param>
-/// <param name="Rest">What follows the colon, or the whole line.</param>
-/// <param name="Column">Column of <paramref name="Rest"/>, from 1.</param>
-internal sealed record NotesLine(int Number, NotesLineKind Kind, string Name, string? From, string Rest, int Column)
+/// <param name="Rest">What follows the colon, or the whole line; without a remark at its end.</param>
+internal sealed partial record NotesLine(int Number, NotesLineKind Kind, string Name, NotesPart? From, NotesPart Rest)
 {
     /// <summary>Every line that is not empty.</summary>
     public static IReadOnlyList<NotesLine> All(string text) =>
-        [.. text.TrimStart('\uFEFF').ReplaceLineEndings("\n").Split('\n').Select((line, i) => (line, i + 1)).Where(l => l.line.Trim().Length > 0).Select(l => Of(l.line, l.Item2))];
+        [.. Lines(text).Select((line, i) => (line, i + 1)).Where(l => l.line.Trim().Length > 0).Select(l => Of(l.line, l.Item2))];
 
     /// <summary>The first line that is neither empty nor a remark has a colon behind a name, or is a gap.</summary>
     public static bool LooksLikeNotes(string text)
     {
-        var first = text.TrimStart('\uFEFF').ReplaceLineEndings("\n").Split('\n').Select(l => l.Trim()).FirstOrDefault(l => l.Length > 0 && l[0] != '#');
-        return first is not null && first[0] is not ('{' or '[' or '/') && (first.Contains(':', StringComparison.Ordinal) || first.StartsWith("...", StringComparison.Ordinal) || first[0] == '…');
+        var first = Lines(text).Select(l => l.Trim()).FirstOrDefault(l => l.Length > 0 && l[0] != '#');
+        return first is not null && first[0] is not ('{' or '[' or '/') && (Colon(first) >= 0 || first.StartsWith("...", StringComparison.Ordinal) || first[0] == '…');
     }
+
+    /// <summary>What stands between the arrows; one piece where there is none.</summary>
+    public IReadOnlyList<NotesPart> AtArrows()
+    {
+        var parts = new List<NotesPart>();
+        var start = 0;
+        foreach (var arrow in Arrow().EnumerateMatches(Rest.Text))
+        {
+            parts.Add(NotesPart.Of(Rest.Text, Rest.Column, start, arrow.Index));
+            start = arrow.Index + arrow.Length;
+        }
+
+        return [.. parts, NotesPart.Of(Rest.Text, Rest.Column, start, Rest.Text.Length)];
+    }
+
+    private static string[] Lines(string text) => text.TrimStart('\uFEFF').ReplaceLineEndings("\n").Split('\n');
 
     private static NotesLine Of(string line, int number)
     {
-        var start = line.Length - line.TrimStart().Length;
-        var whole = line.Trim();
-        if (whole[0] == '#')
+        var whole = NotesPart.Of(line, 1, 0, line.Length);
+        if (whole.Text[0] == '#')
         {
-            return new NotesLine(number, NotesLineKind.Remark, string.Empty, null, whole[1..].Trim(), start + 1);
+            return new NotesLine(number, NotesLineKind.Remark, string.Empty, null, NotesPart.Of(line, 1, line.IndexOf('#', StringComparison.Ordinal) + 1, line.Length));
         }
 
-        if (whole.StartsWith("...", StringComparison.Ordinal) || whole[0] == '…')
+        var end = Remark().Match(line) is { Success: true } remark ? remark.Index : line.Length;
+        whole = NotesPart.Of(line, 1, 0, end);
+        if (whole.Text.StartsWith("...", StringComparison.Ordinal) || whole.Text[0] == '…')
         {
-            return new NotesLine(number, NotesLineKind.Gap, string.Empty, null, whole.TrimStart('.', '…').Trim(), start + 1);
+            return new NotesLine(number, NotesLineKind.Gap, string.Empty, null, NotesPart.Of(line, 1, Dots().Match(line).Length, end));
         }
 
-        // A colon inside "2:30" stands between figures and is none of ours.
-        var colon = Enumerable.Range(0, line.Length).FirstOrDefault(i => line[i] == ':' && !(i > 0 && char.IsAsciiDigit(line[i - 1]) && i + 1 < line.Length && char.IsAsciiDigit(line[i + 1])), -1);
-        if (colon < 0)
+        var colon = Colon(line);
+        if (colon < 0 || colon >= end)
         {
-            return new NotesLine(number, NotesLineKind.Beat, string.Empty, null, whole, start + 1);
+            return new NotesLine(number, NotesLineKind.Beat, string.Empty, null, whole);
         }
 
-        var head = line[..colon].Trim();
+        var head = line[..colon];
         var from = head.IndexOf(" from ", StringComparison.OrdinalIgnoreCase);
-        var (name, place) = from < 0 ? (head, (string?)null) : (head[..from].Trim(), head[(from + 6)..].Trim());
-        var rest = line[(colon + 1)..];
-        var column = colon + 2 + (rest.Length - rest.TrimStart().Length);
-        var kind = !rest.Contains('>', StringComparison.Ordinal) && CastWords.Parse(rest.Trim()) is not null ? NotesLineKind.Person : NotesLineKind.Moves;
-        return new NotesLine(number, kind, name, place, rest.Trim(), column);
+        var rest = NotesPart.Of(line, 1, colon + 1, end);
+        var name = (from < 0 ? head : head[..from]).Trim().Trim(Quotes);
+        return new NotesLine(
+            number,
+            !Arrow().IsMatch(rest.Text) && CastWords.IsAbout(rest) ? NotesLineKind.Person : NotesLineKind.Moves,
+            name,
+            from < 0 ? null : NotesPart.Of(line, 1, from + 6, colon),
+            rest);
     }
+
+    /// <summary>Place of the colon behind a name, −1 for none; one inside "2:30" stands between figures and is none of ours.</summary>
+    private static int Colon(string line) => NameEnd().Match(line) is { Success: true } colon ? colon.Index : -1;
+
+    private static readonly char[] Quotes = ['"', '\'', '“', '”', '„', '‘', '’', '«', '»'];
+
+    [GeneratedRegex("(?<![0-9])[:：]|[:：](?![0-9])")]
+    private static partial Regex NameEnd();
+
+    [GeneratedRegex("[-=–—]*[>＞]|[→⇒➔➜➡]")]
+    private static partial Regex Arrow();
+
+    [GeneratedRegex(@"\s#")]
+    private static partial Regex Remark();
+
+    [GeneratedRegex(@"^\s*[.…]+")]
+    private static partial Regex Dots();
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Generator.Domain;
 using Generator.Domain.Sketches;
 using Generator.Library.Reading;
@@ -19,15 +20,23 @@ public static class NotesReader
     {
         var problems = new ProblemList();
         var lines = NotesLine.All(file.Text);
-        var cast = NotesCast.Of(lines, brief, file.Name, problems);
-        var reader = new MoveNotes(file.Name, new MeaningFinder(book), cast, problems);
+        var cast = new NotesCast(lines, brief, Refuse);
+        var reader = new MoveNotes(new MeaningFinder(book), cast, Refuse);
         var moves = lines.Where(l => l.Kind is NotesLineKind.Moves or NotesLineKind.Gap or NotesLineKind.Beat).SelectMany(reader.Read).ToList();
-        if (moves.Count == 0 && problems.IsEmpty)
+        var said = moves.Count(m => !m.IsGap);
+        if (said == 0 && problems.IsEmpty)
         {
-            problems.Add(new Problem(file.Name, 0, string.Empty, string.Empty, "The notes hold no move.", "Maybe write one such as: Bruno: wide swing > low parry, elbow to the face"));
+            Refuse(0, new NotesFault(0, "The notes hold no move.", "Maybe write one such as: Bruno: wide swing > low parry, elbow to the face"));
+        }
+        else if (!Measures.Moves.Allows(said) && said > 0)
+        {
+            Refuse(0, new NotesFault(0, $"The notes hold {said.ToString(CultureInfo.InvariantCulture)} moves, which is not {Measures.Moves.Range}.", "Maybe cut them into several fights."));
         }
 
-        return new Read<ReadSketch>(problems.IsEmpty ? new ReadSketch(cast.Sketch(moves), reader.Understood) : null, problems);
+        return new Read<ReadSketch>(problems.IsEmpty ? new ReadSketch(cast.Sketch(moves), [.. cast.Understood.Concat(reader.Understood).OrderBy(u => u.Line)]) : null, problems);
+
+        void Refuse(int line, NotesFault fault) => problems.Add(new Problem(
+            file.Name, line, fault.Column > 0 ? "column " + fault.Column.ToString(CultureInfo.InvariantCulture) : string.Empty, string.Empty, fault.Message, fault.Maybe));
     }
 
     /// <summary>Notes rather than a routine: by the end of the name, or because the text begins neither as JSON nor as CSV.</summary>

@@ -1,60 +1,80 @@
 using Generator.Domain.Sketches;
+using Generator.Library.Reading;
 
 namespace Generator.Library.Files.Notes;
 
-/// <summary>The words of one cell of notes with what stands round them: <c>!</c> or <c>?</c>, a reaction in brackets, counts behind <c>@</c>.</summary>
-/// <param name="Text">The words themselves.</param>
-/// <param name="Column">Column of the first of them, from 1.</param>
+/// <summary>The words of one cell of notes with what stands round them in any order: <c>!</c> or <c>?</c>, a reaction in brackets, counts behind <c>@</c>.</summary>
+/// <param name="Words">The words themselves.</param>
 /// <param name="Firmness">How much they are wanted.</param>
 /// <param name="Reaction">What stands in brackets; null where nothing does.</param>
 /// <param name="Count">What stands behind <c>@</c>; null where nothing does.</param>
-internal sealed record NotesWords(string Text, int Column, Firmness Firmness, NotesWords? Reaction, string? Count)
+/// <param name="Faults">What is wrong with the form.</param>
+internal sealed record NotesWords(NotesPart Words, Firmness Firmness, NotesWords? Reaction, NotesPart? Count, IReadOnlyList<NotesFault> Faults)
 {
-    /// <summary>Cells separated by commas outside brackets.</summary>
-    public static IEnumerable<NotesWords> List(string text, int column)
-    {
-        var (depth, start) = (0, 0);
-        for (var i = 0; i <= text.Length; i++)
-        {
-            depth += i == text.Length ? 0 : text[i] == '(' ? 1 : text[i] == ')' ? -1 : 0;
-            if (i == text.Length || (text[i] == ',' && depth <= 0))
-            {
-                yield return Of(text[start..i], column + start);
-                start = i + 1;
-            }
-        }
-    }
+    private const string Signs = "(@!?";
+
+    public string Text => Words.Text;
 
     /// <summary>One cell.</summary>
-    public static NotesWords Of(string text, int column)
+    public static NotesWords Of(NotesPart cell)
     {
-        var (rest, count, reaction) = (text, (string?)null, (NotesWords?)null);
-        if (rest.IndexOf('@', StringComparison.Ordinal) is >= 0 and var at)
+        var (text, column) = cell;
+        var faults = new List<NotesFault>();
+        var at = Next(text, 0, Signs);
+        var read = new NotesWords(NotesPart.Of(text, column, 0, at), Firmness.Said, null, null, faults);
+        while (at < text.Length)
         {
-            (rest, count) = (rest[..at], rest[(at + 1)..].Trim());
+            var (sign, start) = (text[at], at);
+            var isTwice = false;
+            switch (sign)
+            {
+                case '!' or '?':
+                    (isTwice, at) = (read.Firmness != Firmness.Said, at + 1);
+                    read = read with { Firmness = sign == '!' ? Firmness.Fixed : Firmness.Wish };
+                    break;
+                case '(':
+                    (isTwice, at) = (read.Reaction is not null, Closing(text, start));
+                    if (at < 0)
+                    {
+                        faults.Add(new NotesFault(column + start, "The bracket is not closed.", "Maybe put a ) behind how the attacker takes it, such as: uppercut (head back)"));
+                        at = text.Length;
+                    }
+
+                    read = read with { Reaction = Of(NotesPart.Of(text, column, start + 1, at)) };
+                    at = Math.Min(at + 1, text.Length);
+                    break;
+                case '@':
+                    (isTwice, at) = (read.Count is not null, Next(text, start + 1, Signs));
+                    read = read with { Count = NotesPart.Of(text, column, start + 1, at) };
+                    break;
+                default:
+                    at = Next(text, start, Signs);
+                    var behind = NotesPart.Of(text, column, start, at);
+                    faults.Add(new NotesFault(behind.Column, $"{FieldText.Quote(behind.Text)} stands behind the move and belongs to nothing.", "Maybe a comma is missing before it."));
+                    break;
+            }
+
+            if (isTwice)
+            {
+                faults.Add(new NotesFault(column + start, $"There is a second {(sign == '(' ? "pair of brackets" : sign)} here.", "Maybe a comma is missing before the next move."));
+            }
+
+            while (at < text.Length && char.IsWhiteSpace(text[at]))
+            {
+                at++;
+            }
         }
 
-        var firmness = Mark(ref rest);
-        if (rest.IndexOf('(', StringComparison.Ordinal) is >= 0 and var open)
+        if (read.Words.Text.Contains(')', StringComparison.Ordinal))
         {
-            var close = rest.IndexOf(')', open);
-            reaction = Of(rest[(open + 1)..(close < 0 ? rest.Length : close)], column + open + 1);
-            rest = rest[..open];
-            firmness = firmness == Firmness.Said ? Mark(ref rest) : firmness;
+            faults.Add(new NotesFault(column + text.IndexOf(')', StringComparison.Ordinal), "A bracket closes here that was never opened.", "Maybe put a ( before how the attacker takes it."));
         }
 
-        return new NotesWords(rest.Trim(), column + (rest.Length - rest.TrimStart().Length), firmness, reaction, count);
+        return read;
     }
 
-    private static Firmness Mark(ref string text)
-    {
-        var trimmed = text.TrimEnd();
-        if (trimmed.Length > 0 && trimmed[^1] is '!' or '?')
-        {
-            text = trimmed[..^1];
-            return trimmed[^1] == '!' ? Firmness.Fixed : Firmness.Wish;
-        }
+    private static int Next(string text, int from, string signs) => text.AsSpan(from).IndexOfAny(signs) is >= 0 and var i ? from + i : text.Length;
 
-        return Firmness.Said;
-    }
+    /// <summary>Place of the bracket that closes the one at <paramref name="open"/>; −1 for none.</summary>
+    private static int Closing(string text, int open) => text.IndexOf(')', open);
 }

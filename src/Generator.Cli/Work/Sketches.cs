@@ -1,0 +1,59 @@
+using System.Globalization;
+using Generator.Cli.Changes;
+using Generator.Domain;
+using Generator.Library;
+using Generator.Library.Files.Notes;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+using Generator.Solver.Completing;
+
+namespace Generator.Cli.Work;
+
+/// <summary>Fills sketches for every command that takes one.</summary>
+internal static class Sketches
+{
+    /// <summary>The best filling that was found, with the writer's notes and the stances in it; null when there is none.</summary>
+    /// <param name="read">The sketch.</param>
+    /// <param name="book">The library.</param>
+    /// <param name="desk">Is told how long it takes at most; may stop it.</param>
+    /// <param name="options">Seed and time.</param>
+    /// <param name="better">Told of every better filling.</param>
+    public static Completed? Fill(ReadSketch read, Book book, Desk desk, CompleteOptions options, Action<Completed>? better = null)
+    {
+        desk.Limit(options.Time);
+        return Complete.Of(read.Sketch, book, options, better, desk.Stop) is { } completed ? WithNotes(completed, book) : null;
+    }
+
+    /// <summary>The routine that a sketch becomes; what was understood and what gave is told.</summary>
+    /// <exception cref="RefusedException">There was none in time.</exception>
+    public static Routine Filled(ReadSketch read, string name, Book book, Desk desk)
+    {
+        if (Fill(read, book, desk, new CompleteOptions()) is not { } completed)
+        {
+            throw new RefusedException($"{name}: time ran out before these notes were filled in. Whether they can be is not known.", $"Maybe fill them in first, with more time: generator complete {name} --time 60 --out fight.routine.json")
+            {
+                Code = ExitCode.OutOfTime,
+            };
+        }
+
+        var scene = new Scene(completed.Routine.Brief, book);
+        var lines = UnderstoodText.Of(read, book).Concat(GaveText.All(completed, scene).SelectMany(CompleteText.Gave));
+        foreach (var line in (IEnumerable<string>)[string.Create(CultureInfo.InvariantCulture, $"{name} is filled in first: {completed.Stands} of {completed.Said} moves stand as written."), .. lines])
+        {
+            desk.Err.WriteLine(line);
+        }
+
+        return completed.Routine;
+    }
+
+    private static Completed WithNotes(Completed completed, Book book)
+    {
+        var moves = completed.Routine.Moves.ToArray();
+        foreach (var (said, row) in completed.Sketch.Moves.Zip(completed.Rows).Where(m => m.Second >= 0 && m.First.Note.Length > 0))
+        {
+            moves[row] = moves[row] with { Note = said.Note };
+        }
+
+        return completed with { Routine = StanceNotes.Written(new Scene(completed.Routine.Brief, book), completed.Routine with { Moves = moves }) };
+    }
+}

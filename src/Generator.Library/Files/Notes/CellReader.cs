@@ -1,0 +1,97 @@
+using Generator.Domain;
+using Generator.Domain.Sketches;
+using Generator.Library.Reading;
+using Generator.Library.Words;
+
+namespace Generator.Library.Files.Notes;
+
+/// <summary>Reads cells of a sketch, out of notes or out of rows, and keeps what each was taken for.</summary>
+internal sealed class CellReader(MeaningFinder finder, Action<int, NotesFault> refuse)
+{
+    private static readonly char[] Dashes = ['-', '–', '—'];
+
+    private readonly List<Understood> understood = [];
+    private int move;
+
+    public IReadOnlyList<Understood> Understood => understood;
+
+    public MeaningFinder Finder => finder;
+
+    /// <summary>What is read from here on belongs to the next move.</summary>
+    public void NextMove() => move++;
+
+    /// <summary>Keeps what was understood, in words.</summary>
+    public void Tell(int line, string text, string meaning, bool ofMove = true) => understood.Add(new Understood(line, ofMove ? move : 0, text, [meaning]) { IsPlain = true });
+
+    /// <summary>The set that the words allow; null once they have been refused.</summary>
+    /// <param name="line">Line from 1.</param>
+    /// <param name="words">The words with what stands round them.</param>
+    /// <param name="find">Finds what they may mean.</param>
+    /// <param name="nextMove">They belong to the move that is about to begin.</param>
+    public SketchCell? Cell(int line, NotesWords words, Func<string, Meaning> find, bool nextMove = false)
+    {
+        foreach (var fault in words.Faults)
+        {
+            refuse(line, fault);
+        }
+
+        if (words.Words.IsEmpty)
+        {
+            refuse(line, new NotesFault(words.Words.Column, "Nothing stands in the brackets.", "Maybe leave them out: what is not said is open."));
+            return null;
+        }
+
+        var meaning = find(words.Text);
+        if (meaning.Ids.Count == 0)
+        {
+            refuse(line, new NotesFault(words.Words.Column, $"The library knows nothing like {FieldText.Quote(words.Text)}.", meaning.Nearest.Count > 0 ? NearestWords.OneOf(meaning.Nearest) : "Maybe say it in other words."));
+            return null;
+        }
+
+        understood.Add(new Understood(line, nextMove ? move + 1 : move, words.Text, meaning.Ids, meaning.IsGuess)
+        {
+            Unread = meaning.Unread,
+            Also = [.. Also(meaning, words.Firmness)],
+        });
+        return new SketchCell(words.Text, meaning.Ids, words.Firmness, meaning.Foot);
+    }
+
+    /// <summary>"20", "20&amp;" or "20-24"; null once it has been refused.</summary>
+    public (HalfCounts First, HalfCounts Last)? Count(int line, NotesPart said)
+    {
+        var ends = said.Text.Split(Dashes, StringSplitOptions.TrimEntries);
+        if (ends.Length > 2 || !HalfCounts.TryParseCount(ends[0], out var first) || !HalfCounts.TryParseCount(ends[^1], out var last))
+        {
+            refuse(line, new NotesFault(said.Column, $"{FieldText.Quote(said.Text)} is no count.", "Maybe write @20, @20& or @20-24."));
+            return null;
+        }
+
+        if (last < first)
+        {
+            refuse(line, new NotesFault(said.Column, $"{FieldText.Quote(said.Text)} ends before it begins.", $"Maybe write @{last.ToCountText()}-{first.ToCountText()}."));
+            return null;
+        }
+
+        Tell(line, "@" + said.Text, first == last ? "starts at count " + first.ToCountText() : $"starts between counts {first.ToCountText()} and {last.ToCountText()}");
+        return (first, last);
+    }
+
+    private static IEnumerable<string> Also(Meaning meaning, Firmness firmness)
+    {
+        if (meaning.Foot is { } foot)
+        {
+            yield return foot switch
+            {
+                SketchFoot.Lead => "with the limb that leads in the stance at that moment",
+                SketchFoot.Rear => "with the rear limb of the stance at that moment",
+                SketchFoot.Near => "on the side that is nearer to the attacker at that moment",
+                _ => "on the side that is farther from the attacker at that moment",
+            };
+        }
+
+        if (firmness != Firmness.Said)
+        {
+            yield return firmness == Firmness.Fixed ? "must stay" : "only a wish";
+        }
+    }
+}

@@ -1,0 +1,47 @@
+using Generator.Domain;
+using Generator.Domain.Sketches;
+
+namespace Generator.Library.Words;
+
+/// <summary>Which limb words mean: a side, or one that goes by the stance or by where the attacker is.</summary>
+internal static class LimbWords
+{
+    private static readonly string[] Owners = ["the", "his", "her", "their"];
+
+    /// <summary>
+    /// The side of the limb that acts: the first word of the text, or behind "with the". "Takes the left wrist" speaks of the other's limb and names none.
+    /// </summary>
+    public static Side? SideOf(string text) => Acting(text) is { } word ? SideWords.Parse(word) : null;
+
+    /// <summary>Left, right, same and other where they speak of no limb that acts.</summary>
+    public static IEnumerable<string> UnreadSides(string text)
+    {
+        var acting = Acting(text);
+        return PlainWord.Of(text).Split(' ').Where(w => w is "same" or "other" || (w is "left" or "right" && !string.Equals(w, acting, StringComparison.Ordinal)));
+    }
+
+    /// <summary>Which limb, and the word that says so.</summary>
+    public static (SketchFoot Foot, string Word)? FootOf(string text)
+    {
+        var words = PlainWord.Of(text).Split(' ');
+        var word = words.Contains("lead", StringComparer.Ordinal) ? "lead"
+            : words.Contains("rear", StringComparer.Ordinal) && !words.Contains("choke", StringComparer.Ordinal) ? "rear"
+            : Acting(text);
+        return word switch
+        {
+            "lead" => (SketchFoot.Lead, word),
+            "rear" => (SketchFoot.Rear, word),
+            "near" => (SketchFoot.Near, word),
+            "far" => (SketchFoot.Far, word),
+            _ => null,
+        };
+    }
+
+    /// <summary>The word that stands for the limb that acts: the first one, or the one behind "with the".</summary>
+    private static string? Acting(string text)
+    {
+        var words = PlainWord.Of(text).Split(' ');
+        var with = Array.FindIndex(words, w => string.Equals(w, "with", StringComparison.Ordinal));
+        return with >= 0 && Owners.Contains(words.ElementAtOrDefault(with + 1), StringComparer.Ordinal) ? words.ElementAtOrDefault(with + 2) : words[0];
+    }
+}
