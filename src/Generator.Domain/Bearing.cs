@@ -45,6 +45,9 @@ public readonly record struct Bearing
         return (hour == 0 ? 12 : hour).ToString(CultureInfo.InvariantCulture) + (HalfHours % 2 == 1 ? ":30" : string.Empty);
     }
 
+    /// <summary>In a sentence: "12 o'clock", "2:30".</summary>
+    public string InWords => ToClockText() + (HalfHours % 2 == 0 ? " o'clock" : string.Empty);
+
     /// <summary>Reads "12", "2:30", "2:00" or "0".</summary>
     public static bool TryParse(string? text, out Bearing bearing)
     {

@@ -24,6 +24,9 @@ internal sealed class Rig : IDisposable
     public Func<Brief, Book, DraftOptions, IProgress<DraftProgress>, CancellationToken, DraftResult> Draft { get; init; } =
         (_, _, _, _, _) => throw new InvalidOperationException("Nothing was to be drafted.");
 
+    /// <summary>A terminal on which progress moves; null for none.</summary>
+    public Spectre.Console.IAnsiConsole? Screen { get; init; }
+
     /// <summary>Stands in for the browser that prints: the page itself.</summary>
     public Func<Func<string, CancellationToken, byte[]>?> Printer { get; init; } = () => (page, _) => System.Text.Encoding.UTF8.GetBytes(page);
 
@@ -41,7 +44,7 @@ internal sealed class Rig : IDisposable
         using var output = new StringWriter { NewLine = "\n" };
         using var errors = new StringWriter { NewLine = "\n" };
         using var input = new StringReader(Input);
-        var code = CommandLine.Run(args, new Desk { In = input, Out = output, Err = errors, Stop = Stop, Keep = Keep, Draft = Draft, Printer = Printer });
+        var code = CommandLine.Run(args, new Desk { In = input, Out = output, Err = errors, Stop = Stop, Keep = Keep, Draft = Draft, Printer = Printer, Screen = () => Screen });
         return new Answer(code, Named(output), Named(errors));
     }
 

@@ -8,12 +8,12 @@ using Generator.Solver.Alternatives;
 
 namespace Generator.Cli.Changes;
 
-/// <summary>Alternatives side by side, five in a block, a row for each thing in which they differ.</summary>
+/// <summary>Alternatives side by side, three in a block, a row for each thing in which they differ.</summary>
 internal static class AlternativesTable
 {
     private const int Label = 12;
 
-    private const int Block = 5;
+    private const int Block = 3;
 
     /// <summary>The whole table, ending with a line feed.</summary>
     public static string Of(Scene scene, IReadOnlyList<Alternative> found) =>
@@ -42,7 +42,10 @@ internal static class AlternativesTable
         }
 
         yield return Page.Line('-');
-        yield return "Nothing in any of them is unsafe or broken. A moment's own moves are not counted as different.";
+        foreach (var line in Page.Wrap("Nothing in any of them is unsafe or broken. A moment's own moves are not counted as different.", Page.Width))
+        {
+            yield return line;
+        }
     }
 
     private static IEnumerable<(string Name, IReadOnlyList<string> Cells)> Rows(Scene scene, IReadOnlyList<Alternative> all, IReadOnlyList<Alternative> columns, IReadOnlyList<IReadOnlyList<Step>> steps, int from)
@@ -55,7 +58,7 @@ internal static class AlternativesTable
             var name = scene.Brief.Moments.Count == 1 ? "moment" : "moment " + Number(m + 1);
             var at = columns.Select(c => c.Shape.Order.First(o => o.Moment == m).First).ToList();
             var last = scene.Brief.Moments[m].Moves.Count - 1;
-            yield return (name, [.. columns.Select((c, i) => $"at {c.Routine.Moves[at[i]].Start.ToCountText()}, move {Number(at[i] + 1)}: {Technique(scene, c.Routine, at[i])}")]);
+            yield return (name, [.. columns.Select((c, i) => $"move {Number(at[i] + 1)}, count {c.Routine.Moves[at[i]].Start.ToCountText()}: {Technique(scene, c.Routine, at[i])}")]);
             yield return ("  reached by", [.. columns.Select((c, i) => Technique(scene, c.Routine, at[i] - 1))]);
             yield return ("  left by", [.. columns.Select((c, i) => Technique(scene, c.Routine, at[i] + last + 1))]);
         }

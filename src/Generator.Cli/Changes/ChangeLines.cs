@@ -68,7 +68,7 @@ internal static class ChangeLines
     }
 
     private static string Opening(Placement placement) =>
-        $"{placement.Bearing.ToClockText()}, {placement.Distance} from the mark, {(placement.Entrance > HalfCounts.Zero ? "enters at " + placement.Entrance.ToCountText() : "in from the start")}";
+        $"{placement.Bearing.InWords}, {placement.Distance} from the mark, {(placement.Entrance > HalfCounts.Zero ? "enters at count " + placement.Entrance.ToCountText() : "in from the start")}";
 
     private static IEnumerable<string> One(Reworked reworked, MoveChange change, int number)
     {
@@ -87,10 +87,10 @@ internal static class ChangeLines
             case ChangeKind.Kept:
                 yield break;
             case ChangeKind.Shifted when was!.Start == now!.Start:
-                yield return $"  move {number} at {was.Start.ToCountText()}, {MoveText.Who(scene, now)}: {string.Join(", ", Rest(was, now))}";
+                yield return $"  move {number}, count {was.Start.ToCountText()}, {MoveText.Who(scene, now)}: {string.Join(", ", Rest(was, now))}";
                 yield break;
             case ChangeKind.Shifted:
-                yield return $"  move {number}, {MoveText.Who(scene, now!)}: {was!.Start.ToCountText()} becomes {now!.Start.ToCountText()}{string.Concat(Rest(was, now).Select(r => ", " + r))}";
+                yield return $"  move {number}, {MoveText.Who(scene, now!)}: count {was!.Start.ToCountText()} becomes count {now!.Start.ToCountText()}{string.Concat(Rest(was, now).Select(r => ", " + r))}";
                 yield break;
             default:
                 yield return change.Old < 0 ? $"  move {change.Now + 1} {title}" : $"  move {number} {title}";

@@ -1,5 +1,5 @@
-using System.Diagnostics;
 using System.Globalization;
+using Generator.Cli.Work;
 using Generator.Domain;
 using Generator.Paperwork.Text;
 using Generator.Solver.Reworking;
@@ -7,11 +7,10 @@ using Generator.Solver.Reworking;
 namespace Generator.Cli.Changes;
 
 /// <summary>Tells of every better change, one line each.</summary>
-/// <param name="lines">Where the lines go.</param>
+/// <param name="progress">Is told in words.</param>
 /// <param name="keep">Told of the routine and its points.</param>
-internal sealed class ChangeProgress(TextWriter lines, Action<Routine, int> keep)
+internal sealed class ChangeProgress(Progress progress, Action<Routine, int> keep)
 {
-    private readonly Stopwatch clock = Stopwatch.StartNew();
     private readonly Lock gate = new();
 
     public void Report(Reworked better)
@@ -25,7 +24,7 @@ internal sealed class ChangeProgress(TextWriter lines, Action<Routine, int> keep
 
             keep(better.Routine, better.Verdict.Points);
             var moves = better.Change.Changed == 1 ? "1 move changes" : string.Create(CultureInfo.InvariantCulture, $"{better.Change.Changed} moves change");
-            lines.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{moves}, others shift by {Words.Span(new HalfCounts(better.Change.Shift))}, {better.Verdict.Points} points, after {clock.Elapsed.TotalSeconds:0.0} s"));
+            progress.Tell(string.Create(CultureInfo.InvariantCulture, $"{moves}, others shift by {Words.Span(new HalfCounts(better.Change.Shift))}, {better.Verdict.Points} points"));
         }
     }
 }

@@ -5,11 +5,11 @@ using Generator.Rules;
 
 namespace Generator.Cli.Changes;
 
-/// <summary>A move on one line: "at 12&amp;, Bruno: cross right from 3; parry down left; limb swept in".</summary>
+/// <summary>A move on one line: "count 12&amp;, Bruno: cross right from 3 o'clock; parry down left; limb swept in".</summary>
 internal static class MoveText
 {
     /// <summary>With its count.</summary>
-    public static string WithCount(Scene scene, Move move) => $"at {move.Start.ToCountText()}, {Of(scene, move)}";
+    public static string WithCount(Scene scene, Move move) => $"count {move.Start.ToCountText()}, {Of(scene, move)}";
 
     /// <summary>Without its count.</summary>
     public static string Of(Scene scene, Move move)
@@ -17,7 +17,7 @@ internal static class MoveText
         var book = scene.Book;
         IReadOnlyList<string?> parts =
         [
-            move.Attack is { } attack ? book.Attack(attack).Name + (move.From is { } from ? " from " + from.ToClockText() : string.Empty) : null,
+            move.Attack is { } attack ? book.Attack(attack).Name + (move.From is { } from ? " from " + from.InWords : string.Empty) : null,
             move.Technique is { } technique ? book.Technique(technique).Name : "(nothing answers it)",
             move.Reaction is { } reaction ? book.Reaction(reaction).Name : null,
             move.Cue == Cue.None ? null : "cue: " + EnumWords.Of(move.Cue),

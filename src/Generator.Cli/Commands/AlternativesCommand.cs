@@ -21,7 +21,7 @@ internal static class AlternativesCommand
         {
             file, brief, keep, number, differ, slack, search.Seed, search.Time, search.Out, search.Json, search.Library,
         };
-        command.Example = "generator alternatives ferry.routine.json --keep 12-13 --number 3 --out ferry-ways";
+        command.Example = "generator alternatives ferry.routine.json --keep 12-13 --out ferry-ways";
         command.ExitCodes =
         [
             (ExitCode.Good, "There are as many as were asked for."),

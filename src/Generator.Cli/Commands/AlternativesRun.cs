@@ -41,7 +41,8 @@ internal static class AlternativesRun
         };
         var shown = 0;
         desk.Limit(options.Time);
-        var result = AlternativeSearch.Of(brief, book, options, given.Routine is { } routine ? [routine] : [], Told, desk.Stop);
+        var progress = Progress.At(desk);
+        var result = progress.Run("Looking for alternatives", () => AlternativeSearch.Of(brief, book, options, given.Routine is { } routine ? [routine] : [], Told, desk.Stop));
         return result switch
         {
             { Clash.Count: > 0 } => Endings.Impossible(desk, result.Clash),
@@ -55,7 +56,7 @@ internal static class AlternativesRun
             if (number > shown)
             {
                 shown = number;
-                desk.Err.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{number} of {options.Number}, the best has {best.Verdict.Points} points"));
+                progress.Tell(string.Create(CultureInfo.InvariantCulture, $"{number} of {options.Number}, the best has {best.Verdict.Points} points"));
             }
         }
     }

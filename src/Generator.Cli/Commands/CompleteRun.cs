@@ -25,7 +25,7 @@ internal static class CompleteRun
         var read = Inputs.Sketch(path, brief, book, desk);
         var options = new CompleteOptions();
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? options.Time };
-        var completed = Sketches.Fill(read, book, desk, options, new CompleteProgress(desk.Err, desk.Keep).Report);
+        var completed = Sketches.Fill(read, book, desk, options, tell: true);
         return completed is null ? Endings.OutOfTime(desk, "a routine") : Show(desk, asked, read, completed, book);
     }
 

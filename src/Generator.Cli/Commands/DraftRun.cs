@@ -32,7 +32,8 @@ internal static class DraftRun
         var options = new DraftOptions { Cold = asked.Cold, Rounds = asked.Rounds };
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? (asked.Rounds is null ? options.Time : Desk.Untimed) };
         desk.Limit(options.Time);
-        var result = new ProgressBoard(desk.Err, desk.Screen(), desk.Keep).Run(progress => desk.Draft(brief, book, options, progress, desk.Stop));
+        var progress = Progress.At(desk);
+        var result = progress.Run("Drafting", () => desk.Draft(brief, book, options, new ProgressBoard(progress, desk.Keep), desk.Stop));
         return result.Status switch
         {
             DraftStatus.Found => Show(desk, asked, book, result, result.Routine!, result.Verdict!),

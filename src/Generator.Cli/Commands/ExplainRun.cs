@@ -31,7 +31,8 @@ internal static class ExplainRun
         var options = new ExplainOptions();
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? options.Time };
         desk.Limit(options.Time);
-        var explanation = Explain.Of(given.Brief, book, options, desk.Err.WriteLine, desk.Stop);
+        var progress = Progress.At(desk);
+        var explanation = progress.Run("Explaining", () => Explain.Of(given.Brief, book, options, progress.Tell, desk.Stop));
         Show(desk, asked, asked.Json ? Json(explanation) : ExplanationText.Of(given.Brief, explanation));
         if (!explanation.Complete)
         {
@@ -60,7 +61,7 @@ internal static class ExplainRun
         }
 
         desk.Limit(Desk.Untimed);
-        var explanation = MoveExplanation.Of(routine, number - 1, book, desk.Stop);
+        var explanation = Progress.At(desk).Run("Explaining", () => MoveExplanation.Of(routine, number - 1, book, desk.Stop));
         Show(desk, asked, asked.Json ? Json(explanation) : ExplanationText.Of(routine, explanation));
         return ExitCode.Good;
     }

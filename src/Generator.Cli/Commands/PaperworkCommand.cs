@@ -83,7 +83,7 @@ internal static class PaperworkCommand
         var width = Math.Max(PackPage.FileName.Length, papers.Max(p => p.FileName.Length));
         foreach (var paper in papers)
         {
-            desk.Out.WriteLine($"{paper.FileName.PadRight(width)}  {paper.Purpose}");
+            PaperList.Tell(desk, paper.FileName, width, paper.Purpose);
         }
 
         var printed = pdf && PackPrint.Make(desk, folder, source, width);

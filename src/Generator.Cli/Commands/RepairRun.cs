@@ -24,7 +24,8 @@ internal static class RepairRun
         var options = new RepairOptions { Keep = [.. asked.Keep.Select(k => k.In(routine)).Select(k => (k.First - 1, k.Last - 1))] };
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? options.Time };
         desk.Limit(options.Time);
-        var result = Repair.Of(routine, book, options, new ChangeProgress(desk.Err, desk.Keep).Report, desk.Stop);
+        var progress = Progress.At(desk);
+        var result = progress.Run("Repairing", () => Repair.Of(routine, book, options, new ChangeProgress(progress, desk.Keep).Report, desk.Stop));
         if (result.Clash.Count > 0)
         {
             return Endings.Impossible(desk, result.Clash);
@@ -66,7 +67,7 @@ internal static class RepairRun
             .. Page.Wrap(result.WasClean ? "Nothing is unsafe or broken." : ChangeLines.Sum(repaired), Page.Width),
             Page.Line('='),
             .. faults.Count > 0 ? ["WRONG BEFORE"] : Array.Empty<string>(),
-            .. faults.SelectMany(f => Page.Hang("  ", $"at {f.Count.ToCountText()}, {(f.Move > 0 ? "move " + f.Move.ToString(CultureInfo.InvariantCulture) : "the whole")}, {f.Rule}: {f.Message}")),
+            .. faults.SelectMany(f => Page.Hang("  ", $"count {f.Count.ToCountText()}, {(f.Move > 0 ? "move " + f.Move.ToString(CultureInfo.InvariantCulture) : "the whole")}, {f.Rule}: {f.Message}")),
             .. repaired.Change.IsNothing ? [] : new[] { "CHANGES" },
             .. ChangeLines.Of(repaired),
             Page.Line('-'),

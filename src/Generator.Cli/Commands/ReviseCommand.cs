@@ -19,7 +19,7 @@ internal static class ReviseCommand
         {
             routine, brief, count, technique, order, search.Seed, search.Time, search.Out, search.Json, search.Library,
         };
-        command.Example = "generator revise ferry.routine.json --brief ferry-without-piet.brief.json --out ferry2.routine.json";
+        command.Example = "generator revise ferry.routine.json --brief no-piet.brief.json --out new.json";
         command.ExitCodes =
         [
             (ExitCode.Good, "There is a revision, or the routine answers the new brief as it is."),

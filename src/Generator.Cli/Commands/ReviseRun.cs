@@ -35,7 +35,8 @@ internal static class ReviseRun
             Weights = new TeachingWeights { Count = asked.CountCost ?? weights.Count, Technique = asked.TechniqueCost ?? weights.Technique, Order = asked.OrderCost ?? weights.Order },
         };
         desk.Limit(options.Time);
-        var result = Revise.Of(routine, brief, book, options, new ChangeProgress(desk.Err, desk.Keep).Report, desk.Stop);
+        var progress = Progress.At(desk);
+        var result = progress.Run("Revising", () => Revise.Of(routine, brief, book, options, new ChangeProgress(progress, desk.Keep).Report, desk.Stop));
         if (result.Clash.Count > 0)
         {
             return Endings.Impossible(desk, result.Clash);

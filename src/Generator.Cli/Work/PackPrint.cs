@@ -20,7 +20,7 @@ internal static class PackPrint
 
             var pdf = print(PackPage.Of(source), desk.Stop);
             RoutineFiles.Write(file, stream => stream.Write(pdf));
-            desk.Out.WriteLine($"{PackPage.FileName.PadRight(width)}  everybody: the routine and all text papers, to print on {source.Options.Page.Css}");
+            PaperList.Tell(desk, PackPage.FileName, width, $"everybody: the routine and all text papers, to print on {source.Options.Page.Css}");
             return true;
         }
         catch (PrintException error)

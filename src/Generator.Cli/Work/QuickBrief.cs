@@ -1,4 +1,3 @@
-using System.Globalization;
 using Generator.Domain;
 
 namespace Generator.Cli.Work;
@@ -13,6 +12,8 @@ internal static class QuickBrief
     /// <summary>Trees, so that nobody takes them for people of the cast.</summary>
     private static readonly string[] Names = ["Ash", "Birch", "Cedar", "Elm", "Fir", "Juniper", "Larch", "Oak"];
 
+    private static readonly string[] Numbers = ["one", "two", "three", "four", "five", "six", "seven", "eight"];
+
     /// <summary>Most attackers that a brief may have.</summary>
     public static int Most => Names.Length;
 
@@ -25,7 +26,7 @@ internal static class QuickBrief
         var cast = Names.Take(attackers ?? DefaultAttackers).Select(n => new AttackerPart { Name = n }).ToList();
         return new Brief
         {
-            Title = string.Create(CultureInfo.InvariantCulture, $"One against {cast.Count}"),
+            Title = "One against " + Numbers[cast.Count - 1],
             Attackers = cast,
             Length = new Length(length, moves, length is null ? 1 : 4),
         };

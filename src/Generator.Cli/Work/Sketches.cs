@@ -17,11 +17,12 @@ internal static class Sketches
     /// <param name="book">The library.</param>
     /// <param name="desk">Is told how long it takes at most; may stop it.</param>
     /// <param name="options">Seed and time.</param>
-    /// <param name="better">Told of every better filling.</param>
-    public static Completed? Fill(ReadSketch read, Book book, Desk desk, CompleteOptions options, Action<Completed>? better = null)
+    /// <param name="tell">Whether every better filling is told and kept.</param>
+    public static Completed? Fill(ReadSketch read, Book book, Desk desk, CompleteOptions options, bool tell = false)
     {
         desk.Limit(options.Time);
-        return Complete.Of(read.Sketch, book, options, better, desk.Stop) is { } completed ? WithNotes(completed, book) : null;
+        var progress = Progress.At(desk);
+        return progress.Run("Completing", () => Complete.Of(read.Sketch, book, options, tell ? new CompleteProgress(progress, desk.Keep).Report : null, desk.Stop)) is { } completed ? WithNotes(completed, book) : null;
     }
 
     /// <summary>The routine that a sketch becomes; what was understood and what gave is told.</summary>

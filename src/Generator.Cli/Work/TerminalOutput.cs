@@ -6,7 +6,7 @@ using Generator.Paperwork.Text;
 namespace Generator.Cli.Work;
 
 /// <summary>
-/// Output on a terminal. Sheets are 100 letters wide; where the terminal has fewer, their lines are broken between words and go on under
+/// Output on a terminal. Sheets are <see cref="Page.Width"/> letters wide; where the terminal has fewer, their lines are broken between words and go on under
 /// the column in which they were broken. How grave a finding is stands in colour, too, where there is any; the words stay.
 /// </summary>
 /// <param name="inner">Where the lines go.</param>
@@ -15,7 +15,7 @@ namespace Generator.Cli.Work;
 internal sealed partial class TerminalOutput(TextWriter inner, int width, bool colour) : TextWriter
 {
     /// <summary>Nothing narrower is laid out for; a narrower terminal breaks the lines itself.</summary>
-    public const int Narrowest = 80;
+    public const int Narrowest = 40;
 
     private readonly StringBuilder line = new();
 

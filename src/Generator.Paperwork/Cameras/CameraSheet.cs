@@ -10,7 +10,7 @@ public static class CameraSheet
 {
     private const int SetUpWidth = 8;
 
-    private const int MostColumns = 5;
+    private const int MostColumns = 3;
 
     /// <summary>The whole sheet, ending with a line feed.</summary>
     public static string Of(Scene scene, CameraPlan plan) => string.Concat(Lines(scene, plan).Select(l => l + "\n"));
@@ -31,6 +31,8 @@ public static class CameraSheet
         .. plan.Places.Count == 0 ? ["  none"] : plan.Places.SelectMany((p, i) => SetUpLines(plan, p, i)),
         string.Empty,
         "HITS",
+        .. Page.Hang("  ", Words.Tags),
+        string.Empty,
         .. plan.Hits.Count == 0 ? ["  no hit of this routine is a planned miss"] : Enumerable.Range(0, Math.Max(1, (plan.Places.Count + MostColumns - 1) / MostColumns)).SelectMany(block => Hits(scene, plan, block * MostColumns)),
         .. Unread(scene, plan),
     ];
@@ -45,20 +47,22 @@ public static class CameraSheet
         return given + added + ".";
     }
 
+    private static string Tag(Hit hit) => $"{Words.MoveTag(hit.Move)} {Words.CountTag(hit.Start)}";
+
     private static string Name(CameraPlan plan, int place) =>
         place < plan.Given.Count ? Page.Clean(plan.Given[place].Name) : "S" + Words.Number(place - plan.Given.Count + 1);
 
     private static IEnumerable<string> SetUpLines(CameraPlan plan, SetUp place, int index)
     {
-        var reads = plan.Hits.Where(h => Lens.Reads(Lens.Of(place, h))).Select(h => Words.Count(h.Start)).ToList();
+        var reads = plan.Hits.Where(h => Lens.Reads(Lens.Of(place, h))).Select(Tag).ToList();
         var covers = reads.Count == 0 ? "no hit reads from here" : $"{Words.Many(reads.Count, "hit")}: {string.Join(", ", reads)}";
-        return Page.Row(2, (Name(plan, index), 16), (Words.Clock(place.Bearing), 10), ($"{place.Distance} from the mark", 21), ($"lens at {place.Height}", 15), (covers, 28));
+        return [.. Page.Hang("  ", $"camera {Name(plan, index)}: at {Words.Clock(place.Bearing)}, {place.Distance} from the mark, lens at {place.Height}"), .. Page.Hang("      ", covers)];
     }
 
     private static IEnumerable<string> Hits(Scene scene, CameraPlan plan, int from)
     {
         var places = Enumerable.Range(from, Math.Max(0, Math.Min(MostColumns, plan.Places.Count - from))).ToList();
-        foreach (var line in Page.Row(2, [("COUNT", 5), ("HIT", 26), ("ON", 10), .. places.Select(p => (Name(plan, p), SetUpWidth))]))
+        foreach (var line in Page.Row(2, [("MOVE", 4), ("COUNT", 5), ("HIT", 20), ("ON", 11), .. places.Select(p => (Name(plan, p), SetUpWidth))]))
         {
             yield return line;
         }
@@ -67,7 +71,7 @@ public static class CameraSheet
         {
             foreach (var line in Page.Row(
                 2,
-                [(Words.Count(hit.Start), 5), (Named(scene, hit), 26), (Taker(scene, hit), 10), .. places.Select(p => (Word(Lens.Of(plan.Places[p], hit)), SetUpWidth))]))
+                [(Words.MoveTag(hit.Move), 4), (Words.CountTag(hit.Start), 5), (Named(scene, hit), 20), (Taker(scene, hit), 11), .. places.Select(p => (Word(Lens.Of(plan.Places[p], hit)), SetUpWidth))]))
             {
                 yield return line;
             }
@@ -86,7 +90,7 @@ public static class CameraSheet
         yield return "READ FROM NOWHERE";
         foreach (var hit in plan.Unread)
         {
-            foreach (var line in Page.Hang("  ", $"{Words.Count(hit.Start)}: {Named(scene, hit)} on {Taker(scene, hit)} {(hit.OnHero ? "from" : "at")} {Words.Clock(hit.Bearing)}. Turn the exchange, choose a hit that sells from elsewhere, or cut to the reaction."))
+            foreach (var line in Page.Hang("  ", $"{Tag(hit)}: {Named(scene, hit)} on {Taker(scene, hit)} {(hit.OnHero ? "from" : "at")} {Words.Clock(hit.Bearing)}. Turn the exchange, choose a hit that sells from elsewhere, or cut to the reaction."))
             {
                 yield return line;
             }

@@ -13,7 +13,7 @@ public sealed class FloorPainter
     /// <summary>Font size of labels, and of the hours round the clock.</summary>
     public const double Size = 16;
 
-    private const double HourSize = 13;
+    private const double HourSize = 12;
 
     /// <summary>Somebody who moves less than this, in centimetres, gets no path.</summary>
     private const double Moved = 12;
@@ -61,8 +61,8 @@ public sealed class FloorPainter
     private FloorPicture Paint(IReadOnlyList<Step> steps, int from, int to, IReadOnlyList<PerformerCourse> performers)
     {
         var placer = new LabelPlacer(Window.Width, Window.Height);
-        var markers = performers.Where(p => p.FigureAt(from) != Figure.Away).Select(p => MarkerOf(p, from, StyleOf(p.DoingAt(from)))).ToList();
-        var ways = performers.Where(p => !p.IsHero && IsOnTheMove(p, from, to)).Select(p => WayOf(p, from, to)).ToList();
+        var markers = performers.Where(p => SeenFrom(p, from, to) < to).Select(p => (Performer: p, From: SeenFrom(p, from, to))).Select(p => MarkerOf(p.Performer, p.From, StyleOf(p.Performer.DoingAt(p.From)))).ToList();
+        var ways = performers.Where(p => !p.IsHero && IsOnTheMove(p, SeenFrom(p, from, to), to)).Select(p => WayOf(p, SeenFrom(p, from, to), to)).ToList();
         var ends = ways.Where(w => course.Performers[w.Performer + 1].FigureAt(to) != Figure.Away).Select(w => MarkerOf(course.Performers[w.Performer + 1], to, "end")).ToList();
         var falls = steps.SelectMany(FallsIn).ToList();
         var lenses = source.Brief.Cameras.Select(c => LensOf(c, steps)).ToList();
@@ -101,7 +101,7 @@ public sealed class FloorPainter
         foreach (var marker in markers)
         {
             var performer = course.Performers[marker.Performer + 1];
-            placer.Near(Named(performer, from), marker.At, Shapes.Radius + 2, Size, $"who w{performer.Attacker + 1}");
+            placer.Near(Named(performer, from, SeenFrom(performer, from, to)), marker.At, Shapes.Radius + 2, Size, $"who w{performer.Attacker + 1}");
         }
 
         foreach (var (fall, text) in falls)
@@ -158,7 +158,6 @@ public sealed class FloorPainter
 
     private static string StyleOf(Doing doing) => doing switch
     {
-        Doing.NotIn => "not-in",
         Doing.Out => "out",
         _ => "here",
     };
@@ -169,9 +168,20 @@ public sealed class FloorPainter
         return path.Any(p => p.To(path[0]) > Moved);
     }
 
-    private string Named(PerformerCourse performer, int time)
+    /// <summary>The first moment of the part at which somebody is on the floor; its end for whoever is not in yet or has left.</summary>
+    private static int SeenFrom(PerformerCourse performer, int from, int to)
     {
-        var name = TextSize.Fit(Page.Clean(performer.Name), Size, 120);
+        while (from < to && performer.FigureAt(from) == Figure.Away)
+        {
+            from++;
+        }
+
+        return from;
+    }
+
+    private string Named(PerformerCourse performer, int from, int time)
+    {
+        var name = TextSize.Fit(Page.Clean(performer.Name), Size, 120) + (time > from ? " enters, " + Words.AtCount(time) : string.Empty);
         var far = Spot.Mark.To(performer.SpotAt(time));
         return Window.Shows(performer.SpotAt(time)) ? name : $"{name}, {Words.Number(Math.Round((decimal)far / 100, 1))} m";
     }
@@ -206,7 +216,7 @@ public sealed class FloorPainter
             var at = Window.Held(spot, Shapes.Radius);
             var length = step.Reaction.Fall == FallClass.ToKnee ? new Centimetres(50) : source.Brief.Attackers[who].Height;
             var marker = new Marker(who, at, at, turned, Figure.Lying, "landing", Shapes.Body(length, Window.Scale));
-            yield return (marker, $"{TextSize.Fit(Page.Clean(source.Brief.Attackers[who].Name), Size, 90)} falls, count {Words.Count(step.End)}");
+            yield return (marker, $"{TextSize.Fit(Page.Clean(source.Brief.Attackers[who].Name), Size, 90)} down, {Words.AtCount(step.End)}");
         }
     }
 
@@ -222,14 +232,14 @@ public sealed class FloorPainter
 
     private string LensText(Camera camera, IReadOnlyList<Step> steps)
     {
-        var name = TextSize.Fit(Page.Clean(camera.Name), Size, 100);
+        var name = "camera " + TextSize.Fit(Page.Clean(camera.Name), Size, 100);
         if (!Window.Shows(Spot.At(camera.Bearing.HalfHours, camera.Distance.Value)))
         {
             name += $", {Words.Number(Math.Round(camera.Distance.Metres, camera.Distance.Value < 2000 ? 1 : 0))} m";
         }
 
-        var reads = ReadFrom(camera, steps).Select(h => Words.Number(h.Move)).ToList();
-        return reads.Count == 0 ? name : $"{name}, reads move {string.Join(", ", reads)}";
+        var reads = ReadFrom(camera, steps).Select(h => Words.MoveTag(h.Move)).ToList();
+        return reads.Count == 0 ? name : $"{name}, reads {string.Join(", ", reads)}";
     }
 
     private Thing ThingOf(Obstacle obstacle)
@@ -245,7 +255,7 @@ public sealed class FloorPainter
         foreach (var hour in Hours)
         {
             var at = Window.Held(Spot.At(hour, 100_000), -PlanWindow.Margin / 2);
-            placer.TryAt(new Bearing(hour).ToClockText(), at, HourSize, "hour");
+            placer.TryAt(new Bearing(hour).ToClockText() + ":00", at, HourSize, "hour");
         }
     }
 }

@@ -13,7 +13,7 @@ public sealed class PlanWindow
     public const double Side = 400;
 
     /// <summary>Room around the floor for the hours of the clock.</summary>
-    public const double Margin = 24;
+    public const double Margin = 38;
 
     /// <summary>Strip under it for the bar that shows a metre.</summary>
     public const double Foot = 16;

@@ -24,6 +24,9 @@ public static class TextSize
         return ems * size;
     }
 
+    /// <summary>A font size at which the text is no wider than this, at most the one wanted.</summary>
+    public static double Within(string text, double size, double width) => Math.Min(size, width / Math.Max(0.1, Width(text, 1)));
+
     /// <summary>The text, or as much of it as fits with an ellipsis.</summary>
     public static string Fit(string text, double size, double width)
     {

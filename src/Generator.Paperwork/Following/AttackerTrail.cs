@@ -42,6 +42,12 @@ internal sealed class AttackerTrail
 
             var begins = step.Attack is null ? step.Start : Math.Max(AttackStart(step), since);
             Idle(cells, now, since, begins);
+            if (now.Attackers[attacker].Entrance > begins)
+            {
+                // Too early by the audit's word, and drawn all the same.
+                cells.Pose(begins, Figure.Standing);
+            }
+
             Comes(cells, ways, now, since, begins, step);
             Acts(cells, ways, begins, step);
             if (step.Attack is not null && step.Row.Attacker == attacker)
@@ -126,6 +132,13 @@ internal sealed class AttackerTrail
             {
                 cells.Fill(time, time + 1, doing, 0);
             }
+        }
+
+        if (state.Entrance > since)
+        {
+            // Whoever is not in yet is not on the floor.
+            cells.Pose(since, Figure.Away);
+            cells.Pose(state.Entrance, Figure.Standing);
         }
 
         if (state.IsActive)

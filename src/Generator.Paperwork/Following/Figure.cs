@@ -7,6 +7,6 @@ public enum Figure
     Kneeling,
     Lying,
 
-    /// <summary>Has left the floor.</summary>
+    /// <summary>Not in yet, or has left the floor.</summary>
     Away,
 }

@@ -29,8 +29,8 @@ public sealed class PerformerCourse
 
     public bool IsHero => Attacker < 0;
 
-    /// <summary>What stands in the marker: H, or the number of the attacker.</summary>
-    public string Sign => IsHero ? "H" : Text.Words.Number(Attacker + 1);
+    /// <summary>What stands in the marker: H for the hero, A1, A2 … for attackers in the order of the brief.</summary>
+    public string Sign => Text.Words.Sign(Attacker);
 
     /// <summary>The same half counts without gaps: neighbours that do the same thing in the same move are one span.</summary>
     public IEnumerable<Span> Spans(int from, int to)

@@ -34,20 +34,20 @@ public static class CueList
         IEnumerable<string> lines =
         [
             .. Page.Wrap("Cue list: " + title, Page.Width),
-            .. Page.Wrap($"Timecode at {rate} frames a second, from the first click; {Words.Number(ShowClock.CountIn)} clicks count in, count 1 is at {rate.LabelOf(rate.FrameAt(clock.At(0)))}. {Words.Number(tempo.CountsPerMinute)} counts a minute. Knaps stand where the blow lands, a hit of the hero at the end of its technique: move them by ear.", Page.Width),
+            .. Page.Wrap($"Timecode at {rate} frames a second, from the first click; {Words.Number(ShowClock.CountIn)} clicks count in, count 1 is at {rate.LabelOf(rate.FrameAt(clock.At(0)))}. {Words.Number(tempo.CountsPerMinute)} counts a minute. Knaps stand where the blow lands, a hit of the hero at the end of its technique: move them by ear. MOVE is the move to which a cue belongs, COUNT when the cue itself comes. {Words.Tags}", Page.Width),
             Page.Line('='),
             .. Page.Wrap(Cautions.Sheet, Page.Width),
             string.Empty,
-            .. Page.Row(2, ("TIMECODE", 11), ("COUNT", 5), ("MOVE", 4), ("KIND", 8), ("WHO", 18), ("WHAT", 42)),
+            .. Page.Row(2, ("TIMECODE", 11), ("MOVE", 4), ("COUNT", 8), ("KIND", 8), ("WHO", 15), ("WHAT", 22)),
             Page.Line('-'),
             .. cues.SelectMany(c => Page.Row(
                 2,
                 (rate.LabelOf(rate.FrameAt(clock.At(c.Moment))), 11),
-                (Words.Count(c.Moment), 5),
-                (c.Move == 0 ? string.Empty : Words.Number(c.Move), 4),
+                (c.Move == 0 ? string.Empty : Words.MoveTag(c.Move), 4),
+                (Words.CountTag(c.Moment), 8),
                 (c.Kind, 8),
-                (c.Who, 18),
-                (c.What, 42))),
+                (c.Who, 15),
+                (c.What, 22))),
         ];
         return string.Concat(lines.Select(l => l + "\n"));
     }

@@ -11,5 +11,5 @@ public readonly record struct Marker(int Moment, string Name)
 {
     /// <summary>The first counts of the phrases, in order.</summary>
     public static IReadOnlyList<Marker> Of(IReadOnlyList<Step> steps, IReadOnlyList<Phrase> phrases) =>
-        [.. phrases.Select(p => (p.Number, steps[p.First - 1].Start)).Select(p => new Marker(p.Start, $"Phrase {Words.Number(p.Number)}, count {Words.Count(p.Start)}"))];
+        [.. phrases.Select(p => (p.Number, steps[p.First - 1].Start)).Select(p => new Marker(p.Start, $"Phrase {Words.Number(p.Number)}, {Words.AtCount(p.Start)}"))];
 }

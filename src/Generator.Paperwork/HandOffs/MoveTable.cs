@@ -10,7 +10,7 @@ namespace Generator.Paperwork.HandOffs;
 public static class MoveTable
 {
     private static readonly string[] Columns =
-        ["move", "phrase", "count", "end", "seconds", "ends", "attacker", "bearing", "cue", "attack", "technique", "reaction", "hero stance", "hero faces", "distance m", "falls", "linger", "note"];
+        ["move", "phrase", "count", "to count", "second", "to second", "attacker", "attacker at", "cue", "attack", "technique", "reaction", "hero stance", "hero faces", "distance m", "falls", "linger", "note"];
 
     public static Table Of(Scene scene, Routine routine, IReadOnlyList<Step> steps, IReadOnlyList<Phrase> phrases) =>
         new("Moves", Columns, [.. steps.Select(s => Row(scene, routine.Moves[s.Index], s, phrases))]);
@@ -27,13 +27,13 @@ public static class MoveTable
             Cell.Number(clock.At(step.Start).Nearest(1000) / 1000m),
             Cell.Number(clock.At(step.End).Nearest(1000) / 1000m),
             Cell.Of(step.Row.Attacker < 0 ? string.Empty : scene.Brief.Attackers[step.Row.Attacker].Name),
-            Cell.Of(step.HasTarget ? new Bearing(step.TargetBearing).ToClockText() : string.Empty),
+            Cell.Of(step.HasTarget ? Words.Clock(step.TargetBearing) : string.Empty),
             Cell.Of(move.Cue == Cue.None ? string.Empty : Words.Of(move.Cue)),
             Cell.Of(step.Attack?.Name ?? string.Empty),
             Cell.Of(step.Technique?.Name ?? string.Empty),
             Cell.Of(step.Reaction?.Name ?? string.Empty),
             Cell.Of(Words.Of(step.StanceStart)),
-            Cell.Of(new Bearing(step.FacingStart).ToClockText()),
+            Cell.Of(Words.Clock(step.FacingStart)),
             step.HasTarget ? Cell.Number(step.Distance / 100m) : Cell.Of(string.Empty),
             Cell.Of(string.Join(", ", Falls(scene, step))),
             Cell.Number(move.Linger.Value / 2m),

@@ -8,7 +8,7 @@ namespace Generator.Paperwork.HandOffs;
 /// <summary>Everybody's track as a table: one row for each thing that one performer does, the hero first, then the attackers in their order.</summary>
 public static class TrackTable
 {
-    private static readonly string[] Columns = ["performer", "count", "end", "seconds", "ends", "does", "with", "where", "cue", "move"];
+    private static readonly string[] Columns = ["performer", "count", "to count", "second", "to second", "does", "with", "where", "cue", "move"];
 
     public static Table Of(Scene scene, Routine routine, IReadOnlyList<Step> steps)
     {
@@ -25,7 +25,7 @@ public static class TrackTable
         if (attacker < routine.Placements.Count)
         {
             var place = routine.Placements[attacker];
-            yield return new Entry(place.Entrance.Value, place.Entrance.Value, "opens, " + place.Distance + " from the mark", string.Empty, place.Bearing.ToClockText(), string.Empty, 0);
+            yield return new Entry(place.Entrance.Value, place.Entrance.Value, "opens, " + place.Distance + " from the mark", string.Empty, Words.Clock(place.Bearing), string.Empty, 0);
         }
 
         foreach (var step in steps)
@@ -72,7 +72,7 @@ public static class TrackTable
         ];
     }
 
-    private static string Clock(int bearing) => new Bearing(bearing).ToClockText();
+    private static string Clock(int bearing) => Words.Clock(bearing);
 
     private readonly record struct Entry(int From, int To, string Does, string With, string Where, string Cue, int Move);
 }

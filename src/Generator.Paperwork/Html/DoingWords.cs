@@ -22,7 +22,7 @@ internal static class DoingWords
         Doing.Attack => "attacks",
         Doing.Reaction => "reacts",
         Doing.Fall => "falls",
-        Doing.Reset => "reset window",
+        Doing.Reset => "recovering",
         Doing.Held => "held",
         Doing.Grips => "grips the hero",
         Doing.Out => "out",

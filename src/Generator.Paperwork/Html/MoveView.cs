@@ -6,7 +6,8 @@ public sealed record MoveView
     /// <summary>From 1.</summary>
     public required int Number { get; init; }
 
-    public required string Count { get; init; }
+    /// <summary>"count 12&amp;", or "click 3 of the count-in".</summary>
+    public required string AtCount { get; init; }
 
     /// <summary>Number of the attacker in the brief, from 0; −1 for the hero alone.</summary>
     public required int Attacker { get; init; }

@@ -16,7 +16,7 @@ internal static class MoveViews
         return new MoveView
         {
             Number = step.Index + 1,
-            Count = Words.Count(step.Start),
+            AtCount = Words.AtCount(step.Start),
             Attacker = step.HasTarget ? step.Row.Attacker : -1,
             Who = step.HasTarget ? Page.Clean(source.Brief.Attackers[step.Row.Attacker].Name) : Page.Clean(source.Brief.Hero.Name) + " alone",
             From = step.HasTarget ? Words.Clock(step.TargetBearing) : string.Empty,

@@ -82,15 +82,15 @@ public sealed class PartView
             var begins = AttackerTrail.AttackStart(step);
             lines.Add(("Go", $"at {Words.AtCount(Leaves(step))} from {PlaceAt(Leaves(step))}{(step.WalkRound > 0 ? $", round to {Words.Clock(step.TargetBearing)}" : string.Empty)}"));
             lines.Add(("Throw", $"{step.Attack!.Name}, from {Words.AtCount(begins)}, at the hero's {Words.Clock(step.TargetBearing)}"));
-            lines.Add(("Contact", $"count {Words.Count(step.Contact)}, {new Centimetres(step.Distance)} from the mark"));
+            lines.Add(("Contact", $"{Words.AtCount(step.Contact)}, {new Centimetres(step.Distance)} from the mark"));
             AddCue(lines, step, "give it by {0} as you start");
         }
 
-        var during = step.End > step.Start ? $", count {move.Count} to {Words.Count(step.End)}" : string.Empty;
+        var during = step.End > step.Start ? $", {move.AtCount} to {Words.Count(step.End)}" : string.Empty;
         lines.Add((view.HeroName, own ? move.Technique + during : $"{move.Technique} on {move.Who}{during}"));
         if (HeroTrail.IsHit(step) && own)
         {
-            lines.Add(("Hit", $"count {Words.Count(step.End)}{Knap(step, "you knap", view.HeroName + " knaps")}"));
+            lines.Add(("Hit", $"{Words.AtCount(step.End)}{Knap(step, "you knap", view.HeroName + " knaps")}"));
         }
 
         if (step.Reaction is { } reaction)
@@ -99,14 +99,14 @@ public sealed class PartView
             lines.Add(("Sell", bumped ? $"{move.Who} bumps into you: off balance" : reaction.Name + (reaction.Sell.Length > 0 ? ". " + reaction.Sell : string.Empty)));
             if (reaction.Fall != FallClass.None && !bumped)
             {
-                lines.Add(("Fall", $"number {Words.Number(step.After.Attackers[Performer].Falls)} of {Words.Number(Falls)} in the run"));
+                lines.Add(("Fall", $"down at {Words.AtCount(step.End)}; fall {Words.Number(step.After.Attackers[Performer].Falls)} of the {Words.Number(Falls)} in a run"));
             }
         }
 
         var after = step.After.Attackers[Performer];
         lines.Add(("End", $"{Words.Clock(after.Bearing)}, {new Centimetres(after.Distance)} from the mark, {Posture(after)}"));
         lines.Add(("Again", Again(step)));
-        return new PartMove(step.Index + 1, move.Count, -1, throws ? step.Attack!.Name : "Take " + Words.Low(move.Technique), lines, move.Safety, move.Findings);
+        return new PartMove(step.Index + 1, move.AtCount, -1, throws ? step.Attack!.Name : "Take " + Words.Low(move.Technique), lines, move.Safety, move.Findings);
     }
 
     private PartMove HeroMove(Step step)
@@ -120,14 +120,14 @@ public sealed class PartView
 
         if (step.Attack is { } attack)
         {
-            lines.Add(("Attack", $"{attack.Name}, contact at count {Words.Count(step.Contact)}"));
+            lines.Add(("Attack", $"{attack.Name}, contact at {Words.AtCount(step.Contact)}"));
             AddCue(lines, step, "comes by {0} as the attack starts");
         }
 
         lines.Add(("From", $"{Stance(step.StanceStart)}, facing {Words.Clock(step.FacingStart)}"));
         if (HeroTrail.IsHit(step))
         {
-            lines.Add(("Hit", $"count {Words.Count(step.End)}{Knap(step, move.Who + " knaps", "you knap")}"));
+            lines.Add(("Hit", $"{Words.AtCount(step.End)}{Knap(step, move.Who + " knaps", "you knap")}"));
         }
 
         if (step.Reaction is not null)
@@ -135,14 +135,14 @@ public sealed class PartView
             lines.Add(("They sell", move.Reaction));
         }
 
-        lines.Add(("End", $"count {Words.Count(step.End)}, {Stance(step.After.Stance)}, facing {Words.Clock(step.After.Facing)}"));
+        lines.Add(("End", $"{Words.AtCount(step.End)}, {Stance(step.After.Stance)}, facing {Words.Clock(step.After.Facing)}"));
         if (step.Technique is { HeroFall: not FallClass.None })
         {
-            lines.Add(("Fall", $"number {Words.Number(view.Source.Steps.Take(step.Index + 1).Count(s => s.Technique is { HeroFall: not FallClass.None }))} of {Words.Number(Falls)} in the run"));
+            lines.Add(("Fall", $"down at {Words.AtCount(step.End)}; fall {Words.Number(view.Source.Steps.Take(step.Index + 1).Count(s => s.Technique is { HeroFall: not FallClass.None }))} of the {Words.Number(Falls)} in a run"));
         }
 
         lines.AddRange(move.Details.Where(d => d.StartsWith("note: ", StringComparison.Ordinal)).Select(d => ("Note", d[6..])));
-        return new PartMove(step.Index + 1, move.Count, move.Attacker < 0 ? -2 : move.Attacker, move.Technique, lines, move.Safety, move.Findings);
+        return new PartMove(step.Index + 1, move.AtCount, move.Attacker < 0 ? -2 : move.Attacker, move.Technique, lines, move.Safety, move.Findings);
     }
 
     private static void AddCue(List<(string, string)> lines, Step step, string how)
@@ -157,7 +157,7 @@ public sealed class PartView
     {
         Domain.Knap.Victim => ", " + victim,
         Domain.Knap.Hero => ", " + hero,
-        Domain.Knap.Contact => ", the contact sounds",
+        Domain.Knap.Contact => ", the contact is heard",
         _ => string.Empty,
     };
 
@@ -190,21 +190,21 @@ public sealed class PartView
     {
         if (step.After.Attackers[Performer].Posture == Domain.Posture.Out)
         {
-            return "no more: out";
+            return "not again: out";
         }
 
         var next = view.Source.Steps.Skip(step.Index + 1).FirstOrDefault(s => s.HasTarget && (s.Row.Attacker == Performer || s.Second == Performer));
         if (next is null)
         {
-            return "no more in this routine";
+            return "not again in this routine";
         }
 
         if (next.Attack is null || next.Row.Attacker != Performer)
         {
-            return $"stay for count {Words.Count(next.Start)}, move {Words.Number(next.Index + 1)}";
+            return $"stay for move {Words.Number(next.Index + 1)}, {Words.AtCount(next.Start)}";
         }
 
         var ready = step.After.Attackers[Performer].ReadyAt;
-        return $"be ready by count {Words.Count(Math.Max(ready, step.End))}; go at {Words.AtCount(Leaves(next))} from {PlaceAt(Leaves(next))}; contact at count {Words.Count(next.Contact)}, move {Words.Number(next.Index + 1)}";
+        return $"be ready by {Words.AtCount(Math.Max(ready, step.End))}; go at {Words.AtCount(Leaves(next))} from {PlaceAt(Leaves(next))}; for move {Words.Number(next.Index + 1)}, contact at {Words.AtCount(next.Contact)}";
     }
 }

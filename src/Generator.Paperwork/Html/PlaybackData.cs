@@ -48,6 +48,6 @@ internal static class PlaybackData
     private static string Caption(MoveView move)
     {
         IReadOnlyList<string> parts = [move.Attack, move.Technique, move.Reaction];
-        return $"{Words.Number(move.Number)}. {move.Who}: {string.Join(" – ", parts.Where(p => p.Length > 0))}";
+        return $"move {Words.Number(move.Number)}, {move.Who}: {string.Join(" – ", parts.Where(p => p.Length > 0))}";
     }
 }

@@ -77,12 +77,17 @@ public sealed class RoutineView
     {
         var places = Course.Performers.Skip(1).Select(p => $"{Page.Clean(p.Name)} {Place(p, from)}");
         var moved = Course.Performers.Skip(1).Where(p => Place(p, from) != Place(p, to)).Select(p => $"{Page.Clean(p.Name)} {Place(p, to)}").ToList();
-        var end = moved.Count == 0 ? string.Empty : $" At count {Words.Count(to)}: {string.Join("; ", moved)}.";
-        return $"Floor at count {Words.Count(from)}: {HeroName} on the mark facing {Words.Clock(first.Before.Facing)}; {string.Join("; ", places)}.{end}";
+        var end = moved.Count == 0 ? string.Empty : $" At {Words.AtCount(to)}: {string.Join("; ", moved)}.";
+        return $"Floor at {Words.AtCount(from)}: {HeroName} on the mark facing {Words.Clock(first.Before.Facing)}; {string.Join("; ", places)}.{end}";
     }
 
     private static string Place(PerformerCourse performer, int time)
     {
+        if (performer.FigureAt(time) == Figure.Away)
+        {
+            return DoingWords.Of(performer.DoingAt(time));
+        }
+
         var spot = performer.SpotAt(time);
         var bearing = new Bearing((int)Math.Round(Math.Atan2(spot.X, spot.Y) * Bearing.Circle / (2 * Math.PI)));
         return $"at {Words.Clock(bearing)}, {new Centimetres((int)Math.Round(Spot.Mark.To(spot)))}, {DoingWords.Of(performer.DoingAt(time))}";

@@ -12,10 +12,10 @@
 
   const range = () => byId("part").value === "all" ? [course.from, course.to] : course.phrases[Number(byId("part").value)];
   const clamp = (value, least, most) => Math.min(most, Math.max(least, value));
-  /** "14&"; before count 1 the click of the count-in, "click 3". */
+  /** "count 14&"; before count 1 the click of the count-in, "click 3". */
   const countText = time => {
     const counted = (time < 0 && time >= -8) ? time + 8 : time;
-    return (counted === time ? "" : "click ") + (Math.floor(counted / 2) + 1) + (Math.floor(counted) % 2 === 0 ? "" : "&");
+    return (counted === time ? "count " : "click ") + (Math.floor(counted / 2) + 1) + (Math.floor(counted) % 2 === 0 ? "" : "&");
   };
 
   /** The two keyframes around a moment, and how far between them it lies. */
@@ -81,7 +81,6 @@
       group.classList.toggle("kneels", figure === "K");
       group.classList.toggle("away", figure === "A");
       group.classList.toggle("is-out", doing === "out");
-      group.classList.toggle("waits", doing === "not in yet");
       group.classList.remove("hit");
       group.dataset.x = x.toFixed(1);
       group.dataset.y = y.toFixed(1);
@@ -92,7 +91,7 @@
     byId("count").textContent = countText(time);
     byId("caption").textContent = move && time < move[1] + 4 ? move[3] : "";
     byId("place").value = Math.floor(time);
-    byId("place").setAttribute("aria-valuetext", `count ${countText(time)}`);
+    byId("place").setAttribute("aria-valuetext", countText(time));
     tellNext(time);
   }
 
@@ -104,7 +103,7 @@
       return;
     }
     const next = course.moves.find(m => m[0] > time && (state.followed === 0 || m[2] + 1 === state.followed));
-    text.textContent = next ? `Next at count ${countText(next[0])}: ${next[3]}` : "Nothing more to do.";
+    text.textContent = next ? `Next at ${countText(next[0])}: ${next[3]}` : "Nothing more to do.";
   }
 
   function click(first) {

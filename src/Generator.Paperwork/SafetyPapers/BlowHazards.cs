@@ -44,7 +44,7 @@ internal static class BlowHazards
         {
             Title = kick ? "Kicks at head height" : "Blows at head height",
             Who = [],
-            Moments = [],
+            Moves = [],
             How = $"A knock to head, face or teeth; the neck from selling it. {Words.Many(hits, "head-height hit")} sold in a run, {Words.Number(hits * runs)} in {Words.Many(runs, "run")}.",
             Harm = kick ? Harm.Grave : Harm.Serious,
             Likelihood = find.Often(times, who),
@@ -64,7 +64,7 @@ internal static class BlowHazards
         {
             Title = "Attacks from outside the hero's sight",
             Who = [],
-            Moments = [],
+            Moves = [],
             How = uncued.Count == 0
                 ? "An attack that the hero does not see comes early, late or not at all."
                 : $"An attack that the hero neither sees nor hears: no spoken or sounded cue at move {string.Join(", ", uncued.Select(Words.Number))}.",
@@ -81,7 +81,7 @@ internal static class BlowHazards
     {
         Title = "Moves with contact",
         Who = [],
-        Moments = [],
+        Moves = [],
         How = "Bruises and strains to " + string.Join("; ", find.Done.Where(s => s.HasTarget && s.Technique!.Kind == ContactKind.Contact).Select(s => s.Technique!.Hazard).Where(h => h.Length > 0).Distinct(StringComparer.Ordinal).DefaultIfEmpty("the body")) + ".",
         Harm = Harm.Moderate,
         Likelihood = find.Often(times, who),
@@ -95,7 +95,7 @@ internal static class BlowHazards
     {
         Title = "Jumps, spins and high kicks",
         Who = [],
-        Moments = [],
+        Moves = [],
         How = "Ankle, knee or back on landing or turning; a foot that flies wider than planned.",
         Harm = Harm.Serious,
         Likelihood = find.Brief.Floor.Surface is Surface.Wet or Surface.Uneven ? Likelihood.Likely : find.Often(times, who),

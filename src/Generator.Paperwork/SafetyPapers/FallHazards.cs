@@ -56,7 +56,7 @@ internal static class FallHazards
         {
             Title = Title(kind),
             Who = [],
-            Moments = [],
+            Moves = [],
             How = "Landing badly on " + string.Join("; ", parts.DefaultIfEmpty("the floor")) + ".",
             Harm = kind switch
             {
@@ -90,7 +90,7 @@ internal static class FallHazards
     {
         Title = "Sent across the floor",
         Who = [],
-        Moments = [],
+        Moves = [],
         How = "Running or falling into somebody, an obstacle or the floor's edge.",
         Harm = Harm.Serious,
         Likelihood = find.Often(times, who),
@@ -104,7 +104,7 @@ internal static class FallHazards
     {
         Title = "Two attackers meet",
         Who = [],
-        Moments = [],
+        Moves = [],
         How = "Heads or feet knock together.",
         Harm = Harm.Serious,
         Likelihood = find.ForSkill(Likelihood.Possible, who),

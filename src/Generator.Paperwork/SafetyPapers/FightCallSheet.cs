@@ -24,23 +24,24 @@ public static class FightCallSheet
         .. Page.Wrap("Everybody in the fight runs it before every performance. No fight call, no fight; only fight coordinator or fight captain may make an exception. Understudies have rehearsed it with the real props.", Page.Width),
         string.Empty,
         "WHO AND WHEN",
-        .. Fields.Select(f => Page.Row(2, (f, 24), (Blank + Blank, 60)).First()),
+        .. Fields.Select(f => Page.Row(2, (f, 24), (Blank + Blank, 44)).First()),
         .. Page.Hang("  ", "Anybody may stop it at any time. After any knock to the head: stop, assess, and do not go on that day. The time is set by your own agreement (a sample US stage clause: in the 15 minutes before half-hour)."),
         string.Empty,
         "CHECKS BEFORE",
         .. Checks(source).SelectMany(c => Page.Hang("  [ ] ", c)),
         string.Empty,
         "RUN",
+        .. Page.Hang("  ", Words.Tags),
         .. Runs(source).SelectMany(c => Page.Hang("  [ ] ", c)),
         string.Empty,
         "CUES TO HEAR",
         .. Cues(source),
         string.Empty,
         "WATCH FOR",
-        .. hazards.Where(h => h.Level > RiskLevel.Green && h.Moments.Count > 0).SelectMany(h => Page.Row(2, (RiskSheet.Word(h.Level), 15), (h.Title, 36), (RiskSheet.When(h), 41))),
+        .. hazards.Where(h => h.Level > RiskLevel.Green && h.Moves.Count > 0).SelectMany(h => Page.Row(2, (RiskSheet.Word(h.Level), 15), (h.Title, 26), (RiskSheet.When(h), 33))),
         string.Empty,
         "EACH CONFIRMS: I know every count of mine, and I am fit to do it today",
-        .. new Finder(source).Everybody.SelectMany(n => Page.Row(2, (n, 40), ("fit: yes / no", 14), ("signed " + Blank, 32))),
+        .. new Finder(source).Everybody.SelectMany(n => Page.Row(2, (n, 24), ("fit: yes / no", 14), ("signed " + Blank, 32))),
         .. Page.Hang("  ", "After any change of the routine everybody meets, walks the change, and confirms anew."),
     ];
 
@@ -81,7 +82,7 @@ public static class FightCallSheet
     private static IEnumerable<string> Runs(PaperSource source)
     {
         yield return "Walk it through at half speed, falls walked down, everybody naming their own cue.";
-        var throws = source.Steps.Where(s => s.Technique is not null && (s.Reaction?.Fall is FallClass.ThrownOver or FallClass.Back or FallClass.Side or FallClass.Forward || s.Technique.HeroFall is not (FallClass.None or FallClass.ToKnee))).Select(s => Words.Count(s.Start)).ToList();
+        var throws = source.Steps.Where(s => s.Technique is not null && (s.Reaction?.Fall is FallClass.ThrownOver or FallClass.Back or FallClass.Side or FallClass.Forward || s.Technique.HeroFall is not (FallClass.None or FallClass.ToKnee))).Select(s => Words.Tag(s)).ToList();
         if (throws.Count > 0)
         {
             yield return $"The falls alone, once each, as the one who falls wants it: {string.Join(", ", throws)}.";
@@ -94,7 +95,7 @@ public static class FightCallSheet
     private static IEnumerable<string> Cues(PaperSource source)
     {
         var cued = source.Steps.Where(s => s.Row.Cue != Cue.None && s.Row.Attacker >= 0).ToList();
-        return cued.Count == 0 ? ["  none"] : cued.SelectMany(s => Page.Row(2, (Words.Count(s.Start), 5), (Words.Of(s.Row.Cue), 6), (Page.Clean(source.Brief.Attackers[s.Row.Attacker].Name), 24), (Told(s), 50)));
+        return cued.Count == 0 ? ["  none"] : cued.SelectMany(s => Page.Row(2, (Words.MoveTag(s.Index + 1), 4), (Words.CountTag(s.Start), 5), (Words.Of(s.Row.Cue), 6), (Page.Clean(source.Brief.Attackers[s.Row.Attacker].Name), 15), (Told(s), 40)));
     }
 
     private static string Told(Step step) => $"{step.Attack?.Name ?? step.Technique?.Name} from {Words.Clock(step.TargetBearing)}";

@@ -55,7 +55,7 @@ internal sealed class Finder(PaperSource source)
         }
 
         IReadOnlyList<string> who = [.. places.Select(p => p.Who).Distinct(StringComparer.Ordinal)];
-        return [make(who, places.Count) with { Who = who, Moments = [.. places.Select(p => p.Step.Start).Distinct().Order()] }];
+        return [make(who, places.Count) with { Who = who, Moves = [.. places.Select(p => p.Step).DistinctBy(s => s.Index).OrderBy(s => s.Index)] }];
     }
 
     public static IReadOnlyList<Control> Controls(string? designOut, string? guard, params IReadOnlyList<string> inform) =>

@@ -26,7 +26,7 @@ internal static class FloorHazards
         {
             Title = $"The floor, {Words.Of(surface)}",
             Who = find.Everybody,
-            Moments = [],
+            Moves = [],
             How = surface switch
             {
                 Domain.Surface.Wet => "Slipping on a wet floor.",
@@ -51,11 +51,11 @@ internal static class FloorHazards
     private static Hazard Obstacle(Finder find, Obstacle obstacle)
     {
         var floor = find.Brief.Floor;
-        var near = new List<(string Who, int Moment, int Distance)>();
+        var near = new List<(string Who, Step? Step, int Distance)>();
         var nearest = Distance(obstacle, floor.MarkX.Value, floor.MarkY.Value);
         if (nearest < Near)
         {
-            near.Add((find.Hero, 0, nearest));
+            near.Add((find.Hero, null, nearest));
         }
 
         foreach (var step in find.Source.Steps)
@@ -66,7 +66,7 @@ internal static class FloorHazards
                 nearest = Math.Min(nearest, distance);
                 if (distance < Near && step.Before.Attackers[a] != step.After.Attackers[a])
                 {
-                    near.Add((find.Name(a), step.Start, distance));
+                    near.Add((find.Name(a), step, distance));
                 }
             }
         }
@@ -76,7 +76,7 @@ internal static class FloorHazards
         {
             Title = "Obstacle: " + name,
             Who = near.Count == 0 ? find.Everybody : [.. near.Select(n => n.Who).Distinct(StringComparer.Ordinal)],
-            Moments = [.. near.Select(n => n.Moment).Distinct().Order()],
+            Moves = [.. near.Select(n => n.Step).OfType<Step>().DistinctBy(s => s.Index)],
             How = $"Running or falling into it; the nearest that anybody's place comes to it is {new Centimetres(nearest)}.",
             Harm = Harm.Serious,
             Likelihood = nearest switch

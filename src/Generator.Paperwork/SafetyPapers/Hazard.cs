@@ -1,3 +1,5 @@
+using Generator.Rules.Replaying;
+
 namespace Generator.Paperwork.SafetyPapers;
 
 /// <summary>Something in this very routine by which somebody might be harmed. Ratings are a proposal for the coordinator to judge.</summary>
@@ -9,8 +11,8 @@ public sealed record Hazard
     /// <summary>Names of those who might be harmed.</summary>
     public required IReadOnlyList<string> Who { get; init; }
 
-    /// <summary>Moments in half counts from count 1, in order; empty for the whole routine.</summary>
-    public required IReadOnlyList<int> Moments { get; init; }
+    /// <summary>The moves at which it comes, in order; empty for the whole routine.</summary>
+    public required IReadOnlyList<Step> Moves { get; init; }
 
     /// <summary>How they might be harmed.</summary>
     public required string How { get; init; }

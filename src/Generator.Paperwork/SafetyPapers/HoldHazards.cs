@@ -16,7 +16,7 @@ internal static class HoldHazards
         {
             Title = "Holds at neck, throat or hair",
             Who = [],
-            Moments = [],
+            Moves = [],
             How = "Pressure on the windpipe or a turn of the neck.",
             Harm = Harm.Grave,
             Likelihood = find.Often(times / 2, who),
@@ -29,7 +29,7 @@ internal static class HoldHazards
         {
             Title = "Grips, locks and throws on joints",
             Who = [],
-            Moments = [],
+            Moves = [],
             How = "A joint pulled or turned past its end.",
             Harm = Harm.Serious,
             Likelihood = find.Often(times / 2, who),

@@ -24,7 +24,7 @@ internal static class PeopleHazards
         {
             Title = "Repetition and tiredness",
             Who = find.Everybody,
-            Moments = [],
+            Moves = [],
             How = $"Strain that adds up over {Words.Many(runs, "run")}{(most.Count == 0 ? "." : ": " + string.Join(", ", most) + ".")} Tired people come late.",
             Harm = Harm.Moderate,
             Likelihood = find.ForSkill(over ? Likelihood.Likely : Likelihood.Possible, find.Everybody),
@@ -45,7 +45,7 @@ internal static class PeopleHazards
         {
             Title = "Earlier injuries, limits and clothes",
             Who = find.Everybody,
-            Moments = [],
+            Moves = [],
             How = "Earlier injury raises the risk of another (Evans, Evans and Carvajal 1998)." + (limits.Count == 0 ? " The brief names no limits: ask." : " The brief names " + string.Join("; ", limits) + "."),
             Harm = Harm.Serious,
             Likelihood = Likelihood.Unlikely,

@@ -19,13 +19,8 @@ public static class RiskSheet
         _ => "HIGH (red)",
     };
 
-    /// <summary>"at counts 3, 5&amp; and 8", or "throughout".</summary>
-    public static string When(Hazard hazard) => hazard.Moments.Count switch
-    {
-        0 => "throughout",
-        1 => "at count " + Words.Count(hazard.Moments[0]),
-        _ => $"at counts {string.Join(", ", hazard.Moments.SkipLast(1).Select(Words.Count))} and {Words.Count(hazard.Moments[^1])}",
-    };
+    /// <summary>"m2 c3, m4 c5&amp;", or "throughout".</summary>
+    public static string When(Hazard hazard) => hazard.Moves.Count == 0 ? "throughout" : string.Join(", ", hazard.Moves.Select(Words.Tag));
 
     private static IEnumerable<string> Lines(PaperSource source, IReadOnlyList<Hazard> hazards) =>
     [
@@ -37,13 +32,14 @@ public static class RiskSheet
         string.Empty,
         .. Findings(source),
         "STEP 1  IDENTIFY THE HAZARDS",
-        .. hazards.SelectMany((h, i) => Page.Row(2, (Number(i), 3), (h.Title, 36), (When(h), 55))),
+        .. Page.Hang("  ", Words.Tags),
+        .. hazards.SelectMany((h, i) => Page.Row(2, (Number(i), 3), (h.Title, 26), (When(h), 45))),
         "",
         "STEP 2  WHO MIGHT BE HARMED, AND HOW",
-        .. hazards.SelectMany((h, i) => Page.Row(2, (Number(i), 3), (string.Join(", ", h.Who), 36), (h.How, 55))),
+        .. hazards.SelectMany((h, i) => Page.Row(2, (Number(i), 3), (string.Join(", ", h.Who), 26), (h.How, 45))),
         "",
         "STEP 3  EVALUATE THE RISKS AND DECIDE ON PRECAUTIONS",
-        .. Page.Wrap("First ask why it is not avoided. Then the controls in their order: 1 design it out, 2 guard, 3 inform. Likelihood is counted from how often it is done in a day of runs (up to 6 times unlikely, up to 24 possible, more often likely; a step more for a novice or a bad floor): a proposal, no source. The rating after the controls holds only once somebody has seen that 2 and 3 are in place.", Page.Width),
+        .. Page.Wrap("First ask why it is not avoided. Then the controls in their order: design it out, guard, inform. Likelihood is counted from how often it is done in a day of runs (up to 6 times unlikely, up to 24 possible, more often likely; a step more for a novice or a bad floor): a proposal, no source. The rating after the controls holds only once somebody has seen that guards and information are in place.", Page.Width),
         .. hazards.SelectMany((h, i) => Evaluated(h, Number(i))),
         "",
         .. Matrix(),
@@ -78,7 +74,7 @@ public static class RiskSheet
     private static IEnumerable<string> Evaluated(Hazard hazard, string number)
     {
         yield return string.Empty;
-        foreach (var line in Page.Row(2, (number, 3), (hazard.Title, 36), ($"{Words.Of(hazard.Harm)} x {Words.Of(hazard.Likelihood)}: {Word(hazard.Level)}", 55)))
+        foreach (var line in Page.Row(2, (number, 3), (hazard.Title, 26), ($"{Words.Of(hazard.Harm)} x {Words.Of(hazard.Likelihood)}: {Word(hazard.Level)}", 45)))
         {
             yield return line;
         }
@@ -86,7 +82,7 @@ public static class RiskSheet
         yield return $"       Why not avoided? {Blank}{Blank}";
         foreach (var control in hazard.Controls)
         {
-            foreach (var line in Page.Hang($"       {Words.Number((int)control.Order + 1)} ", control.Text))
+            foreach (var line in Page.Hang("       ", $"{Words.Of(control.Order)}: {control.Text}"))
             {
                 yield return line;
             }
@@ -97,12 +93,14 @@ public static class RiskSheet
             yield return "       Telling people is the only control here: look for a guard.";
         }
 
-        yield return $"       With 2 and 3 in place: {Words.Of(hazard.Harm)} x {Words.Of(hazard.LikelihoodAfter)}: {Word(hazard.LevelAfter)}. Seen by: {Blank}";
+        yield return $"       With guards and information: {Words.Of(hazard.Harm)} x {Words.Of(hazard.LikelihoodAfter)}: {Word(hazard.LevelAfter)}";
+        yield return $"       Seen by: {Blank}";
     }
 
     private static IEnumerable<string> Matrix()
     {
-        yield return "  How the ratings are read; the matrix orders what to look at first and measures nothing.";
+        yield return "  How the ratings are read; the matrix orders what to look at first and";
+        yield return "  measures nothing.";
         yield return Page.Row(4, [("", 10), .. Enum.GetValues<Likelihood>().Select(l => (Words.Of(l), 10))]).First();
         foreach (var harm in Enum.GetValues<Harm>().Reverse())
         {
@@ -120,7 +118,7 @@ public static class RiskSheet
         yield return "STEP 4  RECORD AND IMPLEMENT";
         foreach (var field in new[] { "Fight coordinator", "Why competent", "Fight captain", "Who may stop it", "Rehearsal hours agreed", "How all are told", "First aider, kit at", "Hospital, way there", "Controls in place by" })
         {
-            yield return Page.Row(2, (field, 24), (Blank + Blank, 60)).First();
+            yield return Page.Row(2, (field, 24), (Blank + Blank, 44)).First();
         }
     }
 
@@ -130,30 +128,30 @@ public static class RiskSheet
         yield return "HOW EACH MOVE IS KEPT SAFE  from the library's records";
         foreach (var group in Records(source).GroupBy(r => (r.Name, r.Hazard, r.Safety)))
         {
-            foreach (var line in Page.Row(2, (string.Join(", ", group.Select(g => Words.Count(g.Moment)).Distinct()), 8), (group.Key.Name, 26), (group.Key.Hazard, 18), (group.Key.Safety, 38)))
+            foreach (var line in Page.Hang("  ", $"{group.Key.Name} ({group.Key.Hazard}), {string.Join(", ", group.Select(g => g.At).Distinct())}").Concat(Page.Hang("      ", group.Key.Safety)))
             {
                 yield return line;
             }
         }
     }
 
-    private static IEnumerable<(int Moment, string Name, string Hazard, string Safety)> Records(PaperSource source)
+    private static IEnumerable<(string At, string Name, string Hazard, string Safety)> Records(PaperSource source)
     {
         foreach (var step in source.Steps)
         {
             if (step.Attack is { Safety.Length: > 0 } attack)
             {
-                yield return (step.Start, attack.Name, attack.Hazard, attack.Safety);
+                yield return (Words.Tag(step), attack.Name, attack.Hazard, attack.Safety);
             }
 
             if (step.Technique is { Safety.Length: > 0 } technique)
             {
-                yield return (step.Start, technique.Name, technique.Hazard, technique.Safety);
+                yield return (Words.Tag(step), technique.Name, technique.Hazard, technique.Safety);
             }
 
             if (step.Reaction is { Risk.Length: > 0 } reaction)
             {
-                yield return (step.Start, reaction.Name, reaction.Risk, reaction.Sell);
+                yield return (Words.Tag(step), reaction.Name, reaction.Risk, reaction.Sell);
             }
         }
     }

@@ -39,14 +39,17 @@ public static class TeachingSheet
     {
         var (first, last) = (steps[phrase.First - 1], steps[phrase.Last - 1]);
         var who = steps.Skip(phrase.First - 1).Take(phrase.Moves).Where(s => s.HasTarget).Select(s => Page.Clean(scene.Brief.Attackers[s.Row.Attacker].Name)).Distinct();
-        foreach (var line in Page.Row(2, (Words.Number(phrase.Number), 3), ($"moves {Words.Number(phrase.First)} to {Words.Number(phrase.Last)}", 14), ($"counts {Words.Count(first.Start)} to {Words.Count(last.End)}", 20), (string.Join(", ", who), 50)))
+        foreach (var line in Page.Row(2, ("phrase " + Words.Number(phrase.Number), 9), ($"moves {Words.Number(phrase.First)} to {Words.Number(phrase.Last)}", 16), ($"counts {Words.Count(first.Start)} to {Words.Count(last.End)}", 20), (string.Join(", ", who), 27)))
         {
             yield return line;
         }
 
         if (phrase.Number > 1 && first.Technique is { } picked)
         {
-            yield return $"{Under}picks up from: {picked.Name}, at {Words.Count(first.Start)}";
+            foreach (var line in Page.Hang(Under + "picks up from ", $"move {Words.Number(phrase.First)}, {Words.AtCount(first.Start)}: {picked.Name}"))
+            {
+                yield return line;
+            }
         }
 
         var moment = phrase.Last < steps.Count ? steps[phrase.Last].Start : last.End;
@@ -57,7 +60,7 @@ public static class TeachingSheet
 
         if (phrase.Last < steps.Count)
         {
-            yield return $"{Under}carry-over {Words.Number(CarryOver.Of(last, steps[phrase.Last]))}{(CarryOver.Of(last, steps[phrase.Last]) == 0 ? ", a stable moment" : " (0 would be a stable moment)")}";
+            yield return Under + (CarryOver.Of(last, steps[phrase.Last]) == 0 ? "a stable moment to stop" : "not a stable moment: remember who is where, and set it up again to go on");
         }
 
         yield return string.Empty;
@@ -86,7 +89,7 @@ public static class TeachingSheet
         }
     }
 
-    private static string Ladder(string what, Func<Speed, string> of) => Page.Row(2, [(what, 20), .. Speed.Ladder.Select(s => (of(s), 13))]).First();
+    private static string Ladder(string what, Func<Speed, string> of) => Page.Row(2, [(what, 16), .. Speed.Ladder.Select(s => (of(s), 13))]).First();
 
     private static IEnumerable<string> Budget(Scene scene, TeachingPlan plan)
     {
@@ -142,7 +145,7 @@ public static class TeachingSheet
     {
         var repeats = drill.Repeats == 0 ? "mark it only" : Words.Many(drill.Repeats, "time");
         var held = drill.Repeats < drill.Wanted ? $"{Page.Clean(drill.HeldBackBy)} has no more falls or effort left this day" : string.Empty;
-        return Page.Row(4, (drill.What, 26), ($"{drill.Speed} speed", 20), ("metronome " + drill.Speed.MetronomeOf(tempo), 16), (repeats, 12))
+        return Page.Row(4, (drill.What, 26), ($"{drill.Speed} speed", 19), ("metronome " + drill.Speed.MetronomeOf(tempo), 13), (repeats, 12))
             .Concat(Page.Hang("        ", held));
     }
 }

@@ -31,5 +31,5 @@ public static class AvailabilityLines
     }
 
     private static IEnumerable<string> Part(string what, IReadOnlyList<(string Id, string Reason)> entries) =>
-        [$"LEFT OUT, {what} ({Words.Number(entries.Count)})", .. entries.SelectMany(e => Page.Row(2, (e.Id, 26), (e.Reason + ".", 70))), string.Empty];
+        [$"LEFT OUT, {what} ({Words.Number(entries.Count)})", .. entries.SelectMany(e => Page.Row(2, (e.Id, 26), (e.Reason + ".", 50))), string.Empty];
 }

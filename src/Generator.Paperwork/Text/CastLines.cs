@@ -12,7 +12,7 @@ internal static class CastLines
         var width = Math.Min(LongestName, brief.Attackers.Select(a => Page.LengthOf(a.Name)).Append(Page.LengthOf(brief.Hero.Name)).Max());
         yield return "CAST";
         var hero = brief.Hero;
-        var opening = $"the hero, on the mark, facing 12, {Words.Of(hero.OpeningStance)}{Limits(hero)}";
+        var opening = $"the hero, on the mark, facing 12 o'clock, {Words.Of(hero.OpeningStance)}{Limits(hero)}";
         foreach (var line in One(string.Empty, hero, opening, width))
         {
             yield return line;
@@ -21,7 +21,7 @@ internal static class CastLines
         for (var i = 0; i < brief.Attackers.Count; i++)
         {
             var attacker = brief.Attackers[i];
-            foreach (var line in One("A" + Words.Number(i + 1), attacker, (i < placements.Count ? Opens(placements[i]) : "nowhere") + Limits(attacker), width))
+            foreach (var line in One(Words.Sign(i), attacker, (i < placements.Count ? Opens(placements[i]) : "nowhere") + Limits(attacker), width))
             {
                 yield return line;
             }

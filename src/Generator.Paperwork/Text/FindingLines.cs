@@ -13,7 +13,7 @@ public static class FindingLines
     private static IEnumerable<string> One(Finding finding)
     {
         var move = finding.Move > 0 ? "move " + Words.Number(finding.Move) : "the whole";
-        foreach (var line in Page.Row(2, (finding.Count.ToCountText(), 5), (finding.Rule, 15), (Words.Of(finding.Severity), 6), (move, 9), (finding.Who, 53)))
+        foreach (var line in Page.Row(2, (move, 9), ("count " + finding.Count.ToCountText(), 10), (finding.Rule, 15), (Words.Of(finding.Severity), 6), (finding.Who, 28)))
         {
             yield return line;
         }
@@ -29,12 +29,12 @@ public static class FindingLines
     {
         IReadOnlyList<string?> figures =
         [
-            finding.Measured is { } measured ? $"measured {Words.Number(measured)}{Unit(finding)}" : null,
-            finding.Allowed is { } allowed ? $"allowed {Words.Number(allowed)}{Unit(finding)}" : null,
+            finding.Measured is { } measured ? $"measured {Words.Number(measured)}{Unit(finding, measured)}" : null,
+            finding.Allowed is { } allowed ? $"allowed {Words.Number(allowed)}{Unit(finding, allowed)}" : null,
             finding.Points > 0 ? Words.Points(finding.Points) : null,
         ];
         return string.Join(", ", figures.OfType<string>());
     }
 
-    private static string Unit(Finding finding) => finding.Unit.Length == 0 ? string.Empty : " " + finding.Unit;
+    private static string Unit(Finding finding, decimal of) => finding.Unit.Length == 0 ? string.Empty : " " + (of == 1 && finding.Unit.Length > 1 && finding.Unit[^1] == 's' ? finding.Unit[..^1] : finding.Unit);
 }

@@ -8,7 +8,7 @@ namespace Generator.Paperwork.Text;
 /// </summary>
 internal static class FloorSketch
 {
-    private const int MostColumns = 56;
+    private const int MostColumns = 40;
 
     private const int MostRows = 24;
 
@@ -26,24 +26,30 @@ internal static class FloorSketch
         var grid = Draw(brief, placements, scale, out var outside);
         var markColumn = Math.Clamp(floor.MarkX.Value / scale, 0, grid[0].Length - 1);
         var markRow = RowOf(floor.MarkY.Value, floor, scale, grid.Length);
-        var beside = new Queue<string>(Legend(brief, placements, scale, outside));
-        yield return $"FLOOR  {Words.Number(floor.Width.Metres)} m wide, {Words.Number(floor.Depth.Metres)} m deep, {Words.Of(floor.Surface)}; seen from above, 12 o'clock at the top";
+        var legend = Legend(brief, placements, scale, outside).ToList();
+        var narrow = legend.SelectMany(l => Page.Wrap(l, Page.Width - grid[0].Length - (2 * Margin) - 5)).ToList();
+        var beside = new Queue<string>(narrow.Count < grid.Length ? narrow : []);
+        foreach (var line in Page.Hang("FLOOR  ", $"{Words.Number(floor.Width.Metres)} m wide, {Words.Number(floor.Depth.Metres)} m deep, {Words.Of(floor.Surface)}; seen from above, 12 o'clock at the top"))
+        {
+            yield return line;
+        }
+
         var edge = new string(' ', Margin) + "+" + new string('-', grid[0].Length) + "+";
-        yield return Under("12", markColumn);
+        yield return Under("12 o'clock", markColumn);
         yield return edge;
         for (var row = 0; row < grid.Length; row++)
         {
-            var left = row == markRow ? "   9 " : new string(' ', Margin);
-            var right = row == markRow ? " 3" : "  ";
+            var left = row == markRow ? "9:00 " : new string(' ', Margin);
+            var right = row == markRow ? " 3:00" : "     ";
             var words = row > 0 && beside.Count > 0 ? "   " + beside.Dequeue() : string.Empty;
             yield return $"{left}|{new string(grid[row])}|{right}{words}".TrimEnd();
         }
 
         yield return edge;
-        yield return Under("6", markColumn);
-        foreach (var rest in beside)
+        yield return Under("6 o'clock", markColumn);
+        foreach (var line in narrow.Count < grid.Length ? [] : legend.SelectMany(l => Page.Hang(new string(' ', Margin), l)))
         {
-            yield return new string(' ', Margin) + rest;
+            yield return line;
         }
     }
 
@@ -72,7 +78,7 @@ internal static class FloorSketch
         for (var a = 0; a < Math.Min(placements.Count, brief.Attackers.Count); a++)
         {
             var (x, y) = PlaceOf(placements[a], floor);
-            if (x < 0 || y < 0 || x > floor.Width.Value || y > floor.Depth.Value || !Put(grid[RowOf(y, floor, scale, rows)], Math.Min(x / scale, columns - 1), (char)('1' + a)))
+            if (placements[a].Entrance > HalfCounts.Zero || x < 0 || y < 0 || x > floor.Width.Value || y > floor.Depth.Value || !Put(grid[RowOf(y, floor, scale, rows)], Math.Min(x / scale, columns - 2), Words.Sign(a)))
             {
                 outside.Add(a);
             }
@@ -87,14 +93,14 @@ internal static class FloorSketch
         return (floor.MarkX.Value + (int)Math.Round(placement.Distance.Value * x), floor.MarkY.Value + (int)Math.Round(placement.Distance.Value * y));
     }
 
-    /// <summary>Puts a number into its column, or, when somebody stands there already, into the next free one with room between.</summary>
-    private static bool Put(char[] row, int column, char mark)
+    /// <summary>Puts a sign where its column is, or, when somebody stands there already, into the next free place with room between.</summary>
+    private static bool Put(char[] row, int column, string sign)
     {
-        for (var c = column; c < row.Length; c++)
+        for (var c = Math.Max(0, column); c + sign.Length <= row.Length; c++)
         {
-            if (!IsTaken(row[c]) && (c == 0 || c == column || !IsTaken(row[c - 1])))
+            if (!Enumerable.Range(c, sign.Length).Any(i => IsTaken(row[i])) && (c == 0 || c == column || !IsTaken(row[c - 1])))
             {
-                row[c] = mark;
+                sign.CopyTo(0, row, c, sign.Length);
                 return true;
             }
         }
@@ -102,7 +108,7 @@ internal static class FloorSketch
         return false;
     }
 
-    private static bool IsTaken(char cell) => cell is '^' or (>= '1' and <= '9');
+    private static bool IsTaken(char cell) => cell is '^' or 'A' or (>= '1' and <= '9');
 
     private static void Fill(char[][] grid, FloorPlan floor, Obstacle obstacle, char mark, int scale)
     {
@@ -132,8 +138,9 @@ internal static class FloorSketch
         yield return "^ " + Page.Clean(brief.Hero.Name) + " on the mark";
         for (var a = 0; a < brief.Attackers.Count; a++)
         {
-            var beyond = outside.Contains(a) || a >= placements.Count ? " (not on this plan)" : string.Empty;
-            yield return Words.Number(a + 1) + " " + Page.Clean(brief.Attackers[a].Name) + beyond;
+            var enters = a < placements.Count && placements[a].Entrance > HalfCounts.Zero ? $", enters at count {placements[a].Entrance.ToCountText()}" : null;
+            var beyond = enters ?? (outside.Contains(a) || a >= placements.Count ? " (not on this plan)" : string.Empty);
+            yield return Words.Sign(a) + " " + Page.Clean(brief.Attackers[a].Name) + beyond;
         }
 
         for (var o = 0; o < brief.Floor.Obstacles.Count; o++)
@@ -143,7 +150,7 @@ internal static class FloorSketch
 
         foreach (var camera in brief.Cameras)
         {
-            yield return $"{Page.Clean(camera.Name)}: {Words.Clock(camera.Bearing)}, {camera.Distance} away, {camera.Height} high";
+            yield return $"camera {Page.Clean(camera.Name)}: {Words.Clock(camera.Bearing)}, {camera.Distance} away, {camera.Height} high";
         }
 
         yield return "scale: a row is " + Words.Number(scale / 50m) + " m";

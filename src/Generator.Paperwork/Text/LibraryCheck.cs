@@ -12,7 +12,7 @@ public static class LibraryCheck
 
     public static string Of(Book book, Connections connections)
     {
-        var lines = new List<string> { $"Library {book.Version}", LibraryList.Size(book), Page.Line('=') };
+        var lines = new List<string>([$"Library {book.Version}", .. Page.Wrap(LibraryList.Size(book), Page.Width), Page.Line('=')]);
         lines.AddRange(Page.Wrap(
             $"A move can leave the hero in {Words.Number(connections.FreeForms)} forms in which nobody is tied to them, and in {Words.Number(connections.TiedForms)} in which they hold somebody or are gripped "
             + "(stance, both hands, bound, who is held where). Within two half counts, for a trained hero:", Page.Width));

@@ -36,10 +36,10 @@ public static class LibraryList
 
     /// <summary>What a search found, best first.</summary>
     public static string Of(IReadOnlyList<LibrarySearch.Hit> hits) =>
-        string.Concat(hits.SelectMany(h => Page.Row(2, (h.Id, 26), (h.Kind, 9), (h.Name, 26), (string.Join(", ", h.Aliases), 31))).Select(l => l + "\n"));
+        string.Concat(hits.SelectMany(h => Page.Row(2, (h.Id, 26), (h.Kind, 9), (h.Name, 20), (string.Join(", ", h.Aliases), 17))).Select(l => l + "\n"));
 
     private static IEnumerable<string> Part(string part, List<(string Id, string Name, string Aliases)> rows) =>
-        [$"{part.ToUpperInvariant()} ({Words.Number(rows.Count)})", .. rows.SelectMany(r => Page.Row(2, (r.Id, 26), (r.Name, 32), (r.Aliases, 36))), string.Empty];
+        [$"{part.ToUpperInvariant()} ({Words.Number(rows.Count)})", .. rows.SelectMany(r => Page.Row(2, (r.Id, 26), (r.Name, 24), (r.Aliases, 24))), string.Empty];
 
     private static List<(string Id, string Name, string Aliases)> Rows(IEnumerable<(string Id, string Name, Side? Side, IReadOnlyList<string> Aliases)> records) =>
         [.. records.Where(r => r.Side is not Side.Right || !records.Any(o => o.Side == Side.Left && string.Equals(o.Id, r.Id, StringComparison.Ordinal)))

@@ -7,20 +7,28 @@ namespace Generator.Paperwork.Text;
 /// <summary>The moves with their counts, exchanges under the name of the attacker.</summary>
 internal static class MoveLines
 {
-    private const int CountWidth = 5;
+    private const int MoveWidth = 4;
 
-    private const int AttackWidth = 28;
+    private const int CountWidth = 8;
 
-    private const int TechniqueWidth = 28;
+    private const int AttackWidth = 19;
 
-    private const int ReactionWidth = 29;
+    private const int TechniqueWidth = 20;
+
+    private const int ReactionWidth = 18;
 
     private const int Indent = 2;
 
     public static IEnumerable<string> Of(Scene scene, Routine routine, IReadOnlyList<Step> steps)
     {
         yield return "MOVES";
-        foreach (var line in Cells("COUNT", "ATTACK", "TECHNIQUE", "REACTION"))
+        foreach (var line in Page.Hang("  ", Words.Tags))
+        {
+            yield return line;
+        }
+
+        yield return string.Empty;
+        foreach (var line in Cells("MOVE", "COUNT", "ATTACK", "TECHNIQUE", "REACTION"))
         {
             yield return line;
         }
@@ -65,19 +73,18 @@ internal static class MoveLines
         }
 
         var name = Page.Clean(scene.Brief.Attackers[step.Row.Attacker].Name);
-        return $"{name} (A{Words.Number(step.Row.Attacker + 1)}), {Words.Clock(step.TargetBearing)}";
+        return $"{name} ({Words.Sign(step.Row.Attacker)}) from {Words.Clock(step.TargetBearing)}";
     }
 
     private static IEnumerable<string> One(Scene scene, Move move, Step step)
     {
-        var attack = step.Attack is { } a ? $"{a.Name} from {new Bearing(step.TargetBearing).ToClockText()}" : string.Empty;
         var technique = step.Technique?.Name ?? "(nothing answers it)";
-        return Cells(Words.Count(step.Start), attack, technique, step.Reaction?.Name ?? string.Empty)
+        return Cells(Words.MoveTag(step.Index + 1), Words.CountTag(step.Start), step.Attack?.Name ?? string.Empty, technique, step.Reaction?.Name ?? string.Empty)
             .Concat(StepDetails.Of(scene, move, step).SelectMany(l => Detail(l, '.')));
     }
 
-    private static IEnumerable<string> Cells(string count, string attack, string technique, string reaction) =>
-        Page.Row(Indent, (count, CountWidth), (attack, AttackWidth), (technique, TechniqueWidth), (reaction, ReactionWidth));
+    private static IEnumerable<string> Cells(string move, string count, string attack, string technique, string reaction) =>
+        Page.Row(Indent, (move, MoveWidth), (count, CountWidth), (attack, AttackWidth), (technique, TechniqueWidth), (reaction, ReactionWidth));
 
-    private static IEnumerable<string> Detail(string text, char mark) => Page.Hang($"{new string(' ', Indent + CountWidth + 2)}{mark} ", text);
+    private static IEnumerable<string> Detail(string text, char mark) => Page.Hang($"{new string(' ', Indent + MoveWidth + 2)}{mark} ", text);
 }

@@ -6,7 +6,7 @@ namespace Generator.Paperwork.Text;
 public static class Page
 {
     /// <summary>Letters on a line.</summary>
-    public const int Width = 100;
+    public const int Width = 80;
 
     /// <summary>A ruled line.</summary>
     public static string Line(char mark) => new(mark, Width);

@@ -51,12 +51,14 @@ internal static class ResetLines
 
         if (next.Attack is null)
         {
-            return $"{hero} takes {name} on again at {Words.Count(next.Start)}";
+            return $"{hero} takes {name} on again at {At(next)}";
         }
 
         var soonest = Replay.ThreatTime(scene, steps[last].After, attacker) + (next.WalkRound * scene.Settle.WalkRoundPerHalfHour.Value);
-        return $"{name} back at {Words.Count(next.Start)} from {Words.Clock(next.TargetBearing)}, lands at {Words.Count(next.Contact)} (no sooner than {Words.Count(soonest)})";
+        return $"{name} is back for {At(next)}, from {Words.Clock(next.TargetBearing)}: contact at {Words.AtCount(next.Contact)} ({Words.AtCount(soonest)} at the soonest)";
     }
 
-    private static string Until(Step? next) => next is null ? string.Empty : $" until {Words.Count(next.Start)}";
+    private static string Until(Step? next) => next is null ? string.Empty : $" until {At(next)}";
+
+    private static string At(Step step) => $"move {Words.Number(step.Index + 1)}, {Words.AtCount(step.Start)}";
 }

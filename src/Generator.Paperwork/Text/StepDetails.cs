@@ -69,11 +69,11 @@ internal static class StepDetails
         return step.TargetPosture switch
         {
             null => $"no opening: {name} is recovering",
-            Posture.Ready => $"{name} stands ready",
+            Posture.Ready => $"{name} is ready",
             Posture.Out => $"{name} is out",
             Posture.Gripping => $"answers the grip of {name}",
             var held when held.Value.IsControlled() => $"uses the hold: {Words.Of(held.Value)}",
-            var open => $"uses the opening: {Words.Of(open.Value)}, open until {Words.Count(step.Before.Attackers[step.Row.Attacker].OpenUntil)}",
+            var open => $"uses the opening: {Words.Of(open.Value)}, open until {Words.AtCount(step.Before.Attackers[step.Row.Attacker].OpenUntil)}",
         };
     }
 

@@ -16,7 +16,7 @@ public static class Words
     public static string Low(string name) => name.Length == 0 ? name : char.ToLowerInvariant(name[0]) + name[1..];
 
     /// <summary>"12 o'clock", "2:30".</summary>
-    public static string Clock(Bearing bearing) => bearing.HalfHours % 2 == 0 ? bearing.ToClockText() + " o'clock" : bearing.ToClockText();
+    public static string Clock(Bearing bearing) => bearing.InWords;
 
     public static string Clock(int halfHours) => Clock(new Bearing(halfHours));
 
@@ -29,6 +29,21 @@ public static class Words
 
     /// <summary>The same in a sentence: "count 14&amp;", "click 3 of the count-in".</summary>
     public static string AtCount(int moment) => moment < 0 ? Count(moment) + " of the count-in" : "count " + Count(moment);
+
+    /// <summary>The same where there is little room: "c14&amp;", "click 3&amp;".</summary>
+    public static string CountTag(int moment) => Count(moment) is var count && char.IsDigit(count[0]) ? "c" + count : count;
+
+    /// <summary>"m4", where there is little room; papers that say it so bear <see cref="Tags"/>.</summary>
+    public static string MoveTag(int number) => "m" + Number(number);
+
+    /// <summary>A move and the count at which it starts, with little room: "m4 c14&amp;".</summary>
+    public static string Tag(Rules.Replaying.Step step) => $"{MoveTag(step.Index + 1)} {CountTag(step.Start)}";
+
+    /// <summary>A performer where there is no room for the name: "H" for the hero, "A1", "A2" … for attackers in the order of the brief.</summary>
+    public static string Sign(int attacker) => attacker < 0 ? "H" : "A" + Number(attacker + 1);
+
+    /// <summary>What the two short forms mean, for the papers that use them.</summary>
+    public const string Tags = "m4 is move 4; c12 is count 12, c12& the half count after it, and a move's count is that on which the hero starts.";
 
     /// <summary>A span: "1 count", "2.5 counts".</summary>
     public static string Span(HalfCounts span) => span.ToSpanText() + (span.Value == HalfCounts.PerCount ? " count" : " counts");

@@ -78,9 +78,9 @@ public static class TrackScore
 
     /// <summary>Whole counts of a line with where they stand.</summary>
     public static IEnumerable<(string Text, double X)> Counts(TrackLine line) =>
-        Enumerable.Range(line.From, line.To - line.From).Where(t => t % HalfCounts.PerCount == 0).Select(t => (Words.Count(t), X(line.Names, line.From, t)));
+        Enumerable.Range(line.From, line.To - line.From).Where(t => t % HalfCounts.PerCount == 0).Select(t => (Words.CountTag(t), X(line.Names, line.From, t)));
 
-    /// <summary>The letter of a doing on the tracks; the hero's boxes bear the number of the move.</summary>
+    /// <summary>The letter of a doing on the tracks; the hero's boxes bear the number of the move, "m7".</summary>
     public static string Letter(Doing doing) => doing switch
     {
         Doing.Waiting => "W",
@@ -97,7 +97,7 @@ public static class TrackScore
 
     private static string Named(PerformerCourse performer) => performer.IsHero ? Page.Clean(performer.Name) : performer.Sign + " " + Page.Clean(performer.Name);
 
-    /// <summary>"phrase 3" over each bar, or the bare number where the next bar or the edge is too near.</summary>
+    /// <summary>"phrase 3" over each bar, or "p3" where the next bar or the edge is too near.</summary>
     private static IReadOnlyList<(string Text, double X)> PhrasesIn(IReadOnlyList<(int Number, int From)> phrases, double names, int from, int edge, int to)
     {
         var here = phrases.Where(p => p.From >= from && p.From < to).OrderBy(p => p.From).ToList();
@@ -107,7 +107,7 @@ public static class TrackScore
             {
                 var (number, x) = (Words.Number(p.Number), X(names, from, p.From));
                 var room = (i + 1 < here.Count ? X(names, from, here[i + 1].From) : X(names, from, edge)) - x;
-                return (TextSize.Width("phrase " + number, PhraseSize) + 6 <= room ? "phrase " + number : number, x);
+                return (TextSize.Width("phrase " + number, PhraseSize) + 6 <= room ? "phrase " + number : "p" + number, x);
             }),
         ];
     }
@@ -116,9 +116,9 @@ public static class TrackScore
     {
         var boxes = performer.Spans(from, to).Select(s =>
         {
-            var text = performer.IsHero ? (s.Move > 0 ? Words.Number(s.Move) : string.Empty) : Letter(s.Doing);
+            var text = performer.IsHero ? (s.Move > 0 ? Words.MoveTag(s.Move) : string.Empty) : Letter(s.Doing);
             var width = (s.To - s.From) * Half;
-            return new TrackBox(X(names, from, s.From), width, s.Doing, TextSize.Width(text, Size) <= width ? text : string.Empty);
+            return new TrackBox(X(names, from, s.From), width, s.Doing, text);
         });
         var contacts = performer.Contacts.Where(c => c.Time >= from && c.Time < to).Select(c => X(names, from, c.Time)).Distinct();
         return new TrackRow(performer.Attacker, TextSize.Fit(Named(performer), Size, names - 6), [.. boxes], [.. contacts]);

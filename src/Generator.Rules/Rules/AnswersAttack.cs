@@ -85,8 +85,8 @@ public sealed class AnswersAttack : Rule
         }
         else if (!attack.From.Contains(new Bearing(step.FacingStart).To(new Bearing(step.TargetBearing))) && tally.Count(Severity.Broken))
         {
-            var clock = new Bearing(step.TargetBearing - step.FacingStart).ToClockText();
-            tally.Tell(At(scene, step, Severity.Broken, $"{who} stands at {hero}'s {clock} o'clock, from where {Words.Low(attack.Name)} does not come.") with
+            var clock = new Bearing(step.TargetBearing - step.FacingStart).InWords;
+            tally.Tell(At(scene, step, Severity.Broken, $"{who} stands at {hero}'s {clock}, from where {Words.Low(attack.Name)} does not come.") with
             {
                 Advice = "Choose an attack that comes from there, or let the attacker come from another bearing.",
             });

@@ -48,8 +48,8 @@ public sealed class BlindSide : Rule
     private Finding NoCue(Scene scene, Step step, Attack attack)
     {
         var (who, hero) = (Words.Name(scene, step.Row.Attacker), scene.Brief.Hero.Name);
-        var clock = new Bearing(step.SeenFrom).ToClockText();
-        return At(scene, step, Severity.Unsafe, $"{who}'s {Words.Low(attack.Name)} comes from {hero}'s {clock} o'clock, out of sight, without a spoken or sounded cue.") with
+        var clock = new Bearing(step.SeenFrom).InWords;
+        return At(scene, step, Severity.Unsafe, $"{who}'s {Words.Low(attack.Name)} comes from {hero}'s {clock}, out of sight, without a spoken or sounded cue.") with
         {
             Measured = Math.Abs(step.SeenFrom) * Bearing.DegreesPerHalfHour,
             Allowed = scene.Settle.SightHalfAngle * Bearing.DegreesPerHalfHour,

@@ -24,7 +24,7 @@ public sealed class ResetWindow : Rule
         if (step.Contact < soonest && tally.Count(Severity.Unsafe))
         {
             var who = Words.Name(scene, step.Row.Attacker);
-            tally.Tell(At(scene, step, Severity.Unsafe, $"{who}'s {Words.Low(attack.Name)} would land at count {new HalfCounts(step.Contact).ToCountText()}; {who} cannot be there before {new HalfCounts(soonest).ToCountText()}.") with
+            tally.Tell(At(scene, step, Severity.Unsafe, $"{who}'s {Words.Low(attack.Name)} would land at count {new HalfCounts(step.Contact).ToCountText()}; {who} cannot be there before count {new HalfCounts(soonest).ToCountText()}.") with
             {
                 Measured = (step.Contact / 2m) + 1,
                 Allowed = (soonest / 2m) + 1,

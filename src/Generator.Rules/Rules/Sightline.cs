@@ -75,7 +75,7 @@ public sealed class Sightline : Rule
     private Finding Told(Scene scene, Step step, Technique technique)
     {
         var nearest = scene.Brief.Cameras.MinBy(c => OffLine(c.Bearing, step.TargetBearing))!;
-        return At(scene, step, Severity.Rough, $"{Words.Cap(technique.Name)} on {Words.Name(scene, step.Row.Attacker)} at {new Bearing(step.TargetBearing).ToClockText()} o'clock reads as a miss from every camera; {nearest.Name} is nearest to reading it.") with
+        return At(scene, step, Severity.Rough, $"{Words.Cap(technique.Name)} on {Words.Name(scene, step.Row.Attacker)} at {new Bearing(step.TargetBearing).InWords} reads as a miss from every camera; {nearest.Name} is nearest to reading it.") with
         {
             Points = 1,
             Measured = OffLine(nearest.Bearing, step.TargetBearing) * Bearing.DegreesPerHalfHour,

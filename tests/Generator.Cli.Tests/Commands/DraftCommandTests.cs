@@ -108,7 +108,7 @@ public class DraftCommandTests
         rig.Run("draft", "-");
         rig.Run("draft", "--attackers", "4", "--counts", "32");
         rig.Run("draft", "--moves", "12");
-        Assert.Equal(["Two in the yard", "Two in the yard", "One against 4", "One against 3"], briefs.Select(b => b.Title));
+        Assert.Equal(["Two in the yard", "Two in the yard", "One against four", "One against three"], briefs.Select(b => b.Title));
         Assert.Equal([new Length(24, null, 4), new Length(24, null, 4), new Length(32, null, 4), new Length(null, 12, 1)], briefs.Select(b => b.Length));
         Assert.Equal(["Ash", "Birch", "Cedar", "Elm"], briefs[2].Attackers.Select(a => a.Name));
     }
@@ -127,7 +127,7 @@ public class DraftCommandTests
                 return Samples.Found(brief, book);
             },
         };
-        Assert.StartsWith("5 points, no fewer than 0, after 0.3 s\n1 point, no fewer than 1, after 1.0 s\n", rig.Run("draft").Err, StringComparison.Ordinal);
+        Assert.Matches("^5 points, no fewer than 0, after [0-9.]+ s\n1 point, no fewer than 1, after [0-9.]+ s\n", rig.Run("draft").Err);
     }
 
     [Theory]

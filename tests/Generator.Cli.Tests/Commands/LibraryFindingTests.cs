@@ -50,7 +50,7 @@ public sealed class LibraryFindingTests
             { "length": { "counts": 20 }, "floor": { "width": 8, "depth": 8, "surface": "hard" }, "hero": { "name": "Ines", "skill": "novice" }, "attackers": [ { "name": "Bruno", "limits": [ "no-jump" ] } ] }
             """);
         var text = rig.Run("library", "list", "--for", brief).Out;
-        var (listed, left) = (Ids(text[..text.IndexOf("LEFT OUT", StringComparison.Ordinal)]), text[text.IndexOf("LEFT OUT", StringComparison.Ordinal)..]);
+        var (listed, left) = (Ids(text[..text.IndexOf("LEFT OUT", StringComparison.Ordinal)]), text[text.IndexOf("LEFT OUT", StringComparison.Ordinal)..].Replace("\n" + new string(' ', 30), " ", StringComparison.Ordinal));
         Assert.DoesNotContain("hip-throw", listed);
         Assert.Contains("outside-block", listed);
         Assert.Matches("\n  flying-side-kick +Flying side kick [a-z ]+asks for stunt, Ines is novice\\.", left);

@@ -9,7 +9,7 @@ public class PaperworkCommandTests
         var folder = Path.Combine(rig.Folder, "papers");
         var answer = rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", folder);
         Assert.Equal((ExitCode.Good, "The papers are in FOLDER/papers.\n"), (answer.Code, answer.Told));
-        var listed = answer.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => l.Split(' ')[0]);
+        var listed = answer.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries).Where(l => l[0] != ' ').Select(l => l.Split(' ')[0]);
         Assert.Equal(listed.Order(StringComparer.Ordinal), Directory.GetFiles(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.All(Directory.GetFiles(folder), f => Assert.NotEqual(0, new FileInfo(f).Length));
     }

@@ -11,9 +11,10 @@ public class ProgressBoardTests
     {
         using var screen = new TestConsole().Interactive();
         using var lines = new StringWriter();
-        var result = new ProgressBoard(lines, screen).Run(progress =>
+        var progress = new Progress(lines, screen);
+        var result = progress.Run("Drafting", () =>
         {
-            progress.Report(new DraftProgress(TimeSpan.FromSeconds(0.1), 4, 2, "first pass"));
+            new ProgressBoard(progress).Report(new DraftProgress(TimeSpan.FromSeconds(0.1), 4, 2, "first pass"));
             SpinWait.SpinUntil(() => Shows(screen, "4 points, no fewer than 2"), TimeSpan.FromSeconds(30));
             return new DraftResult { Status = DraftStatus.OutOfTime };
         });
@@ -26,7 +27,28 @@ public class ProgressBoardTests
     public void What_the_search_throws_comes_out_of_a_screen_unchanged()
     {
         using var screen = new TestConsole().Interactive();
-        Assert.Throws<InvalidOperationException>(() => new ProgressBoard(TextWriter.Null, screen).Run(_ => throw new InvalidOperationException("two counts differ")));
+        Assert.Throws<InvalidOperationException>(() => new Progress(TextWriter.Null, screen).Run<int>("Drafting", () => throw new InvalidOperationException("two counts differ")));
+    }
+
+    /// <summary>Every command that searches moves its line, news or none.</summary>
+    [Theory]
+    [InlineData("Drafting", "draft", "--counts", "8", "--attackers", "1", "--rounds", "1")]
+    [InlineData("Repairing", "repair", "broken.csv", "--time", "5")]
+    [InlineData("Revising", "revise", "clean.csv", "--brief", "brief.json", "--time", "5")]
+    [InlineData("Completing", "complete", "notes.txt", "--time", "5")]
+    [InlineData("Explaining", "explain", "clean.csv", "1")]
+    [InlineData("Looking for alternatives", "alternatives", "brief.json", "--number", "2", "--time", "5")]
+    public void Every_search_moves_a_line_on_a_screen(string what, params string[] command)
+    {
+        using var screen = new TestConsole().Interactive();
+        using var rig = new Rig { Screen = screen, Draft = (brief, book, options, progress, stop) => Drafting.Draft(brief, book, options, progress, stop) };
+        rig.File("clean.csv", Samples.CleanCsv);
+        rig.File("broken.csv", Samples.BrokenCsv);
+        rig.File("brief.json", """{ "length": { "counts": 12 }, "attackers": [ { "name": "Bruno" } ] }""");
+        rig.File("notes.txt", "Bruno: wide swing > low parry\n");
+        var answer = rig.Run([.. command.Select(c => c.Contains('.', StringComparison.Ordinal) ? Path.Combine(rig.Folder, c) : c)]);
+        Assert.True(screen.Output.Contains(what + ": ", StringComparison.Ordinal), answer.Err);
+        Assert.DoesNotContain("no fewer than", answer.Err, StringComparison.Ordinal);
     }
 
     /// <summary>The screen's text cannot be read while another thread writes to it: then it is asked again.</summary>

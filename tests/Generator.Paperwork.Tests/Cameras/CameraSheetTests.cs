@@ -23,7 +23,7 @@ public class CameraSheetTests
         var plan = new CameraPlan(Hits, [side], []);
         Assert.NotEmpty(plan.Unread);
         var text = CameraSheet.Of(Ferry.Scene, plan);
-        Assert.All(plan.Unread, h => Assert.Contains($"  {new HalfCounts(h.Start).ToCountText()}: {h.Name}{(h.OnHero ? " by Piet" : string.Empty)} on ", text, StringComparison.Ordinal));
+        Assert.All(plan.Unread, h => Assert.Contains($"  m{h.Move} c{new HalfCounts(h.Start).ToCountText()}: {h.Name}{(h.OnHero ? " by Piet" : string.Empty)} on ", text, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -53,7 +53,7 @@ public class CameraSheetTests
         var cameras = Enumerable.Range(0, 12).Select(i => new Camera($"Balcony {i}", new Bearing(2 * i), new Centimetres(900), new Centimetres(400))).ToList();
         var text = CameraSheet.Of(Ferry.Scene, new CameraPlan(Hits, cameras, []));
         Assert.All(text.Split('\n'), l => Assert.InRange(Page.LengthOf(l), 0, Page.Width));
-        Assert.Equal(3, text.Split("\n  COUNT ").Length - 1);
+        Assert.Equal(4, text.Split("\n  MOVE  COUNT ").Length - 1);
     }
 
     [Fact]

@@ -16,7 +16,7 @@ public class CueListTests
     public void Drop_frame_is_written_with_a_semicolon()
     {
         Assert.Contains("Timecode at 29.97 drop-frame", Text(FrameRate.TwentyNineNinetySeven), StringComparison.Ordinal);
-        Assert.Contains("  00:00:02;12  1 ", Text(FrameRate.TwentyNineNinetySeven), StringComparison.Ordinal);
+        Assert.Contains("  00:00:02;12  m1    c1 ", Text(FrameRate.TwentyNineNinetySeven), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -56,7 +56,7 @@ public class TableTests
         var rows = Read(Moves.ToCsv());
         Assert.Equal(Ferry.Steps.Count + 1, rows.Count);
         Assert.All(rows, r => Assert.Equal(Moves.Columns.Count, r.Count));
-        var (technique, seconds) = (Column(Moves, "technique"), Column(Moves, "seconds"));
+        var (technique, seconds) = (Column(Moves, "technique"), Column(Moves, "second"));
         Assert.Equal(Ferry.Steps.Select(s => s.Technique!.Name), rows.Skip(1).Select(r => r[technique]));
         Assert.Equal("2.4", rows[1][seconds]);
         Assert.Contains(rows, r => r[Column(Moves, "phrase")] == "1 and 2");
@@ -67,7 +67,7 @@ public class TableTests
     {
         var rows = Read(Tracks.ToCsv()).Skip(1).ToList();
         Assert.Equal(["Ines", "Bruno", "Wanda", "Piet"], rows.Select(r => r[0]).Distinct());
-        var times = rows.GroupBy(r => r[0], r => decimal.Parse(r[Column(Tracks, "seconds")], System.Globalization.CultureInfo.InvariantCulture));
+        var times = rows.GroupBy(r => r[0], r => decimal.Parse(r[Column(Tracks, "second")], System.Globalization.CultureInfo.InvariantCulture));
         Assert.All(times, t => Assert.Equal(t.Order(), t));
         Assert.Equal(Ferry.Steps.Count, rows.Count(r => r[0] == "Ines"));
         Assert.All(Ferry.Steps.Where(s => s.Attack is not null), s => Assert.Contains(rows, r => r[Column(Tracks, "does")] == s.Attack!.Name && r[^1] == (s.Index + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)));

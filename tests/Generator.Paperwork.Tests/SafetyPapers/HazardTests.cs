@@ -20,7 +20,7 @@ public class HazardTests
         string[] titles = ["Falls to the knees", "Falls on the back", "Falls on the side", "Falls forward", "Thrown over"];
         var falls = Found.Where(h => titles.Contains(h.Title)).ToList();
         var expected = Ferry.Steps.Where(s => s.Reaction is { Fall: not FallClass.None }).ToList();
-        Assert.Equal(expected.Select(s => s.Start).Order(), falls.SelectMany(h => h.Moments).Order());
+        Assert.Equal(expected.Select(s => s.Start).Order(), falls.SelectMany(h => h.Moves).Select(s => s.Start).Order());
         Assert.Equal(expected.Select(s => s.Reaction!.Fall).Distinct().Count(), falls.Count);
         var thrown = falls.Single(h => h.Title == "Thrown over");
         Assert.Equal(["Bruno"], thrown.Who);
@@ -31,7 +31,7 @@ public class HazardTests
     public void Attacks_out_of_sight_are_those_that_the_audit_watches()
     {
         var blind = Found.Single(h => h.Title == "Attacks from outside the hero's sight");
-        Assert.Equal(Ferry.Steps.Where(s => s.Attack is not null && Math.Abs(s.SeenFrom) > Ferry.Scene.Settle.SightHalfAngle).Select(s => s.Start), blind.Moments);
+        Assert.Equal(Ferry.Steps.Where(s => s.Attack is not null && Math.Abs(s.SeenFrom) > Ferry.Scene.Settle.SightHalfAngle).Select(s => s.Start), blind.Moves.Select(s => s.Start));
         var uncued = Ferry.Routine with { Moves = [.. Ferry.Routine.Moves.Select(m => m with { Cue = Cue.None })] };
         var worse = Hazards.Of(PaperSource.Of(Ferry.Scene, uncued)).Single(h => h.Title == blind.Title);
         Assert.Equal(Likelihood.Likely, worse.Likelihood);
@@ -72,7 +72,7 @@ public class HazardTests
         Assert.Contains("Ines", capstan.Who);
         Assert.Equal(Likelihood.Likely, capstan.Likelihood);
         Assert.Contains("0.", capstan.How, StringComparison.Ordinal);
-        Assert.Empty(Found.Single(h => h.Title == "Obstacle: bollard").Moments);
+        Assert.Empty(Found.Single(h => h.Title == "Obstacle: bollard").Moves);
     }
 
     [Fact]

@@ -1,0 +1,79 @@
+using Generator.Cli.Work;
+using Generator.Library;
+using Generator.Paperwork.Text;
+using Generator.Solver;
+
+namespace Generator.Cli.Tests.Work;
+
+/// <summary>Every command at eighty letters and fewer: no line is longer, and no word is torn.</summary>
+public class WidthTests
+{
+    private const string Notes = "Bruno: wide swing > low parry\nknee\nWanda: collar grab > break free\n";
+
+    private const string Brief = """{ "title": "Two in the yard", "length": { "counts": 16 }, "attackers": [ { "name": "Bruno" }, { "name": "Wanda" } ], "cameras": [ { "name": "A", "bearing": "6", "distance": 5, "height": 1.5 } ] }""";
+
+    public static TheoryData<string> Commands { get; } = new(
+        "--help", "draft --help", "complete --help", "alternatives --help", "audit --help", "repair --help", "revise --help", "explain --help", "paperwork --help",
+        "library --help", "library list --help", "library show --help", "library search --help", "library check --help", "library add --help",
+        "draft brief.json --rounds 2", "draft brief.json --rounds 2 --out made.csv", "audit broken.csv --brief brief.json", "audit clean.csv", "repair broken.csv --brief brief.json --time 4",
+        "revise clean.csv --brief brief.json --time 4", "complete notes.txt --time 4", "explain clean.csv 1", "explain impossible.json --time 4", "alternatives brief.json --number 4 --time 6",
+        "paperwork broken.csv --brief brief.json --out papers --from 2027-03-15 --no-pdf", "library list", "library check", "library search swing", "library list --able brief.json",
+        "draft nowhere.json", "draft --no-such-option", "audit bad.csv");
+
+    [Theory]
+    [MemberData(nameof(Commands))]
+    public void Nothing_is_wider_than_a_terminal_of_eighty(string line)
+    {
+        var answer = Run(line);
+        Assert.True(answer.Out.Length + answer.Err.Length > 0, "it said nothing");
+        Assert.All(answer.Out.Split('\n'), l => Assert.True(Page.LengthOf(l) <= 80, l));
+        foreach (var width in new[] { 80, 60 })
+        {
+            var shown = Shown(answer.Out + answer.Err, width);
+            Assert.All(shown.Split('\n').Where(l => l.TrimStart().Contains(' ', StringComparison.Ordinal)), l => Assert.True(Page.LengthOf(l) <= width, $"{width}: {l}"));
+            Assert.Equal(Spoken(answer.Out + answer.Err), Spoken(shown));
+        }
+    }
+
+    /// <summary>All cards and the whole list: every word of every name stands whole.</summary>
+    [Fact]
+    public void The_library_tears_no_name()
+    {
+        var book = LibraryLoader.LoadBundled().Value!;
+        var list = Words(Run("library list").Out);
+        var names = book.Techniques.Select(t => (t.Id, t.Name)).Concat(book.Attacks.Select(a => (a.Id, a.Name))).Concat(book.Reactions.Select(r => (r.Id, r.Name))).ToList();
+        Assert.All(names.SelectMany(n => n.Name.Split(' ')), w => Assert.Contains(w, list));
+        foreach (var (id, name) in names.Where((_, i) => i % 9 == 0))
+        {
+            var card = Run("library show " + id).Out;
+            Assert.All(card.Split('\n'), l => Assert.True(Page.LengthOf(l) <= 80, l));
+            Assert.StartsWith($"{name} (", card, StringComparison.Ordinal);
+        }
+    }
+
+    private static HashSet<string> Words(string text) => text.Split([' ', '\n', '/'], StringSplitOptions.RemoveEmptyEntries).Select(w => w.Trim(',')).ToHashSet(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The words in their order; ruled lines are cut to the width and say nothing.</summary>
+    private static IEnumerable<string> Spoken(string text) => text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries).Where(w => w.Any(char.IsLetterOrDigit));
+
+    private static string Shown(string text, int width)
+    {
+        using var inner = new StringWriter { NewLine = "\n" };
+        using var terminal = new TerminalOutput(inner, width, false);
+        terminal.Write(text);
+        terminal.Flush();
+        return inner.ToString();
+    }
+
+    private static Answer Run(string line)
+    {
+        using var rig = new Rig { Draft = (brief, book, options, progress, stop) => Drafting.Draft(brief, book, options, progress, stop) };
+        rig.File("clean.csv", Samples.CleanCsv);
+        rig.File("broken.csv", Samples.BrokenCsv);
+        rig.File("bad.csv", Samples.CleanCsv.Replace("swing-right", "a very long name for a swing that nobody has ever heard of before", StringComparison.Ordinal));
+        rig.File("brief.json", Brief);
+        rig.File("impossible.json", """{ "length": { "counts": 2 }, "attackers": [ { "name": "Bruno", "out": true }, { "name": "Wanda", "out": true } ], "moments": [ { "technique": "hip-throw", "attacker": "Bruno", "counts": [20, 28] } ] }""");
+        rig.File("notes.txt", Notes);
+        return rig.Run([.. line.Split(' ').Select(w => w.Contains(".csv", StringComparison.Ordinal) || w.Contains(".json", StringComparison.Ordinal) || w.Contains(".txt", StringComparison.Ordinal) || w == "papers" ? Path.Combine(rig.Folder, w) : w)]);
+    }
+}
