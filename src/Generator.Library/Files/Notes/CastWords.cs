@@ -87,11 +87,13 @@ internal sealed partial record CastWords
 
     private static string AdviceFor(string text) => text.ToLowerInvariant() switch
     {
-        "tall" or "big" or "short" or "small" => "Maybe write the height, such as 1.90 m tall",
+        "tall" or "big" or "short" or "small" => "Maybe write the height, such as 1.90 m tall.",
         "quick" or "quickly" => "Maybe fast is meant.",
         "beginner" or "new" => "Maybe novice is meant.",
         "left" or "right" or "left-handed" or "right-handed" or "lefty" or "southpaw" => "Maybe left lead or right lead is meant, of the hero.",
         "" => "Maybe one of them can go.",
+        [>= '0' and <= '9', ..] and not [.., '"' or '\''] when !text.Contains('\'', StringComparison.Ordinal) => "Maybe write a clock position from 1 to 12 (2:30), a distance (3 m) or a height (1.86 m tall).",
+        [>= '0' and <= '9', ..] => "Maybe write the height in metres, such as 1.86 m tall.",
         _ => Advice + "; what somebody does stands on a line of its own.",
     };
 
@@ -127,7 +129,7 @@ internal sealed partial record CastWords
 
         if (Length().Match(word) is { Success: true } length && Metres(length) is { } metres)
         {
-            var isHeight = length.Groups["what"].Value switch { "tall" or "high" => true, "away" or "off" => false, _ => IsHero || (!afterBearing && length.Groups["part"].Length == 2 && Measures.Stature.Allows(metres.Metres)) };
+            var isHeight = length.Groups["what"].Value switch { "tall" or "high" => true, "away" or "off" => false, _ => IsHero || length.Groups["unit"].Value == "cm" || (!afterBearing && length.Groups["part"].Length == 2 && Measures.Stature.Allows(metres.Metres)) };
             Once(part, isHeight ? Height is null : Distance is null);
             Height = isHeight ? metres : Height;
             Distance = isHeight ? Distance : metres;
@@ -177,9 +179,10 @@ internal sealed partial record CastWords
     }
 
     private static Centimetres? Metres(Match length) =>
-        decimal.TryParse(length.Groups["metres"].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var metres) && metres < 1000 ? Centimetres.FromMetres(metres) : null;
+        decimal.TryParse(length.Groups["metres"].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var metres) && metres < 1000
+            ? Centimetres.FromMetres(length.Groups["unit"].Value == "cm" ? metres / 100 : metres) : null;
 
-    [GeneratedRegex(@"^(?<metres>[0-9]+(\.(?<part>[0-9]+))?) ?(m|metres?|meters?)( (?<what>tall|high|away|off))?$")]
+    [GeneratedRegex(@"^(?<metres>[0-9]+(\.(?<part>[0-9]+))?) ?(?<unit>c?m|metres?|meters?)( (?<what>tall|high|away|off))?$")]
     private static partial Regex Length();
 
     [GeneratedRegex("[0-9],[0-9][0-9. ]*m?")]

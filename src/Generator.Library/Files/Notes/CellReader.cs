@@ -62,7 +62,10 @@ internal sealed class CellReader(MeaningFinder finder, Action<int, NotesFault> r
         var ends = said.Text.Split(Dashes, StringSplitOptions.TrimEntries);
         if (ends.Length > 2 || !HalfCounts.TryParseCount(ends[0], out var first) || !HalfCounts.TryParseCount(ends[^1], out var last))
         {
-            refuse(line, new NotesFault(said.Column, $"{FieldText.Quote(said.Text)} is no count.", "Maybe write @20, @20& or @20-24."));
+            refuse(line, new NotesFault(
+                said.Column,
+                said.IsEmpty ? "No count stands behind @." : $"{FieldText.Quote(said.Text)} is no count.",
+                said.Text.EndsWith(".5", StringComparison.Ordinal) ? $"Maybe write @{said.Text[..^2]}& for the half count." : "Maybe write @20, @20& or @20-24."));
             return null;
         }
 

@@ -40,9 +40,13 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
     private IEnumerable<SketchMove> Beat(NotesLine line)
     {
         var name = line.Rest.Text.Split([' ', '\t', ';', '-', ','], 2)[0];
-        if (line.AtArrows().Count > 1 || cast.Names.Find(name) >= 0 || string.Equals(name, cast.HeroName, StringComparison.OrdinalIgnoreCase))
+        var isKnown = cast.Names.Find(name) >= 0;
+        if (line.AtArrows().Count > 1 || isKnown || string.Equals(name, cast.HeroName, StringComparison.OrdinalIgnoreCase))
         {
-            refuse(line.Number, new NotesFault(line.Rest.Column, "There is no colon behind the name of the attacker.", $"Maybe write {(cast.Names.Find(name) >= 0 ? name : "the name and a colon")} first, such as: {(cast.Names.Find(name) >= 0 ? name : "Bruno")}: swing > duck"));
+            refuse(line.Number, new NotesFault(
+                line.Rest.Column,
+                "There is no colon behind the name of the attacker.",
+                isKnown ? $"Maybe write it behind {name}, such as {name}: swing > duck" : "Maybe write the name and a colon first, such as Bruno: swing > duck"));
             yield break;
         }
 
@@ -53,9 +57,13 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
             refuse(line.Number, new NotesFault(words.Reaction.Words.Column, "Nobody is named who could take it so.", "Maybe write the name of the attacker and a colon first."));
         }
 
-        if (finder.Beat(words.Text).Ids.Count == 0 && finder.Technique(words.Text).Ids.Count > 0)
+        if (finder.Beat(words.Text).Ids.Count == 0)
         {
-            refuse(line.Number, new NotesFault(words.Words.Column, $"Nobody is named to whom {FieldText.Quote(words.Text)} is done.", "Maybe write the name of the attacker, a colon and an arrow first, such as: Bruno: > jab"));
+            var isKnownMove = finder.Technique(words.Text).Ids.Count > 0;
+            refuse(line.Number, new NotesFault(
+                words.Words.Column,
+                isKnownMove ? $"Nobody is named to whom {FieldText.Quote(words.Text)} is done." : $"{FieldText.Quote(words.Text)} is neither a beat that the library knows nor a line with a name and a colon.",
+                isKnownMove ? "Maybe write the name of the attacker, a colon and an arrow first, such as Bruno: > jab" : "Maybe write a name first, such as Bruno: swing > duck; a beat is written as pause, a place for further moves as ..."));
             yield break;
         }
 
@@ -67,6 +75,12 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
         var parts = line.AtArrows();
         if (Attacker(line) is not { } attacker)
         {
+            yield break;
+        }
+
+        if (line.Rest.Text.AsSpan().IndexOfAny('<', '←') is >= 0 and var turned)
+        {
+            refuse(line.Number, new NotesFault(line.Rest.Column + turned, "The arrow points the wrong way.", "Maybe write the attack first, then >, then what the hero does: swing > duck"));
             yield break;
         }
 
@@ -109,7 +123,7 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
             var isAnswer = first && !left.Words.IsEmpty;
             if (words.Words.IsEmpty && !right.IsEmpty && words.Reaction is null)
             {
-                refuse(line.Number, new NotesFault(cell.Column, cell.IsEmpty ? "Nothing stands between two commas, or behind the last." : $"{FieldText.Quote(cell.Text)} stands behind no word.", "Maybe one of them can go; a move that may be anything is written as ... on a line of its own."));
+                refuse(line.Number, NoWords(cell, right));
                 continue;
             }
 
@@ -122,15 +136,9 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
                     cells.Tell(line.Number, ">", "the hero does anything");
                 }
 
-                var count = Count(line, i == 0 ? words : words with { Count = null });
-                if (first && left.Count is not null)
+                if (first && left.Count is not null && words.Count is { } twice)
                 {
-                    if (words.Count is { } twice)
-                    {
-                        refuse(line.Number, new NotesFault(twice.Column, "The count of this move stands left of the arrow already.", "Maybe one of the two can go."));
-                    }
-
-                    count = Count(line, left);
+                    refuse(line.Number, new NotesFault(twice.Column, "The count of this move stands left of the arrow already.", "Maybe one of the two can go."));
                 }
 
                 yield return new SketchMove
@@ -141,21 +149,34 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
                     FollowsUp = !isAnswer,
                     Technique = plain.Words.IsEmpty ? null : cells.Cell(line.Number, plain, isAnswer && attack is not null ? t => finder.Technique(t, attack.Ids) : finder.Technique),
                     Reaction = plain.Reaction is { } taken ? cells.Cell(line.Number, taken, finder.Reaction) : null,
-                    Count = count,
+                    Count = i > 0 ? null : Count(line, first && left.Count is not null ? left : words),
                 };
                 (first, isAnswer) = (false, false);
             }
         }
     }
 
+    private static NotesFault NoWords(NotesPart cell, NotesPart right) => cell switch
+    {
+        { IsEmpty: false, Text.Length: 1 } => new NotesFault(cell.Column, $"{cell.Text} stands behind no word.", "Maybe the move before it is missing."),
+        { IsEmpty: false } => new NotesFault(cell.Column, $"{FieldText.Quote(cell.Text)} begins with a mark that belongs behind the words.", "Maybe put it behind them."),
+        _ => new NotesFault(
+            cell.Column,
+            cell.Column >= right.Column + right.Text.Length ? "Nothing stands behind the last comma." : cell.Column <= right.Column ? "Nothing stands before the first comma." : "Nothing stands between two commas.",
+            "Maybe one comma can go; a move that may be anything is written as ... on a line of its own."),
+    };
+
     private int? Attacker(NotesLine line)
     {
-        if (cast.Names.Find(line.Name) is >= 0 and var attacker)
+        var isHeroTurned = string.Equals(line.Name, "Hero", StringComparison.OrdinalIgnoreCase) && line.AtArrows().Count == 1;
+        if (!isHeroTurned && cast.Names.Find(line.Name) is >= 0 and var attacker)
         {
             return attacker;
         }
 
         var fault = line.Name.Length == 0 ? new NotesFault(1, "No name stands before the colon.", NearestWords.OneOf(cast.Names.Names))
+            : isHeroTurned
+                ? new NotesFault(1, "The hero's line begins with their name.", $"Maybe write {FieldText.Shorten(line.Rest.Text)}: the hero")
             : string.Equals(line.Name, cast.HeroName, StringComparison.OrdinalIgnoreCase)
                 ? new NotesFault(1, $"{line.Name} is the hero; a line begins with the attacker to whom something is done.", $"Maybe write {cast.Names.Names.FirstOrDefault("Bruno")}: > and what {line.Name} does; a beat alone stands on a line of its own, such as: pause")
             : new NotesFault(1, Cast.Unknown(line.Name), cast.Names.Advice(line.Name));
@@ -179,7 +200,7 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
         if (attacks.Count > 1)
         {
             refuse(line.Number, parts.Count == 1
-                ? new NotesFault(attacks[1].Column, "There is no arrow, so all of this would be one attack.", $"Maybe an arrow is missing: {line.Name}: {FieldText.Shorten(attacks[0].Text)} > {FieldText.Shorten(attacks[1].Text)}")
+                ? new NotesFault(attacks[1].Column, "There is no arrow, so all of this would be one attack.", $"Maybe an arrow is missing: {line.Name}: {FieldText.Shorten(attacks[0].Text)} > {FieldText.Shorten(string.Join(", ", attacks.Skip(1).Select(a => a.Text)))}")
                 : new NotesFault(attacks[1].Column, "Two attacks stand before the arrow; each needs an answer of its own.", "Maybe write each on a line of its own, or leave the comma out if it is one attack."));
         }
     }

@@ -8,6 +8,8 @@ namespace Generator.Library.Files.Notes;
 /// <summary>Who is in the notes and where they open: from a brief given beside, else from the lines about people and the names in order of appearance.</summary>
 internal sealed class NotesCast
 {
+    private const int LongestName = 40;
+
     private readonly IReadOnlyList<NotesLine> lines;
     private readonly Action<int, NotesFault> refuse;
     private readonly List<(NotesLine Line, CastWords Said)> people = [];
@@ -40,8 +42,13 @@ internal sealed class NotesCast
 
     public string HeroName => brief.Hero.Name;
 
-    /// <summary>What the lines about people say.</summary>
-    public IEnumerable<Understood> Understood => people.Select(p => new Understood(p.Line.Number, 0, $"{p.Line.Name}: {p.Line.Rest.Text}", [.. p.Said.Reading()]) { IsPlain = true });
+    /// <summary>What the lines about people say, and every attacker of whom there is none where they are named first.</summary>
+    public IEnumerable<Understood> Understood =>
+    [
+        .. people.Select(p => new Understood(p.Line.Number, 0, $"{p.Line.Name}: {p.Line.Rest.Text}", [.. p.Said.Reading()]) { IsPlain = true }),
+        .. Names.Names.Where(n => About(n) is null).Select(n => lines.FirstOrDefault(l => Same(l.Name, n))).OfType<NotesLine>()
+            .Select(l => new Understood(l.Number, 0, l.Name, ["an attacker"]) { IsPlain = true }),
+    ];
 
     /// <summary>Whether somebody's opening place is said apart from where they come from first.</summary>
     public bool IsPlaced(int attacker) => attacker >= 0 && brief.Attackers[attacker].Bearing is not null;
@@ -112,7 +119,7 @@ internal sealed class NotesCast
         {
             Title = lines.FirstOrDefault(l => l is { Kind: NotesLineKind.Remark, Rest.IsEmpty: false })?.Rest.Text ?? "Untitled fight",
             Hero = new HeroPart { Name = heroes.FirstOrDefault("Hero"), Skill = Skill.Stunt },
-            Attackers = [.. names.Take(Cast.Most).Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })],
+            Attackers = [.. names.Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })],
         };
     }
 
@@ -124,9 +131,13 @@ internal sealed class NotesCast
         {
             refuse(first.Number, new NotesFault(1, message, maybe));
         }
-        else if (name.Split(' ').Length > 3 || name.Contains(',', StringComparison.Ordinal) || name.StartsWith("from ", StringComparison.OrdinalIgnoreCase))
+        else if (char.IsAsciiDigit(name[0]) && name.Contains(' ', StringComparison.Ordinal))
         {
-            refuse(first.Number, new NotesFault(1, $"{FieldText.Quote(name)} before the colon is no name.", "Maybe write the name first, and where they come from behind it, such as Bruno from behind: swing > duck"));
+            refuse(first.Number, new NotesFault(1, "A figure stands before the name.", $"Maybe a count is meant; it stands behind the move, such as {name[(name.IndexOf(' ', StringComparison.Ordinal) + 1)..]}: swing > duck @4"));
+        }
+        else if (name.Length > LongestName || name.Split(' ').Length > 3 || name.Contains(',', StringComparison.Ordinal) || name.StartsWith("from ", StringComparison.OrdinalIgnoreCase))
+        {
+            refuse(first.Number, new NotesFault(1, $"{FieldText.Quote(name)} before the colon is no name.", name.StartsWith("from ", StringComparison.OrdinalIgnoreCase) ? "Maybe write the name first, and where they come from behind it, such as Bruno from behind: swing > duck" : "Maybe write the name of the attacker alone, such as Bruno: swing > duck"));
         }
         else if (name.Length >= 4 && About(name) is null && named.Count(l => Same(l.Name, name)) == 1
             && names.Find(n => !Same(n, name) && NearestWords.Distance(n.ToLowerInvariant(), name.ToLowerInvariant()) == 1) is { } other)

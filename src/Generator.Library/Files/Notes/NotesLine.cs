@@ -47,7 +47,7 @@ internal sealed partial record NotesLine(int Number, NotesLineKind Kind, string 
 
         var end = Remark().Match(line) is { Success: true } remark ? remark.Index : line.Length;
         whole = NotesPart.Of(line, 1, 0, end);
-        if (whole.Text.StartsWith("...", StringComparison.Ordinal) || whole.Text[0] == '…')
+        if (whole.Text.StartsWith("..", StringComparison.Ordinal) || whole.Text[0] == '…')
         {
             return new NotesLine(number, NotesLineKind.Gap, string.Empty, null, NotesPart.Of(line, 1, Dots().Match(line).Length, end));
         }
@@ -61,7 +61,7 @@ internal sealed partial record NotesLine(int Number, NotesLineKind Kind, string 
         var head = line[..colon];
         var from = head.IndexOf(" from ", StringComparison.OrdinalIgnoreCase);
         var rest = NotesPart.Of(line, 1, colon + 1, end);
-        var name = (from < 0 ? head : head[..from]).Trim().Trim(Quotes);
+        var name = Bullet().Replace(from < 0 ? head : head[..from], string.Empty).Trim().Trim(Quotes);
         return new NotesLine(
             number,
             !Arrow().IsMatch(rest.Text) && CastWords.IsAbout(rest) ? NotesLineKind.Person : NotesLineKind.Moves,
@@ -80,6 +80,9 @@ internal sealed partial record NotesLine(int Number, NotesLineKind Kind, string 
 
     [GeneratedRegex("[-=–—]*[>＞]|[→⇒➔➜➡]")]
     private static partial Regex Arrow();
+
+    [GeneratedRegex(@"^\s*([-*•–]\s|[0-9]+[.)]\s)")]
+    private static partial Regex Bullet();
 
     [GeneratedRegex(@"\s#")]
     private static partial Regex Remark();

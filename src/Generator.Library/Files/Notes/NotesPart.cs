@@ -1,9 +1,11 @@
+using System.Text.RegularExpressions;
+
 namespace Generator.Library.Files.Notes;
 
 /// <summary>A piece of a line and where it stands; without white space round it.</summary>
 /// <param name="Text">The piece.</param>
 /// <param name="Column">Column of its first letter, from 1.</param>
-internal readonly record struct NotesPart(string Text, int Column)
+internal readonly partial record struct NotesPart(string Text, int Column)
 {
     public bool IsEmpty => Text.Length == 0;
 
@@ -18,18 +20,33 @@ internal readonly record struct NotesPart(string Text, int Column)
         return new NotesPart(piece.Trim(), column + from + (piece.Length - piece.TrimStart().Length));
     }
 
-    /// <summary>The pieces between commas (or semicolons) that stand outside brackets.</summary>
+    /// <summary>The pieces between commas (or semicolons, or "then") that stand outside brackets.</summary>
     public IEnumerable<NotesPart> Listed()
     {
-        var (depth, start) = (0, 0);
-        for (var i = 0; i <= Text.Length; i++)
+        var start = 0;
+        foreach (Match between in Between().Matches(Text))
         {
-            depth = i == Text.Length ? 0 : Math.Max(0, depth + (Text[i] == '(' ? 1 : Text[i] == ')' ? -1 : 0));
-            if (i == Text.Length || (Text[i] is ',' or ';' && depth == 0))
+            if (Depth(between.Index) == 0)
             {
-                yield return Of(Text, Column, start, i);
-                start = i + 1;
+                yield return Of(Text, Column, start, between.Index);
+                start = between.Index + between.Length;
             }
         }
+
+        yield return Of(Text, Column, start, Text.Length);
     }
+
+    private int Depth(int end)
+    {
+        var depth = 0;
+        foreach (var letter in Text.AsSpan(0, end))
+        {
+            depth = Math.Max(0, depth + (letter is '(' or '[' ? 1 : letter is ')' or ']' ? -1 : 0));
+        }
+
+        return depth;
+    }
+
+    [GeneratedRegex(@"[,;](\s*(and\s+)?then\s)?|\s(and\s+)?then\s", RegexOptions.IgnoreCase)]
+    private static partial Regex Between();
 }

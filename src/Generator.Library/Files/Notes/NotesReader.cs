@@ -19,6 +19,12 @@ public static class NotesReader
     public static Read<ReadSketch> Parse(SourceFile file, Book book, Brief? brief = null)
     {
         var problems = new ProblemList();
+        if (OtherForm(file.Text) is { } fault)
+        {
+            problems.Add(new Problem(file.Name, 0, string.Empty, string.Empty, fault.Message, fault.Maybe));
+            return new Read<ReadSketch>(null, problems);
+        }
+
         var lines = NotesLine.All(file.Text);
         var cast = new NotesCast(lines, brief, Refuse);
         var reader = new MoveNotes(new MeaningFinder(book), cast, Refuse);
@@ -37,6 +43,15 @@ public static class NotesReader
 
         void Refuse(int line, NotesFault fault) => problems.Add(new Problem(
             file.Name, line, fault.Column > 0 ? "column " + fault.Column.ToString(CultureInfo.InvariantCulture) : string.Empty, string.Empty, fault.Message, fault.Maybe));
+    }
+
+    /// <summary>Something else under the name of notes.</summary>
+    private static NotesFault? OtherForm(string text)
+    {
+        var first = text.TrimStart('\uFEFF', ' ', '\t', '\r', '\n').Split('\n')[0].ToLowerInvariant();
+        return first is ['{' or '[', ..] ? new NotesFault(0, "The file holds JSON, not notes.", "Maybe give it a name that ends in .json.")
+            : first.Split(',').Count(c => RoutineRow.Fields.Contains(c.Trim(), StringComparer.Ordinal)) >= 2 ? new NotesFault(0, "The file holds a table, not notes.", "Maybe give it a name that ends in .csv.")
+            : null;
     }
 
     /// <summary>Notes rather than a routine: by the end of the name, or because the text begins neither as JSON nor as CSV.</summary>

@@ -18,7 +18,7 @@ internal sealed record NotesWords(NotesPart Words, Firmness Firmness, NotesWords
     /// <summary>One cell.</summary>
     public static NotesWords Of(NotesPart cell)
     {
-        var (text, column) = cell;
+        var (text, column) = (cell.Text.Replace('[', '(').Replace(']', ')'), cell.Column);
         var faults = new List<NotesFault>();
         var at = Next(text, 0, Signs);
         var read = new NotesWords(NotesPart.Of(text, column, 0, at), Firmness.Said, null, null, faults);
@@ -56,7 +56,7 @@ internal sealed record NotesWords(NotesPart Words, Firmness Firmness, NotesWords
 
             if (isTwice)
             {
-                faults.Add(new NotesFault(column + start, $"There is a second {(sign == '(' ? "pair of brackets" : sign)} here.", "Maybe a comma is missing before the next move."));
+                faults.Add(new NotesFault(column + start, $"There is a second {(sign == '(' ? "pair of brackets" : sign == '@' ? "count" : "mark")} here.", "Maybe a comma is missing before the next move."));
             }
 
             while (at < text.Length && char.IsWhiteSpace(text[at]))

@@ -1,0 +1,72 @@
+using Generator.Library.Files.Notes;
+using Generator.Library.Reading;
+using Generator.Library.Tests.Bundled;
+using Generator.Library.Words;
+using Generator.Testing;
+
+namespace Generator.Library.Tests.Notes;
+
+/// <summary>A word that means nothing is put anywhere into good notes: it is refused on its line, or told as unread there. Nothing is dropped in silence.</summary>
+public class NoWordIsLostTests
+{
+    private const int Cases = 240;
+
+    private static readonly string[] Good =
+    [
+        "Zora: the hero, left lead, 1.70 m",
+        "Bruno: 12, 2 m, fast",
+        "Wanda: 2:30, 1.86 m tall, late",
+        "Bruno: wide swing > low parry, elbow to the face",
+        "Wanda from the left: comes in > push kick !",
+        "Bruno: > uppercut (head back) @20-24, hook with the left ?",
+        "... 4",
+        "Bruno: takes her wrist",
+        "Wanda: rushes @30 > a kick, two to the face",
+        "pause @40",
+        "Bruno from 2:30: flying punch > steps aside (falls short)",
+    ];
+
+    [Fact]
+    public void A_word_that_means_nothing_is_never_dropped()
+    {
+        var (chance, places) = (new Chance(7), new SortedDictionary<string, int>(StringComparer.Ordinal));
+        for (var i = 0; i < Cases; i++)
+        {
+            var (line, lines) = (chance.Whole(0, Good.Length - 1), Good.ToArray());
+            var gaps = Enumerable.Range(0, lines[line].Length + 1).Where(g => g == 0 || g == lines[line].Length || lines[line][g] == ' ').ToList();
+            var junk = string.Concat(Enumerable.Range(0, 9).Select(_ => "bdfgkpqvwxz"[chance.Whole(0, 10)]));
+            var gap = chance.One(gaps);
+            lines[line] = (lines[line][..gap] + " " + junk + " " + lines[line][gap..]).Trim();
+            var read = NotesReader.Parse(new SourceFile("a.notes.txt", string.Join('\n', lines) + "\n"), BundledLibrary.Book);
+            var told = read.IsGood
+                ? read.Value.Understood.Any(u => u.Line == line + 1 && (u.Unread.Contains(junk) || (u.IsPlain && u.Text.Contains(junk, StringComparison.Ordinal))))
+                : read.Problems.Any(p => p.Line == line + 1 && p.Field.StartsWith("column ", StringComparison.Ordinal));
+            Assert.True(told, $"{lines[line]}\n{(read.IsGood ? string.Join('\n', read.Value.Understood.Where(u => u.Line == line + 1)) : read.ToText())}");
+            var place = $"{(read.IsGood ? "told" : "refused")}, line {line + 1}";
+            places[place] = places.GetValueOrDefault(place) + 1;
+        }
+
+        Assert.All(Enumerable.Range(1, Good.Length), l => Assert.True(places.GetValueOrDefault($"told, line {l}") + places.GetValueOrDefault($"refused, line {l}") > 8));
+        Assert.True(places.Where(p => p.Key.StartsWith("told", StringComparison.Ordinal)).Sum(p => p.Value) > 30);
+    }
+
+    [Theory]
+    [InlineData("Bruno: swing > low parry with the rear hand over the table", "table")]
+    [InlineData("Bruno: wide swing at the window > duck", "window")]
+    [InlineData("Bruno: lead swing > duck", "lead")]
+    [InlineData("Bruno: takes the left wrist and pulls > thumb pull", "left")]
+    public void What_nothing_taken_speaks_of_is_told(string text, string unread) =>
+        Assert.Contains(NotesReader.Parse(new SourceFile("a.notes.txt", text), BundledLibrary.Book).Value!.Understood, u => u.Unread.Contains(unread));
+
+    [Theory]
+    [InlineData("hook with the left to the body", "left", null)]
+    [InlineData("far elbow to the head", null, Domain.Sketches.SketchFoot.Far)]
+    [InlineData("punch to the ribs with the near hand", null, Domain.Sketches.SketchFoot.Near)]
+    [InlineData("lead hook", null, Domain.Sketches.SketchFoot.Lead)]
+    public void Limbs_are_read_where_they_act(string text, string? side, Domain.Sketches.SketchFoot? foot)
+    {
+        var meaning = new MeaningFinder(BundledLibrary.Book).Technique(text);
+        Assert.Equal(foot, meaning.Foot);
+        Assert.True(side is null || meaning.Ids.All(id => EnumWords.Of(BundledLibrary.Book.Technique(id).Side ?? Domain.Side.Left) == side), string.Join(", ", meaning.Ids));
+    }
+}
