@@ -1,8 +1,8 @@
 namespace Generator.Domain;
 
 /// <summary>
-/// The words by which a brief says what a performer must not be asked: <c>no-</c> and a demand; <c>no-</c>, a class of fall and <c>-fall</c>; or
-/// <c>injured-</c> and a part of the body, which then is asked nothing.
+/// The words by which a brief says what a performer must not be asked. Short ones: <c>no-</c> and a demand; <c>no-</c>, a class of fall and
+/// <c>-fall</c>; <c>injured-</c> and a joint, the neck or the back. Written out, a part of the body and what it must not do (<see cref="PartLimit"/>).
 /// </summary>
 public static class Limit
 {
@@ -13,17 +13,22 @@ public static class Limit
         .. ((string[])["hip", "knee", "ankle", "shoulder", "elbow", "wrist"]).SelectMany(j => (string[])[$"{Injured}left-{j}", $"{Injured}right-{j}"]), Injured + "neck", Injured + "back",
     ];
 
-    /// <summary>Every limit there is, those of demands first.</summary>
+    /// <summary>Every short limit, those of demands first.</summary>
     public static IReadOnlyList<string> All { get; } =
         [.. Demand.All.Select(On), .. Enum.GetValues<FallClass>().Where(f => f != FallClass.None).Select(On), .. Injuries];
 
-    /// <summary>The parts of the body that a limit spares: whoever must not work with a leg must not stand, turn or land on it alone either.</summary>
-    public static BodyParts Spares(string limit) => limit switch
+    /// <summary>
+    /// What no part of the body may be asked under a limit. A part that is injured, a leg that must not work and a hand that must not are asked nothing at all:
+    /// nobody stands, turns or lands on them either. Nothing for a limit that says no part.
+    /// </summary>
+    public static Load Forbids(string limit) => limit switch
     {
-        "no-left-leg" => BodyParts.LeftLeg,
-        "no-right-leg" => BodyParts.RightLeg,
-        _ when limit.StartsWith(Injured, StringComparison.Ordinal) => BodyPartWords.Find(limit[Injured.Length..]),
-        _ => BodyParts.None,
+        "no-left-leg" => Spared(BodyParts.LeftLeg),
+        "no-right-leg" => Spared(BodyParts.RightLeg),
+        "no-left-hand" => Spared(BodyParts.LeftWrist),
+        "no-right-hand" => Spared(BodyParts.RightWrist),
+        _ when limit.StartsWith(Injured, StringComparison.Ordinal) => Spared(BodyPartWords.Find(limit[Injured.Length..])),
+        _ => PartLimit.Find(limit)?.Load ?? default,
     };
 
     /// <summary>The limit that forbids a demand: <c>no-jump</c>.</summary>
@@ -51,4 +56,6 @@ public static class Limit
         FallClass.ToKnee => [On(fall), On(Demand.Kneel)],
         _ => [On(fall), On(Demand.Fall)],
     };
+
+    private static Load Spared(BodyParts parts) => Load.Each(_ => parts);
 }

@@ -16,6 +16,8 @@ public readonly record struct StanceSet(int Bits)
 
     public bool Contains(Stance stance) => (Bits & (1 << (int)stance)) != 0;
 
+    public StanceSet Without(Stance stance) => new(Bits & ~(1 << (int)stance));
+
     public IEnumerable<Stance> Members
     {
         get

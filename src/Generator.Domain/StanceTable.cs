@@ -38,6 +38,10 @@ public sealed class StanceTable
     /// <summary>What standing so asks of the body.</summary>
     public Load LoadOf(Stance stance) => Stances.FirstOrDefault(s => s.Stance == stance)?.Load ?? default;
 
+    /// <summary>What getting there between two moves asks of the body, the new stance with it.</summary>
+    public Load LoadOf(Stance from, Stance to) =>
+        (Stances.FirstOrDefault(s => s.Stance == from)?.Changes.FirstOrDefault(c => c.To == to)?.Load ?? default).Or(LoadOf(to));
+
     /// <summary>The same changes where each of their half counts lasts as long as the settings want at this tempo.</summary>
     public StanceTable At(Tempo tempo, Settle settle) => new(Stances, t => settle.Lasting(t, tempo));
 

@@ -7,6 +7,9 @@ namespace Generator.Rules;
 /// <summary>What skill, limits, wardrobe and floor allow; null when allowed, else the reason in the trade's words.</summary>
 public sealed class Ability
 {
+    private static readonly Stance[] Stances = Enum.GetValues<Stance>();
+
+    private readonly string?[,] stance;
     private readonly string?[] technique;
     private readonly string?[,] techniqueOn;
     private readonly string?[,] attack;
@@ -15,6 +18,15 @@ public sealed class Ability
     public Ability(Brief brief, Book book)
     {
         var cast = brief.Attackers.Count;
+        stance = new string?[Stances.Length, Stances.Length];
+        foreach (var from in Stances)
+        {
+            foreach (var to in Stances)
+            {
+                stance[(int)from, (int)to] = Standing(from, to, brief.Hero, book);
+            }
+        }
+
         technique = [.. book.Techniques.Select(t => Technique(t, brief, book))];
         techniqueOn = new string?[book.Techniques.Count, cast];
         attack = new string?[book.Attacks.Count, cast];
@@ -29,7 +41,7 @@ public sealed class Ability
 
             for (var k = 0; k < book.Attacks.Count; k++)
             {
-                attack[k, a] = Limited(book.Attacks[k].Name, book.Attacks[k].Demands, person, book.Settle) ?? Spared(book.Attacks[k].Name, book.Attacks[k].Load, person);
+                attack[k, a] = Asked(book.Attacks[k].Name, book.Attacks[k].Demands, book.Attacks[k].Load, person, book.Settle);
             }
 
             for (var r = 0; r < book.Reactions.Count; r++)
@@ -42,6 +54,21 @@ public sealed class Ability
     /// <summary>Why the hero cannot do the technique.</summary>
     public string? WhyNotTechnique(int t) => technique[t];
 
+    /// <summary>Why the hero cannot go from one stance to another in a gap, or stay in it where both are the same.</summary>
+    public string? WhyNotStance(Stance from, Stance to) => stance[(int)from, (int)to];
+
+    /// <summary>Those of some stances that the hero may go to or stay in; all of them where none is allowed.</summary>
+    public StanceSet Allowed(Stance from, StanceSet stances)
+    {
+        var allowed = stances;
+        foreach (var to in Stances)
+        {
+            allowed = stance[(int)from, (int)to] is null ? allowed : allowed.Without(to);
+        }
+
+        return allowed.Bits == 0 ? stances : allowed;
+    }
+
     /// <summary>Why the attacker cannot be the partner of the technique.</summary>
     public string? WhyNotOn(int t, int attacker) => techniqueOn[t, attacker];
 
@@ -51,34 +78,51 @@ public sealed class Ability
     /// <summary>Why the attacker cannot perform the reaction on this floor.</summary>
     public string? WhyNotReaction(int r, int attacker) => reaction[r, attacker];
 
-    private static string? Technique(Technique t, Brief brief, Book book) =>
+    private string? Technique(Technique t, Brief brief, Book book) =>
         Skilled(t.Name, t.HeroSkill, brief.Hero)
-        ?? Limited(t.Name, t.Demands, brief.Hero, book.Settle)
-        ?? Spared(t.Name, LoadOf(t, book.Stances), brief.Hero)
+        ?? Asked(t.Name, t.Demands, t.Load, brief.Hero, book.Settle)
+        ?? Started(t)
+        ?? (t.EndStance is { } end ? WhyNotStance(end, end) : null)
         ?? Fall(t.Name, t.HeroFall, brief.Hero, book.Settle)
         ?? Floor(t.Name, NeedOf(t.HeroFall), brief.Floor.Surface);
 
-    private static string? Reaction(Reaction r, Performer person, Surface surface, Settle settle) =>
-        Skilled(r.Name, r.Skill, person) ?? Spared(r.Name, r.Load, person) ?? Fall(r.Name, r.Fall, person, settle) ?? Floor(r.Name, r.Surface, surface);
-
-    /// <summary>What a technique asks of the body with the stance that it ends in and what all stances that it starts from have in common.</summary>
-    public static Load LoadOf(Technique technique, StanceTable stances)
+    /// <summary>Why the hero can take none of the stances that a technique starts from.</summary>
+    private string? Started(Technique t)
     {
-        var starts = technique.Starts.Members.Select(stances.LoadOf).ToList();
-        var load = starts.Count > 0 ? technique.Load.Or(starts.Aggregate((one, other) => one.And(other))) : technique.Load;
-        return technique.EndStance is { } end ? load.Or(stances.LoadOf(end)) : load;
+        var reasons = t.Starts.Members.Select(s => WhyNotStance(s, s)).ToList();
+        return reasons.Count > 0 && reasons.TrueForAll(r => r is not null) ? reasons[0] : null;
+    }
+
+    private static string? Standing(Stance from, Stance to, Performer hero, Book book)
+    {
+        var name = book.Stances.NameOf(to);
+        IReadOnlyList<string> demands = to.IsFloor() ? [Demand.Floor] : to.IsKneeling() ? [Demand.Kneel] : [];
+        return Asked(from == to ? $"standing {name}" : $"going from {book.Stances.NameOf(from)} to {name}", demands, from == to ? book.Stances.LoadOf(to) : book.Stances.LoadOf(from, to), hero, book.Settle);
+    }
+
+    private static string? Reaction(Reaction r, Performer person, Surface surface, Settle settle) =>
+        Skilled(r.Name, r.Skill, person)
+        ?? Asked(r.Name, r.Load.Pivot == BodyParts.None ? [] : [Demand.Spin], r.Load, person, settle)
+        ?? Fall(r.Name, r.Fall, person, settle)
+        ?? Floor(r.Name, r.Surface, surface);
+
+    /// <summary>Why somebody cannot do what asks for this; whatever leaves the floor or kneels is a jump or a knee, whether it says so or not.</summary>
+    private static string? Asked(string what, IReadOnlyList<string> demands, Load load, Performer person, Settle settle)
+    {
+        IReadOnlyList<string> all = [.. demands, .. load.Jump == BodyParts.None ? [] : (string[])[Demand.Jump], .. load.Kneel == BodyParts.None ? [] : (string[])[Demand.Kneel]];
+        return Limited(what, all, person, settle) ?? Spared(what, load, person);
     }
 
     private static string? Spared(string what, Load load, Performer person)
     {
         foreach (var limit in person.Limits)
         {
-            var parts = Limit.Spares(limit);
-            foreach (var act in parts == BodyParts.None ? [] : Enum.GetValues<LoadAct>())
+            var asked = load.And(Limit.Forbids(limit));
+            foreach (var act in asked.Anywhere == BodyParts.None ? [] : Enum.GetValues<LoadAct>())
             {
-                if ((load[act] & parts) is not BodyParts.None and var asked)
+                if (asked[act] != BodyParts.None)
                 {
-                    return $"{Words.Cap(what)} {LoadText.Of(act, asked)}, {person.Name} has the limit {limit}";
+                    return $"{Words.Cap(what)} {LoadText.Of(act, asked[act])}, {person.Name} has the limit {limit}";
                 }
             }
         }

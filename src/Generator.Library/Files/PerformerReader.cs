@@ -103,7 +103,7 @@ internal static class PerformerReader
         Arm = reader.Metres("arm", Measures.Arm),
         Leg = reader.Metres("leg", Measures.Leg),
         Skill = reader.Word<Skill>("skill") ?? blank.Skill,
-        Limits = reader.KnownTexts("limits", "limit", [.. Limit.All]),
+        Limits = LimitReader.Read(reader),
         Wardrobe = reader.KnownTexts("wardrobe", "piece of wardrobe", [.. book.Settle.Wardrobe.Keys.Order(StringComparer.Ordinal)]),
         FallsPerRun = reader.Whole("fallsPerRun", Measures.FallsPerRun),
     };

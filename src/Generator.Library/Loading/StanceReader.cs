@@ -58,7 +58,7 @@ internal static class StanceReader
             source.Refuse("novice", "A novice is never faster than a trained performer.", "Maybe the two times are swapped.");
         }
 
-        var change = new StanceChange(source.RequiredWord<Stance>("to"), new(trained), new(novice));
+        var change = new StanceChange(source.RequiredWord<Stance>("to"), new(trained), new(novice)) { Load = LoadReader.Optional(source) };
         source.Finish();
         return change;
     }
@@ -78,6 +78,10 @@ internal static class StanceReader
                     "changes",
                     $"The change to {EnumWords.Of(change.To)} takes another time than its mirror, {EnumWords.Of(info.Stance.Mirrored())} to {EnumWords.Of(change.To.Mirrored())}.",
                     "Maybe one of the two is missing or mistyped.");
+            }
+            else if (table.LoadOf(info.Stance, change.To) != table.LoadOf(info.Stance.Mirrored(), change.To.Mirrored()).Mirrored)
+            {
+                source.Refuse("changes", $"The change to {EnumWords.Of(change.To)} asks something else of the body than its mirror.", "Maybe one of the two loads is missing or mistyped.");
             }
         }
     }

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Library.Words;
 using Generator.Paperwork.Text;
 using Generator.Rules.Replaying;
 
@@ -63,9 +64,8 @@ public static class FightCallSheet
 
         foreach (var performer in new[] { (Performer)source.Brief.Hero }.Concat(source.Brief.Attackers))
         {
-            var wears = performer.Wardrobe.Count == 0 ? string.Empty : "; wears " + string.Join(", ", performer.Wardrobe);
-            var limits = performer.Limits.Count == 0 ? string.Empty : "; limits " + string.Join(", ", performer.Limits);
-            yield return $"{Page.Clean(performer.Name)}: firm, non-slip shoes, no jewellery, pads on{wears}{limits}; any pain or illness today?";
+            var limits = string.Concat(LimitText.Of(performer).Select(l => "; " + l));
+            yield return $"{Page.Clean(performer.Name)}: firm, non-slip shoes, no jewellery, pads on{limits}; any pain or illness today?";
         }
 
         for (var a = 0; a < source.Scene.Cast && source.Steps.Count > 0; a++)

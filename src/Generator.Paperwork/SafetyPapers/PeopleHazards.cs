@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Library.Words;
 using Load = Generator.Paperwork.Teaching.Load;
 using Generator.Paperwork.Teaching;
 using Generator.Paperwork.Text;
@@ -38,8 +39,8 @@ internal static class PeopleHazards
     private static Hazard Earlier(Finder find)
     {
         var limits = new[] { (Performer)find.Brief.Hero }.Concat(find.Brief.Attackers)
-            .Where(p => p.Limits.Count + p.Wardrobe.Count > 0)
-            .Select(p => $"{Page.Clean(p.Name)} ({string.Join(", ", p.Limits.Concat(p.Wardrobe.Select(w => "wears " + w)))})")
+            .Where(p => LimitText.Of(p).Count > 0)
+            .Select(p => $"{Page.Clean(p.Name)} ({string.Join(", ", LimitText.Of(p))})")
             .ToList();
         return new Hazard
         {

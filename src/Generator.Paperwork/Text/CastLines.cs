@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Library.Words;
 
 namespace Generator.Paperwork.Text;
 
@@ -39,7 +40,7 @@ internal static class CastLines
 
     private static string Limits(Performer performer)
     {
-        IReadOnlyList<string> limits = [.. performer.Limits, .. performer.Wardrobe.Select(w => "wears " + w)];
+        IReadOnlyList<string> limits = LimitText.Of(performer);
         var falls = performer.FallsPerRun is { } f ? "; at most " + Words.Many(f, "fall") + " a run" : string.Empty;
         return (limits.Count > 0 ? "; " + string.Join(", ", limits) : string.Empty) + falls;
     }

@@ -19,7 +19,8 @@ internal static class Seeing
         var bearing = hasTarget && attack is not null && row.From >= 0 ? row.From : target.Bearing;
         var seenFrom = hasTarget ? new Bearing(state.Facing).To(new Bearing(bearing)).HalfHours : 0;
         var turn = technique is null || !hasTarget ? Turn.None : technique.Window.TurnFor(new Turn(seenFrom));
-        var (stance, stanceTime) = StanceOf(scene, state, row.Stance, technique, attack, mode);
+        var from = mode == MoveMode.EscapesGrab ? StanceChoice.Pulled(state.Stance, attack!) : state.Stance;
+        var (stance, stanceTime) = StanceOf(scene, state, from, row.Stance, technique, mode);
         var (left, right, bound, boundBy) = HandsOf(scene, state, gap, row.Attacker, attack, mode);
         return new Step
         {
@@ -39,6 +40,7 @@ internal static class Seeing
             WalkRound = hasTarget && attack is not null ? new Bearing(target.Bearing).Apart(new Bearing(bearing)) : 0,
             TargetBearing = bearing,
             SeenFrom = seenFrom,
+            StanceFrom = from,
             StanceStart = stance,
             StanceTime = stanceTime,
             TurnMade = turn.HalfHours,
@@ -105,10 +107,9 @@ internal static class Seeing
         return held ? Math.Min(allowed, scene.Settle.TurnWhileHeld) : allowed;
     }
 
-    private static (Stance Stance, int Time) StanceOf(Scene scene, FightState state, Stance? said, Technique? technique, Attack? attack, MoveMode mode)
+    private static (Stance Stance, int Time) StanceOf(Scene scene, FightState state, Stance stance, Stance? said, Technique? technique, MoveMode mode)
     {
         var fixedFeet = state.Bound != Bound.Free || mode == MoveMode.EscapesGrab;
-        var stance = mode == MoveMode.EscapesGrab ? StanceChoice.Pulled(state.Stance, attack!) : state.Stance;
         if (technique is null)
         {
             return (stance, 0);

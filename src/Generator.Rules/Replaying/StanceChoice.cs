@@ -3,16 +3,16 @@ using Generator.Domain;
 namespace Generator.Rules.Replaying;
 
 /// <summary>
-/// Which stance the hero changes to when a technique starts from several: the soonest reached; of equals square first,
-/// then the one with the hero's own lead foot in front.
+/// Which stance the hero changes to when a technique starts from several: one that the hero's limits allow; of those the soonest reached; of equals
+/// square first, then the one with the hero's own lead foot in front.
 /// </summary>
 public static class StanceChoice
 {
     /// <summary>The stance and the half counts it takes (0 when the stance fits already, <see cref="StanceTable.Never"/> when none is reached).</summary>
     public static (Stance Stance, int Time) For(Scene scene, Stance from, StanceSet starts) =>
-        For(scene.Book.Stances, from, starts, scene.Brief.Hero.Skill, scene.Brief.Hero.Lead ?? Side.Left);
+        For(scene.Book.Stances, from, scene.Able.Allowed(from, starts), scene.Brief.Hero.Skill, scene.Brief.Hero.Lead ?? Side.Left);
 
-    /// <summary>The same for a hero of this skill and lead foot.</summary>
+    /// <summary>The same for a hero of this skill and lead foot who may take every stance.</summary>
     public static (Stance Stance, int Time) For(StanceTable stances, Stance from, StanceSet starts, Skill skill, Side lead)
     {
         if (starts.Contains(from))
@@ -32,6 +32,14 @@ public static class StanceChoice
         }
 
         return (best.Stance, best.Time);
+    }
+
+    /// <summary>Whence and where to the hero goes for a technique, and the time it takes; an escape starts as the grab that it gets out of leaves them.</summary>
+    public static (Stance From, Stance To, int Time) For(Scene scene, Stance before, Technique technique, Attack? escaped)
+    {
+        var from = escaped is null ? before : Pulled(before, escaped);
+        var (to, time) = For(scene, from, technique.Starts);
+        return (from, to, time);
     }
 
     /// <summary>The stance in which a grab leaves the hero: some pull a standing hero down.</summary>

@@ -58,6 +58,9 @@ public sealed class Step
     /// <summary>Bearing of the target relative to the facing before any turn, −11 to 12.</summary>
     public int SeenFrom { get; init; }
 
+    /// <summary>Stance from which the hero goes to it: that before the move, or the one into which a grab that they escape from pulls them.</summary>
+    public Stance StanceFrom { get; init; }
+
     /// <summary>Stance in which the technique starts.</summary>
     public Stance StanceStart { get; init; }
 

@@ -17,7 +17,7 @@ public sealed class Able : Rule
     {
         if (step.Technique is not null)
         {
-            Tell(scene, step, -1, scene.Able.WhyNotTechnique(step.Row.Technique), tally);
+            Tell(scene, step, -1, scene.Able.WhyNotTechnique(step.Row.Technique) ?? scene.Able.WhyNotStance(step.StanceFrom, step.StanceStart), tally);
         }
 
         if (step.HasTarget)
@@ -25,9 +25,9 @@ public sealed class Able : Rule
             Tell(scene, step, step.Row.Attacker, WhyNotTarget(scene, step), tally);
         }
 
-        if (step.Second >= 0 && step.Technique is { TakesTwo: true })
+        if (step.Second >= 0)
         {
-            Tell(scene, step, step.Second, WhyNotPartner(scene, step, step.Second), tally);
+            Tell(scene, step, step.Second, step.Technique is { TakesTwo: true } ? WhyNotPartner(scene, step, step.Second) : scene.Able.WhyNotReaction(step.Row.Reaction, step.Second), tally);
         }
 
         return null;

@@ -53,6 +53,9 @@ public sealed class SlotVars
     /// <summary>First move of an exchange.</summary>
     public BoolVar Opens { get; set; } = null!;
 
+    /// <summary>Which of <see cref="UseClasses.StanceExamples"/> the use is like.</summary>
+    public IntVar StanceClass { get; set; } = null!;
+
     public IntVar StanceTime { get; set; } = null!;
 
     public IntVar StanceForAttack { get; set; } = null!;

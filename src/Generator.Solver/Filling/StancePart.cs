@@ -12,6 +12,7 @@ internal static class StancePart
     {
         var cp = model.Cp;
         var kind = cp.ClassOf(slot.Uses, model.Classes.Stance, $"stanceclass[{slot.Index}]");
+        slot.StanceClass = kind;
         var rows = model.Tables.Stance;
         slot.StanceTime = cp.Int(0, rows.Max(r => r[2]), $"stancetime[{slot.Index}]");
         slot.StanceForAttack = cp.Int(0, Count - 1, $"stanceforattack[{slot.Index}]");
@@ -41,13 +42,8 @@ internal static class StancePart
             return (0, stance, stance);
         }
 
-        if (use.Kind == UseKind.EscapesGrab)
-        {
-            var (start, time) = StanceChoice.For(model.Scene, StanceChoice.Pulled(stance, use.Grip!), technique.Starts);
-            return (time == 0 ? 0 : StanceTable.Never, stance, technique.EndStance ?? start);
-        }
-
-        var (to, needed) = StanceChoice.For(model.Scene, stance, technique.Starts);
-        return (needed, to, technique.EndStance ?? to);
+        var escapes = use.Kind == UseKind.EscapesGrab;
+        var (_, start, time) = StanceChoice.For(model.Scene, stance, technique, escapes ? use.Grip : null);
+        return (escapes && time > 0 ? StanceTable.Never : time, escapes ? stance : start, technique.EndStance ?? start);
     }
 }

@@ -51,6 +51,15 @@ public class LoadTests
     [InlineData("face-off", "nothing beyond standing and stepping")]
     public void A_load_in_words(string id, string words) => Assert.StartsWith(words, LoadText.Of(Book.Technique(id).Load), StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("no-back-fall", "no fall on the back")]
+    [InlineData("injured-right-knee", "the right knee is injured: nothing with it or on it")]
+    [InlineData("left-ankle: no load, no pivot", "puts no weight on, does not pivot on the left ankle")]
+    public void A_limit_in_words(string limit, string words) => Assert.Equal(words, LimitText.Of(limit));
+
+    [Fact]
+    public void Every_limit_has_words_of_its_own() => Assert.All(Limit.All, l => Assert.DoesNotContain('-', LimitText.Of(l)));
+
     [Fact]
     public void A_fall_lands_on_something_and_spares_no_neck()
     {

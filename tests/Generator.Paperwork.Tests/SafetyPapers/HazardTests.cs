@@ -77,7 +77,7 @@ public class HazardTests
 
     [Fact]
     public void Limits_and_clothes_of_the_brief_are_named() =>
-        Assert.Contains("Wanda (no-back-fall)", Found.Single(h => h.Title.StartsWith("Earlier", StringComparison.Ordinal)).How, StringComparison.Ordinal);
+        Assert.Contains("Wanda (no fall on the back)", Found.Single(h => h.Title.StartsWith("Earlier", StringComparison.Ordinal)).How, StringComparison.Ordinal);
 
     [Fact]
     public void Controls_stand_in_order_and_every_hazard_can_be_designed_out()

@@ -41,7 +41,7 @@ public sealed class AbleTests
     public void A_hero_limit_forbids_the_hand() => Judge(Fight.Of("left-lead Bruno@12/250", Fall).WithHero(h => h with { Limits = ["no-left-hand"] })).Finds(1, 1).Concerns("Ines");
 
     [Fact]
-    public void An_attackers_limit_forbids_the_attack() => Judge(Fight.Of("left-lead Bruno@12/250", Fall).WithAttacker(0, b => b with { Limits = ["no-right-hand"] })).Finds(1, 1).Concerns("Bruno");
+    public void An_attackers_limit_forbids_the_attack() => Judge(Fight.Of("left-lead Bruno@12/250", "swing-right > outside-block-left {limb-stopped}").WithAttacker(0, b => b with { Limits = ["no-right-hand"] })).Finds(1, 1).Concerns("Bruno");
 
     [Fact]
     public void Each_person_is_told_once_a_move() =>
@@ -57,4 +57,58 @@ public sealed class AbleTests
         Judge(fight).FindsNothing();
         Judge(fight.WithAttacker(1, w => w with { Limits = ["no-side-fall"] })).Finds(1, 3).Concerns("Wanda");
     }
+
+    /// <summary>From one leg the hero comes down low: of all stances from which the uppercut can start the only one that a move asks for here.</summary>
+    [Theory]
+    [InlineData("right-knee: no bend", Stance.Low, 1)]
+    [InlineData("injured-right-knee", Stance.Low, 1)]
+    [InlineData("right-knee: no kneel", Stance.Low, 0)]
+    [InlineData("neck: no use", Stance.Low, 0)]
+    [InlineData("right-knee: no bend", null, 0)]
+    public void The_stance_taken_in_a_gap_must_be_one_that_the_hero_may_take(string limit, Stance? said, int findings)
+    {
+        var fight = Fight.Of("left-lead Bruno@12/250", "swing-right > outside-block-left {limb-stopped} ; +3 side-hammer-right {head-turns}");
+        Judge((fight with { Moves = [fight.Moves[0], fight.Moves[1] with { Stance = said }] }).WithHero(h => h with { Limits = [limit] })).Finds(findings, 2);
+    }
+
+    [Fact]
+    public void Of_the_stances_that_a_technique_starts_from_the_hero_takes_one_that_is_allowed()
+    {
+        var fight = Fight.Of("left-lead Bruno@12/250", "swing-right > takes-face-hit {presses-on} ; +4 ground-punch-right {jerks-on-floor}");
+        Assert.Equal(Stance.KneelingRight, fight.Steps()[1].StanceStart);
+        Assert.Equal(Stance.KneelingLeft, fight.WithHero(h => h with { Limits = ["right-knee: no kneel"] }).Steps()[1].StanceStart);
+    }
+
+    [Theory]
+    [InlineData("left-wrist: no carry", 1)]
+    [InlineData("neck: no work", 1)]
+    [InlineData("right-wrist: no strain", 0)]
+    public void Getting_up_is_judged_as_well(string limit, int findings) =>
+        Judge(Fight.Of("left-lead Bruno@12/250", "swing-right > knocked-down {presses-on} ; +8 jab-left {head-back}").WithHero(h => h with { Limits = [limit] })).Finds(findings, 2);
+
+    [Theory]
+    [InlineData("no-jump", "knocked-flat", 1)]
+    [InlineData("no-spin", "spinning-fall", 1)]
+    [InlineData("no-jump", "back-fall", 0)]
+    public void A_reaction_that_leaves_the_floor_or_spins_is_forbidden_to_who_must_not(string limit, string reaction, int findings) =>
+        Judge(Fight.Of("left-lead Bruno@12/250", $"swing-right > outside-block-left {{limb-stopped}} ; swing-right {{{reaction}}}").WithAttacker(0, b => b with { Limits = [limit] })).Finds(findings, 2);
+
+    [Fact]
+    public void Heels_do_not_jump_either() =>
+        Judge(Fight.Of("left-lead Bruno@12/250", "swing-right > outside-block-left {limb-stopped} ; swing-right {knocked-flat}").WithAttacker(0, b => b with { Wardrobe = ["heels"] })).Finds(1, 2).Says("wardrobe");
+
+    [Fact]
+    public void Who_is_bumped_into_must_be_able_to_take_it()
+    {
+        var fight = Fight.Of("square Bruno@12/250 Wanda@12:30/350", "swing-right > outside-block-left {limb-stopped} ; +1 double-palm {crashes-into}");
+        Judge(fight).FindsNothing();
+        Judge(fight.WithAttacker(1, w => w with { Limits = ["injured-left-shoulder"] })).Finds(1, 2).Concerns("Wanda");
+    }
+
+    [Theory]
+    [InlineData("no-right-leg", "left-lead Bruno@12/250", "lead-kick-left {folds}", 1)]
+    [InlineData("no-right-hand", "left-lead Bruno@12/250", "double-palm {staggers-back}", 1)]
+    [InlineData("no-right-hand", "left-lead Bruno@12/250", "lead-kick-left {folds}", 0)]
+    public void A_leg_or_a_hand_that_must_not_work_is_not_stood_on_or_pulled_either(string limit, string start, string move, int findings) =>
+        Judge(Fight.Of(start, $"walk-in > {move}").WithHero(h => h with { Limits = [limit] })).Finds(findings, 1);
 }

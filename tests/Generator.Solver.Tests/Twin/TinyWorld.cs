@@ -12,6 +12,9 @@ internal sealed class TinyWorld
 {
     private static readonly Band Anywhere = new(Limb.Arm, 0, 9, new Centimetres(0), new Centimetres(0), false);
     private readonly Random dice;
+
+    /// <summary>Apart from the other dice, so that a world with somebody injured is otherwise the one that it would be without.</summary>
+    private readonly Random injuries;
     private readonly bool seconds;
 
     /// <param name="seed">The same seed gives the same world.</param>
@@ -19,6 +22,7 @@ internal sealed class TinyWorld
     public TinyWorld(int seed, bool seconds = false)
     {
         dice = new Random(seed);
+        injuries = new Random(~seed);
         this.seconds = seconds;
         Rows = 2 + dice.Next(2);
         MostGap = 1 + dice.Next(3);
@@ -55,6 +59,7 @@ internal sealed class TinyWorld
                 Stance = s,
                 Name = s.ToString(),
                 HeightShare = 1,
+                Load = s == Stance.Low ? new Load { Bend = BodyParts.LeftLeg | BodyParts.RightLeg } : default,
                 Changes = [.. standing.Where(t => t != s).Select(t => new StanceChange(t, new HalfCounts(s.IsFloor() ? 5 : 2), new HalfCounts(s.IsFloor() ? 9 : 3)))],
             }),
         ]);
@@ -138,7 +143,7 @@ internal sealed class TinyWorld
     private IEnumerable<Attack> Attacks()
     {
         yield return Attack("swing", LineKind.HighRound);
-        yield return Attack("grab", LineKind.GrabWrist) with { GripsLeft = HandEnd.Held };
+        yield return Attack("grab", LineKind.GrabWrist) with { GripsLeft = HandEnd.Held, GripsStance = injuries.Next(2) == 0 ? Stance.Low : null };
         if (Chance(30))
         {
             yield return Attack("walk", LineKind.WalkIn);
@@ -170,7 +175,7 @@ internal sealed class TinyWorld
         yield return Reaction("grips", Posture.Gripping, null, null);
         if (seconds)
         {
-            yield return Reaction("bumps", Posture.OffBalance, 1.2m, 1.8m) with { HitsSecond = true, Back = new Centimetres(One(0, 60)), Round = One(0, 0, 2) };
+            yield return Reaction("bumps", Posture.OffBalance, 1.2m, 1.8m) with { HitsSecond = true, Load = new Load { Strain = BodyParts.LeftShoulder }, Back = new Centimetres(One(0, 60)), Round = One(0, 0, 2) };
         }
 
         yield return Reaction("out", Posture.Out, null, null) with { Fall = Chance(50) ? FallClass.Side : FallClass.None, Back = new Centimetres(One(0, 40, 300)) };
@@ -196,7 +201,7 @@ internal sealed class TinyWorld
             Tempo = new Tempo(One(90, 100, 110)),
             Length = new Length(Chance(30) ? 4 + dice.Next(4) : null, Rows, Chance(50) ? 1 : 2),
             Floor = new FloorPlan { Width = new Centimetres(One(500, 800)), Depth = new Centimetres(One(700, 800)), MarkX = new Centimetres(250), MarkY = new Centimetres(350), Surface = One(Surface.Matted, Surface.Matted, Surface.Hard) },
-            Hero = new HeroPart { Name = "Hero", Skill = One(Skill.Trained, Skill.Stunt), Lead = One<Side?>(Side.Left, Side.Right, null) },
+            Hero = new HeroPart { Name = "Hero", Skill = One(Skill.Trained, Skill.Stunt), Lead = One<Side?>(Side.Left, Side.Right, null), Limits = injuries.Next(3) == 0 ? ["left-knee: no bend"] : [] },
             Attackers =
             [
                 .. Enumerable.Range(0, cast).Select(a => new AttackerPart
@@ -208,6 +213,7 @@ internal sealed class TinyWorld
                     Entrance = new HalfCounts(One(0, 0, 3)),
                     FallsPerRun = One<int?>(null, 0, 1),
                     SharePercent = One<int?>(null, null, 50),
+                    Limits = seconds && injuries.Next(6) == 0 ? ["injured-left-shoulder"] : [],
                 }),
             ],
             Cameras = Chance(40) ? [new Camera("A", new Bearing(dice.Next(24)), new Centimetres(500), new Centimetres(150))] : [],

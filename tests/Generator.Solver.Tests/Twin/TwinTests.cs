@@ -79,7 +79,7 @@ public sealed class TwinTests(ITestOutputHelper output)
     public void Second_attackers_agree()
     {
         var (feasible, infeasible, bumped, taken, chosen) = (0, 0, 0, 0, 0);
-        for (var seed = 1; seed <= 400 && (bumped < 150 || taken < 15 || chosen < 60); seed++)
+        for (var seed = 1; seed <= 500 && (bumped < 150 || taken < 15 || chosen < 60); seed++)
         {
             var world = new TinyWorld(seed, seconds: true);
             var clean = Exhaustive.Clean(world);
