@@ -20,6 +20,7 @@ public static class Mirror
         Answers = technique.Answers.Mirrored,
         Demands = [.. technique.Demands.Select(Demand)],
         Load = technique.Load.Mirrored,
+        PartnerLoad = technique.PartnerLoad.Mirrored,
     };
 
     public static Attack Of(Attack attack) => attack with

@@ -85,6 +85,9 @@ public sealed record Technique
     /// <summary>What it asks of each part of the hero's body.</summary>
     public Load Load { get; init; }
 
+    /// <summary>What it asks of the partner's body beyond what the reaction does: the joint that is levered, the leg that is swept, the hip that takes a sole.</summary>
+    public Load PartnerLoad { get; init; }
+
     /// <summary>The fall that the hero takes in it, if any.</summary>
     public FallClass HeroFall { get; init; }
 

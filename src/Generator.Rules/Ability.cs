@@ -36,7 +36,7 @@ public sealed class Ability
             var person = brief.Attackers[a];
             for (var t = 0; t < book.Techniques.Count; t++)
             {
-                techniqueOn[t, a] = Skilled(book.Techniques[t].Name, book.Techniques[t].AttackerSkill, person);
+                techniqueOn[t, a] = Partnered(book.Techniques[t], person, book.Settle);
             }
 
             for (var k = 0; k < book.Attacks.Count; k++)
@@ -92,6 +92,9 @@ public sealed class Ability
         var reasons = t.Starts.Members.Select(s => WhyNotStance(s, s)).ToList();
         return reasons.Count > 0 && reasons.TrueForAll(r => r is not null) ? reasons[0] : null;
     }
+
+    private static string? Partnered(Technique t, Performer person, Settle settle) =>
+        Skilled(t.Name, t.AttackerSkill, person) ?? Asked($"whoever partners {Words.Low(t.Name)}", [], t.PartnerLoad, person, settle);
 
     private static string? Standing(Stance from, Stance to, Performer hero, Book book)
     {

@@ -21,9 +21,9 @@ internal static class LoadReader
     }
 
     /// <summary>A load; nothing when absent.</summary>
-    public static Load Optional(ObjectReader source)
+    public static Load Optional(ObjectReader source, string field = Field)
     {
-        if (source.Object(Field) is not { } acts)
+        if (source.Object(field) is not { } acts)
         {
             return default;
         }

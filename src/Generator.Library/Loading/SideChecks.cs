@@ -16,7 +16,8 @@ internal static class SideChecks
             && technique.Carry == other.Carry
             && technique.Answers == other.Answers
             && SameDemands(technique.Demands, other.Demands)
-            && technique.Load == other.Load;
+            && technique.Load == other.Load
+            && technique.PartnerLoad == other.PartnerLoad;
     }
 
     public static bool IsOwnMirror(Attack attack)

@@ -53,6 +53,7 @@ internal static class TechniqueReader
             Height = source.Word<Height>("height") ?? Height.None,
             Demands = source.Demands(),
             Load = LoadReader.Required(source),
+            PartnerLoad = LoadReader.Optional(source, "partnerLoad"),
             HeroFall = source.Word<FallClass>("heroFall") ?? FallClass.None,
             Draws = source.Flag("draws"),
             Supported = source.Flag("supported"),

@@ -26,6 +26,7 @@ public static class LibraryCard
         ("skill", $"hero {Words.Of(technique.HeroSkill)}, attacker {Words.Of(technique.AttackerSkill)}"),
         ("asks for", string.Join(", ", technique.Demands.Select(d => d.Replace('-', ' ')))),
         ("loads", LoadText.Of(technique.Load)),
+        ("the partner", technique.PartnerLoad == default ? string.Empty : LoadText.Of(technique.PartnerLoad)),
         ("while holding", Holding(technique)),
         ("hazard", technique.Hazard),
         ("kept safe", technique.Safety));

@@ -42,6 +42,7 @@ public static class RandomRecords
             Weight = 1,
             Demands = demands,
             Load = load,
+            PartnerLoad = load.Mirrored,
         });
 
     public static Arbitrary<Attack> Attacks() => Arb.From(

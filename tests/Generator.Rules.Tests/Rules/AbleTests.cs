@@ -111,4 +111,10 @@ public sealed class AbleTests
     [InlineData("no-right-hand", "left-lead Bruno@12/250", "lead-kick-left {folds}", 0)]
     public void A_leg_or_a_hand_that_must_not_work_is_not_stood_on_or_pulled_either(string limit, string start, string move, int findings) =>
         Judge(Fight.Of(start, $"walk-in > {move}").WithHero(h => h with { Limits = [limit] })).Finds(findings, 1);
+
+    [Theory]
+    [InlineData("left-ankle: no strain", 1)]
+    [InlineData("neck: no kneel", 0)]
+    public void What_a_technique_does_to_the_partner_is_judged(string limit, int findings) =>
+        Judge(Fight.Of("left-lead Bruno@12/250", "swing-right > outside-block-left {limb-stopped} ; foot-sweep-right {to-one-knee}").WithAttacker(0, b => b with { Limits = [limit] })).Finds(findings, 2);
 }
