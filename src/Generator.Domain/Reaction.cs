@@ -50,9 +50,6 @@ public sealed record Reaction
     /// <summary>How the performer sells it.</summary>
     public string Sell { get; init; } = string.Empty;
 
-    /// <summary>A hit to the head or neck that counts against the cap of head-height hits.</summary>
-    public bool HeadHit { get; init; }
-
     /// <summary>Takes the attacker off the floor by the agreed exit.</summary>
     public bool RunsOff => Posture == Domain.Posture.Out && Back.Value >= 200;
 

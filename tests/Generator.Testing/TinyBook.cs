@@ -78,7 +78,7 @@ public static class TinyBook
         Left("head-drops", "Head drops", Posture.Folded),
         Left("stumbles-past", "Stumbles past", Posture.OffBalance) with { Round = 12 },
         Left("falls-short", "Falls short", Posture.OffBalance),
-        Left("head-back", "Head back", Posture.HeadBack) with { Aliases = ["chin up"], HeadHit = true },
+        Left("head-back", "Head back", Posture.HeadBack) with { Aliases = ["chin up"] },
         Left("folds", "Folds", Posture.Folded) with { Aliases = ["doubles over"] },
         Left("staggers-back", "Staggers back", Posture.OffBalance) with { Back = new Centimetres(80) },
         Left("back-fall", "Back fall", Posture.OnBack) with { Fall = FallClass.Back, ReadySeconds = 3.3m },

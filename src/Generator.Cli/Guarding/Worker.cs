@@ -38,7 +38,7 @@ internal static class Worker
             pressed.Cancel = !stop.IsCancellationRequested;
             stop.Cancel();
         };
-        return CommandLine.Run(args, new Desk { In = Console.In, Out = output, Err = TerminalOutput.Of(Console.Error, Console.IsErrorRedirected), Stop = stop.Token, Screen = ErrorScreen.Find });
+        return CommandLine.Run(args, new Desk { In = StandardInput.Reader, Out = output, Err = TerminalOutput.Of(Console.Error, Console.IsErrorRedirected), Stop = stop.Token, Screen = ErrorScreen.Find });
     }
 
     private static int Guarded(string[] args, Lifeline lifeline, TextWriter output)
@@ -47,7 +47,7 @@ internal static class Worker
         using var deaf = PosixSignalRegistration.Create(PosixSignal.SIGINT, signal => signal.Cancel = true);
         var code = CommandLine.Run(args, new Desk
         {
-            In = Console.In,
+            In = StandardInput.Reader,
             Out = output,
             Err = TerminalOutput.Of(Console.Error, Console.IsErrorRedirected),
             Stop = lifeline.Stop,

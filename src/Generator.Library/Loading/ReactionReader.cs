@@ -36,7 +36,6 @@ internal static class ReactionReader
             Surface = source.Word<SurfaceNeed>("surface") ?? SurfaceNeed.Any,
             Load = LoadReader.Required(source),
             HitsSecond = source.Flag("hitsSecond"),
-            HeadHit = source.Flag("headHit"),
             Risk = source.FreeText("risk"),
             Sell = source.RequiredText("sell", "\"sell\": \"How the performer shows it.\""),
         };

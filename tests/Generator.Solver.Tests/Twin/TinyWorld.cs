@@ -167,7 +167,7 @@ internal sealed class TinyWorld
     private IEnumerable<Reaction> Reactions()
     {
         yield return Reaction("stopped", Posture.OffBalance, 0.6m, 0.9m);
-        yield return Reaction("folds", Posture.Folded, 0.9m, 1.2m) with { HeadHit = Chance(30) };
+        yield return Reaction("folds", Posture.Folded, 0.9m, 1.2m) with { Risk = Chance(30) ? "ribs" : string.Empty };
         yield return Reaction("sent", Posture.OffBalance, 1.2m, 1.5m) with { Back = new Centimetres(One(80, 150)), Round = One(0, 2, 12) };
         yield return Reaction("falls", Posture.OnBack, 1.8m, 3.3m) with { Fall = FallClass.Back, Back = new Centimetres(60), Surface = SurfaceNeed.Mat };
         yield return Reaction("held", Posture.HeldArm, null, null);
