@@ -40,6 +40,12 @@ public sealed class SurroundingsTests : IDisposable
     public void Input_without_an_end_is_refused(string line) =>
         Ends(ExitCode.Input, $"yes | $G {line}", "standard input: There is no end after 4 million letters.\n  Maybe ");
 
+    [Theory]
+    [InlineData("audit -")]
+    [InlineData("draft -")]
+    public void A_closed_standard_input_is_an_empty_one(string line) =>
+        Ends(ExitCode.Input, $"timeout 60 $G {line} <&-", "standard input: The file is empty.\n  Maybe ");
+
     /// <summary>A pipe made here stands for every device: tried before the search, and there afterwards.</summary>
     [Theory]
     [InlineData("draft --time 600 --out p")]
