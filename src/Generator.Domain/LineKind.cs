@@ -42,4 +42,22 @@ public enum LineKind
 
     /// <summary>The shoulders or the collar, from behind.</summary>
     GrabShouldersRear,
+
+    /// <summary>The hair, from the front.</summary>
+    GrabHair,
+
+    /// <summary>The belt, from the front.</summary>
+    GrabBelt,
+
+    /// <summary>The neck with both hands, from the side.</summary>
+    GrabThroatSide,
+
+    /// <summary>The body under the arms, from the front.</summary>
+    GrabBodyUnder,
+
+    /// <summary>The body under the arms, from behind.</summary>
+    GrabBodyRearUnder,
+
+    /// <summary>Both wrists, from behind.</summary>
+    GrabWristsRear,
 }

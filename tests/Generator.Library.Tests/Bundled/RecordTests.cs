@@ -23,7 +23,8 @@ public class RecordTests
         Assert.Equal(new Band(Limb.Arm, 0.85m, 1.9m, default, default, MeetsOnTheWay: false), left.Band);
         Assert.Equal((new HalfCounts(2), 0.45m, 2), (left.Length, left.FewestSeconds, left.Weight));
         Assert.Equal(PostureSet.Empty, left.Needs);
-        Assert.Equal([new AttackLine(LineKind.HighRound, LineSide.Left), new AttackLine(LineKind.HighOver, LineSide.Left)], left.Answers.Members);
+        Assert.Equal([LineKind.HighStraight, LineKind.HighRound, LineKind.HighOver, LineKind.MiddleStraight], left.Answers.Members.Select(l => l.Kind));
+        Assert.All(left.Answers.Members, l => Assert.Equal(LineSide.Left, l.Side));
         Assert.Equal(["limb-stopped", "limb-swept-out", "comes-again"], left.Reactions);
         Assert.Equal((ContactKind.Contact, Knap.Contact, Sells.Any, Height.High), (left.Kind, left.Knap, left.Sells, left.Height));
         Assert.Equal(["left-hand"], left.Demands);
@@ -31,7 +32,8 @@ public class RecordTests
 
         var right = Book.Technique("outside-block-right");
         Assert.Equal(new Window(-2, 4), right.Window);
-        Assert.Equal([new AttackLine(LineKind.HighRound, LineSide.Right), new AttackLine(LineKind.HighOver, LineSide.Right)], right.Answers.Members);
+        Assert.Equal(left.Answers.Mirrored, right.Answers);
+        Assert.Contains(new AttackLine(LineKind.HighOver, LineSide.Right), right.Answers.Members);
         Assert.Equal((HandNeed.Unused, HandNeed.Guard), (right.LeftNeed, right.RightNeed));
         Assert.Equal(["right-hand"], right.Demands);
     }

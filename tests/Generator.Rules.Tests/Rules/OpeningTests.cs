@@ -54,7 +54,7 @@ public sealed class OpeningTests
 
     [Fact]
     public void What_to_do_about_a_reaction_is_said() =>
-        Assert.Equal("Let it be head back, head turns, staggers back, sits down or rocks back.", Judge(Block + "+1 cross-right").Only.Advice);
+        Assert.Equal("Let it be head back, head turns, staggers back, sits down, rocks back or jolts in hold.", Judge(Block + "+1 cross-right").Only.Advice);
 
     [Fact]
     public void Nobody_reacts_to_a_pause() =>
