@@ -3,6 +3,7 @@ using BenchmarkDotNet.Running;
 using Generator.Benchmarks;
 using Generator.Benchmarks.Coverage;
 using Generator.Benchmarks.Explaining;
+using Generator.Benchmarks.Filling;
 using Generator.Benchmarks.Measuring;
 using Generator.Benchmarks.Notebooks;
 using Generator.Benchmarks.Peers;
@@ -48,6 +49,8 @@ switch (args)
         return FamilyRun.All(rest);
     case ["explain", .. var rest]:
         return ExplainRun.All(rest);
+    case ["fill", .. var rest]:
+        return FillRun.All(rest);
     case ["rework", .. var rest]:
         return ReworkRun.All(rest);
     default:

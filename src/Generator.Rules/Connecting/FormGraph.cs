@@ -25,6 +25,7 @@ public sealed class FormGraph
     private readonly Dictionary<HeroForm, int> numbers = [];
     private readonly List<HeroForm> forms = [];
     private readonly List<Way[]> ways = [];
+    private readonly List<Way[]> beyond = [];
 
     private FormGraph(Book book)
     {
@@ -38,19 +39,19 @@ public sealed class FormGraph
         for (var f = 0; f < forms.Count; f++)
         {
             var found = new HashSet<Way>();
+            var others = new HashSet<Way>();
             foreach (var gap in FormSteps.Gaps)
             {
                 foreach (var move in Steps.From(forms[f], gap))
                 {
-                    if (move.After.Ties <= 1)
-                    {
-                        var tied = move.Leaves.IsControlled() || move.Leaves == Posture.Gripping;
-                        found.Add(new Way(book.TechniqueIndex(move.Technique.Id), move.Reaction is { } reaction ? book.ReactionIndex(reaction.Id) : -1, Number(move.After), tied ? Posture.Ready : move.Leaves));
-                    }
+                    var tied = move.Leaves.IsControlled() || move.Leaves == Posture.Gripping;
+                    var (technique, reaction) = (book.TechniqueIndex(move.Technique.Id), move.Reaction is { } sold ? book.ReactionIndex(sold.Id) : -1);
+                    (move.After.Ties <= 1 ? found : others).Add(new Way(technique, reaction, move.After.Ties <= 1 ? Number(move.After) : -1, tied ? Posture.Ready : move.Leaves));
                 }
             }
 
             ways.Add([.. found]);
+            beyond.Add([.. others]);
         }
     }
 
@@ -65,6 +66,9 @@ public sealed class FormGraph
 
     /// <summary>The moves out of a form, by its number.</summary>
     internal Way[] From(int form) => ways[form];
+
+    /// <summary>The moves out of a form that leave the hero tied to more than one: where they lead the graph does not know, and says −1.</summary>
+    internal Way[] Beyond(int form) => beyond[form];
 
     /// <summary>The number of a form; −1 for one that the graph leaves out.</summary>
     internal int NumberOf(HeroForm form) => numbers.GetValueOrDefault(form, -1);

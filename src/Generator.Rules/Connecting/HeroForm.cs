@@ -28,6 +28,18 @@ public readonly record struct HeroForm(Stance Stance, Hand Left, Hand Right, Bou
         _ => Tie.None,
     };
 
+    /// <summary>How the hero is between two moves.</summary>
+    public static HeroForm Of(FightState state)
+    {
+        Span<Tie> ties = stackalloc Tie[state.Attackers.Count];
+        for (var a = 0; a < ties.Length; a++)
+        {
+            ties[a] = new Tie(state.Attackers[a].Posture, state.Attackers[a].Grip);
+        }
+
+        return Of(state.Stance, state.Left, state.Right, state.Bound, state.BoundBy, ties);
+    }
+
     /// <summary>
     /// A form from loose parts: whoever is held by no hand any more is free; the others are numbered anew, by left hand, right hand and body.
     /// </summary>

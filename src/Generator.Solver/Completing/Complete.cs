@@ -10,11 +10,39 @@ namespace Generator.Solver.Completing;
 
 /// <summary>
 /// Fills a sketch so that the audit finds nothing unsafe or broken in it and the least of what was said gives: first with nothing given up, then
-/// with something round the moves at which that stuck.
+/// with something round the moves at which that stuck, then with less round what gave.
 /// </summary>
-public static class Complete
+public sealed class Complete
 {
-    private static readonly int[] Widths = [12, 32, 24, 64];
+    private static readonly int[] Widths = [12, 24, 48, 96];
+
+    /// <summary>Moves before something that gave from which it is tried with less, and behind it.</summary>
+    private const int FarBefore = 6, FarBehind = 3;
+
+    /// <summary>Moves tried in the first attempt, how often that doubles, and attempts at less among which as many are shared out.</summary>
+    private const long FirstWork = 20_000;
+
+    private const int MostDoublings = 6, Lessenings = 6;
+
+    private readonly Sketch sketch;
+    private readonly Book book;
+    private readonly Scene scene;
+    private readonly Ground ground;
+    private readonly SketchStep[] steps;
+    private readonly SketchForms forms;
+    private readonly Action<Completed>? better;
+    private readonly CancellationToken stop;
+    private Completed? best;
+    private Beginning? whole;
+
+    private Complete(Sketch sketch, Book book, Action<Completed>? better, CancellationToken stop)
+    {
+        (this.sketch, this.book, this.better, this.stop) = (sketch, book, better, stop);
+        scene = new Scene(Searched(sketch), book);
+        ground = new Ground(scene, [.. Enumerable.Repeat(true, scene.Cast)]);
+        steps = [.. sketch.Moves.Select(m => new SketchStep(scene, ground.Repertoire, m))];
+        forms = new SketchForms(scene, ground.Repertoire, steps);
+    }
 
     /// <summary>The best filling that was found; null when there is none.</summary>
     /// <param name="sketch">What is said and what is open.</param>
@@ -26,22 +54,56 @@ public static class Complete
     {
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);
-        var scene = new Scene(Searched(sketch), book);
-        var ground = new Ground(scene, [.. Enumerable.Repeat(true, scene.Cast)]);
-        var choices = sketch.Moves.Select(m => new MoveChoices(scene, m)).ToArray();
-        Completed? best = null;
-        for (var round = 0; !ends.IsCancellationRequested && best?.Price is not 0; round++)
+        var complete = new Complete(sketch, book, better, ends.Token);
+        for (var round = 0; !ends.IsCancellationRequested && complete.best?.Price is not 0; round++)
         {
-            var dice = new Dice(Dice.SeedOf(options.Seed, 0, round));
-            var search = new SketchSearch(ground, sketch, choices, dice, Widths[round % Widths.Length], ends.Token);
-            if (search.Run(Roots(ground, sketch, dice), new bool[sketch.Moves.Count + 1], round > 0, best?.Price ?? long.MaxValue) is { } found)
-            {
-                best = Told(sketch, book, found.Whole, Draftsman.RoutineOf(scene, found.Finish));
-                better?.Invoke(best);
-            }
+            complete.Round(round, new Dice(Dice.SeedOf(options.Seed, 0, round)));
         }
 
-        return best;
+        return complete.best;
+    }
+
+    private long Below => best?.Price ?? long.MaxValue;
+
+    private void Round(int round, Dice dice)
+    {
+        var (width, work) = (Widths[Math.Min(round / 2, Widths.Length - 1)], FirstWork << Math.Min(round, MostDoublings));
+        // The chain of forms is worked out for a trained hero, so now and then it is left aside.
+        Take(Search(dice, width, work, round % 4 == 3 ? null : forms).Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false));
+        if (best is null || (best.Price > 0 && round % 4 == 1))
+        {
+            Take(Search(dice, width, (best is null ? 8 : 2) * work, forms).Run(Roots(dice, gives: true), Below, 2, gives: true));
+        }
+
+        for (var i = 0; best is { Price: > 0 } && i < Lessenings; i++)
+        {
+            Take(Lessen(dice, width, work / Lessenings));
+        }
+    }
+
+    private SketchSearch Search(Dice dice, int width, long work, SketchForms? looked) => new(ground, steps, looked, dice, width, new Effort(work), stop);
+
+    /// <summary>Goes on from a few moves before something that gave, where only less may give.</summary>
+    private (Beginning, Finish)? Lessen(Dice dice, int width, long work)
+    {
+        var gave = best!.Gave;
+        var dearest = gave.Where(g => g.Price == gave.Max(d => d.Price)).ToList();
+        var less = dice.Percent(60) ? dearest[dice.Next(dearest.Count)] : gave[dice.Next(gave.Count)];
+        var from = Math.Max(0, less.Move - dice.Next(FarBefore + 1));
+        var search = Search(dice, width, work, forms);
+        foreach (var other in gave.Where(g => g.Move >= from && g != less))
+        {
+            search.MayGive[other.Move] |= 1 << (int)other.Part;
+        }
+
+        for (var i = from; i <= Math.Min(steps.Length, less.Move + dice.Next(FarBehind + 1)); i++)
+        {
+            search.MayGive[i] |= (1 << (int)less.Part) - 1;
+        }
+
+        var path = whole!.Path();
+        var roots = from == 0 ? Roots(dice, gives: true) : [path.First(b => b.Next == from)];
+        return search.Run(roots, best.Price, 4, gives: false);
     }
 
     /// <summary>The brief as the search takes it: as long as what is written and what was left room for, and nobody has to go out.</summary>
@@ -59,40 +121,63 @@ public static class Complete
         };
     }
 
-    private static IEnumerable<Node> Roots(Ground ground, Sketch sketch, Dice dice)
+    private List<Beginning> Roots(Dice dice, bool gives)
     {
         var first = sketch.Moves.FirstOrDefault(m => !m.IsGap);
-        for (var i = 0; i < 3; i++)
+        var roots = new List<Beginning>();
+        for (var i = 0; i < 3 && (i == 0 || sketch.Placements.Any(p => p is null)); i++)
         {
-            if (Constructing.Staging.Choose(ground, dice) is not { } placements)
+            if (Constructing.Staging.Choose(ground, dice) is { } placements)
             {
-                yield break;
+                roots.AddRange(Openings(placements, first, gives).Select(n => new Beginning(null, n, 0)));
             }
+        }
 
-            var openings = ground.Openings(placements).ToList();
-            foreach (var root in openings.Where(r => first?.Attacker is not { } a || r.First == a || sketch.Moves[0].IsGap))
+        return roots;
+    }
+
+    private IEnumerable<Node> Openings(IReadOnlyList<Placement> placements, SketchMove? first, bool gives)
+    {
+        var any = gives || sketch.Moves[0].IsGap || first?.Attacker is null;
+        if (first?.Count is null || gives)
+        {
+            foreach (var root in ground.Openings(placements).Where(r => any || r.First == first!.Attacker))
             {
                 yield return root;
             }
+        }
 
-            // The first count that was said.
-            if (first is { Attacker: { } who, Count: { } count })
+        if (first?.Count is not { } count)
+        {
+            yield break;
+        }
+
+        for (var who = -1; who < scene.Cast; who++)
+        {
+            for (var start = count.First.Value; (any || who == first.Attacker) && start <= Math.Min(count.Last.Value, count.First.Value + 4); start++)
             {
-                for (var start = count.First.Value; start <= Math.Min(count.Last.Value, count.First.Value + 4); start++)
-                {
-                    yield return ground.Opening(placements, who, start);
-                }
+                yield return ground.Opening(placements, who, start);
             }
         }
     }
 
     /// <summary>Audited with the brief as it was given.</summary>
-    /// <exception cref="DisagreementException">The audit finds something forbidden: a fault of the program.</exception>
-    private static Completed Told(Sketch sketch, Book book, Beginning whole, Routine found)
+    private void Take((Beginning Whole, Finish Finish)? found)
     {
-        var routine = found with { Brief = sketch.Brief };
+        if (found is not { } better || better.Whole.Price >= Below)
+        {
+            return;
+        }
+
+        var routine = Draftsman.RoutineOf(scene, better.Finish) with { Brief = sketch.Brief };
         var verdict = Audit.Of(new Scene(sketch.Brief, book), routine);
-        return verdict.IsClean ? new Completed(sketch, routine, verdict, [.. whole.Gave.OrderBy(g => g.Move)], whole.Rows)
-            : throw new DisagreementException($"A completed sketch is not clean: {verdict.Findings.First(f => f.Severity >= Severity.Broken).Message}");
+        if (!verdict.IsClean)
+        {
+            throw new DisagreementException($"A completed sketch is not clean: {verdict.Findings.First(f => f.Severity >= Severity.Broken).Message}");
+        }
+
+        whole = better.Whole;
+        best = Departures.Of(sketch, steps, better.Whole, routine, verdict);
+        this.better?.Invoke(best);
     }
 }

@@ -6,9 +6,6 @@ namespace Generator.Solver.Completing;
 /// <param name="Row">Position of the move of the routine, from 0; −1 where the move was left out.</param>
 public sealed record Departure(int Move, SketchPart Part, int Row)
 {
-    /// <summary>Things of one kind that count before the next kind does.</summary>
-    private const int Step = 6;
-
-    /// <summary>Its price: the sum of prices orders routines by how much gave, dearest kind first, for fewer than 64 of a kind.</summary>
-    public long Price => 1L << (Step * (int)Part);
+    /// <summary>Its price; see <see cref="SketchPrices.Price"/>.</summary>
+    public long Price => Part.Price();
 }

@@ -1,177 +1,320 @@
 using Generator.Domain;
-using Generator.Domain.Sketches;
 using Generator.Rules;
 using Generator.Rules.Replaying;
 using Generator.Solver.Constructing;
 
 namespace Generator.Solver.Completing;
 
-/// <summary>Fills one move of a sketch behind a beginning: every choice at the soonest counts at which it is possible.</summary>
-internal sealed class MoveFilling(Scene scene, Expander expander, Lingering lingering, Outlook outlook, Dice dice)
+/// <summary>Fills one move of a sketch behind a beginning: what may stand in it, at the soonest counts at which it is possible and at those that are said.</summary>
+internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expander, Func<Beginning, double?> worth, Dice dice)
 {
-    /// <summary>Counts tried after the soonest one, in half counts.</summary>
+    /// <summary>Half counts tried after the soonest one.</summary>
     private const int Later = 4;
 
-    /// <summary>Choices tried behind one beginning: of what is said, and of what gives something up.</summary>
-    private const int SaidTries = 160, GivenTries = 60;
+    /// <summary>How few choices there must be for all of them to be tried, and for every reaction of each; else as many reactions.</summary>
+    private const int Tries = 48, Few = 10, SomeReactions = 2;
+
+    /// <summary>Where there are more: how many are tried of each kind behind one beginning, answers to attacks of everybody together.</summary>
+    private const int FollowUpTries = 14, EscapeTries = 8, BeatTries = 2, SetbackTries = 4, AllAnswerTries = 28, FewestAnswerTries = 6;
 
     /// <summary>Half hours that somebody may walk round when nothing works from where they are.</summary>
     private const int MostRound = 8;
 
-    /// <summary>Adds the beginnings that are longer by this move, as it is said or with one thing given up.</summary>
+    private readonly int longestGap = Pace.DeadAirBreaks.Value;
+
+    private readonly List<(int From, int Tries)> kinds = [];
+
+    private readonly List<(Choice Choice, int Attacker)> choices = [];
+
+    private SketchForms? wanted;
+
+    private bool opens;
+
+    /// <summary>How many times as much is tried.</summary>
+    public int Wider { get; init; } = 1;
+
+    /// <summary>Which stances, hands and grips are wanted before a move; null where that does not matter.</summary>
+    public Func<int, SketchForms?> Forms { get; init; } = _ => null;
+
+    /// <summary>Adds the beginnings that are longer by the next move of the sketch.</summary>
     /// <param name="begun">The beginning.</param>
-    /// <param name="index">Position of the move in the sketch.</param>
-    /// <param name="move">The move.</param>
-    /// <param name="choices">What may stand in it.</param>
-    /// <param name="mayGive">Also tries what gives something up.</param>
+    /// <param name="giving">What of the move may give.</param>
     /// <param name="filled">Where they go.</param>
-    public void Fill(Beginning begun, int index, SketchMove move, MoveChoices choices, bool mayGive, List<Beginning> filled)
+    public void Fill(Beginning begun, int giving, List<Beginning> filled)
     {
-        if (begun.HasOpened)
+        var (step, node) = (steps[begun.Next], begun.Node);
+        wanted = Forms(begun.Next + 1) is { } forms && forms.IsTight(begun.Next + 1) ? forms : null;
+        if (step.IsOpen && step.Move.Count is null && !begun.HasOpened && wanted is null)
         {
-            Try(begun, index, move, Some(choices.Afterwards, SaidTries).Select(c => (c, (SketchPart?)null)), null, filled);
+            var children = new List<Node>();
+            expander.Expand(node, children);
+            children.ForEach(c => Add(begun, step, c, filled));
             return;
         }
 
-        Try(begun, index, move, Some(choices.Said, SaidTries), null, filled);
-        if (!mayGive)
+        Begin();
+        for (var a = 0; a < scene.Cast; a++)
         {
-            return;
-        }
-
-        Try(begun, index, move, Some(choices.Given, GivenTries), null, filled);
-        if (move.Count is not null)
-        {
-            Try(begun, index, move with { Count = null }, Some(choices.Said, GivenTries), SketchPart.Count, filled);
-        }
-
-        for (var a = 0; a < scene.Cast && move.Attacker is not null; a++)
-        {
-            if (a != move.Attacker)
+            if (step.Concerns(a, giving) && (!node.IsOpening || node.First == a) && node.State.Attackers[a].Posture != Posture.Out)
             {
-                Try(begun, index, move with { Attacker = a, From = null }, Some(choices.Said, GivenTries), SketchPart.Attacker, filled);
+                Gather(begun, step, a, begun.HasOpened ? Afterwards(step, a) : step.Menu(a, giving));
             }
         }
 
-        if (move.Technique is not { Firmness: Firmness.Fixed } && move.Attack is not { Firmness: Firmness.Fixed })
+        if (!begun.HasOpened && (!node.IsOpening || node.First < 0))
         {
-            filled.Add((begun with { Rows = [.. begun.Rows, -1] }).After(new Departure(index, SketchPart.Technique, -1)));
+            Gather(begun, -1, step.NoTargets(giving), int.MaxValue);
+        }
+
+        TryAll(begun, step, giving, filled);
+        if (giving != Giving.Nothing && step.MayGo && !begun.HasOpened)
+        {
+            Keep(new Beginning(begun, node, begun.Price + step.WhenLeftOut.Price()) { Next = begun.Next + 1, Shift = begun.Shift }, filled);
         }
     }
 
     /// <summary>The attack takes hold, and what the hero does about it is still to come.</summary>
-    public void Open(Beginning begun, int index, SketchMove move, MoveChoices choices, List<Beginning> filled)
+    public void Open(Beginning begun, List<Beginning> filled)
     {
-        var opened = new List<Beginning>();
-        Try(begun, index, move, choices.Opens.Select(c => (c, (SketchPart?)null)), null, opened);
-        filled.AddRange(opened.Select(o => o with { HasOpened = true, Rows = begun.Rows }));
+        var step = steps[begun.Next];
+        if (!step.TakesHoldFirst || begun.HasOpened)
+        {
+            return;
+        }
+
+        (wanted, opens) = (null, true);
+        Begin();
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            if (step.Concerns(a, Giving.Nothing) && (!begun.Node.IsOpening || begun.Node.First == a) && begun.Node.State.Attackers[a].IsActive)
+            {
+                Gather(begun, a, [.. step.Holds(a)], SetbackTries);
+            }
+        }
+
+        TryAll(begun, step, Giving.Nothing, filled);
+        opens = false;
     }
 
-    /// <summary>Moves put in before this one, each at its price unless the sketch left a place for them.</summary>
-    public void PutIn(Beginning begun, int index, bool isFree, List<Beginning> filled)
+    /// <summary>Moves put in before the next one, each at its price unless the sketch left a place for them.</summary>
+    public void PutIn(Beginning begun, bool isFree, List<Beginning> filled)
     {
         var children = new List<Node>();
         expander.Expand(begun.Node, children);
         foreach (var child in children)
         {
-            var next = begun with { Node = child, Value = Worth(child) };
-            filled.Add(isFree ? next : next.After(new Departure(index, SketchPart.Added, child.Depth - 1)));
+            Keep(new Beginning(begun, child, begun.Price + (isFree ? 0 : SketchPart.Added.Price())) { Next = begun.Next, Shift = begun.Shift, IsPutIn = !isFree }, filled);
         }
     }
 
-    private void Try(Beginning begun, int index, SketchMove move, IEnumerable<(MoveChoice Choice, SketchPart? Gave)> choices, SketchPart? gave, List<Beginning> filled)
+    private static Menu Afterwards(SketchStep step, int attacker) => step.Menu(attacker, Giving.Everything).Only(step.Afterwards);
+
+    private void Begin()
     {
-        foreach (var (choice, given) in choices)
+        choices.Clear();
+        kinds.Clear();
+    }
+
+    /// <summary>What of a menu suits how the attacker is.</summary>
+    private void Gather(Beginning begun, SketchStep step, int a, Menu menu)
+    {
+        var (attacker, time) = (begun.Node.State.Attackers[a], begun.Node.State.Time);
+        var start = Math.Max(time, step.Move.Count?.First.Value ?? 0);
+        var posture = attacker.PostureAt(start);
+        if (posture is { } now)
         {
-            foreach (var node in Ways(begun.Node, move, choice))
+            Gather(begun, a, menu.FollowUps[(int)now], FollowUpTries);
+            Gather(begun, a, menu.Beats[(int)now], BeatTries);
+            if (attacker is { Posture: Posture.Gripping, Grip: { } grip })
             {
-                var next = begun with { Node = node, HasOpened = false, Rows = [.. begun.Rows, node.Depth - 1], Value = Worth(node) };
-                filled.Add((gave ?? given) is { } part ? next.After(new Departure(index, part, node.Depth - 1)) : next);
+                Gather(begun, a, menu.Escapes[grip.Index], EscapeTries);
+            }
+        }
+
+        if (!attacker.IsActive)
+        {
+            return;
+        }
+
+        if (posture != Posture.Ready && attacker.ReadyAt <= start + longestGap)
+        {
+            Gather(begun, a, menu.FollowUps[(int)Posture.Ready], BeatTries);
+            Gather(begun, a, menu.Beats[(int)Posture.Ready], BeatTries);
+        }
+
+        Gather(begun, a, menu.Answers, Math.Max(FewestAnswerTries, AllAnswerTries / scene.Cast));
+        Gather(begun, a, menu.Setbacks, SetbackTries);
+    }
+
+    private void Gather(Beginning begun, int a, Choice[] some, int tries)
+    {
+        kinds.Add((choices.Count, tries));
+        foreach (var choice in some)
+        {
+            if ((wanted is null ? choice : wanted.Leading(begun.Node.State, choice, begun.Next + 1)) is { } leads)
+            {
+                choices.Add((leads, a));
             }
         }
     }
 
-    /// <summary>As many of the choices as are tried behind one beginning, drawn by chance.</summary>
-    private IEnumerable<T> Some<T>(IReadOnlyList<T> all, int most)
+    /// <summary>All of the choices, or as many of each kind as are tried behind one beginning, drawn by chance.</summary>
+    private void TryAll(Beginning begun, SketchStep step, int giving, List<Beginning> filled)
     {
-        for (var i = 0; i < Math.Min(all.Count, most); i++)
+        var all = choices.Count <= Tries * Wider;
+        for (var k = 0; k < kinds.Count; k++)
         {
-            yield return all.Count <= most ? all[i] : all[dice.Next(all.Count)];
+            var (from, to) = (kinds[k].From, k + 1 < kinds.Count ? kinds[k + 1].From : choices.Count);
+            var left = all ? int.MaxValue : (int)Math.Min(int.MaxValue, (long)kinds[k].Tries * Wider);
+
+            // Most of a long list finds the wrong feet or hands: some more are looked at.
+            var last = all ? to : (int)Math.Min(to, from + (6L * left));
+            for (var i = from; i < last && left > 0; i++)
+            {
+                var other = all ? i : i + dice.Next(to - i);
+                (choices[i], choices[other]) = (choices[other], choices[i]);
+                left -= Try(begun, step, giving, choices[i].Choice, choices[i].Attacker, filled) ? 1 : 0;
+            }
         }
     }
 
-    private double Worth(Node node) => outlook.Of(node, lingering) + (0.5 * dice.Unit());
-
-    private IEnumerable<Node> Ways(Node node, SketchMove move, MoveChoice choice)
+    private bool Try(Beginning begun, SketchStep step, int giving, Choice choice, int attacker, List<Beginning> filled)
     {
-        var technique = scene.Book.Techniques[choice.Technique];
-        if (technique.HasNoTarget)
+        var node = begun.Node;
+        var row = new Row(0, attacker, choice.Attack < 0 ? -1 : step.Move.From?.HalfHours ?? -1, Cue.None, choice.Attack, choice.Technique, -1, 0);
+        var before = filled.Count;
+        Timed(begun, step, giving, choice, row, filled);
+        if (row.From >= 0 && Giving.Has(giving, SketchPart.Place))
         {
-            return node.IsOpening && node.First >= 0 ? [] : Timed(node, move, choice, new Row(0, -1, -1, Cue.None, -1, choice.Technique, -1, 0));
+            Timed(begun, step, giving, choice, row with { From = -1 }, filled);
         }
 
-        return Enumerable.Range(0, scene.Cast)
-            .Where(a => (move.Attacker is null || move.Attacker == a) && (!node.IsOpening || node.First == a) && scene.Able.WhyNotOn(choice.Technique, a) is null
-                && (choice.Attack < 0 || scene.Able.WhyNotAttack(choice.Attack, a) is null) && (choice.Reaction < 0 || scene.Able.WhyNotReaction(choice.Reaction, a) is null))
-            .SelectMany(a => On(node, move, choice, new Row(0, a, move.From?.HalfHours ?? -1, Cue.None, choice.Attack, choice.Technique, choice.Reaction, 0)));
+        if (row.Attack >= 0 && row.From < 0 && !node.IsOpening && node.State.Attackers[attacker].IsActive)
+        {
+            Round(begun, step, giving, choice, row, filled, filled.Count == before);
+        }
+
+        return filled.Count > before;
     }
 
-    /// <summary>From where the attacker is or is said to come; else from the nearest bearing that works.</summary>
-    private List<Node> On(Node node, SketchMove move, MoveChoice choice, Row row)
+    /// <summary>From other bearings: from the nearest one that works where nothing else does; now and then from any, for what comes later may need it.</summary>
+    private void Round(Beginning begun, SketchStep step, int giving, Choice choice, Row row, List<Beginning> filled, bool must)
     {
-        var found = Timed(node, move, choice, row).ToList();
-        if (found.Count > 0 || row.Attack < 0 || row.From >= 0 || node.IsOpening)
+        var bearing = new Bearing(begun.Node.State.Attackers[row.Attacker].Bearing);
+        var before = filled.Count;
+        if (!must)
         {
-            return found;
+            if (choices.Count <= Few ? dice.Percent(50) : dice.Percent(10))
+            {
+                Timed(begun, step, giving, choice, row with { From = (bearing + new Turn(dice.Next((2 * MostRound) + 1) - MostRound)).HalfHours }, filled);
+            }
+
+            return;
         }
 
-        var bearing = new Bearing(node.State.Attackers[row.Attacker].Bearing);
-        for (var round = 1; round <= MostRound; round++)
+        for (var round = 1; round <= MostRound && filled.Count == before; round++)
         {
             foreach (var turn in (ReadOnlySpan<int>)[round, -round])
             {
-                found.AddRange(Timed(node, move, choice, row with { From = (bearing + new Turn(turn)).HalfHours }));
-            }
-
-            if (found.Count > 0)
-            {
-                return found;
+                Timed(begun, step, giving, choice, row with { From = (bearing + new Turn(turn)).HalfHours }, filled);
             }
         }
-
-        return found;
     }
 
-    private IEnumerable<Node> Timed(Node node, SketchMove move, MoveChoice choice, Row row)
+    private void Timed(Beginning begun, SketchStep step, int giving, Choice choice, Row row, List<Beginning> filled)
     {
+        var node = begun.Node;
         var soonest = expander.Soonest(node, row, out var cue);
         if (soonest < 0)
         {
-            yield break;
+            return;
         }
 
-        var round = row.From < 0 ? 0 : new Bearing(node.State.Attackers[row.Attacker].Bearing).Apart(new Bearing(row.From)) * scene.Settle.WalkRoundPerHalfHour.Value;
-        var first = Math.Max(soonest, move.Count?.First.Value ?? 0);
-        var last = Math.Min(first + Later + round, move.Count?.Last.Value ?? int.MaxValue);
-        var found = 0;
-        for (var start = first; start <= last && found < 2; start++)
+        row = row with { Cue = cue };
+        var all = choices.Count <= Few * Wider || choice.Reactions.Length <= SomeReactions;
+        for (var i = 0; i < Math.Max(1, all ? choice.Reactions.Length : SomeReactions * Wider); i++)
         {
-            if (expander.Fitted(node, row with { Start = start, Cue = cue }) is { } child && SuitsFoot(node, move, choice, child))
-            {
-                found++;
-                yield return child;
-            }
+            var reaction = choice.Reactions.Length == 0 ? -1 : choice.Reactions[all ? i : dice.Next(choice.Reactions.Length)];
+            Starting(begun, step, giving, row with { Reaction = reaction }, soonest, filled);
         }
     }
 
-    /// <summary>"Lead hook" is done with the limb that leads in the stance in which it starts, "near" and "far" by where the attacker is.</summary>
-    private bool SuitsFoot(Node node, SketchMove move, MoveChoice choice, Node child)
+    /// <summary>At the counts that are said; where none is, as soon as it can be and a little later; where it may give, also then.</summary>
+    private void Starting(Beginning begun, SketchStep step, int giving, Row row, int soonest, List<Beginning> filled)
     {
-        if (move.Technique?.Foot is not { } foot || scene.Book.Techniques[choice.Technique].Side is not { } side)
+        var node = begun.Node;
+        if (node is { IsOpening: true, First: >= 0 })
         {
-            return true;
+            Start(begun, step, row with { Start = node.FirstStart }, giving, filled);
+            return;
         }
 
-        return ActingSide.Suits(foot, side, Replay.Step(scene, node.State, child.Row));
+        if (step.Move.Count is { } count && !begun.HasOpened)
+        {
+            var last = soonest - 1;
+            for (var start = Math.Max(soonest, count.First.Value); start <= Math.Min(count.Last.Value, count.First.Value + Later + Later); start++)
+            {
+                Start(begun, step, row with { Start = start }, giving, filled);
+                last = start;
+            }
+
+            for (var start = Math.Max(last + 1, count.First.Value + begun.Shift); begun.Shift != 0 && start >= soonest && start <= Math.Min(count.Last.Value, count.First.Value + Later) + begun.Shift; start++)
+            {
+                Start(begun, step, row with { Start = start }, giving, filled);
+            }
+
+            if (!Giving.Has(giving, SketchPart.Count))
+            {
+                return;
+            }
+        }
+
+        var round = row.From < 0 ? 0 : new Bearing(node.State.Attackers[row.Attacker].Bearing).Apart(new Bearing(row.From)) * scene.Settle.WalkRoundPerHalfHour.Value;
+        for (var (start, found) = (soonest, 0); start <= soonest + Later + round && found < 2; start++)
+        {
+            found += Start(begun, step, row with { Start = start }, giving, filled) ? 1 : 0;
+        }
+
+        if (dice.Percent(50))
+        {
+            var late = Math.Min(node.State.Time + longestGap, soonest + 2 + dice.Next(8));
+            Start(begun, step, row with { Start = late }, giving, filled);
+        }
+    }
+
+    private bool Start(Beginning begun, SketchStep step, in Row row, int giving, List<Beginning> filled) =>
+        expander.Fitted(begun.Node, row) is { } child && Add(begun, step, child, filled, giving);
+
+    private bool Add(Beginning begun, SketchStep step, Node child, List<Beginning> filled, int giving = Giving.Nothing)
+    {
+        var price = opens ? 0 : step.Price(begun.Node.State, child.Row, begun.HasOpened);
+        var shift = begun.Shift;
+        if (step.Move.Count is { } count && !begun.HasOpened && !Within(child.Row.Start, count, 0) && !Within(child.Row.Start, count, shift))
+        {
+            if (!Giving.Has(giving, SketchPart.Count))
+            {
+                return false;
+            }
+
+            // Nothing that is said has come yet: everything may be moved.
+            price += begun.Before is null ? 0 : SketchPart.Count.Price();
+            shift = child.Row.Start < count.First.Value ? child.Row.Start - count.First.Value : child.Row.Start - count.Last.Value;
+        }
+
+        return (price == 0 || giving != Giving.Nothing)
+            && Keep(new Beginning(begun, child, begun.Price + price) { Next = begun.Next + (opens ? 0 : 1), Fills = !opens, HasOpened = opens, Shift = shift }, filled);
+    }
+
+    private static bool Within(int start, (HalfCounts First, HalfCounts Last) count, int shift) => start >= count.First.Value + shift && start <= count.Last.Value + shift;
+
+    private bool Keep(Beginning next, List<Beginning> filled)
+    {
+        if (worth(next) is not { } value)
+        {
+            return false;
+        }
+
+        filled.Add(next with { Value = value });
+        return true;
     }
 }

@@ -8,6 +8,9 @@ public enum SketchPart
 
     Count,
 
+    /// <summary>From where somebody comes.</summary>
+    Place,
+
     /// <summary>A move is put in that nobody wrote.</summary>
     Added,
 

@@ -1,143 +1,222 @@
-using Generator.Domain.Sketches;
 using Generator.Rules;
-using Generator.Rules.Replaying;
 using Generator.Solver.Constructing;
 
 namespace Generator.Solver.Completing;
 
 /// <summary>
-/// One attempt at filling a sketch: a beam with one layer for each of its moves. What gives is tried only at the moves that are named, for at most
-/// of them everything can stand.
+/// One attempt at filling a sketch: a beam with one layer for each of its moves, which goes back where it sticks and goes on with what it had left aside
+/// (Zhou and Hansen 2005, beam-stack search), farther back each time. What gives is tried only at the moves at which it may.
 /// </summary>
 internal sealed class SketchSearch
 {
     /// <summary>Moves put in one after another where nobody left a place for them.</summary>
     private const int MostPutIn = 3;
 
-    /// <summary>How often an attempt goes back, and by how many moves the first time.</summary>
-    private const int MostBacks = 24, Window = 2;
-
-    /// <summary>Prices of which beginnings stay in a layer, and how many of a dear one at least.</summary>
-    private const int MostPrices = 8, Fewest = 4;
+    /// <summary>How often it lets more give at one move before it ends without a filling.</summary>
+    private const int MostLevels = 8;
 
     private readonly Scene scene;
-    private readonly Ground ground;
-    private readonly Sketch sketch;
-    private readonly MoveChoices[] choices;
+    private readonly SketchStep[] steps;
+    private readonly SketchAhead ahead;
     private readonly MoveFilling filling;
     private readonly Lingering lingering;
+    private readonly Outlook outlook;
+    private readonly Dice dice;
     private readonly int width;
+    private readonly Effort effort;
     private readonly CancellationToken stop;
+    private readonly int[] giving;
+    private int lastGiving = -1;
+    private long below;
 
-    public SketchSearch(Ground ground, Sketch sketch, MoveChoices[] choices, Dice dice, int width, CancellationToken stop)
+    /// <param name="ground">What every search shares.</param>
+    /// <param name="steps">The moves of the sketch.</param>
+    /// <param name="forms">Which stances, hands and grips what is said takes; null not to look at them.</param>
+    /// <param name="dice">Its own chance.</param>
+    /// <param name="width">Beginnings of the lowest price taken from a layer at once.</param>
+    /// <param name="effort">Moves that may be tried.</param>
+    /// <param name="stop">Ends it.</param>
+    public SketchSearch(Ground ground, SketchStep[] steps, SketchForms? forms, Dice dice, int width, Effort effort, CancellationToken stop)
     {
-        (this.ground, this.sketch, this.choices, this.width, this.stop) = (ground, sketch, choices, width, stop);
-        scene = ground.Scene;
+        (scene, this.steps, this.dice, this.width, this.stop) = (ground.Scene, steps, dice, width, stop);
+        this.effort = effort;
         lingering = new Lingering(scene);
-        filling = new MoveFilling(scene, new Expander(ground, dice), lingering, new Outlook(ground.Aims, null), dice);
+        ahead = new SketchAhead(ground, steps, lingering, forms);
+        outlook = new Outlook(ground.Aims, null);
+        filling = new MoveFilling(scene, steps, new Expander(ground, dice) { Effort = effort }, Worth, dice) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null };
+        giving = new int[steps.Length + 1];
     }
 
+    /// <summary>What may give at each move of the sketch, and behind the last.</summary>
+    public int[] MayGive => giving;
+
     /// <summary>Fills the sketch; the cheapest ending first, then the one with the fewest points. Null when no beginning reached the end.</summary>
-    /// <param name="roots">Openings.</param>
-    /// <param name="mayGive">For each move of the sketch, and behind the last, whether something may give there.</param>
-    /// <param name="mayGoBack">Where nothing can stand as said, lets something give a few moves before and goes on from there.</param>
+    /// <param name="roots">Beginnings that fill equally many moves.</param>
     /// <param name="below">Only what costs less is wanted.</param>
-    public (Beginning Whole, Finish Finish)? Run(IEnumerable<Node> roots, bool[] mayGive, bool mayGoBack, long below)
+    /// <param name="backs">How often it goes back from where it sticks.</param>
+    /// <param name="gives">Where that does not help, something near there may give, more of it and farther round each time.</param>
+    public (Beginning Whole, Finish Finish)? Run(IReadOnlyList<Beginning> roots, long below, int backs, bool gives)
     {
-        var layers = new List<Beginning>[sketch.Moves.Count + 1];
-        layers[0] = [.. roots.Select(r => new Beginning(r, [], 0, []))];
-        for (var (i, backs) = (0, 0); !stop.IsCancellationRequested;)
+        if (roots.Count == 0)
         {
-            if (i == sketch.Moves.Count && Ended(layers[i], mayGive[i], below) is { } whole)
+            return null;
+        }
+
+        this.below = below;
+        var first = roots[0].Next;
+        var layers = new SketchLayer?[steps.Length + 1];
+        layers[first] = new SketchLayer(roots);
+        lastGiving = Array.FindLastIndex(giving, g => g != Giving.Nothing);
+        var (at, deepest, stuck, level) = (first, first, 0, 0);
+        while (!IsOver)
+        {
+            if (at == steps.Length)
             {
-                return whole;
+                if (Ended(layers[at]!.Take(width)) is { } whole)
+                {
+                    return whole;
+                }
+            }
+            else if (Step(layers[at]!.Take(at == first ? int.MaxValue : width), at) is { Count: > 0 } next)
+            {
+                layers[++at] = new SketchLayer(next);
+                (deepest, stuck, level) = at > deepest ? (at, 0, 0) : (deepest, stuck, level);
+                continue;
             }
 
-            if (i < sketch.Moves.Count && Kept(Step(layers[i], i, mayGive[i]).Where(b => b.Price < below)) is { Count: > 0 } next)
+            // What was left aside here, one move before, here, two before, here, four before …
+            var back = stuck % 2 == 0 ? 0 : 1 << Math.Min(10, stuck / 2);
+            if (stuck++ < backs && Waiting(layers, Math.Max(first, at - back), at) is >= 0 and var waiting)
             {
-                layers[++i] = next;
+                at = waiting;
+                continue;
             }
-            else if (backs == MostBacks || !mayGoBack)
+
+            if (!gives || level == MostLevels)
             {
                 return null;
             }
-            else
+
+            at = Give(first, deepest, level++);
+            stuck = 0;
+            for (var i = first; i <= at; i++)
             {
-                // Here it sticks: back a few moves, farther each time, and something may give from there on.
-                var back = Math.Max(0, i - Window - (backs++ / 2));
-                Array.Fill(mayGive, true, back, i - back + 1);
-                i = back;
+                layers[i]?.Again();
             }
         }
 
         return null;
     }
 
-    private List<Beginning> Step(List<Beginning> layer, int index, bool mayGive)
+    /// <summary>The last layer up to one in which something was left aside; where there is none, the next one up to another; −1 for none.</summary>
+    private static int Waiting(SketchLayer?[] layers, int at, int last)
     {
-        var move = sketch.Moves[index];
+        for (var i = at; i >= 0; i--)
+        {
+            if (layers[i] is { IsEmpty: false })
+            {
+                return i;
+            }
+        }
+
+        for (var i = at + 1; i <= last; i++)
+        {
+            if (layers[i] is { IsEmpty: false })
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>Lets something give before and at a move; returns the move from which to go on.</summary>
+    private int Give(int first, int stuck, int level)
+    {
+        var from = Math.Max(first, stuck - (2 * level));
+        for (var i = from; i <= stuck; i++)
+        {
+            giving[i] |= level == 0 ? Giving.Little : Giving.Everything;
+        }
+
+        lastGiving = Array.FindLastIndex(giving, g => g != Giving.Nothing);
+        return from;
+    }
+
+    private bool IsOver => effort.IsSpent || stop.IsCancellationRequested;
+
+    private double? Worth(Beginning begun)
+    {
+        if (begun.Price >= below || (begun.Next > lastGiving && !begun.HasOpened && !ahead.MayGoOn(begun.Node, begun.Next, begun.Shift)))
+        {
+            return null;
+        }
+
+        return outlook.Of(begun.Node, lingering) + ahead.Apart(begun.Node, begun.Next, begun.Shift) + (0.5 * dice.Unit());
+    }
+
+    private List<Beginning> Step(List<Beginning> layer, int index)
+    {
+        var move = steps[index].Move;
         if (move.IsGap)
         {
-            return Gap(layer, index, move);
+            return Gap(layer, move.Open);
         }
 
         var filled = new List<Beginning>();
         var before = layer;
-        for (var putIn = 0; putIn <= (mayGive ? MostPutIn : 0) && before.Count > 0 && !stop.IsCancellationRequested; putIn++)
+        var putIns = Giving.Has(giving[index], SketchPart.Added) ? MostPutIn : 0;
+        for (var putIn = 0; putIn <= putIns && before.Count > 0 && !IsOver; putIn++)
         {
             var opened = new List<Beginning>();
             foreach (var begun in before)
             {
-                filling.Fill(begun, index, move, choices[index], mayGive, filled);
-                filling.Open(begun, index, move, choices[index], opened);
+                filling.Fill(begun, giving[index], filled);
+                filling.Open(begun, opened);
             }
 
-            foreach (var begun in Kept(opened))
+            foreach (var begun in new SketchLayer(opened).Take(width))
             {
-                filling.Fill(begun, index, move, choices[index], mayGive, filled);
+                filling.Fill(begun, giving[index], filled);
             }
 
-            before = putIn < MostPutIn && mayGive ? PutIn(before, index, isFree: false) : [];
+            before = putIn < putIns ? PutIn(before, isFree: false) : [];
         }
 
         return filled;
     }
 
-    private List<Beginning> PutIn(List<Beginning> before, int index, bool isFree)
+    private List<Beginning> PutIn(List<Beginning> before, bool isFree)
     {
         var more = new List<Beginning>();
-        foreach (var begun in before)
+        foreach (var begun in before.TakeWhile(_ => !IsOver))
         {
-            if (stop.IsCancellationRequested)
-            {
-                break;
-            }
-
-            filling.PutIn(begun, index, isFree, more);
+            filling.PutIn(begun, isFree, more);
         }
 
-        return Kept(more);
+        return new SketchLayer(more).Take(width);
     }
 
     /// <summary>Any number of moves up to the most, none included.</summary>
-    private List<Beginning> Gap(List<Beginning> layer, int index, SketchMove move)
+    private List<Beginning> Gap(List<Beginning> layer, int most)
     {
         var all = new List<Beginning>(layer);
         var before = layer;
-        for (var i = 0; i < move.Open && before.Count > 0; i++)
+        for (var i = 0; i < most && before.Count > 0; i++)
         {
-            before = PutIn(before, index, isFree: true);
+            before = PutIn(before, isFree: true);
             all.AddRange(before);
         }
 
-        return [.. all.Select(b => b with { Rows = [.. b.Rows, -1] })];
+        return [.. all.Select(b => b with { Before = b, Next = b.Next + 1, Fills = false, IsPutIn = false })];
     }
 
-    private (Beginning, Finish)? Ended(List<Beginning> layer, bool mayGive, long below)
+    private (Beginning, Finish)? Ended(List<Beginning> layer)
     {
         (Beginning Whole, Finish Finish)? best = null;
         var before = layer;
-        for (var putIn = 0; putIn <= (mayGive ? MostPutIn : 0) && before.Count > 0; putIn++)
+        var putIns = Giving.Has(giving[^1], SketchPart.Added) ? MostPutIn : 0;
+        for (var putIn = 0; putIn <= putIns && before.Count > 0; putIn++)
         {
             foreach (var whole in before.Where(b => b.Price < below && !b.Node.IsOpening))
             {
@@ -149,28 +228,9 @@ internal sealed class SketchSearch
                 }
             }
 
-            before = best is null && putIn < MostPutIn && mayGive ? PutIn(before, sketch.Moves.Count, isFree: false) : [];
+            before = best is null && putIn < putIns ? PutIn(before, isFree: false) : [];
         }
 
         return best;
     }
-
-    /// <summary>The best of each price, the cheaper prices more of them; of situations that differ in kind the best of each before the second best of any.</summary>
-    private List<Beginning> Kept(IEnumerable<Beginning> all)
-    {
-        var kept = new List<Beginning>();
-        foreach (var (group, rank) in all.GroupBy(b => b.Price).OrderBy(g => g.Key).Take(MostPrices).Select((g, i) => (g, i)))
-        {
-            kept.AddRange(group.GroupBy(b => Kind(b.Node.State)).SelectMany(k => k.OrderBy(b => b.Value).Select((b, i) => (Beginning: b, Turn: i)))
-                .OrderBy(b => b.Turn).ThenBy(b => b.Beginning.Value)
-                .Take(Math.Max(Fewest, width / (rank + 1)))
-                .Select(b => b.Beginning));
-        }
-
-        return kept;
-    }
-
-    /// <summary>What the next move depends on most: how the hero stands and holds, and what the last one taken on has become.</summary>
-    private static (Domain.Stance Stance, Hand Left, Hand Right, Domain.Bound Bound, int Last, Domain.Posture? Posture) Kind(FightState state) =>
-        (state.Stance, state.Left, state.Right, state.Bound, state.LastTarget, state.LastTarget < 0 ? null : state.Attackers[state.LastTarget].Posture);
 }

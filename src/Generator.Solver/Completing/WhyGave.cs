@@ -19,34 +19,44 @@ public static class WhyGave
             return null;
         }
 
-        return PutBack(completed, gave, scene).Take(Most)
+        return PutBack(completed, gave, scene.Book).Take(Most)
             .Select(r => Audit.Of(scene, r).Findings.Where(f => f.Severity >= Severity.Broken).ToList())
             .OrderBy(f => f.Count)
             .FirstOrDefault()?.OrderByDescending(f => f.Move == gave.Row + 1).ThenByDescending(f => f.Severity).FirstOrDefault();
     }
 
-    private static IEnumerable<Routine> PutBack(Completed completed, Departure gave, Scene scene)
+    private static IEnumerable<Routine> PutBack(Completed completed, Departure gave, Library.Book book)
     {
         var moves = completed.Routine.Moves;
-        if (gave.Part == SketchPart.Added)
-        {
-            return [completed.Routine with { Moves = [.. moves.Where((_, i) => i != gave.Row)] }];
-        }
+        return gave.Part == SketchPart.Added
+            ? [completed.Routine with { Moves = [.. moves.Where((_, i) => i != gave.Row)] }]
+            : AsSaid(completed.Sketch.Moves[gave.Move], moves[gave.Row], gave.Part, book)
+                .Select(said => completed.Routine with { Moves = [.. moves.Select((m, i) => i == gave.Row ? said : m)] });
+    }
 
-        var said = completed.Sketch.Moves[gave.Move];
-        var move = moves[gave.Row];
-        var choices = new MoveChoices(scene, said).Said.Select(s => s.Choice);
-        return choices.Select(c => completed.Routine with
+    /// <summary>The move with every value that its words allow, what they leave open as it is where that goes with it.</summary>
+    private static IEnumerable<Move> AsSaid(SketchMove said, Move move, SketchPart part, Library.Book book)
+    {
+        foreach (var attack in said.Attack?.Ids ?? (IReadOnlyList<string?>)[said.FollowsUp ? null : move.Attack])
         {
-            Moves = [.. moves.Select((m, i) => i != gave.Row ? m : move with
+            foreach (var technique in said.Technique?.Ids ?? [move.Technique!])
             {
-                Attacker = said.Attacker ?? move.Attacker,
-                Attack = c.Attack < 0 ? null : scene.Book.Attacks[c.Attack].Id,
-                Technique = scene.Book.Techniques[c.Technique].Id,
-                Reaction = c.Reaction < 0 ? null : scene.Book.Reactions[c.Reaction].Id,
-                Start = said.Count is { } count && gave.Part == SketchPart.Count ? count.First : move.Start,
-                Stance = null,
-            })],
-        });
+                var possible = book.Technique(technique).Reactions;
+                var reactions = said.Reaction?.Ids.Where(possible.Contains) ?? possible.Where(r => string.Equals(r, move.Reaction, StringComparison.Ordinal));
+                foreach (var reaction in reactions.DefaultIfEmpty(possible.Count == 0 ? null : possible[0]))
+                {
+                    yield return move with
+                    {
+                        Attacker = said.Attacker ?? move.Attacker,
+                        Attack = attack,
+                        Technique = technique,
+                        Reaction = reaction,
+                        Start = part == SketchPart.Count ? said.Count!.Value.First : move.Start,
+                        From = part == SketchPart.Place ? said.From : move.From,
+                        Stance = null,
+                    };
+                }
+            }
+        }
     }
 }

@@ -97,19 +97,5 @@ internal sealed class Approach
     }
 
     /// <summary>The hero's form; whoever else is held does not bring the moment any nearer.</summary>
-    private HeroForm FormOf(FightState state, bool isTiedToOther)
-    {
-        if (isTiedToOther)
-        {
-            return HeroForm.FreeIn(state.Stance);
-        }
-
-        Span<Tie> ties = stackalloc Tie[scene.Cast];
-        for (var a = 0; a < ties.Length; a++)
-        {
-            ties[a] = new Tie(state.Attackers[a].Posture, state.Attackers[a].Grip);
-        }
-
-        return HeroForm.Of(state.Stance, state.Left, state.Right, state.Bound, state.BoundBy, ties);
-    }
+    private static HeroForm FormOf(FightState state, bool isTiedToOther) => isTiedToOther ? HeroForm.FreeIn(state.Stance) : HeroForm.Of(state);
 }

@@ -8,6 +8,7 @@ using Generator.Solver.Completing;
 using Generator.Solver.Tests.Constructing;
 using Generator.Testing;
 
+
 namespace Generator.Solver.Tests.Completing;
 
 public class CompleteTests
@@ -76,34 +77,40 @@ public class CompleteTests
         Assert.Equal(Enum.GetValues<SketchPart>().Order(), Enum.GetValues<SketchPart>().OrderBy(p => new Departure(0, p, 0).Price));
     }
 
-    /// <summary>Cells erased from clean routines are filled again, and next to never does anything that is left give: the beam is not complete.</summary>
+    /// <summary>
+    /// The routine itself is a filling, so nothing of what is left need give. A spread of what <c>benchmarks -- fill</c> asks in 500 cases up to forty moves: here of a few
+    /// moves, since some of the longer ones take their time.
+    /// </summary>
     [Fact]
-    public void Hardly_anything_that_was_left_standing_gives_when_cells_of_a_clean_routine_are_erased()
+    public void Nothing_gives_when_cells_of_a_clean_routine_are_erased()
     {
-        var (cases, open, found, stands) = (0, 0, 0, 0);
-        for (var seed = 0; seed < 8; seed++)
+        var (cases, open, gave) = (0, new int[Enum.GetValues<Erasing>().Length], new List<string>());
+        for (var seed = 0; seed < 10; seed++)
         {
-            if (Drafts.Draft(Drafts.Small(seed), seed, 3).Routine is not { } routine)
+            if (Drafts.Rounds(Drafts.Small(seed), seed).Routine is not { } routine)
             {
                 continue;
             }
 
-            var scene = new Scene(routine.Brief, Drafts.Book);
-            Assert.True(Audit.Of(scene, routine).IsClean);
-            foreach (var percent in (ReadOnlySpan<int>)[10, 30])
+            Assert.True(Audit.Of(new Scene(routine.Brief, Drafts.Book), routine).IsClean);
+            foreach (var erasing in Enum.GetValues<Erasing>())
             {
-                var sketch = Erased.Of(routine, new Chance((100 * seed) + percent), percent);
-                var completed = Complete.Of(sketch, Drafts.Book, new CompleteOptions { Time = TimeSpan.FromSeconds(10) });
-                cases++;
-                found += completed is null ? 0 : 1;
-                open += sketch.Moves.Count(m => m.Technique is null) + sketch.Moves.Count(m => m.Reaction is null);
-                stands += completed?.Gave.Count == 0 ? 1 : 0;
-                Assert.True(completed?.Verdict.IsClean ?? true, $"seed {seed}, {percent} %: not clean");
+                foreach (var percent in (ReadOnlySpan<int>)(erasing is Erasing.Mixed or Erasing.Stretch ? [10, 100] : [10, 30, 60, 100]))
+                {
+                    var sketch = Erased.Of(routine, new Chance((100 * seed) + percent), erasing, percent);
+                    var completed = Complete.Of(sketch, Drafts.Book, Patient);
+                    cases++;
+                    open[(int)erasing] += sketch.Moves.Count(m => m.Attacker is null || m.Technique is not { Ids.Count: 1 } || m.Reaction is null || m.Count is null || (m.Attack is null && !m.FollowsUp));
+                    if (completed is not { Gave.Count: 0, Verdict.IsClean: true })
+                    {
+                        gave.Add($"seed {seed}, {erasing} {percent} %: {(completed is null ? "nothing found" : string.Join(", ", completed.Gave))}");
+                    }
+                }
             }
         }
 
-        Assert.True(cases >= 12 && open > 30, $"{cases} cases, {open} cells open");
-        Assert.True(found >= cases - 2 && stands >= cases - 4, $"{found} found, {stands} of {cases} without a departure");
+        Assert.True(cases >= 150 && open.All(o => o > 20), $"{cases} cases, moves with something open: {string.Join(", ", open)}");
+        Assert.True(gave.Count == 0, string.Join("\n", gave));
     }
 
     private static Sketch Read(string notes)

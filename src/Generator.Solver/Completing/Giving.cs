@@ -1,0 +1,14 @@
+namespace Generator.Solver.Completing;
+
+/// <summary>The parts of one move that may give, one bit each.</summary>
+internal static class Giving
+{
+    public const int Nothing = 0;
+
+    public const int Everything = (1 << ((int)SketchPart.Technique + 1)) - 1;
+
+    /// <summary>What costs less than doing something else: counts, places, moves put in, reactions, sides.</summary>
+    public const int Little = (1 << (int)SketchPart.Attacker) - 1;
+
+    public static bool Has(int giving, SketchPart part) => (giving & (1 << (int)part)) != 0;
+}

@@ -1,0 +1,80 @@
+using Generator.Domain;
+using Generator.Rules.Replaying;
+
+namespace Generator.Solver.Completing;
+
+/// <summary>
+/// The beginnings that fill as many moves of a sketch, best first, of which more are taken each time the search comes back to them: those of the lowest price
+/// most, and of situations that differ in kind the best of each before the second best of any.
+/// </summary>
+internal sealed class SketchLayer
+{
+    /// <summary>Prices that are taken from at once, and how many of a dear one at least.</summary>
+    private const int MostPrices = 8, Fewest = 3;
+
+    /// <summary>Beginnings kept of one price for later.</summary>
+    private const int MostWaiting = 1500;
+
+    private readonly Beginning[][] groups;
+    private readonly int[] next;
+
+    public SketchLayer(IEnumerable<Beginning> all)
+    {
+        groups = [.. all.GroupBy(b => b.Price).OrderBy(g => g.Key).Take(MostPrices).Select(g => Ordered(g).ToArray())];
+        next = new int[groups.Length];
+    }
+
+    public bool IsEmpty => !groups.Where((g, i) => next[i] < g.Length).Any();
+
+    /// <summary>Begins with the best once more.</summary>
+    public void Again()
+    {
+        Array.Clear(next);
+    }
+
+    /// <summary>The next ones.</summary>
+    /// <param name="width">How many of the lowest price that is left.</param>
+    public List<Beginning> Take(int width)
+    {
+        var taken = new List<Beginning>();
+        var rank = 1;
+        for (var g = 0; g < groups.Length; g++)
+        {
+            var most = Math.Min(groups[g].Length, (int)Math.Min(int.MaxValue, (long)next[g] + Math.Max(Fewest, width / rank)));
+            rank += next[g] < most ? 1 : 0;
+            taken.AddRange(groups[g].AsSpan(next[g]..most));
+            next[g] = most;
+        }
+
+        return taken;
+    }
+
+    private static IEnumerable<Beginning> Ordered(IEnumerable<Beginning> group) => group
+        .DistinctBy(Situation).GroupBy(Kind).SelectMany(k => k.OrderBy(b => b.Value).Select((b, i) => (Beginning: b, Turn: i)))
+        .OrderBy(b => b.Turn).ThenBy(b => b.Beginning.Value)
+        .Take(MostWaiting)
+        .Select(b => b.Beginning);
+
+    /// <summary>All that matters from here on, as a hash: of two beginnings that come to the same one is enough.</summary>
+    private static int Situation(Beginning begun)
+    {
+        var (node, state) = (begun.Node, begun.Node.State);
+        var hash = default(HashCode);
+        hash.Add((begun.HasOpened, begun.Shift, state.Time, state.Facing, node.Setbacks, node.Beats, node.MomentsDone));
+        hash.Add((Kind(begun), state.BoundBy, node.IsOpening ? (node.First, node.FirstStart) : (-1, node.Row.Technique), node.Row.Attack, node.Row.Reaction));
+        for (var a = 0; a < state.Attackers.Count; a++)
+        {
+            hash.Add(state.Attackers[a]);
+            hash.Add((node.Anchors[a], node.Lingers[a]));
+        }
+
+        return hash.ToHashCode();
+    }
+
+    /// <summary>What the next move depends on most: how the hero stands and holds, and what the last one taken on has become.</summary>
+    private static (bool HasOpened, Stance Stance, Hand Left, Hand Right, Bound Bound, int Last, Posture? Posture) Kind(Beginning begun)
+    {
+        var state = begun.Node.State;
+        return (begun.HasOpened, state.Stance, state.Left, state.Right, state.Bound, state.LastTarget, state.LastTarget < 0 ? null : state.Attackers[state.LastTarget].Posture);
+    }
+}

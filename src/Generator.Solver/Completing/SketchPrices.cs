@@ -1,0 +1,11 @@
+namespace Generator.Solver.Completing;
+
+/// <summary>What it costs that something gives.</summary>
+public static class SketchPrices
+{
+    /// <summary>Bits for each kind: fewer than 64 things of one kind never cost as much as one of the next.</summary>
+    private const int Step = 6;
+
+    /// <summary>The sum of prices orders routines by how much gave, dearest kind first.</summary>
+    public static long Price(this SketchPart part) => 1L << (Step * (int)part);
+}

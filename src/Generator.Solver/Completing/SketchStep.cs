@@ -1,0 +1,174 @@
+using Generator.Domain;
+using Generator.Domain.Sketches;
+using Generator.Rules;
+using Generator.Rules.Connecting;
+using Generator.Rules.Replaying;
+using Generator.Solver.Constructing;
+
+namespace Generator.Solver.Completing;
+
+/// <summary>One move of a sketch as the search takes it: what may stand in it, as it is said or with something given up, and what of it a row of a routine breaks.</summary>
+internal sealed class SketchStep
+{
+    private readonly Scene scene;
+    private readonly Repertoire repertoire;
+    private readonly bool[]? attacks;
+    private readonly bool[]? techniques;
+    private readonly bool[]? mirrored;
+    private readonly bool[]? reactions;
+    private readonly Dictionary<(int Attacker, int Giving), Menu> menus = [];
+    private readonly Dictionary<int, Choice[]> noTargets = [];
+
+    public SketchStep(Scene scene, Repertoire repertoire, SketchMove move)
+    {
+        (this.scene, this.repertoire, Move) = (scene, repertoire, move);
+        var book = scene.Book;
+        attacks = move.Attack is { } attack ? Flags(attack.Ids.Select(id => book.AttackIndex(id) + 1), book.Attacks.Count + 1)
+            : move.FollowsUp ? Flags([0], book.Attacks.Count + 1) : null;
+        techniques = move.Technique is { } technique ? Flags(technique.Ids.Select(book.TechniqueIndex), book.Techniques.Count)
+            : move.IsSuffered ? [.. book.Techniques.Select(t => t.Family == Family.Setback)] : null;
+        mirrored = move.Technique is { } sided ? Flags(sided.Ids.Select(book.TechniqueIndex).Where(t => t >= 0).Select(OtherSide), book.Techniques.Count) : null;
+        reactions = move.Reaction is { } reaction ? Flags(reaction.Ids.Select(book.ReactionIndex), book.Reactions.Count) : null;
+        TakesHoldFirst = move is { Attack: not null, Technique: not null };
+    }
+
+    public SketchMove Move { get; }
+
+    /// <summary>What the attack does to the hero was left open: it may take hold before the technique does something about it.</summary>
+    public bool TakesHoldFirst { get; }
+
+    /// <summary>Nothing is said but, it may be, when.</summary>
+    public bool IsOpen => Move.Attacker is null && attacks is null && techniques is null && reactions is null;
+
+    /// <summary>Something of it may be left out altogether: nothing in it must stand.</summary>
+    public bool MayGo => !IsFixed(Move.Technique) && !IsFixed(Move.Attack) && !IsFixed(Move.Reaction);
+
+    /// <summary>What can be done with an attacker in this move.</summary>
+    public Menu Menu(int attacker, int giving)
+    {
+        var key = (attacker, giving & Relevant());
+        if (!menus.TryGetValue(key, out var menu))
+        {
+            menus[key] = menu = repertoire.Menus[attacker].Only(c => Keep(c, giving));
+        }
+
+        return menu;
+    }
+
+    /// <summary>What can be done in it without a target.</summary>
+    public Choice[] NoTargets(int giving)
+    {
+        var key = giving & Relevant();
+        if (!noTargets.TryGetValue(key, out var choices))
+        {
+            noTargets[key] = choices = Move.Attacker is not null && !Giving.Has(giving, SketchPart.Attacker) ? []
+                : [.. repertoire.Recoveries.Concat(repertoire.Breaths).Select(c => Keep(c, giving)).OfType<Choice>()];
+        }
+
+        return choices;
+    }
+
+    /// <summary>Attacks of this move that take hold of the hero.</summary>
+    public IEnumerable<Choice> Holds(int attacker) => repertoire.Menus[attacker].Setbacks.Where(c => (attacks?[c.Attack + 1] ?? true) && scene.Book.Techniques[c.Technique].Seizes);
+
+    /// <summary>What the hero does once hold has been taken.</summary>
+    public Choice? Afterwards(Choice choice) => choice.Attack < 0 && (techniques?[choice.Technique] ?? true) ? WithReactions(choice, gives: false) : null;
+
+    /// <summary>The move as a link of a chain of forms, as it is said.</summary>
+    /// <param name="possible">What the hero can do here, one flag for each technique.</param>
+    public FormLink Link(bool[] possible) => new(
+        (t, r) => possible[t] && (techniques is null || techniques[t]) && (reactions is null || (r >= 0 && reactions[r])),
+        TakesHoldFirst ? (t, _) => possible[t] && scene.Book.Techniques[t].Seizes : null);
+
+    /// <summary>Whether an attacker may be the one of this move.</summary>
+    public bool Concerns(int attacker, int giving) => Move.Attacker is not { } said || said == attacker || Giving.Has(giving, SketchPart.Attacker);
+
+    /// <summary>Price of what a row breaks of this move, its count apart.</summary>
+    /// <param name="before">What is true before the row.</param>
+    /// <param name="row">The row.</param>
+    /// <param name="hasOpened">The attack has been thrown by the row before.</param>
+    public long Price(FightState before, in Row row, bool hasOpened)
+    {
+        var price = 0L;
+        foreach (var part in Enum.GetValues<SketchPart>())
+        {
+            price += Breaks(part, before, row, hasOpened) ? PartOf(part).Price() : 0;
+        }
+
+        return price;
+    }
+
+    /// <summary>The parts that a row breaks, its count apart, each at what it costs.</summary>
+    public IEnumerable<SketchPart> Broken(FightState before, Row row, bool hasOpened) =>
+        Enum.GetValues<SketchPart>().Where(p => Breaks(p, before, row, hasOpened)).Select(PartOf);
+
+    /// <summary>What the whole move costs when it is left out: the dearest thing that it says.</summary>
+    public SketchPart WhenLeftOut => techniques is not null ? PartOf(SketchPart.Technique) : attacks is not null ? PartOf(SketchPart.Attack) : SketchPart.Added;
+
+    private bool Breaks(SketchPart part, FightState before, in Row row, bool hasOpened) => part switch
+    {
+        SketchPart.Attacker => Move.Attacker is { } attacker && row.Attacker != attacker,
+        SketchPart.Attack => !hasOpened && attacks is not null && !attacks[row.Attack + 1],
+        SketchPart.Technique => techniques is not null && !techniques[row.Technique] && mirrored?[row.Technique] != true,
+        SketchPart.Side => techniques is not null && (!techniques[row.Technique] ? mirrored?[row.Technique] == true : !SuitsFoot(before, row)),
+        SketchPart.Reaction => reactions is not null && (row.Reaction < 0 || !reactions[row.Reaction]),
+        SketchPart.Place => Move.From is { } from && row.From != from.HalfHours && !(row.From < 0 && row.Attacker >= 0 && before.Attackers[row.Attacker].Bearing == from.HalfHours),
+        _ => false,
+    };
+
+    /// <summary>What a broken part counts as: a wish where its cell is one.</summary>
+    private SketchPart PartOf(SketchPart part) => CellOf(part) is { Firmness: Firmness.Wish } ? SketchPart.Wish : part;
+
+    private SketchCell? CellOf(SketchPart part) => part switch
+    {
+        SketchPart.Attack => Move.Attack,
+        SketchPart.Technique or SketchPart.Side => Move.Technique,
+        SketchPart.Reaction => Move.Reaction,
+        _ => null,
+    };
+
+    private bool May(SketchPart part, int giving) => !IsFixed(CellOf(part)) && Giving.Has(giving, PartOf(part));
+
+    private static bool IsFixed(SketchCell? cell) => cell is { Firmness: Firmness.Fixed };
+
+    private static int Relevant() => Giving.Everything & ~((1 << (int)SketchPart.Count) | (1 << (int)SketchPart.Place) | (1 << (int)SketchPart.Added));
+
+    private Choice? Keep(Choice choice, int giving)
+    {
+        var fits = (attacks is null || attacks[choice.Attack + 1] || May(SketchPart.Attack, giving))
+            && (techniques is null || techniques[choice.Technique] || (May(SketchPart.Side, giving) && mirrored?[choice.Technique] == true) || May(SketchPart.Technique, giving));
+        return fits ? WithReactions(choice, May(SketchPart.Reaction, giving)) : null;
+    }
+
+    private Choice? WithReactions(Choice choice, bool gives)
+    {
+        if (gives || reactions is null)
+        {
+            return choice;
+        }
+
+        int[] left = [.. choice.Reactions.Where(r => reactions[r])];
+        return left.Length == 0 ? null : left.Length == choice.Reactions.Length ? choice : choice with { Reactions = left };
+    }
+
+    /// <summary>"Lead hook" is done with the limb that leads in the stance in which it starts, "near" and "far" by where the attacker is.</summary>
+    private bool SuitsFoot(FightState before, in Row row) =>
+        Move.Technique?.Foot is not { } foot || scene.Book.Techniques[row.Technique].Side is not { } side || ActingSide.Suits(foot, side, Replay.Step(scene, before, row));
+
+    private int OtherSide(int technique) => scene.Book.Techniques[technique] is { Side: { } side, BaseId: var id }
+        ? scene.Book.TechniqueIndex(Mirror.Id(id, side == Side.Left ? Side.Right : Side.Left)) : -1;
+
+    private static bool[] Flags(IEnumerable<int> positions, int count)
+    {
+        var flags = new bool[count];
+        foreach (var position in positions)
+        {
+            if (position >= 0)
+            {
+                flags[position] = true;
+            }
+        }
+
+        return flags;
+    }
+}
