@@ -49,6 +49,8 @@ switch (args)
         return FamilyRun.All(rest);
     case ["explain", .. var rest]:
         return ExplainRun.All(rest);
+    case ["windows", .. var rest]:
+        return WindowRun.All(rest);
     case ["fill", .. var rest]:
         return FillRun.All(rest);
     case ["rework", .. var rest]:

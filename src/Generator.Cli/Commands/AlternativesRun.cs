@@ -7,6 +7,7 @@ using Generator.Library.Files;
 using Generator.Paperwork.Json;
 using Generator.Rules.Replaying;
 using Generator.Solver.Alternatives;
+using Generator.Solver.Completing;
 using Generator.Solver.Reworking;
 using Newtonsoft.Json.Linq;
 
@@ -38,6 +39,7 @@ internal static class AlternativesRun
             Slack = asked.Slack ?? options.Slack,
             Seed = asked.Seed ?? options.Seed,
             Time = asked.Time ?? options.Time,
+            Locked = given.Routine is { } whole ? [.. asked.Keep.Select(r => Locked(whole, r.In(whole)))] : [],
         };
         var shown = 0;
         desk.Limit(options.Time);
@@ -71,6 +73,17 @@ internal static class AlternativesRun
         return ranges.Select(r => r.In(given.Routine!)).Select(r => r.AtTheirCount
             ? Solver.Reworking.Kept.Run(given.Routine!, r.First - 1, r.Last - 1)
             : Solver.Reworking.Kept.Run(given.Routine!, r.First - 1, r.Last - 1, r.Earliest, r.Latest));
+    }
+
+    private static LockedStretch Locked(Routine routine, MoveRange range)
+    {
+        var start = routine.Moves[range.First - 1].Start.Value;
+        return new LockedStretch(range.First - 1, range.Last - 1, range switch
+        {
+            { AtTheirCount: true } => (0, 0),
+            { Earliest: { } earliest, Latest: { } latest } => (earliest.Value - start, latest.Value - start),
+            _ => null,
+        });
     }
 
     private static int Show(Desk desk, AlternativesAsked asked, AlternativesOptions options, AlternativesResult result)

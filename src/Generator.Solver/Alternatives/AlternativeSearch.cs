@@ -2,7 +2,9 @@ using System.Diagnostics;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
+using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
+using Generator.Solver.Completing;
 using Generator.Solver.Constructing;
 
 namespace Generator.Solver.Alternatives;
@@ -59,7 +61,9 @@ public sealed class AlternativeSearch
         var search = new AlternativeSearch(worked, options, apart, told ?? ((_, _) => { }));
         var ground = new Ground(worked);
         search.trunks.AddRange(apart.Select(r => Trunk(ground, r)).Where(t => t.Count > 1));
-        var others = Enumerable.Range(1, Lanes - 1).Select(lane => Lane.Start(() => search.Work(ground, lane, ends))).ToArray();
+        var refill = options.Locked.Count == 0 || apart.Count == 0 ? null
+            : new Refill(apart[0] with { Brief = worked.Brief with { Moments = [.. brief.Moments.SkipLast(options.Locked.Count)] } }, options.Locked, book);
+        var others = Enumerable.Range(1, Lanes - 1).Select(lane => Lane.Start(() => refill is null ? search.Work(ground, lane, ends) : search.Refilled(refill, ground.Least, ends))).ToArray();
         search.Work(ground, 0, ends);
         foreach (var other in others)
         {
@@ -92,6 +96,21 @@ public sealed class AlternativeSearch
 
             var (routine, verdict) = Draftsman.Write(scene, finish);
             if (Take(new Alternative(routine, verdict, Shape.Of(scene, routine)), ground.Least))
+            {
+                ends.Cancel();
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Ways through the moves between those that stay; all of the rest is as it was.</summary>
+    private bool Refilled(Refill refill, int least, CancellationTokenSource ends)
+    {
+        foreach (var way in refill.Ways(options.Seed, ends.Token).TakeWhile(_ => !ends.IsCancellationRequested).OfType<Completed>())
+        {
+            var routine = way.Routine with { Brief = scene.Brief };
+            if (Audit.Of(scene, routine) is { IsClean: true } verdict && Take(new Alternative(routine, verdict, Shape.Of(scene, routine)), least))
             {
                 ends.Cancel();
             }

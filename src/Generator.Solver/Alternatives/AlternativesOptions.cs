@@ -1,3 +1,5 @@
+using Generator.Solver.Completing;
+
 namespace Generator.Solver.Alternatives;
 
 /// <summary>How many alternatives, how different and how good.</summary>
@@ -14,6 +16,9 @@ public sealed record AlternativesOptions
 
     /// <summary>Other seeds give other routines. Default 1.</summary>
     public int Seed { get; init; } = 1;
+
+    /// <summary>Moves of the first routine from which they differ that stay as they are; they are the last hero moments of the brief as well.</summary>
+    public IReadOnlyList<LockedStretch> Locked { get; init; } = [];
 
     /// <summary>How long to search at most. Default 30 s.</summary>
     public TimeSpan Time { get; init; } = TimeSpan.FromSeconds(30);

@@ -30,14 +30,13 @@ public sealed class Complete
     private readonly Ground ground;
     private readonly SketchStep[] steps;
     private readonly SketchForms forms;
-    private readonly Action<Completed>? better;
     private readonly CancellationToken stop;
     private Completed? best;
     private Beginning? whole;
 
-    private Complete(Sketch sketch, Book book, Action<Completed>? better, CancellationToken stop)
+    internal Complete(Sketch sketch, Book book, CancellationToken stop)
     {
-        (this.sketch, this.book, this.better, this.stop) = (sketch, book, better, stop);
+        (this.sketch, this.book, this.stop) = (sketch, book, stop);
         scene = new Scene(Searched(sketch), book);
         ground = new Ground(scene, [.. Enumerable.Repeat(true, scene.Cast)]);
         steps = [.. sketch.Moves.Select(m => new SketchStep(scene, ground.Repertoire, m))];
@@ -54,7 +53,7 @@ public sealed class Complete
     {
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);
-        var complete = new Complete(sketch, book, better, ends.Token);
+        var complete = new Complete(sketch, book, ends.Token) { Better = better };
         for (var round = 0; !ends.IsCancellationRequested && complete.best?.Price is not 0; round++)
         {
             complete.Round(round, new Dice(Dice.SeedOf(options.Seed, 0, round)));
@@ -63,13 +62,14 @@ public sealed class Complete
         return complete.best;
     }
 
+    private Action<Completed>? Better { get; init; }
+
     private long Below => best?.Price ?? long.MaxValue;
 
     private void Round(int round, Dice dice)
     {
         var (width, work) = (Widths[Math.Min(round / 2, Widths.Length - 1)], FirstWork << Math.Min(round, MostDoublings));
-        // The chain of forms is worked out for a trained hero, so now and then it is left aside.
-        Take(Search(dice, width, work, round % 4 == 3 ? null : forms).Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false));
+        Take(Strict(round, dice, null));
         if (best is null || (best.Price > 0 && round % 4 == 1))
         {
             Take(Search(dice, width, (best is null ? 8 : 2) * work, forms).Run(Roots(dice, gives: true), Below, 2, gives: true));
@@ -79,6 +79,21 @@ public sealed class Complete
         {
             Take(Lessen(dice, width, work / Lessenings));
         }
+    }
+
+    /// <summary>One attempt at a filling in which nothing gives, the longer the later the round; null when it came to nothing.</summary>
+    /// <param name="round">From 0.</param>
+    /// <param name="dice">Its own chance.</param>
+    /// <param name="near">How far a beginning is from where it should be, in points; null for nothing beside what the sketch says.</param>
+    internal Completed? Strictly(int round, Dice dice, Func<Beginning, double> near) => Strict(round, dice, near) is { } found ? Told(found) : null;
+
+    private (Beginning, Finish)? Strict(int round, Dice dice, Func<Beginning, double>? near)
+    {
+        var (width, work) = (Widths[Math.Min(round / 2, Widths.Length - 1)], FirstWork << Math.Min(round, MostDoublings));
+
+        // The chain of forms is worked out for a trained hero, so now and then it is left aside.
+        var search = new SketchSearch(ground, steps, round % 4 == 3 ? null : forms, dice, width, new Effort(work), stop) { Near = near };
+        return search.Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false);
     }
 
     private SketchSearch Search(Dice dice, int width, long work, SketchForms? looked) => new(ground, steps, looked, dice, width, new Effort(work), stop);
@@ -161,23 +176,21 @@ public sealed class Complete
         }
     }
 
-    /// <summary>Audited with the brief as it was given.</summary>
     private void Take((Beginning Whole, Finish Finish)? found)
     {
-        if (found is not { } better || better.Whole.Price >= Below)
+        if (found is { } better && better.Whole.Price < Below)
         {
-            return;
+            (whole, best) = (better.Whole, Told(better));
+            Better?.Invoke(best);
         }
+    }
 
-        var routine = Draftsman.RoutineOf(scene, better.Finish) with { Brief = sketch.Brief };
+    /// <summary>Audited with the brief as it was given.</summary>
+    private Completed Told((Beginning Whole, Finish Finish) found)
+    {
+        var routine = Draftsman.RoutineOf(scene, found.Finish) with { Brief = sketch.Brief };
         var verdict = Audit.Of(new Scene(sketch.Brief, book), routine);
-        if (!verdict.IsClean)
-        {
-            throw new DisagreementException($"A completed sketch is not clean: {verdict.Findings.First(f => f.Severity >= Severity.Broken).Message}");
-        }
-
-        whole = better.Whole;
-        best = Departures.Of(sketch, steps, better.Whole, routine, verdict);
-        this.better?.Invoke(best);
+        return verdict.IsClean ? Departures.Of(sketch, steps, found.Whole, routine, verdict)
+            : throw new DisagreementException($"A completed sketch is not clean: {verdict.Findings.First(f => f.Severity >= Severity.Broken).Message}");
     }
 }

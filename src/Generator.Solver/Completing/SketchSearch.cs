@@ -47,6 +47,9 @@ internal sealed class SketchSearch
         giving = new int[steps.Length + 1];
     }
 
+    /// <summary>How far a beginning is from where it should be, in points, beside what the sketch says; null for nothing.</summary>
+    public Func<Beginning, double>? Near { get; init; }
+
     /// <summary>What may give at each move of the sketch, and behind the last.</summary>
     public int[] MayGive => giving;
 
@@ -152,7 +155,7 @@ internal sealed class SketchSearch
             return null;
         }
 
-        return outlook.Of(begun.Node, lingering) + ahead.Apart(begun.Node, begun.Next, begun.Shift) + (0.5 * dice.Unit());
+        return outlook.Of(begun.Node, lingering) + ahead.Apart(begun.Node, begun.Next, begun.Shift) + (Near?.Invoke(begun) ?? 0) + (0.5 * dice.Unit());
     }
 
     private List<Beginning> Step(List<Beginning> layer, int index)

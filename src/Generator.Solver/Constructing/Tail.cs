@@ -31,13 +31,6 @@ internal sealed class Tail
     /// <summary>Half counts by which a move of the tail may be late for its turn of the body or its hands.</summary>
     private const int Slip = 3;
 
-    private const double HandApart = 0.7;
-
-    private const double Trifle = 0.1;
-
-    /// <summary>Half counts beyond which later is no worse.</summary>
-    private const int MostLate = 20;
-
     /// <summary>Moves by which it may be missed where the brief counts moves.</summary>
     private const int MovesApart = 2;
 
@@ -63,19 +56,7 @@ internal sealed class Tail
     public double Apart(Node node)
     {
         var joint = path[NextJoint(node)];
-        var (now, then) = (node.State, joint.State);
-        var apart = (now.Stance == then.Stance ? 0 : 1) + (now.Left == then.Left ? 0 : HandApart) + (now.Right == then.Right ? 0 : HandApart)
-            + (now.Bound == then.Bound ? 0 : 2) + (Trifle * new Bearing(now.Facing).Apart(new Bearing(then.Facing)));
-        for (var a = 0; a < now.Attackers.Count; a++)
-        {
-            apart += Apart(now.Attackers[a], then.Attackers[a]);
-            if (node.Threats[a] != int.MaxValue && joint.Threats[a] != int.MaxValue)
-            {
-                apart += Trifle * Math.Min(MostLate, Math.Abs(node.Threats[a] - joint.Threats[a]));
-            }
-        }
-
-        return 0.5 * apart / (1 + (Trifle * Math.Max(0, then.Time - now.Time)));
+        return Nearness.Apart(node.State, node.Threats, joint.State, joint.Threats);
     }
 
     /// <summary>The first node of the routine in hand that is no earlier than this beginning and after which the tail may begin.</summary>
@@ -90,11 +71,6 @@ internal sealed class Tail
 
         return next;
     }
-
-    private static double Apart(AttackerState now, AttackerState then) =>
-        now.Posture == Posture.Out != (then.Posture == Posture.Out) ? 3
-        : now.IsActive != then.IsActive ? 2
-        : then.Posture == Posture.Out ? 0 : Trifle * new Bearing(now.Bearing).Apart(new Bearing(then.Bearing));
 
     /// <summary>The beginning with the tail behind it, in its old time or so much sooner or later; null when a rule forbids it or it costs too much.</summary>
     /// <param name="expander">Makes the children.</param>
