@@ -62,7 +62,8 @@ internal static class FillRun
         return outcomes.Any(o => o.Gave != 0) ? 1 : 0;
     }
 
-    private static Routine? Draft(string name, Book book)
+    /// <summary>A routine for a stored brief, the same one each time; null where there is none.</summary>
+    public static Routine? Draft(string name, Book book)
     {
         var brief = StoredBrief.Read(Path.Combine(Places.Briefs, name + ".brief.json")).Brief;
         var routine = Drafting.Draft(brief, book, new DraftOptions { Seed = 3, Rounds = 2, Time = TimeSpan.FromSeconds(20) }).Routine;

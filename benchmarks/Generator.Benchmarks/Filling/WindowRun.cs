@@ -1,13 +1,12 @@
 using System.Diagnostics;
 using System.Globalization;
-using Generator.Benchmarks.Rework;
 using Generator.Domain;
 using Generator.Solver.Completing;
 
 namespace Generator.Benchmarks.Filling;
 
 /// <summary>
-/// Twelve windows of five moves in stored routines of some forty, everything before and behind them locked: how many can be filled otherwise than they were, and how
+/// Twelve windows of five moves in routines of some forty, drafted from stored briefs, everything before and behind them locked: how many can be filled otherwise than they were, and how
 /// soon. Options: <c>--time 4</c> (seconds each), <c>--slip 0</c> (counts by which what comes behind may be later; freely when it is less than 0).
 /// </summary>
 internal static class WindowRun
@@ -20,16 +19,17 @@ internal static class WindowRun
         var slip = options.GetValueOrDefault("--slip", 0);
         var book = LongRoutine.Book();
         var took = new List<double>();
-        foreach (var (file, i) in StoredRoutines.Files().Take(Windows).Select((f, i) => (f, i)))
+        for (var i = 0; i < Windows; i++)
         {
-            var routine = StoredRoutines.Read(file, book);
+            var name = string.Create(CultureInfo.InvariantCulture, $"40x4-{i + 1:00}");
+            var routine = FillRun.Draft(name, book) ?? throw new InvalidOperationException($"{name} is not drafted.");
             var first = First + (Apart * i);
             IReadOnlyList<LockedStretch> locked = [new(0, first - 1, (0, 0)), new(first + Length, routine.Moves.Count - 1, slip < 0 ? null : (0, 2 * slip))];
             using var ends = new CancellationTokenSource(TimeSpan.FromSeconds(options.GetValueOrDefault("--time", 4)));
             var clock = Stopwatch.StartNew();
             var other = new Refill(routine, locked, book).Ways(1, ends.Token).TakeWhile(_ => !ends.IsCancellationRequested).OfType<Completed>().FirstOrDefault(c => Differs(routine, c.Routine, first));
             var seconds = clock.Elapsed.TotalSeconds;
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Path.GetFileName(file)} moves {first + 1} to {first + Length}: {(other is null ? "nothing" : $"{seconds:0.000} s")}"));
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name} moves {first + 1} to {first + Length}: {(other is null ? "nothing" : $"{seconds:0.000} s")}"));
             if (other is not null)
             {
                 took.Add(seconds);

@@ -43,6 +43,7 @@ internal sealed record GaveText(int Line, int Move, string Cell, string Was, str
         SketchPart.Attack => said.Attack?.Text ?? "no attack",
         SketchPart.Reaction => said.Reaction?.Text ?? string.Empty,
         SketchPart.Count => said.Count is { } c ? c.First == c.Last ? c.First.ToCountText() : $"{c.First.ToCountText()} to {c.Last.ToCountText()}" : string.Empty,
+        SketchPart.Place => said.From?.ToClockText() ?? string.Empty,
         SketchPart.Attacker => said.Attacker is { } a ? scene.Brief.Attackers[a].Name : string.Empty,
         _ => said.Technique?.Text ?? said.Attack?.Text ?? string.Empty,
     };
@@ -53,6 +54,7 @@ internal sealed record GaveText(int Line, int Move, string Cell, string Was, str
         SketchPart.Attack => now.Attack is { } attack ? scene.Book.Attack(attack).Name : "no attack",
         SketchPart.Reaction => now.Reaction is { } reaction ? scene.Book.Reaction(reaction).Name : string.Empty,
         SketchPart.Count => now.Start.ToCountText(),
+        SketchPart.Place => now.From?.ToClockText() ?? "where they are",
         SketchPart.Attacker => MoveText.Who(scene, now),
         _ => now.Technique is { } technique ? scene.Book.Technique(technique).Name : string.Empty,
     };

@@ -24,6 +24,9 @@ public sealed class Complete
 
     private const int MostDoublings = 6, Lessenings = 6;
 
+    /// <summary>Beginnings taken at once by the first attempt in which something gives.</summary>
+    private const int Quick = 4;
+
     private readonly Sketch sketch;
     private readonly Book book;
     private readonly Scene scene;
@@ -72,7 +75,8 @@ public sealed class Complete
         Take(Strict(round, dice, null));
         if (best is null || (best.Price > 0 && round % 4 == 1))
         {
-            Take(Search(dice, width, (best is null ? 8 : 2) * work, forms).Run(Roots(dice, gives: true), Below, 2, gives: true));
+            // The first answer at once, then better.
+            Take(Search(dice, best is null ? Quick << Math.Min(3, round) : width, best is null ? long.MaxValue : 2 * work, forms).Run(Roots(dice, gives: true), Below, 2, gives: true));
         }
 
         for (var i = 0; best is { Price: > 0 } && i < Lessenings; i++)
@@ -84,15 +88,15 @@ public sealed class Complete
     /// <summary>One attempt at a filling in which nothing gives, the longer the later the round; null when it came to nothing.</summary>
     /// <param name="round">From 0.</param>
     /// <param name="dice">Its own chance.</param>
-    /// <param name="near">How far a beginning is from where it should be, in points; null for nothing beside what the sketch says.</param>
-    internal Completed? Strictly(int round, Dice dice, Func<Beginning, double> near) => Strict(round, dice, near) is { } found ? Told(found) : null;
+    /// <param name="pattern">The routine to which it is to lead back.</param>
+    internal Completed? Strictly(int round, Dice dice, ISketchPattern pattern) => Strict(round, dice, pattern) is { } found ? Told(found) : null;
 
-    private (Beginning, Finish)? Strict(int round, Dice dice, Func<Beginning, double>? near)
+    private (Beginning, Finish)? Strict(int round, Dice dice, ISketchPattern? pattern)
     {
         var (width, work) = (Widths[Math.Min(round / 2, Widths.Length - 1)], FirstWork << Math.Min(round, MostDoublings));
 
         // The chain of forms is worked out for a trained hero, so now and then it is left aside.
-        var search = new SketchSearch(ground, steps, round % 4 == 3 ? null : forms, dice, width, new Effort(work), stop) { Near = near };
+        var search = new SketchSearch(ground, steps, round % 4 == 3 ? null : forms, dice, width, new Effort(work), stop) { Pattern = pattern };
         return search.Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false);
     }
 

@@ -20,6 +20,9 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
     /// <summary>Half hours that somebody may walk round when nothing works from where they are.</summary>
     private const int MostRound = 8;
 
+    /// <summary>From where the attacker of a move came in the routine from which the sketch was taken; null where there is none.</summary>
+    public Func<int, Bearing?>? Usual { get; init; }
+
     private readonly int longestGap = Pace.DeadAirBreaks.Value;
 
     private readonly List<(int From, int Tries)> kinds = [];
@@ -202,6 +205,12 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
     {
         var bearing = new Bearing(begun.Node.State.Attackers[row.Attacker].Bearing);
         var before = filled.Count;
+        if (Usual?.Invoke(begun.Next) is { } usual && usual != bearing)
+        {
+            Timed(begun, step, giving, choice, row with { From = usual.HalfHours }, filled);
+            must &= filled.Count == before;
+        }
+
         if (!must)
         {
             if (choices.Count <= Few ? dice.Percent(50) : dice.Percent(10))
@@ -231,8 +240,9 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
         }
 
         row = row with { Cue = cue };
-        var all = choices.Count <= Few * Wider || choice.Reactions.Length <= SomeReactions;
-        for (var i = 0; i < Math.Max(1, all ? choice.Reactions.Length : SomeReactions * Wider); i++)
+        var some = giving == Giving.Nothing ? SomeReactions : 1;
+        var all = choices.Count <= Few * Wider || choice.Reactions.Length <= some;
+        for (var i = 0; i < Math.Max(1, all ? choice.Reactions.Length : some * Wider); i++)
         {
             var reaction = choice.Reactions.Length == 0 ? -1 : choice.Reactions[all ? i : dice.Next(choice.Reactions.Length)];
             Starting(begun, step, giving, row with { Reaction = reaction }, soonest, filled);
@@ -270,12 +280,14 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
         }
 
         var round = row.From < 0 ? 0 : new Bearing(node.State.Attackers[row.Attacker].Bearing).Apart(new Bearing(row.From)) * scene.Settle.WalkRoundPerHalfHour.Value;
-        for (var (start, found) = (soonest, 0); start <= soonest + Later + round && found < 2; start++)
+        // Where something gives there is much to try: once, and as soon as can be.
+        var enough = giving == Giving.Nothing ? 2 : 1;
+        for (var (start, found) = (soonest, 0); start <= soonest + Later + round && found < enough; start++)
         {
             found += Start(begun, step, row with { Start = start }, giving, filled) ? 1 : 0;
         }
 
-        if (dice.Percent(50))
+        if (giving == Giving.Nothing && dice.Percent(50))
         {
             var late = Math.Min(node.State.Time + longestGap, soonest + 2 + dice.Next(8));
             Start(begun, step, row with { Start = late }, giving, filled);

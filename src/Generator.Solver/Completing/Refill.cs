@@ -34,17 +34,17 @@ public sealed class Refill
     /// <param name="stop">Ends the attempt in hand.</param>
     public IEnumerable<Completed?> Ways(int seed, CancellationToken stop)
     {
-        var kinds = new Dictionary<int, (Complete Complete, int[] Joints)?>();
+        var kinds = new Dictionary<int, (Complete Complete, ISketchPattern Pattern)?>();
         for (var round = 0; ; round++)
         {
             // As many moves as there were, or now and then one more or less.
             var more = (round % 4) switch { 2 => -1, 3 => 1, _ => 0 };
             if (!kinds.TryGetValue(more, out var kind))
             {
-                kinds[more] = kind = Sketched(more) is { } sketched ? (new Complete(sketched.Sketch, book, stop), sketched.Joints) : null;
+                kinds[more] = kind = Sketched(more) is { } sketched ? (new Complete(sketched.Sketch, book, stop), new Pattern(this, sketched.Joints)) : null;
             }
 
-            yield return kind is { } it ? it.Complete.Strictly(round / 2, new Dice(Dice.SeedOf(seed, 1, round)), b => Apart(b, it.Joints)) : null;
+            yield return kind is { } it ? it.Complete.Strictly(round / 2, new Dice(Dice.SeedOf(seed, 1, round)), it.Pattern) : null;
         }
     }
 
@@ -100,6 +100,15 @@ public sealed class Refill
 
     private static SketchCell? Cell(string? id) => id is null ? null : new SketchCell(id, [id], Firmness.Fixed);
 
-    private double Apart(Beginning begun, int[] joints) => joints[begun.Next] is var joint && joint < before.Length
-        ? Nearness.Apart(begun.Node.State, begun.Node.Threats, before[joint].State, before[joint].Threats) : 0;
+    /// <summary>The routine itself, seen from the moves of the sketch.</summary>
+    /// <param name="refill">What it belongs to.</param>
+    /// <param name="joints">For each move of the sketch, and behind the last, itself or the locked one that comes next, as a move of the routine.</param>
+    private sealed class Pattern(Refill refill, int[] joints) : ISketchPattern
+    {
+        public double Apart(Beginning begun) => joints[begun.Next] is var joint && joint < refill.before.Length
+            ? Nearness.Apart(begun.Node.State, begun.Node.Threats, refill.before[joint].State, refill.before[joint].Threats) : 0;
+
+        public Bearing? From(int move) => joints[move] is var joint && joint != joints[move + 1] && joint < refill.before.Length && refill.routine.Moves[joint] is { Attack: not null, Attacker: { } who }
+            ? new Bearing(refill.before[joint].State.Attackers[who].Bearing) : null;
+    }
 }

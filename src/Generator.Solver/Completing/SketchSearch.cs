@@ -15,6 +15,9 @@ internal sealed class SketchSearch
     /// <summary>How often it lets more give at one move before it ends without a filling.</summary>
     private const int MostLevels = 8;
 
+    /// <summary>How many times as many beginnings are taken where a move leaves little choice.</summary>
+    private const int Broad = 8;
+
     private readonly Scene scene;
     private readonly SketchStep[] steps;
     private readonly SketchAhead ahead;
@@ -27,6 +30,7 @@ internal sealed class SketchSearch
     private readonly CancellationToken stop;
     private readonly int[] giving;
     private int lastGiving = -1;
+    private int mostPutIn = MostPutIn;
     private long below;
 
     /// <param name="ground">What every search shares.</param>
@@ -43,12 +47,12 @@ internal sealed class SketchSearch
         lingering = new Lingering(scene);
         ahead = new SketchAhead(ground, steps, lingering, forms);
         outlook = new Outlook(ground.Aims, null);
-        filling = new MoveFilling(scene, steps, new Expander(ground, dice) { Effort = effort }, Worth, dice) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null };
+        filling = new MoveFilling(scene, steps, new Expander(ground, dice) { Effort = effort }, Worth, dice) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null, Usual = next => Pattern?.From(next) };
         giving = new int[steps.Length + 1];
     }
 
-    /// <summary>How far a beginning is from where it should be, in points, beside what the sketch says; null for nothing.</summary>
-    public Func<Beginning, double>? Near { get; init; }
+    /// <summary>The routine to which the filling is to lead back; null for none.</summary>
+    public ISketchPattern? Pattern { get; init; }
 
     /// <summary>What may give at each move of the sketch, and behind the last.</summary>
     public int[] MayGive => giving;
@@ -80,7 +84,7 @@ internal sealed class SketchSearch
                     return whole;
                 }
             }
-            else if (Step(layers[at]!.Take(at == first ? int.MaxValue : width), at) is { Count: > 0 } next)
+            else if (Step(layers[at]!.Take(at == first ? int.MaxValue : WidthAt(at)), at) is { Count: > 0 } next)
             {
                 layers[++at] = new SketchLayer(next);
                 (deepest, stuck, level) = at > deepest ? (at, 0, 0) : (deepest, stuck, level);
@@ -142,9 +146,14 @@ internal sealed class SketchSearch
             giving[i] |= level == 0 ? Giving.Little : Giving.Everything;
         }
 
+        mostPutIn = Math.Min(MostPutIn, 1 + level);
+
         lastGiving = Array.FindLastIndex(giving, g => g != Giving.Nothing);
         return from;
     }
+
+    /// <summary>Where a move leaves little choice, each beginning costs little: more of them are looked at.</summary>
+    private int WidthAt(int move) => giving[move] == Giving.Nothing && steps[move].IsNarrow ? Broad * width : width;
 
     private bool IsOver => effort.IsSpent || stop.IsCancellationRequested;
 
@@ -155,7 +164,7 @@ internal sealed class SketchSearch
             return null;
         }
 
-        return outlook.Of(begun.Node, lingering) + ahead.Apart(begun.Node, begun.Next, begun.Shift) + (Near?.Invoke(begun) ?? 0) + (0.5 * dice.Unit());
+        return outlook.Of(begun.Node, lingering) + ahead.Apart(begun.Node, begun.Next, begun.Shift) + (Pattern?.Apart(begun) ?? 0) + (0.5 * dice.Unit());
     }
 
     private List<Beginning> Step(List<Beginning> layer, int index)
@@ -168,7 +177,7 @@ internal sealed class SketchSearch
 
         var filled = new List<Beginning>();
         var before = layer;
-        var putIns = Giving.Has(giving[index], SketchPart.Added) ? MostPutIn : 0;
+        var putIns = Giving.Has(giving[index], SketchPart.Added) ? mostPutIn : 0;
         for (var putIn = 0; putIn <= putIns && before.Count > 0 && !IsOver; putIn++)
         {
             var opened = new List<Beginning>();
@@ -218,7 +227,7 @@ internal sealed class SketchSearch
     {
         (Beginning Whole, Finish Finish)? best = null;
         var before = layer;
-        var putIns = Giving.Has(giving[^1], SketchPart.Added) ? MostPutIn : 0;
+        var putIns = Giving.Has(giving[^1], SketchPart.Added) ? mostPutIn : 0;
         for (var putIn = 0; putIn <= putIns && before.Count > 0; putIn++)
         {
             foreach (var whole in before.Where(b => b.Price < below && !b.Node.IsOpening))

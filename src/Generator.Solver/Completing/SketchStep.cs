@@ -40,6 +40,9 @@ internal sealed class SketchStep
     /// <summary>Nothing is said but, it may be, when.</summary>
     public bool IsOpen => Move.Attacker is null && attacks is null && techniques is null && reactions is null;
 
+    /// <summary>Who does what is said, in one meaning or two.</summary>
+    public bool IsNarrow => Move is { Attacker: not null, Technique.Ids.Count: <= 2, Reaction: not null } && (Move.FollowsUp || Move.Attack is { Ids.Count: <= 2 });
+
     /// <summary>Something of it may be left out altogether: nothing in it must stand.</summary>
     public bool MayGo => !IsFixed(Move.Technique) && !IsFixed(Move.Attack) && !IsFixed(Move.Reaction);
 

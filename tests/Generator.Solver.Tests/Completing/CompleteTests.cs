@@ -60,6 +60,29 @@ public class CompleteTests
         Assert.All(completed.Gave, g => Assert.True(WhyGave.Of(completed, g, new Scene(completed.Routine.Brief, Drafts.Book)) is { Severity: >= Severity.Broken, Message.Length: > 20 }, g.ToString()));
     }
 
+    /// <summary>A fight as it is scribbled down, somebody as far away as half the floor that is assumed: whatever has to give, something comes of it.</summary>
+    [Fact]
+    public void Rough_notes_always_come_to_something()
+    {
+        const string Notes = """
+            Mila: the heroine, right lead, 1.72 m
+            Gus: 12, 2 m, 1.88 m
+            Ana: 3, 2.5 m, fast
+            Ted: 6, 4 m, novice, late
+
+            Gus: grabs her lapel > breaks free, elbow to the jaw
+            Ana: roundhouse kick > block, jab, cross
+            Gus: wide swing > ducks, body punch, knee
+            Ted: bear hug from behind > stomps on the foot, elbow to the ribs
+            Ana: front kick > sidestep, sweep
+            Gus: jab > wrist lock
+            """;
+        var completed = Complete.Of(Read(Notes), Drafts.Book, Patient);
+        Assert.NotNull(completed);
+        Assert.True(completed.Verdict.IsClean);
+        Assert.True(completed.Stands >= completed.Said / 2, $"{completed.Stands} of {completed.Said} stand: {string.Join(", ", completed.Gave)}");
+    }
+
     [Fact]
     public void What_must_not_give_does_not()
     {

@@ -13,6 +13,9 @@ internal sealed class NotesCast
     private readonly IReadOnlyList<NotesLine> lines;
     private readonly Action<int, NotesFault> refuse;
     private readonly List<(NotesLine Line, CastWords Said)> people = [];
+    /// <summary>Room behind the one who opens farthest away, and half of the largest floor, in centimetres.</summary>
+    private const int BeyondFarthest = 100, MostFloor = 5000;
+
     private readonly Brief brief;
 
     /// <summary>Works the cast out; tells of names that a brief lacks where they are used.</summary>
@@ -35,6 +38,7 @@ internal sealed class NotesCast
             Hero = hero.Said is null ? own.Hero : own.Hero with { Skill = hero.Said.Skill ?? own.Hero.Skill, Lead = hero.Said.Lead ?? own.Hero.Lead, Height = hero.Said.Height ?? own.Hero.Height },
             Attackers = [.. own.Attackers.Select(a => Part(a, About(a.Name)))],
         };
+        brief = given is null ? brief with { Floor = Holding(brief) } : brief;
         Names = Cast.Of(brief);
     }
 
@@ -54,6 +58,14 @@ internal sealed class NotesCast
     public bool IsPlaced(int attacker) => attacker >= 0 && brief.Attackers[attacker].Bearing is not null;
 
     public Sketch Sketch(IReadOnlyList<SketchMove> moves) => new() { Brief = brief, Placements = [.. brief.Attackers.Select(Place)], Moves = moves };
+
+    /// <summary>A floor that nobody described holds everybody where the notes place them.</summary>
+    private static FloorPlan Holding(Brief brief)
+    {
+        var farthest = brief.Attackers.Max(a => a.Distance?.Value) ?? 0;
+        var half = Math.Min(MostFloor, Math.Max(brief.Floor.MarkX.Value, farthest + BeyondFarthest));
+        return brief.Floor with { Width = new Centimetres(2 * half), Depth = new Centimetres(2 * half), MarkX = new Centimetres(half), MarkY = new Centimetres(half) };
+    }
 
     private static bool Same(string one, string other) => string.Equals(one, other, StringComparison.OrdinalIgnoreCase);
 
