@@ -65,7 +65,7 @@ public class CompleteTests
     public void Rough_notes_always_come_to_something()
     {
         const string Notes = """
-            Mila: the heroine, right lead, 1.72 m
+            Mila: the hero, right lead, 1.72 m
             Gus: 12, 2 m, 1.88 m
             Ana: 3, 2.5 m, fast
             Ted: 6, 4 m, novice, late
