@@ -61,7 +61,8 @@ public sealed class AlternativeSearch
         var search = new AlternativeSearch(worked, options, apart, told ?? ((_, _) => { }));
         var ground = new Ground(worked);
         search.trunks.AddRange(apart.Select(r => Trunk(ground, r)).Where(t => t.Count > 1));
-        var refill = options.Locked.Count == 0 || apart.Count == 0 ? null
+        // Where little stays, beginning afresh finds more that differs.
+        var refill = apart.Count == 0 || 2 * options.Locked.Sum(l => l.Last - l.First + 1) < apart[0].Moves.Count || options.Locked.Count == 0 ? null
             : new Refill(apart[0] with { Brief = worked.Brief with { Moments = [.. brief.Moments.SkipLast(options.Locked.Count)] } }, options.Locked, book);
         var others = Enumerable.Range(1, Lanes - 1).Select(lane => Lane.Start(() => refill is null ? search.Work(ground, lane, ends) : search.Refilled(refill, ground.Least, ends))).ToArray();
         search.Work(ground, 0, ends);
