@@ -49,11 +49,17 @@ public sealed record Settle
     /// <summary>Least distance between two standing attackers.</summary>
     public Centimetres Spacing { get; init; } = new(100);
 
-    /// <summary>Clear floor wanted on each side of the way of an attacker who is sent on their feet.</summary>
+    /// <summary>Room from middle to middle between two who are upright, and past whom somebody is sent by a technique that both do together.</summary>
     public Centimetres LaneBeside { get; init; } = new(60);
 
-    /// <summary>The same for one who falls.</summary>
+    /// <summary>The same beside the way of one who staggers or falls without being guided.</summary>
     public Centimetres LaneBesideFall { get; init; } = new(80);
+
+    /// <summary>Half of the room that a body takes up, upright or lying: men's shoulders are 51 cm broad over the deltoids (ANSUR II 2012, 0.291 of a stature of 1.756 m).</summary>
+    public Centimetres BodyRadius { get; init; } = new(25);
+
+    /// <summary>The fastest that somebody who is sent goes, in centimetres a second: the fastest walk, men in their twenties 253.3 (Bohannon 1997, Age and Ageing 26:15).</summary>
+    public Centimetres FastestSent { get; init; } = new(253);
 
     /// <summary>Distance from floor edge and obstacles.</summary>
     public Centimetres EdgeClearance { get; init; } = new(30);

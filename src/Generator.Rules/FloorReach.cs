@@ -1,33 +1,36 @@
 using Generator.Domain;
+using Generator.Rules.Bodies;
 
 namespace Generator.Rules;
 
 /// <summary>
 /// How far from the mark somebody can stand or be sent on each bearing: to the floor's edge, or to the first obstacle or camera in the way,
-/// less the clearance. Behind an obstacle the floor counts as closed.
+/// less the clearance square to each. Behind an obstacle the floor counts as closed.
 /// </summary>
 public sealed class FloorReach
 {
     private readonly int[] farthest = new int[Bearing.Circle];
     private readonly string?[] inTheWay = new string?[Bearing.Circle];
 
+    private readonly FloorPlan floor;
+    private readonly int clearance;
+    private readonly IReadOnlyList<CameraPosts.Post> posts;
+
     public FloorReach(FloorPlan floor, Settle settle, IReadOnlyList<Camera>? cameras = null)
     {
-        var posts = CameraPosts.Of(cameras ?? []);
+        (this.floor, clearance, posts) = (floor, settle.EdgeClearance.Value, CameraPosts.Of(cameras ?? []));
         for (var b = 0; b < Bearing.Circle; b++)
         {
             var (dx, dy) = new Bearing(b).Direction;
-            var edge = Math.Min(
-                ToWall(dx, floor.MarkX.Value, floor.Width.Value),
-                ToWall(dy, floor.MarkY.Value, floor.Depth.Value)) - settle.EdgeClearance.Value;
+            var edge = Math.Min(ToWall(dx, floor.MarkX.Value, floor.Width.Value, clearance), ToWall(dy, floor.MarkY.Value, floor.Depth.Value, clearance));
             foreach (var obstacle in floor.Obstacles)
             {
-                Close(obstacle.Name, ToObstacle(dx, dy, floor, obstacle, settle.EdgeClearance.Value));
+                Close(obstacle.Name, ToObstacle(dx, dy, floor, obstacle, clearance));
             }
 
             foreach (var post in posts)
             {
-                Close(post.Text, post.Along(dx, dy, settle.EdgeClearance.Value));
+                Close(post.Text, post.Along(dx, dy, clearance));
             }
 
             farthest[b] = (int)Math.Floor(edge + 1e-6);
@@ -48,14 +51,23 @@ public sealed class FloorReach
     /// <summary>The obstacle or camera that closes the floor on a bearing; null where its edge does.</summary>
     public string? InTheWay(int bearing) => inTheWay[new Bearing(bearing).HalfHours];
 
-    private static double ToWall(double step, int mark, int size)
+    /// <summary>A place is on the floor, clear of its edge, of obstacles and of cameras, to the centimetre.</summary>
+    public bool Holds(Place place)
+    {
+        var (x, y) = (FloorGeometry.Whole(floor.MarkX.Value + place.X), FloorGeometry.Whole(floor.MarkY.Value + place.Y));
+        return x >= clearance && y >= clearance && x <= floor.Width.Value - clearance && y <= floor.Depth.Value - clearance
+            && floor.Obstacles.All(o => x <= o.X.Value - clearance || x >= o.X.Value + o.Width.Value + clearance || y <= o.Y.Value - clearance || y >= o.Y.Value + o.Depth.Value + clearance)
+            && posts.All(p => FloorGeometry.Whole(place.To(new Place(p.X, p.Y))) >= Camera.Around.Value + clearance);
+    }
+
+    private static double ToWall(double step, int mark, int size, int clearance)
     {
         if (Math.Abs(step) < 1e-9)
         {
             return double.MaxValue;
         }
 
-        return step > 0 ? (size - mark) / step : mark / -step;
+        return step > 0 ? (size - clearance - mark) / step : (mark - clearance) / -step;
     }
 
     /// <summary>Distance along the ray to the obstacle grown by the clearance; unlimited when the ray passes it by.</summary>

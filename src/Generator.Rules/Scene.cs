@@ -99,6 +99,19 @@ public sealed class Scene
         return way <= 0 ? 0 : ((way * Brief.Tempo.CountsPerMinute) + perHalfCount - 1) / perHalfCount;
     }
 
+    /// <summary>Half counts that anybody needs for a way on which they are sent, at the fastest that people go.</summary>
+    public int HalfCountsFor(int way)
+    {
+        var perHalfCount = 30 * Settle.FastestSent.Value;
+        return ((way * Brief.Tempo.CountsPerMinute) + perHalfCount - 1) / perHalfCount;
+    }
+
+    /// <summary>Whoever ends a move free of the hero ends no nearer to the mark than two bodies need, upright or lying: they give ground, or roll clear. Centimetres.</summary>
+    public int NearestFor(Posture posture) => posture.IsControlled() || posture == Posture.Gripping ? 0 : 2 * Settle.BodyRadius.Value;
+
+    /// <summary>From the middle of the feet to the middle of the head of an attacker who lies, in centimetres: the stature less the room round either end.</summary>
+    public int AxisOf(int attacker) => Brief.Attackers[attacker].Height.Value - (2 * Settle.BodyRadius.Value);
+
     /// <summary>Length of a performer's arm, shoulder to fist, in centimetres.</summary>
     public static decimal ArmOf(Performer performer) => performer.Arm?.Value ?? performer.Height.Value * ArmShare;
 

@@ -44,8 +44,7 @@ internal static class FloorRoom
                 together++;
             }
 
-            // Places are measured to the nearest 10 cm (FloorGeometry), so the last few centimetres may make room for one more.
-            room += together > 1 ? 1 : ((FloorGeometry.Round10(farthest[bearing]) - Nearest) / spacing) + 1;
+            room += together > 1 ? 1 : ((farthest[bearing] - Nearest) / spacing) + 1;
             i += together;
         }
 

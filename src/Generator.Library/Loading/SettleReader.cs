@@ -39,6 +39,8 @@ internal static class SettleReader
             Spacing = Length("spacing", Default.Spacing),
             LaneBeside = Length("laneBeside", Default.LaneBeside),
             LaneBesideFall = Length("laneBesideFall", Default.LaneBesideFall),
+            BodyRadius = Length("bodyRadius", Default.BodyRadius),
+            FastestSent = new(root.Whole("fastestSent", new Quantity("a speed", 50m, 1000m, "cm a second")) ?? Default.FastestSent.Value),
             EdgeClearance = Length("edgeClearance", Default.EdgeClearance),
             SightHalfAngle = root.Whole("sightHalfAngle", Turn) ?? Default.SightHalfAngle,
             ReactionSeconds = root.Number("reactionSeconds", new Quantity("a reaction time", 0.1m, 3m, "s")) ?? Default.ReactionSeconds,

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Rules.Bodies;
 using Generator.Rules.Replaying;
 
 namespace Generator.Paperwork.Following;
@@ -6,9 +7,6 @@ namespace Generator.Paperwork.Following;
 /// <summary>The way of one attacker through a routine.</summary>
 internal sealed class AttackerTrail
 {
-    /// <summary>Brisk and still able to stop, in centimetres. Common practice, no source.</summary>
-    private const double RunsPerSecond = 300;
-
     private readonly PaperSource source;
     private readonly int attacker;
     private readonly FightState open;
@@ -28,14 +26,12 @@ internal sealed class AttackerTrail
     public PerformerCourse Course(int from, int to)
     {
         var cells = new Cells(from, to, Doing.NotIn);
-        var ways = new Trail(from, SpotOf(open.Attackers[attacker]));
         var contacts = new List<Contact>();
         var (now, since) = (open, from);
         foreach (var step in source.Steps)
         {
             if (!Takes(step))
             {
-                Carried(step, ways);
                 now = Touched(step) ? step.After : now;
                 continue;
             }
@@ -48,8 +44,8 @@ internal sealed class AttackerTrail
                 cells.Pose(begins, Figure.Standing);
             }
 
-            Comes(cells, ways, now, since, begins, step);
-            Acts(cells, ways, begins, step);
+            Comes(cells, begins, step);
+            Acts(cells, begins, step);
             if (step.Attack is not null && step.Row.Attacker == attacker)
             {
                 contacts.Add(new Contact(step.Contact, step.Index + 1, false, -1, step.Technique is null or { Family: Family.Setback }));
@@ -67,7 +63,7 @@ internal sealed class AttackerTrail
             Doings = cells.Doings,
             Moves = cells.Moves,
             Figures = cells.Figures,
-            Ways = ways.Frames,
+            Ways = Trail.Of(from, (source.Steps.Count > 0 ? source.Steps[^1].After : open).Attackers[attacker].Way),
             Turns = [],
             Contacts = contacts,
         };
@@ -78,8 +74,6 @@ internal sealed class AttackerTrail
         Math.Min(step.Contact, Math.Max(step.Contact - step.Attack!.Length.Value, step.HasTarget ? step.Before.Attackers[step.Row.Attacker].ReadyAt : int.MinValue));
 
     private static int Ends(Step step) => step.Attack is null ? step.End : Math.Max(step.End, step.Contact);
-
-    private static Spot SpotOf(AttackerState state) => Spot.At(state.Bearing, state.Distance);
 
     /// <summary>How somebody is left; who goes out without a fall stays as they were: lying, kneeling or on their feet.</summary>
     private static Figure FigureOf(AttackerState state, Reaction? reaction, AttackerState before)
@@ -147,34 +141,23 @@ internal sealed class AttackerTrail
         }
     }
 
-    /// <summary>The way in before an attack: as late as possible, but no sooner than they can.</summary>
-    private void Comes(Cells cells, Trail ways, FightState now, int since, int begins, Step step)
+    /// <summary>The way in before an attack.</summary>
+    private void Comes(Cells cells, int begins, Step step)
     {
-        if (step.Attack is null || step.Row.Attacker != attacker)
+        foreach (var leg in Legs(step).Where(l => l.Kind == LegKind.Comes))
         {
-            ways.Stay(step.Start);
-            return;
-        }
-
-        var state = now.Attackers[attacker];
-        var round = step.WalkRound * source.Scene.Settle.WalkRoundPerHalfHour.Value;
-        var leaves = step.Contact - source.Scene.WalkTime(attacker, state.Distance) - round;
-        leaves = Math.Min(Math.Max(leaves, Math.Max(since, state.SetsOffAt)), step.Contact);
-        for (var time = leaves; time < begins; time++)
-        {
-            if (cells[time] is Doing.Ready or Doing.Waiting)
+            for (var time = (int)Math.Floor(leg.From); time < Math.Min(begins, leg.To); time++)
             {
-                cells.Fill(time, time + 1, Doing.ComesIn, step.Index + 1);
+                if (cells[time] is Doing.Ready or Doing.Waiting)
+                {
+                    cells.Fill(time, time + 1, Doing.ComesIn, step.Index + 1);
+                }
             }
         }
-
-        ways.Stay(leaves);
-        ways.Round(Math.Min(leaves + round, step.Contact), state.Bearing, step.TargetBearing, state.Distance, state.Distance);
-        ways.Go(step.Contact, Spot.At(step.TargetBearing, step.Distance));
     }
 
     /// <summary>The attack, and what the technique does.</summary>
-    private void Acts(Cells cells, Trail ways, int begins, Step step)
+    private void Acts(Cells cells, int begins, Step step)
     {
         var after = step.After.Attackers[attacker];
         var number = step.Index + 1;
@@ -198,50 +181,27 @@ internal sealed class AttackerTrail
             cells.Fill(ends, ends + HalfCounts.PerCount, Doing.Fall, number);
         }
 
-        ways.Stay(Math.Min(taken, ends));
         if (after.Gone)
         {
-            Leaves(cells, ways, step, taken, ends);
+            // Off the floor on foot, and seen until the edge.
+            cells.Pose(taken, Figure.Standing);
+            cells.Pose((int)Math.Ceiling(Legs(step).Max(l => l.To)), Figure.Away);
             return;
         }
 
-        var lands = falls || step.Reaction is { Sends: true } ? ends + 1 : ends;
-        if (step.Row.Attacker == attacker && after.Distance > 0 && Math.Abs(RoundTo(step, after)) is > 0 and < 12)
-        {
-            ways.Round(lands, step.TargetBearing, step.TargetBearing + RoundTo(step, after), step.Distance, after.Distance);
-        }
-        else
-        {
-            ways.Go(lands, SpotOf(after));
-        }
-
         cells.Pose(falls ? ends : taken, FigureOf(after, step.Reaction, step.Before.Attackers[attacker]));
-    }
-
-    /// <summary>Off the floor on foot, at a run, and seen until the edge.</summary>
-    private void Leaves(Cells cells, Trail ways, Step step, int taken, int ends)
-    {
-        var from = ways.Frames[^1].Spot;
-        var spot = SpotOf(step.After.Attackers[attacker]);
-        var gone = Math.Max(ends, taken + (int)Math.Ceiling(from.To(spot) / RunsPerHalfCount));
-        ways.Go(gone, spot);
-        cells.Pose(taken, Figure.Standing);
-        cells.Pose(gone, Figure.Away);
-    }
-
-    /// <summary>Centimetres that somebody who runs off covers in a half count.</summary>
-    private double RunsPerHalfCount => (double)source.Brief.Tempo.SecondsIn(new HalfCounts(1)) * RunsPerSecond;
-
-    private static int RoundTo(Step step, AttackerState after) => new Bearing(step.TargetBearing).To(new Bearing(after.Bearing)).HalfHours;
-
-    /// <summary>Somebody whom the hero turns with, or walks along, while working on another.</summary>
-    private void Carried(Step step, Trail ways)
-    {
-        var (before, after) = (step.Before.Attackers[attacker], step.After.Attackers[attacker]);
-        if (before.Bearing != after.Bearing || before.Distance != after.Distance)
+        if (after.Leg?.LastingBody(step.Index) is { } body && !double.IsInfinity(body.To))
         {
-            ways.Stay(step.Start);
-            ways.Go(step.End, SpotOf(after));
+            cells.Pose((int)Math.Ceiling(body.To), Figure.Standing);
+        }
+    }
+
+    /// <summary>What a step has added to the way.</summary>
+    private IEnumerable<Leg> Legs(Step step)
+    {
+        for (var leg = step.After.Attackers[attacker].Leg; leg is not null && leg.Move == step.Index; leg = leg.Before)
+        {
+            yield return leg;
         }
     }
 }

@@ -1,47 +1,52 @@
-using Generator.Domain;
+using Generator.Rules.Bodies;
 
 namespace Generator.Paperwork.Following;
 
-/// <summary>Keyframes while they are being laid down; time never runs backwards.</summary>
-internal sealed class Trail
+/// <summary>The legs of somebody's way as keyframes; time never runs backwards.</summary>
+internal static class Trail
 {
-    private readonly List<Keyframe> frames = [];
+    /// <param name="from">First half count of the course: where somebody has not come in by then, they are shown at the place where they will.</param>
+    /// <param name="last">Their last leg.</param>
+    public static IReadOnlyList<Keyframe> Of(int from, Leg last)
+    {
+        var legs = new List<Leg>();
+        for (var leg = last; leg is not null; leg = leg.Before)
+        {
+            // Where somebody lies is where their way has ended.
+            if (!leg.Lies)
+            {
+                legs.Add(leg);
+            }
+        }
 
-    public Trail(int time, Spot spot) => frames.Add(new Keyframe(time, spot));
+        legs.Reverse();
+        var frames = new List<Keyframe> { new(from, SpotOf(legs[0].Start)) };
+        foreach (var leg in legs)
+        {
+            Go(frames, leg.From, SpotOf(leg.Start));
+            Go(frames, leg.To, SpotOf(leg.End));
+        }
 
-    public IReadOnlyList<Keyframe> Frames => frames;
+        return frames;
+    }
 
-    /// <summary>Stands still until a moment.</summary>
-    public void Stay(int until) => Go(until, frames[^1].Spot);
-
-    /// <summary>Is at a place at a moment.</summary>
-    public void Go(int time, Spot spot)
+    private static void Go(List<Keyframe> frames, double time, Spot spot)
     {
         var last = frames[^1];
-        var when = Math.Max(time, last.Time);
-        if (when == last.Time)
+        if (double.IsInfinity(time))
         {
-            frames[^1] = new Keyframe(when, spot);
+            return;
         }
-        else if (last.Spot != spot || (frames.Count > 1 && frames[^2].Spot != last.Spot) || frames.Count == 1)
+
+        if (time <= last.Time || (last.Spot == spot && frames.Count > 1 && frames[^2].Spot == spot))
         {
-            frames.Add(new Keyframe(when, spot));
+            frames[^1] = new Keyframe(Math.Max(time, last.Time), spot);
         }
         else
         {
-            frames[^1] = new Keyframe(when, spot);
+            frames.Add(new Keyframe(time, spot));
         }
     }
 
-    /// <summary>Walks round the clock to a bearing by the shortest way, one keyframe each half hour.</summary>
-    public void Round(int until, int from, int to, int distance, int end)
-    {
-        var turn = new Bearing(from).To(new Bearing(to)).HalfHours;
-        var (start, steps) = (frames[^1].Time, Math.Abs(turn));
-        for (var i = 1; i <= steps; i++)
-        {
-            var share = (double)i / steps;
-            Go(start + (int)Math.Round((until - start) * share), Spot.At(from + (turn * share), distance + ((end - distance) * share)));
-        }
-    }
+    private static Spot SpotOf(Place place) => new(Math.Round(place.X, 1) + 0.0, Math.Round(place.Y, 1) + 0.0);
 }

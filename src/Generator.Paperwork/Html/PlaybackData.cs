@@ -42,7 +42,7 @@ internal static class PlaybackData
     private static JArray Place(RoutineView view, Keyframe way)
     {
         var point = view.Painter.Window.Held(way.Spot, Floor.Shapes.Radius);
-        return new JArray(way.Time, Math.Round(point.X, 1), Math.Round(point.Y, 1));
+        return new JArray(Math.Round(way.Time, 2), Math.Round(point.X, 1), Math.Round(point.Y, 1));
     }
 
     private static string Caption(MoveView move)

@@ -20,6 +20,7 @@ public static class RuleBook
         new OneContact(),
         new ClearLane(),
         new Spacing(),
+        new Underfoot(),
         new Grip(),
         new OutStaysOut(),
         new Able(),

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Rules.Bodies;
 
 namespace Generator.Rules.Replaying;
 
@@ -33,6 +34,12 @@ public readonly record struct AttackerState
     /// <summary>Ran off by the agreed exit: no longer on the floor.</summary>
     public bool Gone { get; init; }
 
+    /// <summary>The legs of their way so far, the last first; null while they have not stirred from the place where they open.</summary>
+    public Leg? Leg { get; init; }
+
+    /// <summary>The same with the one leg of who has not stirred: on the floor from the entrance on.</summary>
+    public Leg Way => Leg ?? new Leg(LegKind.Rests, -1, Entrance > 0 ? Entrance : double.NegativeInfinity, double.PositiveInfinity, Place.At(Bearing, Distance), Place.At(Bearing, Distance), null);
+
     /// <summary>Neither out, nor held by the hero, nor holding the hero: could come at the hero once ready.</summary>
     public bool IsActive => !Posture.IsControlled() && Posture is not (Posture.Gripping or Posture.Out);
 
@@ -55,6 +62,9 @@ public readonly record struct AttackerState
 
     /// <summary>Neither on the floor nor still getting up at a moment; may be off balance or recovering.</summary>
     public bool IsOnFeetAt(int moment) => moment >= ReadyAt || !Posture.IsDown();
+
+    /// <summary>Lies on the floor, or is falling, at a moment.</summary>
+    public bool LiesAt(int moment) => Leg?.LiesAt(moment) == true;
 
     /// <summary>On their feet, free, recovered and in play at a moment.</summary>
     public bool StandsReadyAt(int moment) => IsActive && moment >= ReadyAt && moment >= Entrance;

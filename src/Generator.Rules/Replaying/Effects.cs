@@ -40,7 +40,7 @@ public static class Effects
         var technique = step.Technique;
         if (technique is null)
         {
-            return before with { LastStart = step.Start, Moves = before.Moves + 1, Followed = 0, Attackers = Unanswered(step) };
+            return before with { LastStart = step.Start, Moves = before.Moves + 1, Followed = 0, Attackers = Unanswered(scene, step) };
         }
 
         var attackers = before.Attackers.ToArray();
@@ -50,7 +50,7 @@ public static class Effects
             attackers[target] = Reacts(scene, step, attackers[target], target, step.TargetBearing, step.Distance, true);
             if (step.Second >= 0)
             {
-                attackers[step.Second] = Second(scene, step, attackers[step.Second]);
+                attackers[step.Second] = Second(scene, step, attackers[step.Second], attackers[target]);
             }
         }
 
@@ -70,6 +70,7 @@ public static class Effects
 
         MoveOthers(technique, step, attackers, target);
         LoseForgottenHolds(attackers, left, right, step.End);
+        Moving.Lay(scene, step, attackers);
         return new FightState
         {
             Time = step.End,
@@ -87,12 +88,13 @@ public static class Effects
         };
     }
 
-    private static AttackerState[] Unanswered(Step step)
+    private static AttackerState[] Unanswered(Scene scene, Step step)
     {
         var attackers = step.Before.Attackers.ToArray();
         if (step.Row.Attacker >= 0 && step.Attack is not null)
         {
             attackers[step.Row.Attacker] = attackers[step.Row.Attacker] with { Bearing = step.TargetBearing, Distance = step.Distance, ReadyAt = step.Contact };
+            Moving.Lay(scene, step, attackers);
         }
 
         return attackers;
@@ -114,7 +116,7 @@ public static class Effects
         return was with
         {
             Bearing = sent ? Landing(technique, reaction, bearing, step.Attack) : was.Bearing,
-            Distance = sent ? Math.Max(0, drawn + reaction.Back.Value) : was.Distance,
+            Distance = sent ? Math.Max(scene.NearestFor(posture), drawn + reaction.Back.Value) : was.Distance,
             Posture = posture,
             Grip = posture == Posture.Gripping ? GripOf(step, was) : null,
             OpenUntil = step.End + scene.OpenFor(index),
@@ -127,19 +129,18 @@ public static class Effects
 
     private static AttackLine? GripOf(Step step, AttackerState was) => step.Attack is { IsGrab: true } grab ? grab.Line : was.Grip ?? step.Attack?.Line;
 
-    private static AttackerState Second(Scene scene, Step step, AttackerState was)
+    /// <summary>Whoever is bumped into, or knocked together with the target, is carried on along their bearing, so that the two end apart.</summary>
+    private static AttackerState Second(Scene scene, Step step, AttackerState was, AttackerState target)
     {
-        if (step.Technique!.TakesTwo)
-        {
-            return Reacts(scene, step, was, step.Second, was.Bearing, was.Distance, false);
-        }
-
-        return was with
-        {
-            Posture = Posture.OffBalance,
-            OpenUntil = step.End + scene.OpenFor(step.Row.Reaction),
-            ReadyAt = Math.Max(was.ReadyAt, step.End + scene.ReadyAfter(step.Row.Reaction, step.Second)),
-        };
+        var carried = was with { Distance = Math.Max(was.Distance, target.Distance + scene.Settle.LaneBeside.Value) };
+        return step.Technique!.TakesTwo
+            ? Reacts(scene, step, carried, step.Second, carried.Bearing, carried.Distance, false)
+            : carried with
+            {
+                Posture = Posture.OffBalance,
+                OpenUntil = step.End + scene.OpenFor(step.Row.Reaction),
+                ReadyAt = Math.Max(was.ReadyAt, step.End + scene.ReadyAfter(step.Row.Reaction, step.Second)),
+            };
     }
 
     /// <summary>An out hand that the technique leaves alone is back by the time it ends.</summary>

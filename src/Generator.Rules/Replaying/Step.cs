@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Rules.Bodies;
 
 namespace Generator.Rules.Replaying;
 
@@ -8,6 +9,8 @@ namespace Generator.Rules.Replaying;
 /// </summary>
 public sealed class Step
 {
+    private IReadOnlyList<Meeting>? meetings;
+
     /// <summary>Number of the row, from 0.</summary>
     public required int Index { get; init; }
 
@@ -102,6 +105,9 @@ public sealed class Step
 
     /// <summary>The second attacker whom the move concerns: the one bumped into, or taken along; −1 for none.</summary>
     public int Second { get; init; } = -1;
+
+    /// <summary>Those who come too near to one another because of the move.</summary>
+    public IReadOnlyList<Meeting> Meetings(Scene scene) => meetings ??= Meeting.Of(scene, this);
 
     /// <summary>The move has a target.</summary>
     public bool HasTarget => Row.Attacker >= 0 && Technique is not { HasNoTarget: true };

@@ -1,13 +1,11 @@
 using Generator.Domain;
+using Generator.Rules.Bodies;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 
 namespace Generator.Rules.Rules;
 
-/// <summary>
-/// Nobody is sent or falls through another performer, an obstacle or the floor's edge. The way is the line on the landing bearing
-/// out from the mark; who is held or gripping moves with the hero, and a second attacker of the move is part of it.
-/// </summary>
+/// <summary>Nobody is sent, turned or falls through another performer, an obstacle or the floor's edge, on the way that they really go.</summary>
 public sealed class ClearLane : Rule
 {
     public override string Id => "clear-lane";
@@ -18,71 +16,79 @@ public sealed class ClearLane : Rule
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
-        if (!step.HasTarget || step.Technique is null || step.Reaction is not { Sends: true } reaction)
+        if (step.HasTarget && step.Technique is not null && step.Reaction is not null)
         {
-            return null;
-        }
-
-        var lands = step.After.Attackers[step.Row.Attacker];
-        var edge = scene.Floor[lands.Bearing];
-        if (!lands.Gone && lands.Distance > edge && tally.Count(Severity.Unsafe))
-        {
-            tally.Tell(OffTheFloor(scene, step, reaction, lands, edge));
-        }
-
-        var clearance = Clearance(scene, reaction);
-        for (var a = 0; a < scene.Cast; a++)
-        {
-            if (!StandsBy(step, a))
+            OnTheFloor(scene, step, step.Row.Attacker, tally);
+            if (step.Second >= 0)
             {
-                continue;
+                OnTheFloor(scene, step, step.Second, tally);
             }
+        }
 
-            var other = step.Before.Attackers[a];
-            var beside = FloorGeometry.LaneDistance(new Bearing(other.Bearing).Apart(new Bearing(lands.Bearing)), other.Distance, lands.Distance);
-            if (beside < clearance && tally.Count(Severity.Unsafe))
+        foreach (var meeting in step.Meetings(scene))
+        {
+            if (meeting.IsInALane && tally.Count(Severity.Unsafe))
             {
-                tally.Tell(InTheWay(scene, step, reaction, a, beside, clearance));
+                tally.Tell(InTheWay(scene, step, meeting));
             }
         }
 
         return null;
     }
 
-    /// <summary>Clear floor wanted on each side of the way of a reaction, in centimetres.</summary>
-    public static int Clearance(Scene scene, Reaction reaction) =>
-        (reaction.Fall is FallClass.None or FallClass.ToKnee ? scene.Settle.LaneBeside : scene.Settle.LaneBesideFall).Value;
-
-    /// <summary>Somebody else, on the floor and free.</summary>
-    private static bool StandsBy(Step step, int attacker)
+    /// <summary>Whoever is moved ends on the floor, and whoever lies lies on it from the feet to the head.</summary>
+    private void OnTheFloor(Scene scene, Step step, int attacker, Tally tally)
     {
-        var other = step.Before.Attackers[attacker];
-        return attacker != step.Row.Attacker && attacker != step.Second && other.Entrance <= step.Start && !other.Gone
-            && !other.Posture.IsControlled() && other.Posture != Posture.Gripping;
+        var lands = step.After.Attackers[attacker];
+        if (lands.Gone || lands.Leg?.Move != step.Index)
+        {
+            return;
+        }
+
+        var (edge, reaches) = (scene.Floor[lands.Bearing], lands.Distance);
+        var body = lands.Leg.LastingBody(step.Index);
+        if (body is not null && step.Reaction is { EndsLying: true, Lies: not Lying.Across })
+        {
+            reaches += scene.AxisOf(attacker);
+        }
+
+        if ((reaches > edge || (body is not null && !(scene.Floor.Holds(body.Start) && scene.Floor.Holds(body.End)))) && tally.Count(Severity.Unsafe))
+        {
+            tally.Tell(OffTheFloor(scene, step, attacker, lands, reaches, edge));
+        }
     }
 
-    private Finding OffTheFloor(Scene scene, Step step, Reaction reaction, AttackerState lands, int edge)
+    private Finding OffTheFloor(Scene scene, Step step, int attacker, AttackerState lands, int reaches, int edge)
     {
-        var clock = new Bearing(lands.Bearing).ToClockText();
-        return At(scene, step, Severity.Unsafe, $"{Words.Cap(reaction.Name)} carries {Words.Name(scene, step.Row.Attacker)} {Words.Metres(lands.Distance)} out at {clock} o'clock; the floor is clear for {Words.Metres(edge)}.") with
+        var clock = new Bearing(lands.Bearing).InWords;
+        var limit = scene.Floor.InTheWay(lands.Bearing) is { } thing ? $"{thing} closes the floor at {Words.Metres(edge)}" : $"the floor is clear for {Words.Metres(edge)}";
+        var whole = reaches > lands.Distance ? ", the head included" : string.Empty;
+        var message = reaches > edge
+            ? $"{Words.Cap(step.Reaction!.Name)} carries {Words.Name(scene, attacker)} {Words.Metres(reaches)} out at {clock}{whole}; {limit}."
+            : $"{Words.Cap(step.Reaction!.Name)} leaves {Words.Name(scene, attacker)} lying across at {clock}, where the floor is not clear from the feet to the head.";
+        return At(scene, step, Severity.Unsafe, message) with
         {
-            Measured = lands.Distance / 100m,
+            Measured = reaches / 100m,
             Allowed = edge / 100m,
             Unit = "m",
             Advice = "Choose a reaction that carries less far, or turn the exchange to a deeper side of the floor.",
         };
     }
 
-    private Finding InTheWay(Scene scene, Step step, Reaction reaction, int other, int beside, int clearance)
+    private Finding InTheWay(Scene scene, Step step, Meeting meeting)
     {
-        var (who, stands) = (Words.Name(scene, step.Row.Attacker), Words.Name(scene, other));
-        return At(scene, step, Severity.Unsafe, $"{Words.Cap(reaction.Name)} sends {who} past {stands} at {Words.Metres(beside)}; the way wants {Words.Metres(clearance)} clear.") with
+        var (who, stands) = (Words.Name(scene, meeting.First), Words.Name(scene, meeting.Second));
+        var isSent = meeting.Mine.Kind is LegKind.Shifts or LegKind.Guided or LegKind.Sent && step.Reaction is not null;
+        var message = isSent
+            ? $"{Words.Cap(step.Reaction!.Name)} sends {who} past {stands} at {Words.Metres(meeting.Apart)}; the way wants {Words.Metres(meeting.Room)} clear."
+            : $"{who} comes past {stands}, who is still being sent, at {Words.Metres(meeting.Apart)}; the way wants {Words.Metres(meeting.Room)} clear.";
+        return At(scene, step, Severity.Unsafe, message) with
         {
             Who = $"{who}, {stands}",
-            Measured = beside / 100m,
-            Allowed = clearance / 100m,
+            Measured = meeting.Apart / 100m,
+            Allowed = meeting.Room / 100m,
             Unit = "m",
-            Advice = $"Send {who} another way, choose a reaction that stays nearer, or move {stands}.",
+            Advice = isSent ? $"Send {who} another way, choose a reaction that stays nearer, or move {stands}." : $"Let {who} come later, or from another bearing.",
         };
     }
 }

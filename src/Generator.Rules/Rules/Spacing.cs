@@ -1,20 +1,27 @@
 using Generator.Domain;
+using Generator.Rules.Bodies;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 
 namespace Generator.Rules.Rules;
 
-/// <summary>Standing attackers keep their distance from one another, and everybody is on the floor area: at the opening and whenever one comes in.</summary>
+/// <summary>
+/// Everybody upright keeps room from everybody else upright, at rest and on the way in, and stands on the floor. What it has told of two people is remembered until one of them moves: bit 8 a + b for
+/// the attackers a and b, 9 a for the hero and a.
+/// </summary>
 public sealed class Spacing : Rule
 {
+    private const int Row = 8;
+
     public override string Id => "spacing";
 
-    public override string Title => "Standing attackers keep 1 m from one another, and everybody is on the floor area.";
+    public override string Title => "Everybody upright keeps room from everybody else upright: 1 m where both stand ready.";
 
     public override Severity Worst => Severity.Unsafe;
 
     public override object? Begin(Scene scene, FightState open, Tally tally)
     {
+        var told = 0UL;
         for (var a = 0; a < scene.Cast; a++)
         {
             var one = open.Attackers[a];
@@ -26,62 +33,149 @@ public sealed class Spacing : Rule
             for (var b = a + 1; b < scene.Cast; b++)
             {
                 var apart = Apart(one.Bearing, one.Distance, open.Attackers[b]);
-                if (apart < scene.Settle.Spacing.Value && tally.Count(Severity.Unsafe))
+                if (apart >= scene.Settle.Spacing.Value)
+                {
+                    continue;
+                }
+
+                told |= Bit(a, b);
+                if (tally.Count(Severity.Unsafe))
                 {
                     tally.Tell(TooClose(scene, AtEnd(open, Severity.Unsafe, string.Empty, string.Empty), a, b, apart, "open", scene.Settle.Spacing.Value));
                 }
             }
         }
 
-        return null;
+        return told == 0 ? null : told;
     }
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
-        if (!step.Opens || step.Attack is null)
+        foreach (var meeting in step.Meetings(scene))
         {
-            return null;
+            if (meeting.IsOfSpacing && tally.Count(Severity.Unsafe))
+            {
+                tally.Tell(TooClose(scene, At(scene, step, Severity.Unsafe, string.Empty), meeting.First, meeting.Second, meeting.Apart, HowNear(meeting), meeting.Room));
+            }
         }
 
-        var opener = step.Row.Attacker;
-        var from = step.Before.Attackers[opener].Distance;
-        if (step.Row.From >= 0 && from > scene.Floor[step.TargetBearing] && tally.Count(Severity.Unsafe))
+        if (step.HasTarget && step.Attack is not null)
         {
-            tally.Tell(OffTheFloor(scene, At(scene, step, Severity.Unsafe, string.Empty), opener, step.TargetBearing, from, "comes"));
+            ComesIn(scene, step, tally);
+        }
+
+        return AtRest(scene, memory, step, tally);
+    }
+
+    /// <summary>The way round the clock, and the metre from those who stand ready where the attack is thrown from.</summary>
+    private void ComesIn(Scene scene, Step step, Tally tally)
+    {
+        var opener = step.Row.Attacker;
+        var stood = step.Before.Attackers[opener];
+        var way = new Bearing(stood.Bearing).To(new Bearing(step.TargetBearing)).HalfHours;
+        for (var i = 1; i <= Math.Abs(way); i++)
+        {
+            var bearing = new Bearing(stood.Bearing + (Math.Sign(way) * i)).HalfHours;
+            if (stood.Distance > scene.Floor[bearing])
+            {
+                if (tally.Count(Severity.Unsafe))
+                {
+                    tally.Tell(OffTheFloor(scene, At(scene, step, Severity.Unsafe, string.Empty), opener, bearing, stood.Distance, "comes"));
+                }
+
+                break;
+            }
+        }
+
+        if (step.Distance > scene.Floor[step.TargetBearing] && stood.Distance <= scene.Floor[step.TargetBearing] && tally.Count(Severity.Unsafe))
+        {
+            tally.Tell(OffTheFloor(scene, At(scene, step, Severity.Unsafe, string.Empty), opener, step.TargetBearing, step.Distance, "strikes"));
         }
 
         for (var a = 0; a < scene.Cast; a++)
         {
             var other = step.Before.Attackers[a];
-            if (a == opener || Wanted(scene.Settle, other, step.Contact) is not (> 0 and var wanted))
+            if (a == opener || !other.StandsReadyAt(step.Contact))
             {
                 continue;
             }
 
             var apart = Apart(step.TargetBearing, step.Distance, other);
-            if (apart < wanted && tally.Count(Severity.Unsafe))
+            if (apart < scene.Settle.Spacing.Value && (apart >= scene.Settle.LaneBeside.Value || a == step.Second) && tally.Count(Severity.Unsafe))
             {
-                tally.Tell(TooClose(scene, At(scene, step, Severity.Unsafe, string.Empty), opener, a, apart, "stand", wanted));
+                tally.Tell(TooClose(scene, At(scene, step, Severity.Unsafe, string.Empty), opener, a, apart, "stand", scene.Settle.Spacing.Value));
+            }
+        }
+    }
+
+    /// <summary>Those whom the move leaves alone: who stands ready beside whom, and who is left standing at the hero's elbow.</summary>
+    private object? AtRest(Scene scene, object? memory, Step step, Tally tally)
+    {
+        var was = memory is ulong known ? known : 0UL;
+        var told = was;
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            var one = step.Before.Attackers[a];
+            if (IsIn(step, a))
+            {
+                told &= ~Of(a);
+                continue;
+            }
+
+            if (IsAtTheHero(scene, step, one) && !one.LiesAt(step.Start) && (told & Bit(a, a)) == 0)
+            {
+                told |= Bit(a, a);
+                if (tally.Count(Severity.Unsafe))
+                {
+                    tally.Tell(TooClose(scene, At(scene, step, Severity.Unsafe, string.Empty), a, -1, one.Distance, "stand", 2 * scene.Settle.BodyRadius.Value));
+                }
+            }
+
+            for (var b = a + 1; b < scene.Cast && one.StandsReadyAt(step.Start); b++)
+            {
+                var other = step.Before.Attackers[b];
+                if (IsIn(step, b) || !other.StandsReadyAt(step.Start) || (told & Bit(a, b)) != 0 || Apart(one.Bearing, one.Distance, other) is var apart && apart >= scene.Settle.Spacing.Value)
+                {
+                    continue;
+                }
+
+                told |= Bit(a, b);
+                if (tally.Count(Severity.Unsafe))
+                {
+                    tally.Tell(TooClose(scene, At(scene, step, Severity.Unsafe, string.Empty), a, b, apart, "stand", scene.Settle.Spacing.Value));
+                }
             }
         }
 
-        return null;
+        return told == was ? memory : told;
     }
 
-    /// <summary>
-    /// Centimetres that one who comes in keeps from another at a moment: the spacing from who stands ready, room to pass from who is upright and busy, held or
-    /// recovering; 0 from who lies on the floor or is not on it.
-    /// </summary>
-    public static int Wanted(Settle settle, AttackerState other, int moment)
+    /// <summary>Somebody on the floor whom the hero neither works on nor holds nor is held by, and whose middle, or whose body, is within the hero's own room.</summary>
+    internal static bool IsAtTheHero(Scene scene, Step step, AttackerState other) =>
+        other.Distance < 2 * scene.Settle.BodyRadius.Value && other.Entrance <= step.Start && !other.Gone && !other.Posture.IsControlled() && other.Posture != Posture.Gripping;
+
+    internal static bool IsIn(Step step, int attacker) => step.HasTarget && (attacker == step.Row.Attacker || attacker == step.Second);
+
+    private static ulong Bit(int a, int b) => 1UL << ((Row * a) + b);
+
+    /// <summary>Everything that is remembered of one attacker.</summary>
+    private static ulong Of(int attacker)
     {
-        if (other.StandsReadyAt(moment))
+        var bits = Bit(attacker, attacker);
+        for (var other = 0; other < Row; other++)
         {
-            return settle.Spacing.Value;
+            bits |= other < attacker ? Bit(other, attacker) : Bit(attacker, other);
         }
 
-        var isUpright = other.Posture is not (Posture.FaceDown or Posture.OnBack or Posture.Pinned or Posture.Out);
-        return isUpright && other.Entrance <= moment ? settle.LaneBeside.Value : 0;
+        return bits;
     }
+
+    private static string HowNear(Meeting meeting) => (meeting.Mine.Kind, meeting.Other.Kind) switch
+    {
+        (LegKind.Comes, LegKind.Rests) or (LegKind.Led, LegKind.Rests) => "pass",
+        (LegKind.Rests, LegKind.Rests) => "stand",
+        _ => "meet",
+    };
 
     private static int Apart(int bearing, int distance, AttackerState other) =>
         FloorGeometry.Apart(new Bearing(bearing).Apart(new Bearing(other.Bearing)), distance, other.Distance);
@@ -89,9 +183,10 @@ public sealed class Spacing : Rule
     private static Finding OffTheFloor(Scene scene, Finding finding, int attacker, int bearing, int distance, string verb)
     {
         var edge = scene.Floor[bearing];
+        var limit = scene.Floor.InTheWay(bearing) is { } thing ? $"{thing} closes the floor at {Words.Metres(edge)} there" : $"the floor is clear for {Words.Metres(edge)} there";
         return finding with
         {
-            Message = $"{Words.Name(scene, attacker)} {verb} {Words.Metres(distance)} out at {new Bearing(bearing).ToClockText()} o'clock; the floor is clear for {Words.Metres(edge)} there.",
+            Message = $"{Words.Name(scene, attacker)} {verb} {Words.Metres(distance)} out at {new Bearing(bearing).InWords}; {limit}.",
             Measured = distance / 100m,
             Allowed = edge / 100m,
             Unit = "m",

@@ -1,6 +1,5 @@
 using Generator.Domain;
 using Generator.Rules;
-using Generator.Rules.Rules;
 
 namespace Generator.Solver.Constructing;
 
@@ -21,9 +20,13 @@ internal sealed class Crowd(Scene scene)
         for (var other = 0; other < scene.Cast; other++)
         {
             var stands = node.State.Attackers[other];
-            var wanted = Spacing.Wanted(scene.Settle, stands, contact);
-            var apart = other == a || wanted == 0 ? int.MaxValue : FloorGeometry.Apart(new Bearing(bearing).Apart(new Bearing(stands.Bearing)), distance, stands.Distance);
-            if (apart >= wanted)
+            if (other == a || stands.Gone)
+            {
+                continue;
+            }
+
+            var (ready, apart) = (stands.StandsReadyAt(contact), FloorGeometry.Apart(new Bearing(bearing).Apart(new Bearing(stands.Bearing)), distance, stands.Distance));
+            if (!ready || apart >= scene.Settle.Spacing.Value)
             {
                 continue;
             }

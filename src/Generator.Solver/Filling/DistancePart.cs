@@ -1,3 +1,4 @@
+using Generator.Domain;
 using Generator.Rules.Replaying;
 using Google.OrTools.Sat;
 
@@ -83,7 +84,7 @@ internal static class DistancePart
         return follows;
     }
 
-    /// <summary>Where the target is left: at the old distance or drawn into the band, then carried back.</summary>
+    /// <summary>Where the target is left: at the old distance or drawn into the band, then carried back, and clear of the hero if let go.</summary>
     public static IntVar After(MoveModel model, SlotVars slot)
     {
         var cp = model.Cp;
@@ -108,7 +109,15 @@ internal static class DistancePart
 
         cp.Model.Add(drawn == 0).OnlyEnforceIf(slot.NoTarget);
         var left = cp.Int(0, Farthest, $"leftat[{slot.Index}]");
-        cp.Model.AddMaxEquality(left, [LinearExpr.Constant(0), drawn + model.OverReactions(slot, r => model.Scene.Book.Reactions[r].Back.Value)]);
+        var nearest = cp.Int(0, model.Scene.NearestFor(Posture.Ready), $"nearest[{slot.Index}]");
+        cp.Model.Add(nearest == 0).OnlyEnforceIf(slot.NoReaction);
+        for (var fate = 0; fate <= 2; fate++)
+        {
+            var frees = fate == 0 ? model.Scene.NearestFor(Posture.Ready) : 0;
+            cp.Model.Add(nearest == frees).OnlyEnforceIf([cp.Is(slot.Fate, fate, $"fate[{slot.Index}]={fate}"), slot.NoReaction.Not()]);
+        }
+
+        cp.Model.AddMaxEquality(left, [nearest, drawn + model.OverReactions(slot, r => model.Scene.Book.Reactions[r].Back.Value)]);
         return left;
     }
 }

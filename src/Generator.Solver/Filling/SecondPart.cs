@@ -56,8 +56,9 @@ internal static class SecondPart
         var later = cp.Int(0, model.LatestReady, "later" + name);
         cp.Model.AddMaxEquality(later, [recovered, was.ReadyAt]);
         var ready = Either(model, slot, recovered, later, "ready" + name);
+        var distance = CarriedOn(model, hit, was, name);
         var threat = cp.Int(0, model.LatestThreat, "threat" + name);
-        cp.Model.Add(threat == ready + DistancePart.WalkTime(model, a, was.Distance, "walk" + name));
+        cp.Model.Add(threat == ready + DistancePart.WalkTime(model, a, distance, "walk" + name));
         var (isOut, active) = (was.Out, was.Active);
         if (Happens(model, slot.TakesTwo))
         {
@@ -69,6 +70,7 @@ internal static class SecondPart
 
         return was with
         {
+            Distance = AfterPart.Choose(model, second, distance, was.Distance, "distance" + name),
             Posture = AfterPart.Choose(model, second, slot.SecondPosture, was.Posture, "posture" + name),
             OpenUntil = AfterPart.Choose(model, second, hit.OpenUntil, was.OpenUntil, "open" + name),
             ReadyAt = AfterPart.Choose(model, second, ready, was.ReadyAt, "ready" + name),
@@ -76,6 +78,14 @@ internal static class SecondPart
             Out = isOut,
             Active = active,
         };
+    }
+
+    /// <summary>Where the second one is left: carried on beyond the target.</summary>
+    private static IntVar CarriedOn(MoveModel model, AttackerVars hit, AttackerVars was, string name)
+    {
+        var beyond = model.Cp.Int(0, DistancePart.Farthest + model.Scene.Settle.LaneBeside.Value, "beyond" + name);
+        model.Cp.Model.AddMaxEquality(beyond, [was.Distance, hit.Distance + model.Scene.Settle.LaneBeside.Value]);
+        return beyond;
     }
 
     private static bool Happens(MoveModel model, BoolVar literal) => !ReferenceEquals(literal, model.Cp.False);

@@ -1,60 +1,52 @@
 using Generator.Domain;
-using Generator.Rules;
 using Generator.Solver.Filling;
 using Google.OrTools.Sat;
 
 namespace Generator.Solver.Rules;
 
-/// <summary>Nobody is sent or falls through another performer, an obstacle or the floor's edge.</summary>
+/// <summary>Nobody is sent or falls through another performer, an obstacle or the floor's edge: the edge beforehand, people in answers.</summary>
 public sealed class ClearLane : RuleModule
 {
     public override string Id => "clear-lane";
 
     public override void Post(MoveModel model)
     {
-        var settle = model.Scene.Settle;
-        var standing = FloorSteps.Landings(settle.LaneBeside.Value);
-        var falling = FloorSteps.Landings(settle.LaneBesideFall.Value);
         foreach (var slot in model.Slots)
         {
-            var sends = model.ReactionIs(slot, r => r.Sends, $"sends[{slot.Index}]");
-            var stays = model.ReactionIs(slot, r => r.Sends && !r.RunsOff, $"stays[{slot.Index}]");
-            var falls = model.ReactionIs(slot, r => r.Sends && r.Fall is not (FallClass.None or FallClass.ToKnee), $"fallsdown[{slot.Index}]");
-            var walks = model.ReactionIs(slot, r => r.Sends && r.Fall is FallClass.None or FallClass.ToKnee, $"walksoff[{slot.Index}]");
-            var edge = FloorParts.Edge(model, slot.TargetAfter.Bearing, $"edge[{slot.Index}]");
-            model.Cp.Model.Add(slot.TargetAfter.Distance <= edge).OnlyEnforceIf(stays);
+            var stays = model.ReactionIs(slot, r => !r.RunsOff, $"stays[{slot.Index}]");
+            var falls = model.ReactionIs(slot, FallsOutwards, $"fallsout[{slot.Index}]");
             for (var a = 0; a < model.Cast; a++)
             {
-                if (!ReferenceEquals(sends, model.Cp.False))
+                OnTheFloor(model, slot.TargetAfter, a, slot.Targets[a], stays, falls, $"edge[{slot.Index},{a}]");
+                if (!ReferenceEquals(slot.Seconds[a], model.Cp.False))
                 {
-                    Pass(model, slot, a, walks, falls, standing, falling);
+                    OnTheFloor(model, slot.After.Attackers[a], a, slot.Seconds[a], stays, model.Cp.And($"bothfall[{slot.Index},{a}]", falls, slot.TakesTwo), $"secondedge[{slot.Index},{a}]");
                 }
             }
         }
     }
 
-    private static void Pass(MoveModel model, SlotVars slot, int a, BoolVar walks, BoolVar falls, IReadOnlyList<FloorStep> standing, IReadOnlyList<FloorStep> falling)
+    public override IEnumerable<IReadOnlyList<ILiteral>> Refute(MoveModel model, Func<IntVar, long> value)
     {
-        var cp = model.Cp;
-        var other = slot.Before.Attackers[a];
-        if (slot.FixedTarget == a || ReferenceEquals(other.Controlled, cp.True) || ReferenceEquals(other.Gripping, cp.True) || ReferenceEquals(other.Gone, cp.True))
+        var clashes = new FloorClashes(model, value);
+        return [.. clashes.Of(FloorConcern.Lane), .. clashes.OffTheFloor()];
+    }
+
+    private static void OnTheFloor(MoveModel model, AttackerVars after, int a, BoolVar hits, BoolVar stays, BoolVar falls, string name)
+    {
+        if (ReferenceEquals(hits, model.Cp.False))
         {
             return;
         }
 
-        var name = $"lane[{slot.Index},{a}]";
-        var entered = cp.AtMost(model.Entrances[a], slot.Start, name + ".entered");
-        var apart = FloorParts.Apart(model, slot.TargetAfter.Bearing, other.Bearing, name + ".apart");
-        Limit(walks, standing, ".walks");
-        Limit(falls, falling, ".falls");
-
-        void Limit(BoolVar when, IReadOnlyList<FloorStep> steps, string what)
+        var edge = FloorParts.Edge(model, after.Bearing, name);
+        model.Cp.Model.Add(after.Distance <= edge).OnlyEnforceIf([hits, stays]);
+        if (!ReferenceEquals(falls, model.Cp.False))
         {
-            if (!ReferenceEquals(when, cp.False))
-            {
-                var counts = cp.And(name + what, [when, slot.Targets[a].Not(), entered, slot.Seconds[a].Not(), other.Controlled.Not(), other.Gripping.Not(), other.Gone.Not()]);
-                FloorParts.Keep(model, steps, true, apart, other.Distance, slot.TargetAfter.Distance, counts);
-            }
+            model.Cp.Model.Add(after.Distance + model.Scene.AxisOf(a) <= edge).OnlyEnforceIf([hits, falls]);
         }
     }
+
+    /// <summary>Ends lying with the head outwards after a fall.</summary>
+    private static bool FallsOutwards(Reaction reaction) => reaction is { EndsLying: true, RunsOff: false } && reaction.Lies != Lying.Across;
 }

@@ -8,7 +8,7 @@ namespace Generator.Solver.Rules;
 /// <summary>Places on the floor as the rules of space need them: edges, angles between bearings, and distances kept.</summary>
 internal static class FloorParts
 {
-    /// <summary>True when a place is at most so many tens of centimetres from the mark, by the rounding of <see cref="FloorGeometry.Round10"/>.</summary>
+    /// <summary>True when a place is at most so many tens of centimetres from the mark, rounded to the nearest.</summary>
     public static BoolVar WithinTens(MoveModel model, IntVar place, int tens) => model.Cp.UpTo(place, (10L * tens) + 4);
 
     /// <summary>Posts steps by which the first place is bound from above (or from below) while all the literals hold.</summary>

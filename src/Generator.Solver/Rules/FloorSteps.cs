@@ -5,7 +5,7 @@ using Generator.Rules;
 namespace Generator.Solver.Rules;
 
 /// <summary>
-/// What the rules of space forbid, as few steps. Going farther round the clock only ever frees more room, so each step holds for all smaller
+/// What the rules of space forbid to two who stand, as few steps in tens of centimetres. Going farther round the clock only ever frees more room, so each step holds for all smaller
 /// angles as well, and a step that a wider angle already says is left out. The steps depend on nothing but a clearance: worked out once.
 /// </summary>
 internal static class FloorSteps
@@ -16,13 +16,8 @@ internal static class FloorSteps
     private const int Angles = (Bearing.Circle / 2) + 1;
     private const int Free = 10_000;
 
-    private static readonly ConcurrentDictionary<int, IReadOnlyList<FloorStep>> Ways = new();
     private static readonly ConcurrentDictionary<int, IReadOnlyList<FloorStep>> Insides = new();
     private static readonly ConcurrentDictionary<int, IReadOnlyList<FloorStep>> Outsides = new();
-
-    /// <summary>Where somebody sent off may land at the farthest so as not to pass another closer than the clearance.</summary>
-    public static IReadOnlyList<FloorStep> Landings(int clearance) =>
-        Ways.GetOrAdd(clearance, static c => FromAbove(Table((delta, other) => FirstLanding(delta, other * 10, c))));
 
     /// <summary>How far out somebody may stand at most who stands on the near side of another.</summary>
     public static IReadOnlyList<FloorStep> Inside(int spacing) => Insides.GetOrAdd(spacing, static s => FromAbove(Table((delta, other) => Close(delta, other, s) is { Count: > 0 } close ? close[0] : Free)));
@@ -98,19 +93,12 @@ internal static class FloorSteps
         }
     }
 
+    /// <summary>
+    /// Tens in which everybody stands too close to everybody in the other tens: places too close to one another are a convex set at every angle, so the corners tell. What lies at its rim is left to
+    /// the whole centimetres, which are looked at in answers. Beyond the reach nothing is forbidden.
+    /// </summary>
     private static List<int> Close(int delta, int other, int spacing) =>
-        [.. Enumerable.Range(0, Reach + (spacing / 10) + 1).Where(t => FloorGeometry.Apart(delta, t * 10, other * 10) < spacing)];
+        other == Reach ? [] : [.. Enumerable.Range(0, Reach + (spacing / 10) + 1).Where(t => Corners(t).All(first => Corners(other).All(second => FloorGeometry.Apart(delta, first, second) < spacing)))];
 
-    private static int FirstLanding(int delta, int other, int clearance)
-    {
-        for (var landing = 0; landing <= 10 * Reach * 2; landing += 10)
-        {
-            if (FloorGeometry.LaneDistance(delta, other, landing) < clearance)
-            {
-                return landing / 10;
-            }
-        }
-
-        return Free;
-    }
+    private static int[] Corners(int tens) => [Math.Max(0, (10 * tens) - 5), (10 * tens) + 4];
 }

@@ -4,11 +4,12 @@ using Google.OrTools.Sat;
 
 namespace Generator.Solver.Rules;
 
-/// <summary>Standing attackers keep their distance from one another, and everybody is on the floor: at the opening and whenever one comes in.</summary>
+/// <summary>
+/// Everybody upright keeps room from everybody else upright, and stands on the floor. Beforehand: the floor, and who opens or stands ready so near that no rounding helps; in answers: everything else,
+/// to the centimetre.
+/// </summary>
 public sealed class Spacing : RuleModule
 {
-    private static readonly Posture[] Lying = [Posture.FaceDown, Posture.OnBack, Posture.Pinned, Posture.Out];
-
     public override string Id => "spacing";
 
     public override void Post(MoveModel model)
@@ -28,11 +29,18 @@ public sealed class Spacing : RuleModule
                 model.Cp.Model.Add(stands <= FloorParts.Edge(model, slot.TargetBearing, $"fromedge[{slot.Index}]")).OnlyEnforceIf([round.Not(), comesIn]);
             }
 
+            model.Cp.Model.Add(slot.Distance <= FloorParts.Edge(model, slot.TargetBearing, $"contactedge[{slot.Index}]")).OnlyEnforceIf(comesIn);
             for (var a = 0; a < model.Cast; a++)
             {
                 ComesIn(model, slot, a);
             }
         }
+    }
+
+    public override IEnumerable<IReadOnlyList<ILiteral>> Refute(MoveModel model, Func<IntVar, long> value)
+    {
+        var rests = new FloorRests(model, value);
+        return [.. rests.Opening(), .. rests.AtContact(), .. rests.BetweenMoves(), .. rests.AtTheHero(lying: false), .. rests.WalkingRound(), .. new FloorClashes(model, value).Of(FloorConcern.Spacing)];
     }
 
     private static void Open(MoveModel model)
@@ -66,16 +74,6 @@ public sealed class Spacing : RuleModule
         var apart = FloorParts.Apart(model, slot.TargetBearing, other.Bearing, name);
         Keep(model, apart, slot.Distance, other.Distance,
             model.Scene.Settle.Spacing.Value, [slot.HasAttack, slot.Targets[a].Not(), other.Active, ready, entered], name);
-
-        // Who is upright but busy, held, gripping or recovering wants room to pass.
-        var lies = cp.Or($"{name}.lies", [.. Lying.Select(p => cp.Is(other.Posture, (int)p, $"{name}.{p}"))]);
-        if (ReferenceEquals(lies, cp.True))
-        {
-            return;
-        }
-
-        Keep(model, apart, slot.Distance, other.Distance,
-            model.Scene.Settle.LaneBeside.Value, [slot.HasAttack, slot.Targets[a].Not(), lies.Not(), entered], name + ".upright");
     }
 
     /// <summary>Two places are far enough apart: for each angle and place of the second, the first stands inside or outside of it by a step.</summary>

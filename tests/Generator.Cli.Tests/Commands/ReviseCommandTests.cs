@@ -18,10 +18,10 @@ public class ReviseCommandTests
 
     private static readonly Dictionary<string, Action<JObject>> Changes = new(StringComparer.Ordinal)
     {
-        ["injured"] = b => b["attackers"]![0]!["limits"] = new JArray("no-forward-fall"),
+        ["injured"] = b => b["attackers"]![2]!["limits"] = new JArray("no-back-fall"),
         ["removed"] = b => (((JArray)b["attackers"]!)[1]).Remove(),
         ["replaced"] = b => (b["attackers"]![2]!["name"], b["attackers"]![2]!["height"]) = ("Odile", 1.55),
-        ["smaller floor"] = b => (b["floor"]!["width"], b["floor"]!["depth"], b["floor"]!["mark"]) = (7, 6, new JArray(3.5, 1.6)),
+        ["smaller floor"] = b => (b["floor"]!["width"], b["floor"]!["depth"], b["floor"]!["mark"]) = (7, 5.4, new JArray(3.5, 1.0)),
         ["obstacle"] = b => ((JArray)b["floor"]!["obstacles"]!).Add(JObject.Parse("""{ "name": "crate", "x": 5, "y": 2.6, "width": 0.5, "depth": 0.5 }""")),
         ["shorter"] = b => b["length"] = JObject.Parse("""{ "counts": 38, "tolerance": 2 }"""),
         ["longer"] = b => b["length"] = JObject.Parse("""{ "counts": 58, "tolerance": 2 }"""),

@@ -107,7 +107,7 @@ internal static class BrokenChains
         {
             "clear-lane",
             2,
-            "square Bruno@12/250 Wanda@6/120",
+            "square Bruno@12/250 Wanda@3/55/4",
             "cross-right > wrist-catch-left {arm-caught} ; hip-throw-right {thrown-over}"
         },
         // The slip's count lasts 0.375 s at 160, and it needs 0.4.

@@ -103,11 +103,11 @@ public sealed class DistanceReplayTests
     }
 
     [Fact]
-    public void Nobody_is_drawn_beyond_the_mark()
+    public void Nobody_let_go_is_left_within_the_room_of_two_bodies()
     {
         var inwards = CaseBook.Reels with { Id = "inwards", Back = new Centimetres(-120) };
 
-        Assert.Equal(0, new Case().At("12", 90).Knows(inwards).Play(Row(0, 0, "hit", "inwards", "blow")).After.Attackers[0].Distance);
+        Assert.Equal(50, new Case().At("12", 90).Knows(inwards).Play(Row(0, 0, "hit", "inwards", "blow")).After.Attackers[0].Distance);
     }
 
     [Fact]

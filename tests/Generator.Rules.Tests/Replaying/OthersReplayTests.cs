@@ -25,12 +25,12 @@ public sealed class OthersReplayTests
     }
 
     [Fact]
-    public void The_one_bumped_into_is_off_balance_where_they_stand()
+    public void The_one_bumped_into_is_off_balance_and_carried_on()
     {
         var wanda = new Case().At("12", 90).At("2", 150).Knows(Shove).Knows(Crashes).Play(Row(0, 0, "shove", "crashes", "blow")).After.Attackers[1];
 
-        // Open to 2 + 2, ready at 2 + 4.
-        Assert.Equal((Posture.OffBalance, 4, 6, 4, 150), (wanda.Posture, wanda.OpenUntil, wanda.ReadyAt, wanda.Bearing, wanda.Distance));
+        // Open to 2 + 2, ready at 2 + 4; 60 cm beyond Bruno, who has come to 150.
+        Assert.Equal((Posture.OffBalance, 4, 6, 4, 210), (wanda.Posture, wanda.OpenUntil, wanda.ReadyAt, wanda.Bearing, wanda.Distance));
     }
 
     [Fact]

@@ -8,7 +8,7 @@ namespace Generator.Rules.Tests.Symmetry;
 internal static class Ties
 {
     public static bool In(Step step, Scene mirrored) =>
-        step.Technique is { } technique && (TurnsEitherWay(step, technique) || ChangesEitherWay(step, technique, mirrored) || CarriesEitherWay(step, technique));
+        step.WalkRound == Bearing.Circle / 2 || (step.Technique is { } technique && (TurnsEitherWay(step, technique) || ChangesEitherWay(step, technique, mirrored) || CarriesEitherWay(step, technique)));
 
     private static bool TurnsEitherWay(Step step, Technique technique)
     {

@@ -73,14 +73,15 @@ public class ArithmeticTests
         Assert.True(denied > 3 && allowed > 3, $"{denied} denied, {allowed} allowed");
     }
 
-    /// <summary>Two posts close all bearings but 12; Bram's 1.95 m counts as 2 m, so that both have room there, and a routine shows it.</summary>
+    /// <summary>Two posts close all bearings but 12; Ada at 1 m and Bram at 2 m have just room there, and a centimetre less is none.</summary>
     [Fact]
     public void The_last_centimetres_of_a_floor_count_as_the_spacing_measures_them()
     {
-        const string Text = """{ "length": { "moves": 8, "tolerance": 4 }, "floor": { "width": 1, "depth": 2.55, "mark": [0.5, 0.3], "obstacles": [{ "name": "left post", "x": 0, "y": 0.9, "width": 0.05, "depth": 0.05 }, { "name": "right post", "x": 0.95, "y": 0.9, "width": 0.05, "depth": 0.05 }] }, "attackers": [{ "name": "Ada", "bearing": "12", "distance": 1, "skill": "stunt" }, { "name": "Bram", "bearing": "12", "distance": 1.95, "skill": "stunt" }] }""";
+        const string Text = """{ "length": { "moves": 8, "tolerance": 4 }, "floor": { "width": 1, "depth": 2.6, "mark": [0.5, 0.3], "obstacles": [{ "name": "left post", "x": 0, "y": 0.9, "width": 0.05, "depth": 0.05 }, { "name": "right post", "x": 0.95, "y": 0.9, "width": 0.05, "depth": 0.05 }] }, "attackers": [{ "name": "Ada", "bearing": "12", "distance": 1, "skill": "stunt" }, { "name": "Bram", "bearing": "12", "distance": 2, "skill": "stunt" }] }""";
         var brief = BriefReader.Parse(new SourceFile("b.json", Text), Drafts.Book).Value!;
         Assert.Equal(2, FloorRoom.For(new Scene(brief, Drafts.Book)));
-        Assert.Equal(DraftStatus.Found, Drafting.Draft(brief, Drafts.Book, new DraftOptions { Rounds = 12 }).Status);
+        Assert.Empty(BriefChecks.Clash(new Scene(brief, Drafts.Book)));
+        Assert.Equal(1, FloorRoom.For(new Scene(brief with { Floor = brief.Floor with { Depth = new(259) } }, Drafts.Book)));
     }
 
     /// <summary>Kinds of brief of which anybody sees that they cannot be.</summary>

@@ -19,7 +19,8 @@ internal sealed class TinyWorld
 
     /// <param name="seed">The same seed gives the same world.</param>
     /// <param name="seconds">With a reaction that bumps into a second attacker, a technique that takes two, and two or three attackers close together.</param>
-    public TinyWorld(int seed, bool seconds = false)
+    /// <param name="beside">The second attacker stands half an hour round and a metre farther out, so that the first falls in their way.</param>
+    public TinyWorld(int seed, bool seconds = false, bool beside = false)
     {
         dice = new Random(seed);
         injuries = new Random(~seed);
@@ -28,6 +29,7 @@ internal sealed class TinyWorld
         MostGap = 1 + dice.Next(3);
         Book = new Book("tiny", Stances(), new Settle(), Techniques(), Attacks(), Reactions());
         Brief = DrawBrief();
+        Brief = beside ? Brief with { Attackers = [.. Brief.Attackers.Select((a, i) => a with { Bearing = new Bearing(i), Distance = new Centimetres(150 + (110 * i)) })] } : Brief;
         Placements = [.. Brief.Attackers.Select(a => new Placement(a.Bearing!.Value, a.Distance!.Value, a.Entrance!.Value))];
         Scene = new Scene(Brief, Book);
     }

@@ -1,0 +1,115 @@
+using Generator.Domain;
+using Generator.Rules.Replaying;
+
+namespace Generator.Rules.Bodies;
+
+/// <summary>Two who come too near to one another on the ways that a step has brought about: how near, and on which legs.</summary>
+/// <param name="First">Whom the step moves.</param>
+/// <param name="Second">The other.</param>
+/// <param name="Mine">Leg of the first.</param>
+/// <param name="Other">Leg of the second.</param>
+/// <param name="Apart">From middle to middle, or to the middle line of who lies, in centimetres.</param>
+/// <param name="Room">What it should be at least.</param>
+public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other, int Apart, int Room)
+{
+    /// <summary>One of them lies: a matter of what is underfoot.</summary>
+    public bool IsUnderfoot => Mine.Lies || Other.Lies;
+
+    /// <summary>One of them is sent, and nobody lies: a matter of the lane.</summary>
+    public bool IsInALane => !IsUnderfoot && Sends(Mine.Kind, Other.Kind);
+
+    /// <summary>Both are upright and nobody is sent: a matter of spacing.</summary>
+    public bool IsOfSpacing => !IsUnderfoot && !IsInALane;
+
+    /// <summary>
+    /// Those of a step, the nearest moment of each two for each of the three. Whoever the step moves is held against everybody else on the ways known so far: whoever has not been called yet is
+    /// where they are. Two of one move are left to the technique, but do not end in one another.
+    /// </summary>
+    public static IReadOnlyList<Meeting> Of(Scene scene, Step step)
+    {
+        List<Meeting>? found = null;
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            var mine = step.After.Attackers[a].Leg;
+            if (mine is null || mine.Move != step.Index)
+            {
+                continue;
+            }
+
+            for (var b = 0; b < scene.Cast; b++)
+            {
+                var other = step.After.Attackers[b];
+                var moves = other.Leg?.Move == step.Index;
+                if (b != a && (!moves || a < b))
+                {
+                    Between(scene.Settle, a, b, mine, other.Way, moves, step.Index, ref found);
+                }
+            }
+        }
+
+        return found ?? (IReadOnlyList<Meeting>)[];
+    }
+
+    private static void Between(Settle settle, int a, int b, Leg mine, Leg others, bool bothMove, int move, ref List<Meeting>? found)
+    {
+        var (under, lane, space) = (default(Meeting?), default(Meeting?), default(Meeting?));
+        for (var one = mine; one is not null && (one.Move == move || one.Before?.Move == move); one = one.Before)
+        {
+            if (one.Move != move)
+            {
+                continue;
+            }
+
+            for (var two = others; two is not null && two.Reaches(one.From); two = two.Before)
+            {
+                if (bothMove && !(IsTheEnd(one) && IsTheEnd(two)))
+                {
+                    continue;
+                }
+
+                var wanted = bothMove ? 2 * settle.BodyRadius.Value : Wanted(settle, one.Kind, two.Kind);
+                var apart = FloorGeometry.Whole(one.Apart(two));
+                if (apart < wanted)
+                {
+                    var meeting = new Meeting(a, b, one, two, apart, wanted);
+                    Nearer(ref meeting.IsUnderfoot ? ref under : ref meeting.IsInALane ? ref lane : ref space, meeting);
+                }
+            }
+        }
+
+        Add(under, ref found);
+        Add(lane, ref found);
+        Add(space, ref found);
+    }
+
+    /// <summary>Centimetres that two keep from one another on legs of these kinds.</summary>
+    private static int Wanted(Settle settle, LegKind one, LegKind two)
+    {
+        if (one == LegKind.Lies || two == LegKind.Lies)
+        {
+            return 2 * settle.BodyRadius.Value;
+        }
+
+        return (one == LegKind.Sent || two == LegKind.Sent ? settle.LaneBesideFall : settle.LaneBeside).Value;
+    }
+
+    private static bool Sends(LegKind one, LegKind two) => one is LegKind.Shifts or LegKind.Guided or LegKind.Sent || two is LegKind.Shifts or LegKind.Guided or LegKind.Sent;
+
+    private static bool IsTheEnd(Leg leg) => leg.Lies || double.IsInfinity(leg.To);
+
+    private static void Nearer(ref Meeting? nearest, Meeting other)
+    {
+        if (nearest is not { } known || other.Room - other.Apart > known.Room - known.Apart)
+        {
+            nearest = other;
+        }
+    }
+
+    private static void Add(Meeting? meeting, ref List<Meeting>? found)
+    {
+        if (meeting is { } known)
+        {
+            (found ??= []).Add(known);
+        }
+    }
+}

@@ -1,0 +1,213 @@
+namespace Generator.Rules.Bodies;
+
+/// <summary>
+/// What a move does with somebody's place, in numbers: the way in before an attack, and where the technique sends them or lays them down. Bearings and turns in half hours, distances in
+/// centimetres, moments in half counts.
+/// </summary>
+public readonly record struct Motion
+{
+    /// <summary>Number of the move, from 0.</summary>
+    public int Move { get; init; }
+
+    /// <summary>Where they stand before it.</summary>
+    public (int Bearing, int Distance) Stands { get; init; }
+
+    /// <summary>They attack: set off at <see cref="Leaves"/>, walk round until <see cref="Rounded"/>, and are at <see cref="Meets"/> at <see cref="Contact"/>.</summary>
+    public bool ComesIn { get; init; }
+
+    public int Leaves { get; init; }
+
+    public int Rounded { get; init; }
+
+    /// <summary>Half hours walked round, the shorter way, −11 to 12.</summary>
+    public int Round { get; init; }
+
+    public int Contact { get; init; }
+
+    /// <summary>Where they are when the technique begins to act on them; <see cref="Stands"/> for who does not come in.</summary>
+    public (int Bearing, int Distance) Meets { get; init; }
+
+    /// <summary>The technique acts on them, from <see cref="Taken"/> until they have come to <see cref="Ends"/> at <see cref="Lands"/>.</summary>
+    public bool Reacts { get; init; }
+
+    public int Taken { get; init; }
+
+    public int Lands { get; init; }
+
+    public (int Bearing, int Distance) Ends { get; init; }
+
+    /// <summary>Half hours round the clock on which they are sent, signed; half round leads straight past the mark.</summary>
+    public int SentRound { get; init; }
+
+    /// <summary>How they go there.</summary>
+    public LegKind Kind { get; init; }
+
+    /// <summary>They leave the floor.</summary>
+    public bool Gone { get; init; }
+
+    /// <summary>They lie afterwards, from <see cref="Taken"/> until this moment; <see cref="Never"/> for who does not, <see cref="ForEver"/> for who stays down.</summary>
+    public int LiesUntil { get; init; }
+
+    /// <summary>They lay before, and lie as they lay.</summary>
+    public bool LiesAsBefore { get; init; }
+
+    /// <summary>The middle of the body is at the place and the body square to the bearing, rather than the feet at the place and the head outwards.</summary>
+    public bool Across { get; init; }
+
+    /// <summary>From the middle of the feet to the middle of the head of who lies, in centimetres.</summary>
+    public int Axis { get; init; }
+
+    public const int Never = int.MinValue;
+
+    public const int ForEver = int.MaxValue;
+
+    /// <summary>The same so many half counts later.</summary>
+    public Motion Later(int by) => this with
+    {
+        Leaves = Leaves + by,
+        Rounded = Rounded + by,
+        Contact = Contact + by,
+        Taken = Taken + by,
+        Lands = Lands + by,
+        LiesUntil = LiesUntil is Never or ForEver ? LiesUntil : LiesUntil + by,
+    };
+
+    /// <summary>The way in alone.</summary>
+    public Motion WayIn => this with { Reacts = false };
+
+    /// <summary>What the technique does, alone.</summary>
+    public Motion Sending => this with { ComesIn = false, Stands = Meets };
+
+    /// <summary>The legs of this move alone, of somebody who has always stood where it begins.</summary>
+    public IEnumerable<Leg> Legs()
+    {
+        var place = Place.At(Stands.Bearing, Stands.Distance);
+        for (var leg = Laid(new Leg(LegKind.Rests, int.MinValue, double.NegativeInfinity, double.PositiveInfinity, place, place, null)); leg is not null; leg = leg.Before)
+        {
+            if (leg.Move == Move)
+            {
+                yield return leg;
+            }
+        }
+    }
+
+    /// <summary>The legs of this move on top of those before.</summary>
+    public Leg Laid(Leg before)
+    {
+        var way = before;
+        if (ComesIn)
+        {
+            way = End(way, Leaves);
+            way = Arc(way, LegKind.Comes, Leaves, Rounded, Stands.Bearing, Round, Stands.Distance, Stands.Distance);
+            way = Straight(way, LegKind.Comes, Rounded, Contact, Place.At(Meets.Bearing, Meets.Distance));
+            way = Rest(way, Contact);
+        }
+
+        if (!Reacts)
+        {
+            return way;
+        }
+
+        var lay = Lying(way, Taken);
+        way = End(way, Taken);
+        var place = Place.At(Ends.Bearing, Ends.Distance);
+        way = Math.Abs(SentRound) is > 0 and < 12 && Ends.Distance > 0
+            ? Arc(way, Kind, Taken, Lands, Meets.Bearing, SentRound, Meets.Distance, Ends.Distance)
+            : Straight(way, Kind, Taken, Lands, place);
+        if (Gone)
+        {
+            return way;
+        }
+
+        if (LiesUntil == Never)
+        {
+            return Rest(way, Lands, place);
+        }
+
+        var until = LiesUntil == ForEver ? double.PositiveInfinity : Math.Max(LiesUntil, Lands);
+        way = Down(way, LiesAsBefore ? lay : null, place, until);
+        return LiesUntil == ForEver ? way : Rest(way, until, place);
+    }
+
+    /// <summary>Where they lie at a moment; null for who is upright.</summary>
+    private static Leg? Lying(Leg way, double moment)
+    {
+        for (var leg = way; leg is not null; leg = leg.Before)
+        {
+            if (leg.From <= moment && leg.To > moment)
+            {
+                return leg.Lies ? leg : null;
+            }
+        }
+
+        return null;
+    }
+
+    private Leg Down(Leg way, Leg? lay, Place place, double until)
+    {
+        Place feet, head;
+        if (lay is not null)
+        {
+            var moved = place.From(Place.At(Meets.Bearing, Meets.Distance));
+            (feet, head) = (lay.Start.Plus(moved), lay.End.Plus(moved));
+        }
+        else if (Across)
+        {
+            (feet, head) = (place.Plus(Place.At(Ends.Bearing - 6, Axis / 2.0)), place.Plus(Place.At(Ends.Bearing + 6, Axis / 2.0)));
+        }
+        else
+        {
+            (feet, head) = (place, place.Plus(Place.At(Ends.Bearing, Axis)));
+        }
+
+        return new Leg(LegKind.Lies, Move, Taken, until, feet, head, way);
+    }
+
+    /// <summary>What was on at a moment ends there: who still rests or lies stops, who is still under way arrives by then.</summary>
+    private Leg? Ended(Leg? way, double moment)
+    {
+        if (way is null || !way.Reaches(moment))
+        {
+            return way;
+        }
+
+        var before = Ended(way.Before, moment);
+        if (way.To <= moment)
+        {
+            return ReferenceEquals(before, way.Before) ? way : new Leg(way.Kind, way.Move, way.From, way.To, way.Start, way.End, before);
+        }
+
+        // Nobody is under way to a place after they have set off from it.
+        var move = way.Start == way.End || way.Lies ? way.Move : Move;
+        return way.From >= moment ? before : new Leg(way.Kind, move, way.From, moment, way.Start, way.End, before);
+    }
+
+    private Leg End(Leg way, double moment) => Ended(way, moment) ?? new Leg(LegKind.Rests, Move, moment, moment, PlaceOf(way), PlaceOf(way), null);
+
+    private static Place PlaceOf(Leg way) => way.Lies ? way.Start : way.End;
+
+    private Leg Straight(Leg way, LegKind kind, double from, double to, Place place)
+    {
+        var start = kind == LegKind.Comes ? Place.At(Meets.Bearing, Stands.Distance) : Place.At(Meets.Bearing, Meets.Distance);
+        return to > from ? new Leg(kind, Move, from, to, start, place, way) : way;
+    }
+
+    private Leg Arc(Leg way, LegKind kind, double from, double to, int bearing, int round, int first, int last)
+    {
+        var steps = Math.Abs(round);
+        for (var i = 1; i <= steps && to > from; i++)
+        {
+            way = new Leg(kind, Move, At(i - 1), At(i), On(i - 1), On(i), way);
+        }
+
+        return way;
+
+        double At(int step) => from + ((to - from) * step / steps);
+
+        Place On(int step) => Place.At(bearing + (Math.Sign(round) * step), first + ((double)(last - first) * step / steps));
+    }
+
+    private Leg Rest(Leg way, double from, Place place) => new(LegKind.Rests, Move, from, double.PositiveInfinity, place, place, way);
+
+    private Leg Rest(Leg way, double from) => Rest(way, from, Place.At(Meets.Bearing, Meets.Distance));
+}

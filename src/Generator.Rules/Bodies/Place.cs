@@ -1,0 +1,52 @@
+using Generator.Domain;
+
+namespace Generator.Rules.Bodies;
+
+/// <summary>A place on the floor in centimetres from the mark: <paramref name="X"/> grows towards 3 o'clock, <paramref name="Y"/> towards 12.</summary>
+public readonly record struct Place(double X, double Y)
+{
+    /// <summary>The place on a bearing (half hours, any whole number) at a distance from the mark.</summary>
+    public static Place At(int bearing, double distance)
+    {
+        var way = new Bearing(bearing).HalfHours;
+        return new Place(distance * FloorGeometry.Cosine(way - 6), distance * FloorGeometry.Cosine(way));
+    }
+
+    /// <summary>Centimetres to another place.</summary>
+    public double To(Place other) => Length(other.X - X, other.Y - Y);
+
+    /// <summary>The point at a share of the way to another, 0 to 1.</summary>
+    public Place Towards(Place other, double share) => new(X + ((other.X - X) * share), Y + ((other.Y - Y) * share));
+
+    /// <summary>The place as far from this one as another from the mark, and the same way.</summary>
+    public Place Plus(Place way) => new(X + way.X, Y + way.Y);
+
+    /// <summary>How far the mark is from this place as seen from another.</summary>
+    public Place From(Place other) => new(X - other.X, Y - other.Y);
+
+    /// <summary>Centimetres to the nearest point between two others.</summary>
+    public double ToLine(Place start, Place end)
+    {
+        var (dx, dy) = (end.X - start.X, end.Y - start.Y);
+        var square = (dx * dx) + (dy * dy);
+        var share = square == 0 ? 0 : Math.Clamp((((X - start.X) * dx) + ((Y - start.Y) * dy)) / square, 0, 1);
+        return Length(start.X + (share * dx) - X, start.Y + (share * dy) - Y);
+    }
+
+    /// <summary>Centimetres between two lines; 0 where they cross.</summary>
+    public static double Between(Place start, Place end, Place first, Place last)
+    {
+        if (Side(start, end, first) * Side(start, end, last) < 0 && Side(first, last, start) * Side(first, last, end) < 0)
+        {
+            return 0;
+        }
+
+        var one = Math.Min(first.ToLine(start, end), last.ToLine(start, end));
+        return Math.Min(one, Math.Min(start.ToLine(first, last), end.ToLine(first, last)));
+    }
+
+    private static double Side(Place start, Place end, Place other) =>
+        ((end.X - start.X) * (other.Y - start.Y)) - ((end.Y - start.Y) * (other.X - start.X));
+
+    private static double Length(double x, double y) => Math.Sqrt((x * x) + (y * y));
+}

@@ -1,0 +1,63 @@
+using Generator.Domain;
+using Generator.Rules.Bodies;
+
+namespace Generator.Rules.Replaying;
+
+/// <summary>What a step does with everybody's place in time.</summary>
+internal static class Moving
+{
+    /// <summary>Gives the attackers after a step their legs.</summary>
+    public static void Lay(Scene scene, Step step, AttackerState[] attackers)
+    {
+        var before = step.Before.Attackers;
+        for (var a = 0; a < attackers.Length; a++)
+        {
+            if (step.HasTarget && (a == step.Row.Attacker || a == step.Second))
+            {
+                attackers[a] = attackers[a] with { Leg = Of(scene, step, a, attackers[a]).Motion(scene).Laid(before[a].Way) };
+            }
+            else if (attackers[a].Bearing != before[a].Bearing || attackers[a].Distance != before[a].Distance)
+            {
+                attackers[a] = attackers[a] with { Leg = Led(step, before[a], attackers[a]).Laid(before[a].Way) };
+            }
+        }
+    }
+
+    private static Treatment Of(Scene scene, Step step, int attacker, AttackerState after)
+    {
+        var before = step.Before.Attackers[attacker];
+        return new Treatment
+        {
+            Move = step.Index,
+            Attacker = attacker,
+            IsTarget = attacker == step.Row.Attacker,
+            Technique = step.Technique,
+            Attack = step.Attack,
+            Reaction = step.Row.Reaction,
+            Start = step.Start,
+            End = step.End,
+            Stands = (before.Bearing, before.Distance),
+            Meets = (step.TargetBearing, step.Distance),
+            Ends = (after.Bearing, after.Distance),
+            Soonest = before.SetsOffAt,
+            Posture = after.Posture,
+            Gone = after.Gone,
+            Lay = before.LiesAt(step.Attack is null ? step.Start : step.Contact),
+        };
+    }
+
+    private static Motion Led(Step step, AttackerState before, AttackerState after) => new()
+    {
+        Move = step.Index,
+        Stands = (before.Bearing, before.Distance),
+        Meets = (before.Bearing, before.Distance),
+        Reacts = true,
+        Taken = step.Start,
+        Lands = step.End,
+        Ends = (after.Bearing, after.Distance),
+        SentRound = new Bearing(before.Bearing).To(new Bearing(after.Bearing)).HalfHours,
+        Kind = LegKind.Led,
+        LiesUntil = before.LiesAt(step.Start) ? Motion.ForEver : Motion.Never,
+        LiesAsBefore = true,
+    };
+}

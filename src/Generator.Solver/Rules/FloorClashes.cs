@@ -1,0 +1,192 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Bodies;
+using Generator.Solver.Filling;
+using Google.OrTools.Sat;
+
+namespace Generator.Solver.Rules;
+
+/// <summary>
+/// Finds in an answer who comes too near to whom, and says what of the answer it hangs on: places, lengths of moves, and how much later one move begins than the other. A clause rules out all
+/// answers that agree in that, for every such time at which the two still meet.
+/// </summary>
+internal sealed class FloorClashes(MoveModel model, Func<IntVar, long> value)
+{
+    /// <summary>Half counts by which one of two moves is tried sooner and later.</summary>
+    private const int Neighbours = 40;
+
+    private readonly FloorWays ways = new(model, value);
+    private readonly Settle settle = model.Scene.Settle;
+
+    /// <summary>One clause for each two who clash in a row.</summary>
+    public IEnumerable<IReadOnlyList<ILiteral>> Of(FloorConcern concern)
+    {
+        foreach (var deed in ways.Deeds)
+        {
+            var mine = deed.Motion.Laid(ways.Before(deed.Attacker, deed.Slot.Index));
+            for (var b = 0; b < model.Cast; b++)
+            {
+                var other = ways.Deeds.FirstOrDefault(d => d.Attacker == b && d.Slot.Index == deed.Slot.Index);
+                if (b == deed.Attacker || (other is not null && b < deed.Attacker))
+                {
+                    continue;
+                }
+
+                var theirs = ways.Before(b, deed.Slot.Index);
+                if (other is not null)
+                {
+                    if (Clash(concern, Chain(mine).Where(l => l.Move == deed.Motion.Move && IsLast(l)), Chain(other.Motion.Laid(theirs)).Where(IsLast), bothMove: true) is not null)
+                    {
+                        yield return Pinned(deed.Slot.Index);
+                    }
+                }
+                else if (Clash(concern, Chain(mine).Where(l => l.Move == deed.Motion.Move), Chain(theirs)) is { } leg)
+                {
+                    yield return Clause(concern, deed, b, leg) ?? Pinned(deed.Slot.Index);
+                }
+            }
+        }
+    }
+
+    /// <summary>One clause for each body that comes to lie where the floor is not clear.</summary>
+    public IEnumerable<IReadOnlyList<ILiteral>> OffTheFloor() =>
+        ways.Deeds.Where(d => d.Treatment is not null && d.Motion.Legs().Any(l => l.Lies && !(model.Scene.Floor.Holds(l.Start) && model.Scene.Floor.Holds(l.End)))).Select(d => Pinned(d.Slot.Index));
+
+    /// <summary>Rules out the rows up to one as they are.</summary>
+    private List<ILiteral> Pinned(int last)
+    {
+        var clause = new FloorClause(model, value);
+        for (var a = 0; a < model.Cast; a++)
+        {
+            clause.Same(model.Start.Attackers[a].Bearing);
+            clause.Same(model.Start.Attackers[a].Distance);
+            clause.Same(model.Entrances[a]);
+            clause.Same(model.Delays[a]);
+        }
+
+        foreach (var slot in model.Slots.Where(s => s.Index <= last))
+        {
+            clause.Chosen([.. slot.Uses, .. slot.Attacks, .. slot.Reactions, .. slot.Targets]);
+            clause.Same(slot.Start);
+            clause.Same(slot.TargetBearing);
+            clause.Same(slot.Linger);
+        }
+
+        return clause.Literals;
+    }
+
+    /// <summary>Null where what they hang on cannot be told in short.</summary>
+    private List<ILiteral>? Clause(FloorConcern concern, FloorDeed mine, int b, Leg met)
+    {
+        var theirs = ways.Deeds.LastOrDefault(d => d.Attacker == b && d.Slot.Index < mine.Slot.Index);
+        if (!IsPlain(mine) || (theirs is not null && !IsPlain(theirs)) || (theirs is not null && met.Move != theirs.Motion.Move))
+        {
+            return null;
+        }
+
+        IReadOnlyList<Leg> legs = theirs is null ? [.. Chain(ways.Openings[b])] : [.. theirs.Motion.Legs()];
+        var parts = Parts(mine).Where(p => Meets(concern, p.Motion, legs)).ToList();
+        if (parts.Count == 0)
+        {
+            return null;
+        }
+
+        var (motion, comes, reacts) = parts[0];
+        var clause = new FloorClause(model, value);
+        clause.Acts(mine, comes, reacts);
+        if (theirs is not null)
+        {
+            clause.Acts(theirs, true, true);
+        }
+        else
+        {
+            clause.Same(model.Entrances[b]);
+        }
+
+        clause.StaysPut(b, theirs?.Slot.Index ?? -1, mine.Slot);
+        When(clause, concern, motion, legs, mine.Slot, theirs?.Slot);
+        return clause.Literals;
+    }
+
+    /// <summary>The way in, or what the technique does, where one of them is enough to clash.</summary>
+    private static IEnumerable<(Motion Motion, bool Comes, bool Reacts)> Parts(FloorDeed deed)
+    {
+        if (deed.Motion is { ComesIn: true, Reacts: true })
+        {
+            yield return (deed.Motion.WayIn, true, false);
+            yield return (deed.Motion.Sending, false, true);
+        }
+
+        yield return (deed.Motion, true, true);
+    }
+
+    /// <summary>A row on its target that leaves nobody lying as they lay, and in which nobody sets off later than they would like to.</summary>
+    private bool IsPlain(FloorDeed deed) =>
+        deed is { IsTarget: true, Treatment: { Lay: false } treatment } && (!deed.Motion.ComesIn || (treatment with { Soonest = int.MinValue }).Motion(model.Scene).Leaves == deed.Motion.Leaves);
+
+    /// <summary>How much sooner and later the row may be and still clash.</summary>
+    private void When(FloorClause clause, FloorConcern concern, Motion motion, IReadOnlyList<Leg> legs, SlotVars mine, SlotVars? theirs)
+    {
+        if (legs.All(l => double.IsInfinity(l.From) && double.IsInfinity(l.To)))
+        {
+            return;
+        }
+
+        var (soonest, latest) = (0, 0);
+        while (soonest > -Neighbours && Meets(concern, motion.Later(soonest - 1), legs))
+        {
+            soonest--;
+        }
+
+        while (latest < Neighbours && Meets(concern, motion.Later(latest + 1), legs))
+        {
+            latest++;
+        }
+
+        // Whoever stays where they are for ever is met at any later time as well.
+        var begins = motion.ComesIn ? motion.Leaves : motion.Taken;
+        var forEver = latest == Neighbours && legs.Any(l => double.IsInfinity(l.To) && l.From <= begins + latest);
+        clause.Between(mine.Start, theirs?.Start, soonest, forEver ? null : latest);
+    }
+
+    private bool Meets(FloorConcern concern, Motion motion, IReadOnlyList<Leg> legs) => Clash(concern, motion.Legs(), legs) is not null;
+
+    /// <summary>The leg of the others that is met.</summary>
+    private Leg? Clash(FloorConcern concern, IEnumerable<Leg> mine, IEnumerable<Leg> theirs, bool bothMove = false)
+    {
+        foreach (var one in mine)
+        {
+            foreach (var two in theirs)
+            {
+                if (Of(one.Kind, two.Kind) == concern && FloorGeometry.Whole(one.Apart(two)) < (bothMove ? 2 * settle.BodyRadius.Value : Room(one.Kind, two.Kind)))
+                {
+                    return two;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private int Room(LegKind one, LegKind two) => Of(one, two) switch
+    {
+        FloorConcern.Underfoot => 2 * settle.BodyRadius.Value,
+        FloorConcern.Lane when one == LegKind.Sent || two == LegKind.Sent => settle.LaneBesideFall.Value,
+        _ => settle.LaneBeside.Value,
+    };
+
+    private static FloorConcern Of(LegKind one, LegKind two) =>
+        one == LegKind.Lies || two == LegKind.Lies ? FloorConcern.Underfoot : IsSent(one) || IsSent(two) ? FloorConcern.Lane : FloorConcern.Spacing;
+
+    private static bool IsSent(LegKind kind) => kind is LegKind.Shifts or LegKind.Guided or LegKind.Sent;
+
+    private static bool IsLast(Leg leg) => leg.Lies || double.IsInfinity(leg.To);
+
+    private static IEnumerable<Leg> Chain(Leg last)
+    {
+        for (var leg = last; leg is not null; leg = leg.Before!)
+        {
+            yield return leg;
+        }
+    }
+}

@@ -1,0 +1,15 @@
+using Generator.Rules.Bodies;
+using Generator.Solver.Filling;
+
+namespace Generator.Solver.Rules;
+
+/// <summary>What one row of an answer does with somebody's place.</summary>
+/// <param name="Slot">The row.</param>
+/// <param name="Attacker">Who.</param>
+/// <param name="Motion">Their ways.</param>
+/// <param name="Treatment">What the row is to them; null for somebody who is led.</param>
+internal sealed record FloorDeed(SlotVars Slot, int Attacker, Motion Motion, Treatment? Treatment)
+{
+    /// <summary>They are the target, rather than led or the second one.</summary>
+    public bool IsTarget => Treatment is { IsTarget: true };
+}

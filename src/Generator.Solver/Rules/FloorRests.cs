@@ -1,0 +1,164 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Solver.Filling;
+using Google.OrTools.Sat;
+
+namespace Generator.Solver.Rules;
+
+/// <summary>Finds in an answer who stands too near to whom at rest: at the opening, where an attack is thrown from, between moves, and beside the hero.</summary>
+internal sealed class FloorRests(MoveModel model, Func<IntVar, long> value)
+{
+    private readonly Settle settle = model.Scene.Settle;
+
+    /// <summary>Two who open too close.</summary>
+    public IEnumerable<IReadOnlyList<ILiteral>> Opening()
+    {
+        for (var a = 0; a < model.Cast && model.Options.From is null; a++)
+        {
+            for (var b = a + 1; b < model.Cast; b++)
+            {
+                var (one, other) = (model.Start.Attackers[a], model.Start.Attackers[b]);
+                if (Apart(one.Bearing, one.Distance, other.Bearing, other.Distance) < settle.Spacing.Value)
+                {
+                    yield return Places(one, other).Literals;
+                }
+            }
+        }
+    }
+
+    /// <summary>One who stands ready too close to where an attack is thrown from.</summary>
+    public IEnumerable<IReadOnlyList<ILiteral>> AtContact()
+    {
+        foreach (var slot in model.Slots.Where(s => value(s.HasAttack) == 1))
+        {
+            for (var a = 0; a < model.Cast; a++)
+            {
+                var other = slot.Before.Attackers[a];
+                if (value(slot.Targets[a]) == 1 || !IsReady(other, a, value(slot.Start) + settle.ContactAfter.Value)
+                    || Apart(slot.TargetBearing, slot.Distance, other.Bearing, other.Distance) >= settle.Spacing.Value)
+                {
+                    continue;
+                }
+
+                var clause = new FloorClause(model, value);
+                clause.True(slot.HasAttack);
+                clause.Literals.Add(slot.Targets[a]);
+                clause.Same(slot.TargetBearing);
+                clause.Same(slot.Distance);
+                clause.Same(other.Bearing);
+                clause.Same(other.Distance);
+                Ready(clause, slot, other, a, settle.ContactAfter.Value);
+                yield return clause.Literals;
+            }
+        }
+    }
+
+    /// <summary>Two who stand ready too close to one another when a move on somebody else begins.</summary>
+    public IEnumerable<IReadOnlyList<ILiteral>> BetweenMoves()
+    {
+        foreach (var slot in model.Slots.Where(s => value(s.Used) == 1))
+        {
+            for (var a = 0; a < model.Cast; a++)
+            {
+                for (var b = a + 1; b < model.Cast; b++)
+                {
+                    var (one, other) = (slot.Before.Attackers[a], slot.Before.Attackers[b]);
+                    if (IsIn(slot, a) || IsIn(slot, b) || !IsReady(one, a, value(slot.Start)) || !IsReady(other, b, value(slot.Start))
+                        || Apart(one.Bearing, one.Distance, other.Bearing, other.Distance) >= settle.Spacing.Value)
+                    {
+                        continue;
+                    }
+
+                    var clause = Places(one, other);
+                    LeftAlone(clause, slot, a);
+                    LeftAlone(clause, slot, b);
+                    Ready(clause, slot, one, a, 0);
+                    Ready(clause, slot, other, b, 0);
+                    yield return clause.Literals;
+                }
+            }
+        }
+    }
+
+    /// <summary>Somebody, upright or lying, at the hero's elbow or feet while the move is on another.</summary>
+    public IEnumerable<IReadOnlyList<ILiteral>> AtTheHero(bool lying)
+    {
+        FloorWays? ways = null;
+        foreach (var slot in model.Slots.Where(s => value(s.Used) == 1))
+        {
+            for (var a = 0; a < model.Cast; a++)
+            {
+                var other = slot.Before.Attackers[a];
+                if (IsIn(slot, a) || value(other.Distance) >= 2 * settle.BodyRadius.Value || value(model.Entrances[a]) > value(slot.Start)
+                    || value(other.Gone) == 1 || value(other.Controlled) == 1 || value(other.Gripping) == 1
+                    || (ways ??= new FloorWays(model, value)).Before(a, slot.Index).LiesAt(value(slot.Start)) != lying)
+                {
+                    continue;
+                }
+
+                var clause = new FloorClause(model, value);
+                LeftAlone(clause, slot, a);
+                clause.Within(other.Distance, 0, (2 * settle.BodyRadius.Value) - 1);
+                clause.True(model.Cp.AtMost(model.Entrances[a], slot.Start, "entered"));
+                clause.Literals.AddRange([other.Gone, other.Controlled, other.Gripping]);
+                yield return clause.Literals;
+            }
+        }
+    }
+
+    /// <summary>A bearing on the way round the clock on which the floor does not reach so far.</summary>
+    public IEnumerable<IReadOnlyList<ILiteral>> WalkingRound()
+    {
+        foreach (var slot in model.Slots.Where(s => value(s.HasAttack) == 1 && value(s.WalkRound) != 0))
+        {
+            var stands = slot.Before.Attackers[(int)value(slot.Target)];
+            var (from, to) = (new Bearing((int)value(stands.Bearing)), new Bearing((int)value(slot.TargetBearing)));
+            var way = from.To(to).HalfHours;
+            var distance = (int)value(stands.Distance);
+            if (Enumerable.Range(1, Math.Abs(way)).All(i => distance <= model.Scene.Floor[from.HalfHours + (Math.Sign(way) * i)]))
+            {
+                continue;
+            }
+
+            var clause = new FloorClause(model, value);
+            clause.Chosen(slot.Targets);
+            clause.True(slot.HasAttack);
+            clause.Same(stands.Bearing);
+            clause.Same(slot.TargetBearing);
+            clause.Within(stands.Distance, distance, DistancePart.Farthest);
+            yield return clause.Literals;
+        }
+    }
+
+    private FloorClause Places(AttackerVars one, AttackerVars other)
+    {
+        var clause = new FloorClause(model, value);
+        foreach (var place in new[] { one.Bearing, one.Distance, other.Bearing, other.Distance })
+        {
+            clause.Same(place);
+        }
+
+        return clause;
+    }
+
+    private void Ready(FloorClause clause, SlotVars slot, AttackerVars other, int a, int after)
+    {
+        clause.True(model.Cp.AtMost(other.ReadyAt, slot.Start + after, "ready"));
+        clause.True(model.Cp.AtMost(model.Entrances[a], slot.Start + after, "entered"));
+        clause.True(other.Active);
+    }
+
+    private static void LeftAlone(FloorClause clause, SlotVars slot, int a)
+    {
+        clause.True(slot.Used);
+        clause.Literals.Add(slot.Targets[a]);
+        clause.Literals.Add(slot.Seconds[a]);
+    }
+
+    private bool IsIn(SlotVars slot, int a) => value(slot.Targets[a]) == 1 || value(slot.Seconds[a]) == 1;
+
+    private bool IsReady(AttackerVars other, int a, long moment) => value(other.Active) == 1 && value(other.ReadyAt) <= moment && value(model.Entrances[a]) <= moment;
+
+    private int Apart(IntVar bearing, IntVar distance, IntVar other, IntVar far) =>
+        FloorGeometry.Apart(new Bearing((int)value(bearing)).Apart(new Bearing((int)value(other))), (int)value(distance), (int)value(far));
+}

@@ -1,0 +1,102 @@
+using Generator.Domain;
+using Generator.Paperwork;
+using Generator.Rules;
+using Generator.Solver;
+using Generator.Testing;
+using Newtonsoft.Json.Linq;
+using Xunit.Abstractions;
+
+namespace Generator.Outside.Tests;
+
+/// <summary>Bodies have a size: drafts played half count by half count, with trigonometry of its own and no word of the rules.</summary>
+public sealed class OutlineTests(ITestOutputHelper output)
+{
+    /// <summary>A third of the drafts that are looked at with GENERATOR_OUTLINES=300, which takes a minute and a half of processor time.</summary>
+    private static readonly int Drafts = int.TryParse(Environment.GetEnvironmentVariable("GENERATOR_OUTLINES"), System.Globalization.CultureInfo.InvariantCulture, out var asked) ? asked : 100;
+
+    private static readonly string[] Names = ["Ada", "Bram", "Cleo", "Dries", "Esra"];
+
+    [Fact]
+    public void Nobody_stands_in_another_or_on_a_body()
+    {
+        var (count, across, drafted) = (new OutlineCount(), Across(), 0);
+        for (var seed = 1; drafted < Drafts && seed <= 2 * Drafts; seed++)
+        {
+            var draft = Drafting.Draft(Brief(seed), Outside.Book, new DraftOptions { Seed = seed, Rounds = 1, Time = TimeSpan.FromSeconds(2) });
+            if (draft.Routine is not { } routine)
+            {
+                continue;
+            }
+
+            drafted++;
+            new OutlineWatch(PaperSource.Of(new Scene(routine.Brief, Outside.Book), routine), across, $"seed {seed}", count).Run();
+        }
+
+        output.WriteLine($"{drafted} drafts: {count}");
+        output.WriteLine(string.Join("\n", count.Faults.Take(60)));
+        Assert.True(drafted == Drafts, $"only {drafted} drafts");
+        Assert.All(count.Covered, c => Assert.True(c.Value > 0, $"nobody was seen {c.Key}"));
+        Assert.True(count.Faults.Count == 0, $"{count.Faults.Count} pairs in one place, the first: {string.Join("; ", count.Faults.Take(5))}");
+    }
+
+    /// <summary>The outlines themselves, by hand.</summary>
+    [Theory]
+    [InlineData(100, 0, 150, 0, 50)]
+    [InlineData(0, 100, 0, 100, 0)]
+    [InlineData(30, 40, 0, 0, 50)]
+    public void Two_upright(double x1, double y1, double x2, double y2, double apart) => Assert.Equal(apart, Outline.Upright(x1, y1).Apart(Outline.Upright(x2, y2)), 6);
+
+    [Fact]
+    public void One_who_lies()
+    {
+        // Feet at 1 m towards 12, 1.80 m tall: the line goes from 1 m to 2.3 m.
+        var body = Outline.FeetNear(0, 100, 180);
+        Assert.Equal(100, body.Apart(Outline.Upright(0, 0)), 6);
+        Assert.Equal(60, body.Apart(Outline.Upright(60, 150)), 6);
+        Assert.Equal(20, body.Apart(Outline.Upright(0, 250)), 6);
+
+        // Across the same place it reaches 65 cm to either side, and crosses the other body.
+        var square = Outline.Across(0, 100, 180);
+        Assert.Equal(100, square.Apart(Outline.Upright(0, 0)), 6);
+        Assert.Equal(35, square.Apart(Outline.Upright(100, 100)), 6);
+        Assert.Equal(0, square.Apart(Outline.FeetNear(0, 40, 180)), 6);
+    }
+
+    private static HashSet<string> Across()
+    {
+        var file = Directory.EnumerateFiles(AppContext.BaseDirectory, "reactions.json", SearchOption.AllDirectories).First();
+        return [.. JObject.Parse(File.ReadAllText(file))["reactions"]!.Where(r => (string?)r["lies"] == "across").Select(r => (string)r["id"]!)];
+    }
+
+    /// <summary>Mostly small: sizes, casts, tempos, floors, things on them, cameras, entrances.</summary>
+    private static Brief Brief(int seed)
+    {
+        var chance = new Chance(seed);
+        var cast = chance.Whole(2, 5);
+        var (width, depth) = (chance.Whole(70, 120) * 10, chance.Whole(70, 120) * 10);
+        return new Brief
+        {
+            Tempo = new Tempo(chance.Whole(80, 110)),
+            Length = new Length(null, (cast * chance.Whole(3, 6)) + 2, 2),
+            Floor = new FloorPlan
+            {
+                Width = new Centimetres(width),
+                Depth = new Centimetres(depth),
+                MarkX = new Centimetres(width / 2),
+                MarkY = new Centimetres(depth / 2),
+                Obstacles = chance.List(0, 2, i => new Obstacle("crate " + i, new Centimetres(i * (width - 80)), new Centimetres(chance.Whole(0, depth - 60)), new Centimetres(80), new Centimetres(60))),
+            },
+            Hero = new HeroPart { Name = "Ines", Skill = Skill.Stunt, Height = new Centimetres(chance.Whole(155, 190)) },
+            Attackers = [.. Names.Take(cast).Select(n => new AttackerPart
+            {
+                Name = n,
+                Skill = chance.One([Skill.Trained, Skill.Stunt]),
+                Height = new Centimetres(chance.Whole(155, 195)),
+                Speed = chance.Whole(150, 350),
+                Entrance = chance.Percent(20) ? new HalfCounts(chance.Whole(4, 16)) : null,
+            })],
+            Cameras = chance.List(0, 2, i => new Camera("camera " + i, new Bearing(chance.Whole(0, 23)), new Centimetres(600), new Centimetres(150))),
+            Setbacks = chance.Maybe(() => chance.Whole(0, 1)),
+        };
+    }
+}
