@@ -38,7 +38,9 @@ internal static class Trail
             return;
         }
 
-        if (time <= last.Time || (last.Spot == spot && frames.Count > 1 && frames[^2].Spot == spot))
+        // Where the next move takes somebody over as soon as they arrive, they arrive first: both places stand at that moment.
+        var arrives = time == last.Time && frames.Count > 1 && frames[^2].Time < time && last.Spot != spot;
+        if ((time <= last.Time && !arrives) || (last.Spot == spot && frames.Count > 1 && frames[^2].Spot == spot))
         {
             frames[^1] = new Keyframe(Math.Max(time, last.Time), spot);
         }
