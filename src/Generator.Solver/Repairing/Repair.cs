@@ -7,12 +7,10 @@ using Generator.Solver.Reworking;
 
 namespace Generator.Solver.Repairing;
 
-/// <summary>Finds the smallest change that leaves nothing unsafe or broken in a routine: fewest moves first, of these the fewest in which the technique is another, then fewest counts, then fewest points.</summary>
+/// <summary>Finds the smallest change that leaves nothing unsafe or broken in a routine: fewest moves first, then fewest counts, then fewest points.</summary>
 public static class Repair
 {
-    private const long Moves = 100_000_000_000;
-
-    private const long Techniques = 1_000_000_000;
+    private const long Moves = 1_000_000_000;
 
     private const long Counts = 10_000;
 
@@ -64,9 +62,5 @@ public static class Repair
     private static Reworked Told(Scene scene, Routine old, Routine repaired) =>
         new(scene, old, repaired, Audit.Of(scene, repaired), RoutineChange.Between(old, repaired));
 
-    /// <summary>Moves in which the hero does something else; those put in and left out are none of them.</summary>
-    private static int OtherTechniques(Reworked reworked) => reworked.Change.Moves.Count(m => m.Kind == ChangeKind.Changed
-        && !string.Equals(reworked.Old.Moves[m.Old].Technique, reworked.Routine.Moves[m.Now].Technique, StringComparison.Ordinal));
-
-    private static long Rank(Reworked reworked) => (reworked.Change.Changed * Moves) + (OtherTechniques(reworked) * Techniques) + (reworked.Change.Shift * Counts) + reworked.Verdict.Points;
+    private static long Rank(Reworked reworked) => (reworked.Change.Changed * Moves) + (reworked.Change.Shift * Counts) + reworked.Verdict.Points;
 }

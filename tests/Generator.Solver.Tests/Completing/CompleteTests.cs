@@ -77,7 +77,7 @@ public class CompleteTests
             Ana: front kick > sidestep, sweep
             Gus: jab > wrist lock
             """;
-        var completed = Complete.Of(Read(Notes), Drafts.Book, Patient);
+        var completed = Complete.Of(Read(Notes), Drafts.Book, new CompleteOptions { Time = TimeSpan.FromSeconds(6) });
         Assert.NotNull(completed);
         Assert.True(completed.Verdict.IsClean);
         Assert.True(completed.Stands >= completed.Said / 2, $"{completed.Stands} of {completed.Said} stand: {string.Join(", ", completed.Gave)}");
