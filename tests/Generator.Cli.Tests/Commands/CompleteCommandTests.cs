@@ -83,7 +83,8 @@ public class CompleteCommandTests
         Assert.Contains("All 4 moves can stand as written.", good.Out, StringComparison.Ordinal);
         var bad = rig.Run("audit", rig.File("a.csv", "attacker,attack,technique\nBruno,jab,slips\nBruno,-,submit\n"));
         Assert.Equal(ExitCode.Forbidden, bad.Code);
-        Assert.Contains("MUST GIVE\n  line 3   ", bad.Out, StringComparison.Ordinal);
+        Assert.Contains("MUST GIVE\n", bad.Out, StringComparison.Ordinal);
+        Assert.Contains("  line 3   something is missing before this move\n           flow-hands: ", bad.Out, StringComparison.Ordinal);
         Assert.Contains("(fewest found)", bad.Out, StringComparison.Ordinal);
     }
 
