@@ -106,12 +106,13 @@ internal sealed class WindowSearch
                 level = Best(next, pass.Width);
             }
 
-            if (stop.IsCancellationRequested || fewest <= Bound)
+            // As few moves may still go with fewer counts when one is put in or left out.
+            if (stop.IsCancellationRequested || (fewest <= Bound && pass.Tried != ChangesTried.Swaps))
             {
                 break;
             }
 
-            most = fewest == int.MaxValue ? most : fewest - 1;
+            most = fewest == int.MaxValue ? most : Math.Max(Bound, fewest - 1);
         }
 
         return fewest < int.MaxValue && !stop.IsCancellationRequested;
@@ -184,11 +185,7 @@ internal sealed class WindowSearch
         var others = children.Where(c => move == guide.Old.Count || !guide.Old[move].IsSame(c.Row)).ToList();
         if (move < guide.Old.Count)
         {
-            if (!node.IsOpening)
-            {
-                next.Add(Keep(node, move + 1, moves));
-            }
-
+            next.Add(Keep(node, move + 1, moves));
             Follow(others, move + 1, moves, next);
         }
 
