@@ -50,26 +50,10 @@ internal sealed class SketchLayer
     }
 
     private static IEnumerable<Beginning> Ordered(IEnumerable<Beginning> group) => group
-        .DistinctBy(Situation).GroupBy(Kind).SelectMany(k => k.OrderBy(b => b.Value).Select((b, i) => (Beginning: b, Turn: i)))
+        .GroupBy(Kind).SelectMany(k => k.OrderBy(b => b.Value).Select((b, i) => (Beginning: b, Turn: i)))
         .OrderBy(b => b.Turn).ThenBy(b => b.Beginning.Value)
         .Take(MostWaiting)
         .Select(b => b.Beginning);
-
-    /// <summary>All that matters from here on, as a hash: of two beginnings that come to the same one is enough.</summary>
-    private static int Situation(Beginning begun)
-    {
-        var (node, state) = (begun.Node, begun.Node.State);
-        var hash = default(HashCode);
-        hash.Add((begun.HasOpened, begun.Shift, state.Time, state.Facing, node.Setbacks, node.Beats, node.MomentsDone));
-        hash.Add((Kind(begun), state.BoundBy, node.IsOpening ? (node.First, node.FirstStart) : (-1, node.Row.Technique), node.Row.Attack, node.Row.Reaction));
-        for (var a = 0; a < state.Attackers.Count; a++)
-        {
-            hash.Add(state.Attackers[a]);
-            hash.Add((node.Anchors[a], node.Lingers[a]));
-        }
-
-        return hash.ToHashCode();
-    }
 
     /// <summary>What the next move depends on most: how the hero stands and holds, and what the last one taken on has become.</summary>
     private static (bool HasOpened, Stance Stance, Hand Left, Hand Right, Bound Bound, int Last, Posture? Posture) Kind(Beginning begun)
