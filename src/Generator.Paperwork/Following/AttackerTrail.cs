@@ -91,7 +91,7 @@ internal sealed class AttackerTrail
         return state.Posture switch
         {
             Posture.Kneeling => Figure.Kneeling,
-            Posture.FaceDown or Posture.OnBack or Posture.Pinned => Figure.Lying,
+            var posture when posture.IsLying() => Figure.Lying,
             _ => reaction?.Fall switch
             {
                 null or FallClass.None => Figure.Standing,
@@ -101,7 +101,7 @@ internal sealed class AttackerTrail
         };
     }
 
-    private bool Takes(Step step) => step.HasTarget && (step.Row.Attacker == attacker || step.Second == attacker);
+    private bool Takes(Step step) => step.Concerns(attacker);
 
     private bool Touched(Step step) => step.After.Attackers[attacker] != step.Before.Attackers[attacker];
 

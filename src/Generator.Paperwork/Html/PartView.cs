@@ -67,7 +67,7 @@ public sealed class PartView
 
     private Brief Brief => view.Source.Brief;
 
-    private bool Concerns(Step step) => Performer < 0 || (step.HasTarget && (step.Row.Attacker == Performer || step.Second == Performer));
+    private bool Concerns(Step step) => Performer < 0 || step.Concerns(Performer);
 
     private string NameOf(int attacker) => Page.Clean(Brief.Attackers[attacker].Name);
 
@@ -193,7 +193,7 @@ public sealed class PartView
             return "not again: out";
         }
 
-        var next = view.Source.Steps.Skip(step.Index + 1).FirstOrDefault(s => s.HasTarget && (s.Row.Attacker == Performer || s.Second == Performer));
+        var next = view.Source.Steps.Skip(step.Index + 1).FirstOrDefault(s => s.Concerns(Performer));
         if (next is null)
         {
             return "not again in this routine";

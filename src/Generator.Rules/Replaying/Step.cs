@@ -109,6 +109,9 @@ public sealed class Step
     /// <summary>Those who come too near to one another because of the move.</summary>
     public IReadOnlyList<Meeting> Meetings(Scene scene) => meetings ??= Meeting.Of(scene, this);
 
+    /// <summary>The move is on this attacker, or takes them along.</summary>
+    public bool Concerns(int attacker) => HasTarget && (attacker == Row.Attacker || attacker == Second);
+
     /// <summary>The move has a target.</summary>
     public bool HasTarget => Row.Attacker >= 0 && Technique is not { HasNoTarget: true };
 }

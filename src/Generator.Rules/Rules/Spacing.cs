@@ -116,7 +116,7 @@ public sealed class Spacing : Rule
         for (var a = 0; a < scene.Cast; a++)
         {
             var one = step.Before.Attackers[a];
-            if (IsIn(step, a))
+            if (step.Concerns(a))
             {
                 told &= ~Of(a);
                 continue;
@@ -134,7 +134,7 @@ public sealed class Spacing : Rule
             for (var b = a + 1; b < scene.Cast && one.StandsReadyAt(step.Start); b++)
             {
                 var other = step.Before.Attackers[b];
-                if (IsIn(step, b) || !other.StandsReadyAt(step.Start) || (told & Bit(a, b)) != 0 || Apart(one.Bearing, one.Distance, other) is var apart && apart >= scene.Settle.Spacing.Value)
+                if (step.Concerns(b) || !other.StandsReadyAt(step.Start) || (told & Bit(a, b)) != 0 || Apart(one.Bearing, one.Distance, other) is var apart && apart >= scene.Settle.Spacing.Value)
                 {
                     continue;
                 }
@@ -153,8 +153,6 @@ public sealed class Spacing : Rule
     /// <summary>Somebody on the floor whom the hero neither works on nor holds nor is held by, and whose middle, or whose body, is within the hero's own room.</summary>
     internal static bool IsAtTheHero(Scene scene, Step step, AttackerState other) =>
         other.Distance < 2 * scene.Settle.BodyRadius.Value && other.Entrance <= step.Start && !other.Gone && !other.Posture.IsControlled() && other.Posture != Posture.Gripping;
-
-    internal static bool IsIn(Step step, int attacker) => step.HasTarget && (attacker == step.Row.Attacker || attacker == step.Second);
 
     private static ulong Bit(int a, int b) => 1UL << ((Row * a) + b);
 

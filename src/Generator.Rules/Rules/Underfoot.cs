@@ -32,7 +32,7 @@ public sealed class Underfoot : Rule
         for (var a = 0; a < scene.Cast; a++)
         {
             var other = step.Before.Attackers[a];
-            if (Spacing.IsIn(step, a))
+            if (step.Concerns(a))
             {
                 told &= ~(1 << a);
             }

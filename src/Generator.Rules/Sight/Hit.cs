@@ -71,7 +71,7 @@ public sealed record Hit
         Sells = technique.Sells,
         Bearing = step.TargetBearing,
         Distance = step.Distance,
-        Height = Level(scene.Brief.Attackers[step.Row.Attacker].Height.Value, technique.Height, step.TargetPosture == Posture.Kneeling, step.TargetPosture is Posture.FaceDown or Posture.OnBack or Posture.Pinned),
+        Height = Level(scene.Brief.Attackers[step.Row.Attacker].Height.Value, technique.Height, step.TargetPosture == Posture.Kneeling, step.TargetPosture?.IsLying() == true),
         Others = [.. Enumerable.Range(0, scene.Cast).Where(a => a != step.Row.Attacker && Stands(step.Before.Attackers[a], step.Start)).Select(a => new Bystander(a, step.Before.Attackers[a].Bearing, step.Before.Attackers[a].Distance, scene.Brief.Attackers[a].Height.Value))],
     };
 
