@@ -37,6 +37,18 @@ public sealed class Leg
 
     public bool Lies => Kind == LegKind.Lies;
 
+    /// <summary>Where they are left: lying, or at rest until something else begins.</summary>
+    public bool IsTheEnd => Lies || double.IsInfinity(To);
+
+    /// <summary>This leg and those before it, the last first.</summary>
+    public IEnumerable<Leg> Chain()
+    {
+        for (var leg = this; leg is not null; leg = leg.Before)
+        {
+            yield return leg;
+        }
+    }
+
     /// <summary>This leg or one before it is still on at a moment.</summary>
     public bool Reaches(double moment) => latest > moment;
 
@@ -57,7 +69,7 @@ public sealed class Leg
 
         // Seen from the other, this one goes straight, too.
         var ((start, end), (first, last)) = (Part(from, to), other.Part(from, to));
-        return default(Place).ToLine(start.From(first), end.From(last));
+        return default(Place).ToLine(start - first, end - last);
     }
 
     /// <summary>Where a move has left them lying; null where it has not.</summary>

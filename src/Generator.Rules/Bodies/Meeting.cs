@@ -16,7 +16,7 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
     public bool IsUnderfoot => Mine.Lies || Other.Lies;
 
     /// <summary>One of them is sent, and nobody lies: a matter of the lane.</summary>
-    public bool IsInALane => !IsUnderfoot && Sends(Mine.Kind, Other.Kind);
+    public bool IsInALane => !IsUnderfoot && (Mine.Kind.IsSent() || Other.Kind.IsSent());
 
     /// <summary>Both are upright and nobody is sent: a matter of spacing.</summary>
     public bool IsOfSpacing => !IsUnderfoot && !IsInALane;
@@ -62,7 +62,7 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
 
             for (var two = others; two is not null && two.Reaches(one.From); two = two.Before)
             {
-                if (bothMove && !(IsTheEnd(one) && IsTheEnd(two)))
+                if (bothMove && !(one.IsTheEnd && two.IsTheEnd))
                 {
                     continue;
                 }
@@ -92,10 +92,6 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
 
         return (one == LegKind.Sent || two == LegKind.Sent ? settle.LaneBesideFall : settle.LaneBeside).Value;
     }
-
-    private static bool Sends(LegKind one, LegKind two) => one is LegKind.Shifts or LegKind.Guided or LegKind.Sent || two is LegKind.Shifts or LegKind.Guided or LegKind.Sent;
-
-    private static bool IsTheEnd(Leg leg) => leg.Lies || double.IsInfinity(leg.To);
 
     private static void Nearer(ref Meeting? nearest, Meeting other)
     {

@@ -1,3 +1,5 @@
+using Generator.Domain;
+
 namespace Generator.Rules.Bodies;
 
 /// <summary>
@@ -61,6 +63,28 @@ public readonly record struct Motion
 
     public const int ForEver = int.MaxValue;
 
+    /// <summary>What a move does with somebody who is walked along, or turned with, while it is on another.</summary>
+    /// <param name="move">Number of the move, from 0.</param>
+    /// <param name="start">Moment at which it starts.</param>
+    /// <param name="end">Moment at which it ends.</param>
+    /// <param name="stands">Bearing and distance before it.</param>
+    /// <param name="ends">The same after it.</param>
+    /// <param name="lies">They lie meanwhile.</param>
+    public static Motion Led(int move, int start, int end, (int Bearing, int Distance) stands, (int Bearing, int Distance) ends, bool lies) => new()
+    {
+        Move = move,
+        Stands = stands,
+        Meets = stands,
+        Reacts = true,
+        Taken = start,
+        Lands = end,
+        Ends = ends,
+        SentRound = new Bearing(stands.Bearing).To(new Bearing(ends.Bearing)).HalfHours,
+        Kind = LegKind.Led,
+        LiesUntil = lies ? ForEver : Never,
+        LiesAsBefore = true,
+    };
+
     /// <summary>The same so many half counts later.</summary>
     public Motion Later(int by) => this with
     {
@@ -82,13 +106,8 @@ public readonly record struct Motion
     public IEnumerable<Leg> Legs()
     {
         var place = Place.At(Stands.Bearing, Stands.Distance);
-        for (var leg = Laid(new Leg(LegKind.Rests, int.MinValue, double.NegativeInfinity, double.PositiveInfinity, place, place, null)); leg is not null; leg = leg.Before)
-        {
-            if (leg.Move == Move)
-            {
-                yield return leg;
-            }
-        }
+        var move = Move;
+        return Laid(new Leg(LegKind.Rests, int.MinValue, double.NegativeInfinity, double.PositiveInfinity, place, place, null)).Chain().Where(l => l.Move == move);
     }
 
     /// <summary>The legs of this move on top of those before.</summary>
@@ -148,16 +167,16 @@ public readonly record struct Motion
         Place feet, head;
         if (lay is not null)
         {
-            var moved = place.From(Place.At(Meets.Bearing, Meets.Distance));
-            (feet, head) = (lay.Start.Plus(moved), lay.End.Plus(moved));
+            var moved = place - Place.At(Meets.Bearing, Meets.Distance);
+            (feet, head) = (lay.Start + moved, lay.End + moved);
         }
         else if (Across)
         {
-            (feet, head) = (place.Plus(Place.At(Ends.Bearing - 6, Axis / 2.0)), place.Plus(Place.At(Ends.Bearing + 6, Axis / 2.0)));
+            (feet, head) = (place + Place.At(Ends.Bearing - 6, Axis / 2.0), place + Place.At(Ends.Bearing + 6, Axis / 2.0));
         }
         else
         {
-            (feet, head) = (place, place.Plus(Place.At(Ends.Bearing, Axis)));
+            (feet, head) = (place, place + Place.At(Ends.Bearing, Axis));
         }
 
         return new Leg(LegKind.Lies, Move, Taken, until, feet, head, way);

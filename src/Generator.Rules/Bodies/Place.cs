@@ -18,11 +18,9 @@ public readonly record struct Place(double X, double Y)
     /// <summary>The point at a share of the way to another, 0 to 1.</summary>
     public Place Towards(Place other, double share) => new(X + ((other.X - X) * share), Y + ((other.Y - Y) * share));
 
-    /// <summary>The place as far from this one as another from the mark, and the same way.</summary>
-    public Place Plus(Place way) => new(X + way.X, Y + way.Y);
+    public static Place operator +(Place left, Place right) => new(left.X + right.X, left.Y + right.Y);
 
-    /// <summary>How far the mark is from this place as seen from another.</summary>
-    public Place From(Place other) => new(X - other.X, Y - other.Y);
+    public static Place operator -(Place left, Place right) => new(left.X - right.X, left.Y - right.Y);
 
     /// <summary>Centimetres to the nearest point between two others.</summary>
     public double ToLine(Place start, Place end)

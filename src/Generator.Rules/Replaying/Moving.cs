@@ -12,7 +12,7 @@ internal static class Moving
         var before = step.Before.Attackers;
         for (var a = 0; a < attackers.Length; a++)
         {
-            if (step.HasTarget && (a == step.Row.Attacker || a == step.Second))
+            if (step.Concerns(a))
             {
                 attackers[a] = attackers[a] with { Leg = Of(scene, step, a, attackers[a]).Motion(scene).Laid(before[a].Way) };
             }
@@ -46,18 +46,6 @@ internal static class Moving
         };
     }
 
-    private static Motion Led(Step step, AttackerState before, AttackerState after) => new()
-    {
-        Move = step.Index,
-        Stands = (before.Bearing, before.Distance),
-        Meets = (before.Bearing, before.Distance),
-        Reacts = true,
-        Taken = step.Start,
-        Lands = step.End,
-        Ends = (after.Bearing, after.Distance),
-        SentRound = new Bearing(before.Bearing).To(new Bearing(after.Bearing)).HalfHours,
-        Kind = LegKind.Led,
-        LiesUntil = before.LiesAt(step.Start) ? Motion.ForEver : Motion.Never,
-        LiesAsBefore = true,
-    };
+    private static Motion Led(Step step, AttackerState before, AttackerState after) =>
+        Motion.Led(step.Index, step.Start, step.End, (before.Bearing, before.Distance), (after.Bearing, after.Distance), before.LiesAt(step.Start));
 }

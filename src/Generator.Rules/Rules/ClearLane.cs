@@ -78,7 +78,7 @@ public sealed class ClearLane : Rule
     private Finding InTheWay(Scene scene, Step step, Meeting meeting)
     {
         var (who, stands) = (Words.Name(scene, meeting.First), Words.Name(scene, meeting.Second));
-        var isSent = meeting.Mine.Kind is LegKind.Shifts or LegKind.Guided or LegKind.Sent && step.Reaction is not null;
+        var isSent = meeting.Mine.Kind.IsSent() && step.Reaction is not null;
         var message = isSent
             ? $"{Words.Cap(step.Reaction!.Name)} sends {who} past {stands} at {Words.Metres(meeting.Apart)}; the way wants {Words.Metres(meeting.Room)} clear."
             : $"{who} comes past {stands}, who is still being sent, at {Words.Metres(meeting.Apart)}; the way wants {Words.Metres(meeting.Room)} clear.";

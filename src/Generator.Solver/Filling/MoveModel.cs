@@ -181,7 +181,8 @@ public sealed class MoveModel
     /// <summary>Posts what rules say against an answer; false when they say nothing.</summary>
     private bool Refute(Func<IntVar, long> value)
     {
-        var said = rules.SelectMany(r => r.Refute(this, value)).ToList();
+        var answer = new ModelAnswer(this, value);
+        var said = rules.SelectMany(r => r.Refute(answer)).ToList();
         foreach (var clause in said)
         {
             Cp.Model.AddBoolOr(clause.Where(l => !Cp.IsFalse(l)));

@@ -26,9 +26,9 @@ public sealed class ClearLane : RuleModule
         }
     }
 
-    public override IEnumerable<IReadOnlyList<ILiteral>> Refute(MoveModel model, Func<IntVar, long> value)
+    public override IEnumerable<IReadOnlyList<ILiteral>> Refute(ModelAnswer answer)
     {
-        var clashes = new FloorClashes(model, value);
+        var clashes = new FloorClashes(answer);
         return [.. clashes.Of(FloorConcern.Lane), .. clashes.OffTheFloor()];
     }
 

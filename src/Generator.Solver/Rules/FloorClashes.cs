@@ -10,20 +10,21 @@ namespace Generator.Solver.Rules;
 /// Finds in an answer who comes too near to whom, and says what of the answer it hangs on: places, lengths of moves, and how much later one move begins than the other. A clause rules out all
 /// answers that agree in that, for every such time at which the two still meet.
 /// </summary>
-internal sealed class FloorClashes(MoveModel model, Func<IntVar, long> value)
+internal sealed class FloorClashes(ModelAnswer answer)
 {
     /// <summary>Half counts by which one of two moves is tried sooner and later.</summary>
     private const int Neighbours = 40;
 
-    private readonly FloorWays ways = new(model, value);
-    private readonly Settle settle = model.Scene.Settle;
+    private readonly MoveModel model = answer.Model;
+    private readonly FloorWays ways = answer.Ways;
+    private readonly Settle settle = answer.Model.Scene.Settle;
 
     /// <summary>One clause for each two who clash in a row.</summary>
     public IEnumerable<IReadOnlyList<ILiteral>> Of(FloorConcern concern)
     {
         foreach (var deed in ways.Deeds)
         {
-            var mine = deed.Motion.Laid(ways.Before(deed.Attacker, deed.Slot.Index));
+            var mine = deed.After.Chain().Where(l => l.Move == deed.Motion.Move);
             for (var b = 0; b < model.Cast; b++)
             {
                 var other = ways.Deeds.FirstOrDefault(d => d.Attacker == b && d.Slot.Index == deed.Slot.Index);
@@ -32,15 +33,14 @@ internal sealed class FloorClashes(MoveModel model, Func<IntVar, long> value)
                     continue;
                 }
 
-                var theirs = ways.Before(b, deed.Slot.Index);
                 if (other is not null)
                 {
-                    if (Clash(concern, Chain(mine).Where(l => l.Move == deed.Motion.Move && IsLast(l)), Chain(other.Motion.Laid(theirs)).Where(IsLast), bothMove: true) is not null)
+                    if (Clash(concern, mine.Where(l => l.IsTheEnd), other.After.Chain().Where(l => l.IsTheEnd), bothMove: true) is not null)
                     {
                         yield return Pinned(deed.Slot.Index);
                     }
                 }
-                else if (Clash(concern, Chain(mine).Where(l => l.Move == deed.Motion.Move), Chain(theirs)) is { } leg)
+                else if (Clash(concern, mine, ways.Before(b, deed.Slot.Index).Chain()) is { } leg)
                 {
                     yield return Clause(concern, deed, b, leg) ?? Pinned(deed.Slot.Index);
                 }
@@ -55,7 +55,7 @@ internal sealed class FloorClashes(MoveModel model, Func<IntVar, long> value)
     /// <summary>Rules out the rows up to one as they are.</summary>
     private List<ILiteral> Pinned(int last)
     {
-        var clause = new FloorClause(model, value);
+        var clause = new FloorClause(answer);
         for (var a = 0; a < model.Cast; a++)
         {
             clause.Same(model.Start.Attackers[a].Bearing);
@@ -84,7 +84,7 @@ internal sealed class FloorClashes(MoveModel model, Func<IntVar, long> value)
             return null;
         }
 
-        IReadOnlyList<Leg> legs = theirs is null ? [.. Chain(ways.Openings[b])] : [.. theirs.Motion.Legs()];
+        IReadOnlyList<Leg> legs = theirs is null ? [.. ways.Openings[b].Chain()] : [.. theirs.Motion.Legs()];
         var parts = Parts(mine).Where(p => Meets(concern, p.Motion, legs)).ToList();
         if (parts.Count == 0)
         {
@@ -92,7 +92,7 @@ internal sealed class FloorClashes(MoveModel model, Func<IntVar, long> value)
         }
 
         var (motion, comes, reacts) = parts[0];
-        var clause = new FloorClause(model, value);
+        var clause = new FloorClause(answer);
         clause.Acts(mine, comes, reacts);
         if (theirs is not null)
         {
@@ -176,17 +176,5 @@ internal sealed class FloorClashes(MoveModel model, Func<IntVar, long> value)
     };
 
     private static FloorConcern Of(LegKind one, LegKind two) =>
-        one == LegKind.Lies || two == LegKind.Lies ? FloorConcern.Underfoot : IsSent(one) || IsSent(two) ? FloorConcern.Lane : FloorConcern.Spacing;
-
-    private static bool IsSent(LegKind kind) => kind is LegKind.Shifts or LegKind.Guided or LegKind.Sent;
-
-    private static bool IsLast(Leg leg) => leg.Lies || double.IsInfinity(leg.To);
-
-    private static IEnumerable<Leg> Chain(Leg last)
-    {
-        for (var leg = last; leg is not null; leg = leg.Before!)
-        {
-            yield return leg;
-        }
-    }
+        one == LegKind.Lies || two == LegKind.Lies ? FloorConcern.Underfoot : one.IsSent() || two.IsSent() ? FloorConcern.Lane : FloorConcern.Spacing;
 }

@@ -6,8 +6,11 @@ using Google.OrTools.Sat;
 namespace Generator.Solver.Rules;
 
 /// <summary>A clause in the making: that not everything stays as it is in an answer. Each literal is false in the answer.</summary>
-internal sealed class FloorClause(MoveModel model, Func<IntVar, long> value)
+internal sealed class FloorClause(ModelAnswer answer)
 {
+    private readonly MoveModel model = answer.Model;
+    private readonly Func<IntVar, long> value = answer.Value;
+
     public List<ILiteral> Literals { get; } = [];
 
     /// <summary>A variable keeps its value.</summary>

@@ -8,7 +8,8 @@ namespace Generator.Solver.Rules;
 /// <param name="Attacker">Who.</param>
 /// <param name="Motion">Their ways.</param>
 /// <param name="Treatment">What the row is to them; null for somebody who is led.</param>
-internal sealed record FloorDeed(SlotVars Slot, int Attacker, Motion Motion, Treatment? Treatment)
+/// <param name="After">Their last leg after the row.</param>
+internal sealed record FloorDeed(SlotVars Slot, int Attacker, Motion Motion, Treatment? Treatment, Leg After)
 {
     /// <summary>They are the target, rather than led or the second one.</summary>
     public bool IsTarget => Treatment is { IsTarget: true };

@@ -6,9 +6,11 @@ using Google.OrTools.Sat;
 namespace Generator.Solver.Rules;
 
 /// <summary>Finds in an answer who stands too near to whom at rest: at the opening, where an attack is thrown from, between moves, and beside the hero.</summary>
-internal sealed class FloorRests(MoveModel model, Func<IntVar, long> value)
+internal sealed class FloorRests(ModelAnswer answer)
 {
-    private readonly Settle settle = model.Scene.Settle;
+    private readonly MoveModel model = answer.Model;
+    private readonly Func<IntVar, long> value = answer.Value;
+    private readonly Settle settle = answer.Model.Scene.Settle;
 
     /// <summary>Two who open too close.</summary>
     public IEnumerable<IReadOnlyList<ILiteral>> Opening()
@@ -40,7 +42,7 @@ internal sealed class FloorRests(MoveModel model, Func<IntVar, long> value)
                     continue;
                 }
 
-                var clause = new FloorClause(model, value);
+                var clause = new FloorClause(answer);
                 clause.True(slot.HasAttack);
                 clause.Literals.Add(slot.Targets[a]);
                 clause.Same(slot.TargetBearing);
@@ -83,7 +85,6 @@ internal sealed class FloorRests(MoveModel model, Func<IntVar, long> value)
     /// <summary>Somebody, upright or lying, at the hero's elbow or feet while the move is on another.</summary>
     public IEnumerable<IReadOnlyList<ILiteral>> AtTheHero(bool lying)
     {
-        FloorWays? ways = null;
         foreach (var slot in model.Slots.Where(s => value(s.Used) == 1))
         {
             for (var a = 0; a < model.Cast; a++)
@@ -91,12 +92,12 @@ internal sealed class FloorRests(MoveModel model, Func<IntVar, long> value)
                 var other = slot.Before.Attackers[a];
                 if (IsIn(slot, a) || value(other.Distance) >= 2 * settle.BodyRadius.Value || value(model.Entrances[a]) > value(slot.Start)
                     || value(other.Gone) == 1 || value(other.Controlled) == 1 || value(other.Gripping) == 1
-                    || (ways ??= new FloorWays(model, value)).Before(a, slot.Index).LiesAt(value(slot.Start)) != lying)
+                    || answer.Ways.Before(a, slot.Index).LiesAt(value(slot.Start)) != lying)
                 {
                     continue;
                 }
 
-                var clause = new FloorClause(model, value);
+                var clause = new FloorClause(answer);
                 LeftAlone(clause, slot, a);
                 clause.Within(other.Distance, 0, (2 * settle.BodyRadius.Value) - 1);
                 clause.True(model.Cp.AtMost(model.Entrances[a], slot.Start, "entered"));
@@ -120,7 +121,7 @@ internal sealed class FloorRests(MoveModel model, Func<IntVar, long> value)
                 continue;
             }
 
-            var clause = new FloorClause(model, value);
+            var clause = new FloorClause(answer);
             clause.Chosen(slot.Targets);
             clause.True(slot.HasAttack);
             clause.Same(stands.Bearing);
@@ -132,7 +133,7 @@ internal sealed class FloorRests(MoveModel model, Func<IntVar, long> value)
 
     private FloorClause Places(AttackerVars one, AttackerVars other)
     {
-        var clause = new FloorClause(model, value);
+        var clause = new FloorClause(answer);
         foreach (var place in new[] { one.Bearing, one.Distance, other.Bearing, other.Distance })
         {
             clause.Same(place);

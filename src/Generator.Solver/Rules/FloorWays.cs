@@ -25,7 +25,7 @@ internal sealed class FloorWays
                 if (Of(slot, a, ways[a]) is { } deed)
                 {
                     deeds.Add(deed);
-                    ways[a] = deed.Motion.Laid(ways[a]);
+                    ways[a] = deed.After;
                 }
             }
         }
@@ -40,10 +40,10 @@ internal sealed class FloorWays
     public IReadOnlyList<FloorDeed> Deeds { get; }
 
     /// <summary>Number of a row's move, from 0.</summary>
-    public int MoveOf(SlotVars slot) => (model.Options.From?.Moves ?? 0) + slot.Index;
+    private int MoveOf(SlotVars slot) => (model.Options.From?.Moves ?? 0) + slot.Index;
 
     /// <summary>The last leg of somebody after the row before a slot.</summary>
-    public Leg Before(int attacker, int slot) => Deeds.Where(d => d.Attacker == attacker && d.Slot.Index < slot).Aggregate(Openings[attacker], (way, deed) => deed.Motion.Laid(way));
+    public Leg Before(int attacker, int slot) => Deeds.LastOrDefault(d => d.Attacker == attacker && d.Slot.Index < slot)?.After ?? Openings[attacker];
 
     private Leg Opening(int a)
     {
@@ -64,7 +64,13 @@ internal sealed class FloorWays
         var (before, after) = (slot.Before.Attackers[a], slot.After.Attackers[a]);
         if (!isTarget && !isSecond)
         {
-            return Stands(before) == Stands(after) ? null : new FloorDeed(slot, a, Led(slot, way, before, after), null);
+            if (Stands(before) == Stands(after))
+            {
+                return null;
+            }
+
+            var led = Motion.Led(MoveOf(slot), Value(slot.Start), Value(slot.End), Stands(before), Stands(after), way.LiesAt(Value(slot.Start)));
+            return new FloorDeed(slot, a, led, null, led.Laid(way));
         }
 
         var use = model.Vocabulary.Uses[Chosen(slot.Uses)];
@@ -88,26 +94,8 @@ internal sealed class FloorWays
             Lay = false,
         };
         treatment = treatment with { Lay = way.LiesAt(treatment.Taken(model.Scene)) };
-        return new FloorDeed(slot, a, treatment.Motion(model.Scene), treatment);
-    }
-
-    private Motion Led(SlotVars slot, Leg way, AttackerVars before, AttackerVars after)
-    {
-        var (stands, ends) = (Stands(before), Stands(after));
-        return new Motion
-        {
-            Move = MoveOf(slot),
-            Stands = stands,
-            Meets = stands,
-            Reacts = true,
-            Taken = Value(slot.Start),
-            Lands = Value(slot.End),
-            Ends = ends,
-            SentRound = new Bearing(stands.Bearing).To(new Bearing(ends.Bearing)).HalfHours,
-            Kind = LegKind.Led,
-            LiesUntil = way.LiesAt(Value(slot.Start)) ? Motion.ForEver : Motion.Never,
-            LiesAsBefore = true,
-        };
+        var motion = treatment.Motion(model.Scene);
+        return new FloorDeed(slot, a, motion, treatment, motion.Laid(way));
     }
 
     private (int Bearing, int Distance) Stands(AttackerVars state) => (Value(state.Bearing), Value(state.Distance));

@@ -20,9 +20,8 @@ public abstract class RuleModule
     /// What of the rule would be too much to post beforehand: clauses that the rule demands of every routine and that the answer breaks; none when the answer keeps the
     /// rule. The more other answers a clause rules out as well, the sooner the search is done.
     /// </summary>
-    /// <param name="model">Whose answer it is. New variables may be made for the clauses.</param>
-    /// <param name="value">Values of the model's variables in the answer.</param>
-    public virtual IEnumerable<IReadOnlyList<ILiteral>> Refute(MoveModel model, Func<IntVar, long> value) => [];
+    /// <param name="answer">The answer.</param>
+    public virtual IEnumerable<IReadOnlyList<ILiteral>> Refute(ModelAnswer answer) => [];
 
     /// <summary>Posts what of the rule a plan of exchanges can already tell; nothing for rules that need the moves.</summary>
     public virtual void Post(StagingModel plan)

@@ -37,10 +37,10 @@ public sealed class Spacing : RuleModule
         }
     }
 
-    public override IEnumerable<IReadOnlyList<ILiteral>> Refute(MoveModel model, Func<IntVar, long> value)
+    public override IEnumerable<IReadOnlyList<ILiteral>> Refute(ModelAnswer answer)
     {
-        var rests = new FloorRests(model, value);
-        return [.. rests.Opening(), .. rests.AtContact(), .. rests.BetweenMoves(), .. rests.AtTheHero(lying: false), .. rests.WalkingRound(), .. new FloorClashes(model, value).Of(FloorConcern.Spacing)];
+        var rests = new FloorRests(answer);
+        return [.. rests.Opening(), .. rests.AtContact(), .. rests.BetweenMoves(), .. rests.AtTheHero(lying: false), .. rests.WalkingRound(), .. new FloorClashes(answer).Of(FloorConcern.Spacing)];
     }
 
     private static void Open(MoveModel model)

@@ -13,6 +13,6 @@ public sealed class Underfoot : RuleModule
     {
     }
 
-    public override IEnumerable<IReadOnlyList<ILiteral>> Refute(MoveModel model, Func<IntVar, long> value) =>
-        [.. new FloorClashes(model, value).Of(FloorConcern.Underfoot), .. new FloorRests(model, value).AtTheHero(lying: true)];
+    public override IEnumerable<IReadOnlyList<ILiteral>> Refute(ModelAnswer answer) =>
+        [.. new FloorClashes(answer).Of(FloorConcern.Underfoot), .. new FloorRests(answer).AtTheHero(lying: true)];
 }

@@ -97,8 +97,9 @@ public sealed class LazyTests(ITestOutputHelper output)
             }
         }
 
-        public override IEnumerable<IReadOnlyList<ILiteral>> Refute(MoveModel model, Func<IntVar, long> value)
+        public override IEnumerable<IReadOnlyList<ILiteral>> Refute(ModelAnswer answer)
         {
+            var (model, value) = (answer.Model, answer.Value);
             for (var i = 1; i < model.Slots.Count && refutes; i++)
             {
                 var (first, second) = (value(model.Slots[i - 1].Start), value(model.Slots[i].Start));
