@@ -18,9 +18,6 @@ public sealed class MeaningFinder
     private const int Most = 6;
 
     private readonly WordFinder finder;
-    private readonly Lazy<Ranking<Technique>> techniques;
-    private readonly Lazy<Ranking<Attack>> attacks;
-    private readonly Lazy<Ranking<Reaction>> reactions;
     private readonly ILookup<string, Technique> techniqueSides;
     private readonly ILookup<string, Attack> attackSides;
     private readonly Book book;
@@ -29,9 +26,6 @@ public sealed class MeaningFinder
     {
         this.book = book;
         finder = new WordFinder(book);
-        techniques = new(() => RankedRecords.Techniques(book));
-        attacks = new(() => RankedRecords.Attacks(book));
-        reactions = new(() => RankedRecords.Reactions(book));
         techniqueSides = book.Techniques.ToLookup(t => t.BaseId, StringComparer.Ordinal);
         attackSides = book.Attacks.ToLookup(a => a.BaseId, StringComparer.Ordinal);
     }
@@ -42,7 +36,7 @@ public sealed class MeaningFinder
         var family = FamilyWords.Of(text);
         return family is { } f
             ? new Meaning([.. book.Techniques.Where(t => t.Family == f && !t.HasNoTarget).Select(t => t.Id)], null, false, [])
-            : Read(text, OfItsKind(text, Find(text, finder.Technique, techniques.Value, t => techniqueSides[t.BaseId], t => t.Id, t => t.Side)), techniques.Value, t => techniqueSides[t.BaseId].Select(s => s.Id), limbs: true);
+            : Read(text, OfItsKind(text, Find(text, finder.Technique, RankedRecords.Techniques(book), t => techniqueSides[t.BaseId], t => t.Id, t => t.Side)), RankedRecords.Techniques(book), t => techniqueSides[t.BaseId].Select(s => s.Id), limbs: true);
     }
 
     /// <summary>Of several guesses no beats of the story, and only kicks where a kick is named: a throw may well be an escape, but a kick is a kick.</summary>
@@ -90,10 +84,10 @@ public sealed class MeaningFinder
 
     /// <summary>What may be meant of what the attacker does. How attackers stand is not followed, so that lead and rear say nothing of them.</summary>
     public Meaning Attack(string text) =>
-        Read(text, Find(text, finder.Attack, attacks.Value, a => attackSides[a.BaseId], a => a.Id, a => a.Side), attacks.Value, a => attackSides[a.BaseId].Select(s => s.Id), limbs: false);
+        Read(text, Find(text, finder.Attack, RankedRecords.Attacks(book), a => attackSides[a.BaseId], a => a.Id, a => a.Side), RankedRecords.Attacks(book), a => attackSides[a.BaseId].Select(s => s.Id), limbs: false);
 
     /// <summary>What may be meant of how the attacker takes it.</summary>
-    public Meaning Reaction(string text) => Read(text, Find(text, finder.Reaction, reactions.Value, r => [r], r => r.Id, _ => null), reactions.Value, r => [r.Id], limbs: false);
+    public Meaning Reaction(string text) => Read(text, Find(text, finder.Reaction, RankedRecords.Reactions(book), r => [r], r => r.Id, _ => null), RankedRecords.Reactions(book), r => [r.Id], limbs: false);
 
     private static Meaning Find<T>(string text, Func<string, Lookup<T>> exact, Ranking<T> ranking, Func<T, IEnumerable<T>> sides, Func<T, string> idOf, Func<T, Side?> sideOf)
     {

@@ -1,11 +1,12 @@
+using System.Runtime.CompilerServices;
 using Generator.Domain;
 using Generator.Library.Loading;
 using Generator.Library.Reading;
 
 namespace Generator.Library.Words;
 
-/// <summary>The records of a book as <see cref="Ranking{T}"/> takes them: one for both sides.</summary>
-internal static class RankedRecords
+/// <summary>The records of a book as <see cref="Ranking{T}"/> takes them: one for both sides. Prepared once for each book, when they are first asked for.</summary>
+internal sealed class RankedRecords
 {
     /// <summary>For a finish, setback or pause: a plain word means the ordinary technique.</summary>
     private const double OtherFamily = 0.12;
@@ -15,18 +16,39 @@ internal static class RankedRecords
 
     private static readonly Stance[] Standing = [Stance.LeftLead, Stance.RightLead, Stance.Square];
 
-    public static Ranking<Technique> Techniques(Book book) => new(book.Notebook, book.Techniques.DistinctBy(t => t.BaseId, StringComparer.Ordinal).Select(t => new Ranked<Technique>(
+    private static readonly ConditionalWeakTable<Book, RankedRecords> Known = [];
+
+    private readonly Lazy<Ranking<Technique>> techniques;
+    private readonly Lazy<Ranking<Attack>> attacks;
+    private readonly Lazy<Ranking<Reaction>> reactions;
+
+    private RankedRecords(Book book)
+    {
+        techniques = new(() => TechniquesOf(book));
+        attacks = new(() => AttacksOf(book));
+        reactions = new(() => ReactionsOf(book));
+    }
+
+    public static Ranking<Technique> Techniques(Book book) => Of(book).techniques.Value;
+
+    public static Ranking<Attack> Attacks(Book book) => Of(book).attacks.Value;
+
+    public static Ranking<Reaction> Reactions(Book book) => Of(book).reactions.Value;
+
+    private static RankedRecords Of(Book book) => Known.GetValue(book, static b => new RankedRecords(b));
+
+    private static Ranking<Technique> TechniquesOf(Book book) => new(book.Notebook, book.Techniques.DistinctBy(t => t.BaseId, StringComparer.Ordinal).Select(t => new Ranked<Technique>(
         t,
         [t.BaseId, SideWords.WithoutSide(t.Name, t.Side), .. t.Aliases, .. book.Notebook.Techniques.GetValueOrDefault(t.BaseId, [])],
         [t.Hazard, EnumWords.Of(t.Family), t.Height == Height.None ? string.Empty : EnumWords.Of(t.Height)],
         Handicap(t))));
 
-    public static Ranking<Attack> Attacks(Book book) => new(book.Notebook, book.Attacks.DistinctBy(a => a.BaseId, StringComparer.Ordinal).Select(a => new Ranked<Attack>(
+    private static Ranking<Attack> AttacksOf(Book book) => new(book.Notebook, book.Attacks.DistinctBy(a => a.BaseId, StringComparer.Ordinal).Select(a => new Ranked<Attack>(
         a,
         [a.BaseId, SideWords.WithoutSide(a.Name, a.Side), .. a.Aliases, .. book.Notebook.Attacks.GetValueOrDefault(a.BaseId, [])],
         [a.Hazard, LineWords.Of(a.Line), a.LimbWords])));
 
-    public static Ranking<Reaction> Reactions(Book book) => new(book.Notebook, book.Reactions.Select(r => new Ranked<Reaction>(r, [r.Id, r.Name, .. r.Aliases], [r.Risk, r.Sell])));
+    private static Ranking<Reaction> ReactionsOf(Book book) => new(book.Notebook, book.Reactions.Select(r => new Ranked<Reaction>(r, [r.Id, r.Name, .. r.Aliases], [r.Risk, r.Sell])));
 
     private static double Handicap(Technique technique) =>
         (technique.Family is Family.Finish or Family.Setback or Family.Pause ? OtherFamily : 0) + (IsSpecial(technique) ? Special : 0);

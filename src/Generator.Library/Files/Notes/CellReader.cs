@@ -1,3 +1,4 @@
+using System.Globalization;
 using Generator.Domain;
 using Generator.Domain.Sketches;
 using Generator.Library.Reading;
@@ -6,7 +7,7 @@ using Generator.Library.Words;
 namespace Generator.Library.Files.Notes;
 
 /// <summary>Reads cells of a sketch, out of notes or out of rows, and keeps what each was taken for.</summary>
-internal sealed class CellReader(MeaningFinder finder, Action<int, NotesFault> refuse)
+internal sealed class CellReader(Action<int, NotesFault> refuse)
 {
     private static readonly char[] Dashes = ['-', '–', '—'];
 
@@ -14,8 +15,6 @@ internal sealed class CellReader(MeaningFinder finder, Action<int, NotesFault> r
     private int move;
 
     public IReadOnlyList<Understood> Understood => understood;
-
-    public MeaningFinder Finder => finder;
 
     /// <summary>What is read from here on belongs to the next move.</summary>
     public void NextMove() => move++;
@@ -77,6 +76,34 @@ internal sealed class CellReader(MeaningFinder finder, Action<int, NotesFault> r
 
         Tell(line, "@" + said.Text, first == last ? "starts at count " + first.ToCountText() : $"starts between counts {first.ToCountText()} and {last.ToCountText()}");
         return (first, last);
+    }
+
+    /// <summary>A place for further moves: at most so many where a number stands behind the dots.</summary>
+    /// <param name="line">Line from 1.</param>
+    /// <param name="text">As written.</param>
+    /// <param name="most">What stands behind the dots; empty for any number.</param>
+    public SketchMove Gap(int line, string text, NotesPart most)
+    {
+        var open = Sketch.OpenMoves;
+        if (!most.IsEmpty && !(int.TryParse(most.Text, NumberStyles.None, CultureInfo.InvariantCulture, out open) && open is >= 1 and <= 100))
+        {
+            refuse(line, new NotesFault(most.Column, $"{FieldText.Quote(most.Text)} is no number of moves that may stand here.", "Maybe write \"...\" for any number, or \"... 4\" for at most four."));
+        }
+
+        Tell(line, text, string.Create(CultureInfo.InvariantCulture, $"up to {open} moves may stand here"), ofMove: false);
+        return new SketchMove { Line = line, Open = Math.Max(1, open) };
+    }
+
+    /// <summary>"behind", "2:30"; null once it has been refused.</summary>
+    public Bearing? From(int line, NotesPart said)
+    {
+        if (FromWords.TryParse(said.Text, out var bearing))
+        {
+            return bearing;
+        }
+
+        refuse(line, new NotesFault(said.Column, $"{FieldText.Quote(said.Text)} says no place to come from.", $"Maybe one of these is meant: {FromWords.All}."));
+        return null;
     }
 
     private static IEnumerable<string> Also(Meaning meaning, Firmness firmness)

@@ -11,7 +11,7 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
 {
     private static readonly string[] Numbers = ["two", "three", "four"];
 
-    private readonly CellReader cells = new(finder, refuse);
+    private readonly CellReader cells = new(refuse);
     private readonly HashSet<int> seen = [];
     private (HalfCounts First, int Line)? latest;
 
@@ -19,22 +19,10 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
 
     public IReadOnlyList<SketchMove> Read(NotesLine line) => line.Kind switch
     {
-        NotesLineKind.Gap => [Gap(line)],
+        NotesLineKind.Gap => [cells.Gap(line.Number, "...", line.Rest)],
         NotesLineKind.Beat => [.. Beat(line)],
         _ => [.. Moves(line)],
     };
-
-    private SketchMove Gap(NotesLine line)
-    {
-        var most = Sketch.OpenMoves;
-        if (!line.Rest.IsEmpty && !(int.TryParse(line.Rest.Text, NumberStyles.None, CultureInfo.InvariantCulture, out most) && most is >= 1 and <= 100))
-        {
-            refuse(line.Number, new NotesFault(line.Rest.Column, $"{FieldText.Quote(line.Rest.Text)} is no number of moves that may stand here.", "Maybe write \"...\" for any number, or \"... 4\" for at most four."));
-        }
-
-        cells.Tell(line.Number, "...", string.Create(CultureInfo.InvariantCulture, $"up to {most} moves may stand here"), ofMove: false);
-        return new SketchMove { Line = line.Number, Open = Math.Max(1, most) };
-    }
 
     /// <summary>Something without a name: a pause, or a line whose colon was forgotten.</summary>
     private IEnumerable<SketchMove> Beat(NotesLine line)
@@ -214,9 +202,8 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
             return null;
         }
 
-        if (!FromWords.TryParse(from.Text, out var bearing))
+        if (cells.From(line.Number, from) is not { } bearing)
         {
-            refuse(line.Number, new NotesFault(from.Column, $"{FieldText.Quote(from.Text)} says no place to come from.", $"Maybe one of these is meant: {FromWords.All}."));
             return null;
         }
 

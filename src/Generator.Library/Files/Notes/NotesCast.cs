@@ -10,12 +10,12 @@ internal sealed class NotesCast
 {
     private const int LongestName = 40;
 
-    private readonly IReadOnlyList<NotesLine> lines;
-    private readonly Action<int, NotesFault> refuse;
-    private readonly List<(NotesLine Line, CastWords Said)> people = [];
     /// <summary>Room behind the one who opens farthest away, and half of the largest floor, in centimetres.</summary>
     private const int BeyondFarthest = 100, MostFloor = 5000;
 
+    private readonly IReadOnlyList<NotesLine> lines;
+    private readonly Action<int, NotesFault> refuse;
+    private readonly List<(NotesLine Line, CastWords Said)> people = [];
     private readonly Brief brief;
 
     /// <summary>Works the cast out; tells of names that a brief lacks where they are used.</summary>

@@ -20,7 +20,7 @@ internal sealed record NotesWords(NotesPart Words, Firmness Firmness, NotesWords
     {
         var (text, column) = (cell.Text.Replace('[', '(').Replace(']', ')'), cell.Column);
         var faults = new List<NotesFault>();
-        var at = Next(text, 0, Signs);
+        var at = Next(text, 0);
         var read = new NotesWords(NotesPart.Of(text, column, 0, at), Firmness.Said, null, null, faults);
         while (at < text.Length)
         {
@@ -33,7 +33,7 @@ internal sealed record NotesWords(NotesPart Words, Firmness Firmness, NotesWords
                     read = read with { Firmness = sign == '!' ? Firmness.Fixed : Firmness.Wish };
                     break;
                 case '(':
-                    (isTwice, at) = (read.Reaction is not null, Closing(text, start));
+                    (isTwice, at) = (read.Reaction is not null, text.IndexOf(')', start));
                     if (at < 0)
                     {
                         faults.Add(new NotesFault(column + start, "The bracket is not closed.", "Maybe put a ) behind how the attacker takes it, such as: uppercut (head back)"));
@@ -44,11 +44,11 @@ internal sealed record NotesWords(NotesPart Words, Firmness Firmness, NotesWords
                     at = Math.Min(at + 1, text.Length);
                     break;
                 case '@':
-                    (isTwice, at) = (read.Count is not null, Next(text, start + 1, Signs));
+                    (isTwice, at) = (read.Count is not null, Next(text, start + 1));
                     read = read with { Count = NotesPart.Of(text, column, start + 1, at) };
                     break;
                 default:
-                    at = Next(text, start, Signs);
+                    at = Next(text, start);
                     var behind = NotesPart.Of(text, column, start, at);
                     faults.Add(new NotesFault(behind.Column, $"{FieldText.Quote(behind.Text)} stands behind the move and belongs to nothing.", "Maybe a comma is missing before it."));
                     break;
@@ -73,8 +73,6 @@ internal sealed record NotesWords(NotesPart Words, Firmness Firmness, NotesWords
         return read;
     }
 
-    private static int Next(string text, int from, string signs) => text.AsSpan(from).IndexOfAny(signs) is >= 0 and var i ? from + i : text.Length;
-
-    /// <summary>Place of the bracket that closes the one at <paramref name="open"/>; −1 for none.</summary>
-    private static int Closing(string text, int open) => text.IndexOf(')', open);
+    /// <summary>Place of the next sign; the end of the text for none.</summary>
+    private static int Next(string text, int from) => text.AsSpan(from).IndexOfAny(Signs) is >= 0 and var i ? from + i : text.Length;
 }

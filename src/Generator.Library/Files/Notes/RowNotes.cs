@@ -24,7 +24,7 @@ internal sealed class RowNotes
     public RowNotes(Cast cast, MeaningFinder finder)
     {
         (this.cast, this.finder) = (cast, finder);
-        cells = new CellReader(finder, (_, fault) => row.Refuse(field, fault.Message, fault.Maybe));
+        cells = new CellReader((_, fault) => row.Refuse(field, fault.Message, fault.Maybe));
     }
 
     public IReadOnlyList<Understood> Understood => cells.Understood;
@@ -69,14 +69,7 @@ internal sealed class RowNotes
             return null;
         }
 
-        var (most, rest) = (Sketch.OpenMoves, text.TrimStart('.', '…').Trim());
-        if (rest.Length > 0 && !(int.TryParse(rest, NumberStyles.None, CultureInfo.InvariantCulture, out most) && most is >= 1 and <= 100))
-        {
-            row.Refuse(field, $"{FieldText.Quote(rest)} is no number of moves that may stand here.", "Maybe write \"...\" for any number, or \"... 4\" for at most four.");
-        }
-
-        cells.Tell(row.Line, text, string.Create(CultureInfo.InvariantCulture, $"up to {most} moves may stand here"), ofMove: false);
-        return new SketchMove { Line = row.Line, Open = Math.Max(1, most) };
+        return cells.Gap(row.Line, text, new NotesPart(text.TrimStart('.', '…').Trim(), 0));
     }
 
     private string? Text(string name)
@@ -119,11 +112,8 @@ internal sealed class RowNotes
             return null;
         }
 
-        if (!FromWords.TryParse(text, out var bearing))
-        {
-            row.Refuse("from", $"{FieldText.Quote(text)} says no place to come from.", $"Maybe one of these is meant: {FromWords.All}.");
-        }
-        else if (row.Text("attacker") is null)
+        var bearing = cells.From(row.Line, new NotesPart(text, 0));
+        if (bearing is not null && row.Text("attacker") is null)
         {
             row.Refuse("from", "Nobody is named who comes from there.", "Maybe the attacker was left out.");
         }
