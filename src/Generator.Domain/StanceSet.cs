@@ -16,7 +16,8 @@ public readonly record struct StanceSet(int Bits)
 
     public bool Contains(Stance stance) => (Bits & (1 << (int)stance)) != 0;
 
-    public StanceSet Without(Stance stance) => new(Bits & ~(1 << (int)stance));
+    /// <summary>Those that are in both.</summary>
+    public StanceSet And(StanceSet other) => new(Bits & other.Bits);
 
     public IEnumerable<Stance> Members
     {

@@ -10,6 +10,7 @@ public sealed class Ability
     private static readonly Stance[] Stances = Enum.GetValues<Stance>();
 
     private readonly string?[,] stance;
+    private readonly StanceSet[] allowed;
     private readonly string?[] technique;
     private readonly string?[,] techniqueOn;
     private readonly string?[,] attack;
@@ -27,6 +28,7 @@ public sealed class Ability
             }
         }
 
+        allowed = [.. Stances.Select(from => StanceSet.Of([.. Stances.Where(to => WhyNotStance(from, to) is null)]))];
         technique = [.. book.Techniques.Select(t => Technique(t, brief, book))];
         techniqueOn = new string?[book.Techniques.Count, cast];
         attack = new string?[book.Attacks.Count, cast];
@@ -58,16 +60,7 @@ public sealed class Ability
     public string? WhyNotStance(Stance from, Stance to) => stance[(int)from, (int)to];
 
     /// <summary>Those of some stances that the hero may go to or stay in; all of them where none is allowed.</summary>
-    public StanceSet Allowed(Stance from, StanceSet stances)
-    {
-        var allowed = stances;
-        foreach (var to in Stances)
-        {
-            allowed = stance[(int)from, (int)to] is null ? allowed : allowed.Without(to);
-        }
-
-        return allowed.Bits == 0 ? stances : allowed;
-    }
+    public StanceSet Allowed(Stance from, StanceSet stances) => stances.And(allowed[(int)from]) is { Bits: not 0 } some ? some : stances;
 
     /// <summary>Why the attacker cannot be the partner of the technique.</summary>
     public string? WhyNotOn(int t, int attacker) => techniqueOn[t, attacker];

@@ -61,9 +61,7 @@ public sealed class AlternativeSearch
         var search = new AlternativeSearch(worked, options, apart, told ?? ((_, _) => { }));
         var ground = new Ground(worked);
         search.trunks.AddRange(apart.Select(r => Trunk(ground, r)).Where(t => t.Count > 1));
-        // Where little stays, beginning afresh finds more that differs.
-        var refill = apart.Count == 0 || 2 * options.Locked.Sum(l => l.Last - l.First + 1) < apart[0].Moves.Count || options.Locked.Count == 0 ? null
-            : new Refill(apart[0] with { Brief = worked.Brief with { Moments = [.. brief.Moments.SkipLast(options.Locked.Count)] } }, options.Locked, book);
+        var refill = Window(worked.Brief with { Moments = brief.Moments }, apart.Count > 0 ? apart[0] : null, options.Locked, book);
         var others = Enumerable.Range(1, Lanes - 1).Select(lane => Lane.Start(() => refill is null ? search.Work(ground, lane, ends) : search.Refilled(refill, ground.Least, ends))).ToArray();
         search.Work(ground, 0, ends);
         foreach (var other in others)
@@ -104,6 +102,11 @@ public sealed class AlternativeSearch
 
         return true;
     }
+
+    /// <summary>The moves between those that stay; null where none do, or so few that beginning afresh finds more that differs.</summary>
+    private static Refill? Window(Brief brief, Routine? routine, IReadOnlyList<LockedStretch> locked, Book book) =>
+        routine is not null && locked.Count > 0 && 2 * locked.Sum(l => l.Last - l.First + 1) >= routine.Moves.Count
+            ? new Refill(routine with { Brief = brief with { Moments = [.. brief.Moments.SkipLast(locked.Count)] } }, locked, book) : null;
 
     /// <summary>Ways through the moves between those that stay; all of the rest is as it was.</summary>
     private bool Refilled(Refill refill, int least, CancellationTokenSource ends)

@@ -28,8 +28,8 @@ public sealed class Complete
     private const int Quick = 4;
 
     private readonly Sketch sketch;
-    private readonly Book book;
     private readonly Scene scene;
+    private readonly Scene given;
     private readonly Ground ground;
     private readonly SketchStep[] steps;
     private readonly SketchForms forms;
@@ -39,8 +39,8 @@ public sealed class Complete
 
     internal Complete(Sketch sketch, Book book, CancellationToken stop)
     {
-        (this.sketch, this.book, this.stop) = (sketch, book, stop);
-        scene = new Scene(Searched(sketch), book);
+        (this.sketch, this.stop) = (sketch, stop);
+        (scene, given) = (new Scene(Searched(sketch), book), new Scene(sketch.Brief, book));
         ground = new Ground(scene, [.. Enumerable.Repeat(true, scene.Cast)]);
         steps = [.. sketch.Moves.Select(m => new SketchStep(scene, ground.Repertoire, m))];
         forms = new SketchForms(scene, ground.Repertoire, steps);
@@ -71,7 +71,7 @@ public sealed class Complete
 
     private void Round(int round, Dice dice)
     {
-        var (width, work) = (Widths[Math.Min(round / 2, Widths.Length - 1)], FirstWork << Math.Min(round, MostDoublings));
+        var (width, work) = Spent(round);
         Take(Strict(round, dice, null));
         if (best is null || (best.Price > 0 && round % 4 == 1))
         {
@@ -93,14 +93,17 @@ public sealed class Complete
 
     private (Beginning, Finish)? Strict(int round, Dice dice, ISketchPattern? pattern)
     {
-        var (width, work) = (Widths[Math.Min(round / 2, Widths.Length - 1)], FirstWork << Math.Min(round, MostDoublings));
+        var (width, work) = Spent(round);
 
         // The chain of forms is worked out for a trained hero, so now and then it is left aside.
-        var search = new SketchSearch(ground, steps, round % 4 == 3 ? null : forms, dice, width, new Effort(work), stop) { Pattern = pattern };
-        return search.Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false);
+        return Search(dice, width, work, round % 4 == 3 ? null : forms, pattern).Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false);
     }
 
-    private SketchSearch Search(Dice dice, int width, long work, SketchForms? looked) => new(ground, steps, looked, dice, width, new Effort(work), stop);
+    /// <summary>The longer the later the round.</summary>
+    private static (int Width, long Work) Spent(int round) => (Widths[Math.Min(round / 2, Widths.Length - 1)], FirstWork << Math.Min(round, MostDoublings));
+
+    private SketchSearch Search(Dice dice, int width, long work, SketchForms? looked, ISketchPattern? pattern = null) =>
+        new(ground, steps, looked, dice, width, new Effort(work), stop) { Pattern = pattern };
 
     /// <summary>Goes on from a few moves before something that gave, where only less may give.</summary>
     private (Beginning, Finish)? Lessen(Dice dice, int width, long work)
@@ -193,7 +196,7 @@ public sealed class Complete
     private Completed Told((Beginning Whole, Finish Finish) found)
     {
         var routine = Draftsman.RoutineOf(scene, found.Finish) with { Brief = sketch.Brief };
-        var verdict = Audit.Of(new Scene(sketch.Brief, book), routine);
+        var verdict = Audit.Of(given, routine);
         return verdict.IsClean ? Departures.Of(sketch, steps, found.Whole, routine, verdict)
             : throw new DisagreementException($"A completed sketch is not clean: {verdict.Findings.First(f => f.Severity >= Severity.Broken).Message}");
     }

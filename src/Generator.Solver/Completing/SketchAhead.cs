@@ -98,6 +98,9 @@ internal sealed class SketchAhead
         return Comes(node, next, shift) && FirstToCome(node, next) && FindsNext(node, next);
     }
 
+    /// <summary>How far the beginning is from what is said next, in points.</summary>
+    public double Apart(Node node, int next, int shift) => Pacing(node, next, shift) + Opener(node, next);
+
     /// <summary>Nobody of whom an attack is said comes too late for it.</summary>
     private bool Comes(Node node, int next, int shift)
     {
@@ -137,13 +140,8 @@ internal sealed class SketchAhead
         return true;
     }
 
-    private bool FindsNext(Node node, int next)
-    {
-        return next == steps.Length || steps[next].Move is not { IsGap: false, FollowsUp: true, Attacker: { } who } || node.IsOpening || Finds(node, steps[next], who);
-    }
-
-    /// <summary>How far the beginning is from what is said next, in points.</summary>
-    public double Apart(Node node, int next, int shift) => Pacing(node, next, shift) + Opener(node, next);
+    private bool FindsNext(Node node, int next) =>
+        next == steps.Length || steps[next].Move is not { IsGap: false, FollowsUp: true, Attacker: { } who } || node.IsOpening || Finds(node, steps[next], who);
 
     /// <summary>A follow-up finds its attacker in a posture for which something that is said is made.</summary>
     private bool Finds(Node node, SketchStep step, int who)

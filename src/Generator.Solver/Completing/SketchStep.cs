@@ -10,6 +10,11 @@ namespace Generator.Solver.Completing;
 /// <summary>One move of a sketch as the search takes it: what may stand in it, as it is said or with something given up, and what of it a row of a routine breaks.</summary>
 internal sealed class SketchStep
 {
+    /// <summary>What may give without anything else standing in the move: its count, from where somebody comes, moves put in.</summary>
+    private const int Aside = (1 << (int)SketchPart.Count) | (1 << (int)SketchPart.Place) | (1 << (int)SketchPart.Added);
+
+    private static readonly SketchPart[] Parts = Enum.GetValues<SketchPart>();
+
     private readonly Scene scene;
     private readonly Repertoire repertoire;
     private readonly bool[]? attacks;
@@ -49,7 +54,7 @@ internal sealed class SketchStep
     /// <summary>What can be done with an attacker in this move.</summary>
     public Menu Menu(int attacker, int giving)
     {
-        var key = (attacker, giving & Relevant());
+        var key = (attacker, giving & ~Aside);
         if (!menus.TryGetValue(key, out var menu))
         {
             menus[key] = menu = repertoire.Menus[attacker].Only(c => Keep(c, giving));
@@ -61,7 +66,7 @@ internal sealed class SketchStep
     /// <summary>What can be done in it without a target.</summary>
     public Choice[] NoTargets(int giving)
     {
-        var key = giving & Relevant();
+        var key = giving & ~Aside;
         if (!noTargets.TryGetValue(key, out var choices))
         {
             noTargets[key] = choices = Move.Attacker is not null && !Giving.Has(giving, SketchPart.Attacker) ? []
@@ -93,7 +98,7 @@ internal sealed class SketchStep
     public long Price(FightState before, in Row row, bool hasOpened)
     {
         var price = 0L;
-        foreach (var part in Enum.GetValues<SketchPart>())
+        foreach (var part in Parts)
         {
             price += Breaks(part, before, row, hasOpened) ? PartOf(part).Price() : 0;
         }
@@ -103,7 +108,7 @@ internal sealed class SketchStep
 
     /// <summary>The parts that a row breaks, its count apart, each at what it costs.</summary>
     public IEnumerable<SketchPart> Broken(FightState before, Row row, bool hasOpened) =>
-        Enum.GetValues<SketchPart>().Where(p => Breaks(p, before, row, hasOpened)).Select(PartOf);
+        Parts.Where(p => Breaks(p, before, row, hasOpened)).Select(PartOf);
 
     /// <summary>What the whole move costs when it is left out: the dearest thing that it says.</summary>
     public SketchPart WhenLeftOut => techniques is not null ? PartOf(SketchPart.Technique) : attacks is not null ? PartOf(SketchPart.Attack) : SketchPart.Added;
@@ -133,8 +138,6 @@ internal sealed class SketchStep
     private bool May(SketchPart part, int giving) => !IsFixed(CellOf(part)) && Giving.Has(giving, PartOf(part));
 
     private static bool IsFixed(SketchCell? cell) => cell is { Firmness: Firmness.Fixed };
-
-    private static int Relevant() => Giving.Everything & ~((1 << (int)SketchPart.Count) | (1 << (int)SketchPart.Place) | (1 << (int)SketchPart.Added));
 
     private Choice? Keep(Choice choice, int giving)
     {

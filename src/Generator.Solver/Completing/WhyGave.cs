@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Domain.Sketches;
+using Generator.Library;
 using Generator.Rules;
 using Generator.Rules.Judging;
 
@@ -25,7 +26,7 @@ public static class WhyGave
             .FirstOrDefault()?.OrderByDescending(f => f.Move == gave.Row + 1).ThenByDescending(f => f.Severity).FirstOrDefault();
     }
 
-    private static IEnumerable<Routine> PutBack(Completed completed, Departure gave, Library.Book book)
+    private static IEnumerable<Routine> PutBack(Completed completed, Departure gave, Book book)
     {
         var moves = completed.Routine.Moves;
         return gave.Part == SketchPart.Added
@@ -35,7 +36,7 @@ public static class WhyGave
     }
 
     /// <summary>The move with every value that its words allow, what they leave open as it is where that goes with it.</summary>
-    private static IEnumerable<Move> AsSaid(SketchMove said, Move move, SketchPart part, Library.Book book)
+    private static IEnumerable<Move> AsSaid(SketchMove said, Move move, SketchPart part, Book book)
     {
         foreach (var attack in said.Attack?.Ids ?? (IReadOnlyList<string?>)[said.FollowsUp ? null : move.Attack])
         {
