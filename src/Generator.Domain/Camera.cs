@@ -16,6 +16,9 @@ public sealed record Camera(string Name, Bearing Bearing, Centimetres Distance, 
     /// <summary>A side of the audience: a whole row of eyes rather than one lens.</summary>
     public bool IsAudience => Name.StartsWith("audience ", StringComparison.Ordinal);
 
+    /// <summary>As it is named in a sentence: "camera A"; a name that says what it is stays as it is.</summary>
+    public string Text => IsAudience || Name.StartsWith("camera", StringComparison.OrdinalIgnoreCase) ? Name : "camera " + Name;
+
     /// <summary>A camera with its operator, who takes up a place that nobody else can have.</summary>
     public bool IsOnTheGround => !IsAudience && Height <= Highest;
 }

@@ -9,18 +9,15 @@ public static class CameraPosts
     public static IReadOnlyList<Post> Of(IReadOnlyList<Camera> cameras) => [.. cameras.Where(c => c.IsOnTheGround).Select(c =>
     {
         var (x, y) = c.Bearing.Direction;
-        return new Post(c.Name, c.Distance.Value * x, c.Distance.Value * y);
+        return new Post(c.Text, c.Distance.Value * x, c.Distance.Value * y);
     })];
 
     /// <summary>A camera and its operator.</summary>
-    /// <param name="Name">Of the camera.</param>
+    /// <param name="Text">As it is named in a sentence.</param>
     /// <param name="X">From the mark towards 3 o'clock, in centimetres.</param>
     /// <param name="Y">From the mark towards 12, in centimetres.</param>
-    public sealed record Post(string Name, double X, double Y)
+    public sealed record Post(string Text, double X, double Y)
     {
-        /// <summary>As it is named in a sentence.</summary>
-        public string Text => "camera " + Name;
-
         /// <summary>Centimetres from the mark along a ray to the disc grown by a clearance; unlimited where the ray passes it by.</summary>
         /// <param name="dx">Step of the ray towards 3 o'clock, of length 1 with <paramref name="dy"/>.</param>
         /// <param name="dy">Step towards 12.</param>

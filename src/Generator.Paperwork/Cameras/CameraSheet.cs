@@ -56,7 +56,7 @@ public static class CameraSheet
     {
         var reads = plan.Hits.Where(h => Lens.Reads(Lens.Of(place, h))).Select(Tag).ToList();
         var covers = reads.Count == 0 ? "no hit reads from here" : $"{Words.Many(reads.Count, "hit")}: {string.Join(", ", reads)}";
-        return [.. Page.Hang("  ", $"camera {Name(plan, index)}: at {Words.Clock(place.Bearing)}, {place.Distance} from the mark, lens at {place.Height}"), .. Page.Hang("      ", covers)];
+        return [.. Page.Hang("  ", $"{(index < plan.Given.Count ? Page.Clean(plan.Given[index].Text) : "camera " + Name(plan, index))}: at {Words.Clock(place.Bearing)}, {place.Distance} from the mark, lens at {place.Height}"), .. Page.Hang("      ", covers)];
     }
 
     private static IEnumerable<string> Hits(Scene scene, CameraPlan plan, int from)

@@ -61,7 +61,7 @@ public sealed class FloorPainter
     private FloorPicture Paint(IReadOnlyList<Step> steps, int from, int to, IReadOnlyList<PerformerCourse> performers)
     {
         var placer = new LabelPlacer(Window.Width, Window.Height);
-        var markers = performers.Where(p => SeenFrom(p, from, to) < to).Select(p => (Performer: p, From: SeenFrom(p, from, to))).Select(p => MarkerOf(p.Performer, p.From, StyleOf(p.Performer.DoingAt(p.From)))).ToList();
+        var markers = performers.Select(p => (Performer: p, From: SeenFrom(p, from, to))).Where(p => p.From < to).Select(p => MarkerOf(p.Performer, p.From, StyleOf(p.Performer.DoingAt(p.From)))).ToList();
         var ways = performers.Where(p => !p.IsHero && IsOnTheMove(p, SeenFrom(p, from, to), to)).Select(p => WayOf(p, SeenFrom(p, from, to), to)).ToList();
         var ends = ways.Where(w => course.Performers[w.Performer + 1].FigureAt(to) != Figure.Away).Select(w => MarkerOf(course.Performers[w.Performer + 1], to, "end")).ToList();
         var falls = steps.SelectMany(FallsIn).ToList();
@@ -232,7 +232,7 @@ public sealed class FloorPainter
 
     private string LensText(Camera camera, IReadOnlyList<Step> steps)
     {
-        var name = "camera " + TextSize.Fit(Page.Clean(camera.Name), Size, 100);
+        var name = TextSize.Fit(Page.Clean(camera.Text), Size, 160);
         if (!Window.Shows(Spot.At(camera.Bearing.HalfHours, camera.Distance.Value)))
         {
             name += $", {Words.Number(Math.Round(camera.Distance.Metres, camera.Distance.Value < 2000 ? 1 : 0))} m";

@@ -150,7 +150,7 @@ internal static class FloorSketch
 
         foreach (var camera in brief.Cameras)
         {
-            yield return $"camera {Page.Clean(camera.Name)}: {Words.Clock(camera.Bearing)}, {camera.Distance} away, {camera.Height} high";
+            yield return $"{Page.Clean(camera.Text)}: {Words.Clock(camera.Bearing)}, {camera.Distance} away, {camera.Height} high";
         }
 
         yield return "scale: a row is " + Words.Number(scale / 50m) + " m";
