@@ -62,6 +62,10 @@ internal static class Words
         _ => "held by " + Name(scene, hand.Who),
     };
 
+    /// <summary>What ends the floor on a bearing, and how far out.</summary>
+    public static string FloorEnds(Scene scene, int bearing) =>
+        scene.Floor.InTheWay(bearing) is { } thing ? $"{thing} closes the floor at {Metres(scene.Floor[bearing])}" : $"the floor is clear for {Metres(scene.Floor[bearing])}";
+
     public static string Metres(int centimetres) => new Centimetres(centimetres).ToString();
 
     public static string Seconds(decimal seconds) => seconds.ToString("0.00", CultureInfo.InvariantCulture) + " s";

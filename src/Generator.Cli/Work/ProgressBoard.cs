@@ -1,5 +1,6 @@
 using System.Globalization;
 using Generator.Domain;
+using Generator.Paperwork.Text;
 using Generator.Solver;
 
 namespace Generator.Cli.Work;
@@ -27,7 +28,7 @@ internal sealed class ProgressBoard(Progress progress, Action<Routine, int>? kee
                 keep?.Invoke(routine, points);
             }
 
-            progress.Tell(string.Create(CultureInfo.InvariantCulture, $"{(points == 1 ? "1 point" : $"{points} points")}, no fewer than {value.Bound}"));
+            progress.Tell(string.Create(CultureInfo.InvariantCulture, $"{Words.Points(points)}, no fewer than {value.Bound}"));
         }
     }
 }

@@ -17,7 +17,7 @@ public static class TrackTable
     }
 
     private static IEnumerable<Entry> Hero(Scene scene, IReadOnlyList<Step> steps) =>
-        steps.Where(s => s.Technique is not null).Select(s => new Entry(s.Start, s.End, s.Technique!.Name, s.HasTarget ? scene.Brief.Attackers[s.Row.Attacker].Name : string.Empty, Clock(s.HasTarget ? s.TargetBearing : s.FacingStart), string.Empty, s.Index + 1));
+        steps.Where(s => s.Technique is not null).Select(s => new Entry(s.Start, s.End, s.Technique!.Name, s.HasTarget ? scene.Brief.Attackers[s.Row.Attacker].Name : string.Empty, Words.Clock(s.HasTarget ? s.TargetBearing : s.FacingStart), string.Empty, s.Index + 1));
 
     private static IEnumerable<Entry> Attacker(Scene scene, Routine routine, IReadOnlyList<Step> steps, int attacker)
     {
@@ -34,22 +34,22 @@ public static class TrackTable
             {
                 if (step.Attack is { } attack)
                 {
-                    yield return new Entry(Following.AttackerTrail.AttackStart(step), step.Contact, attack.Name, hero, Clock(step.TargetBearing), step.Row.Cue == Cue.None ? string.Empty : Words.Of(step.Row.Cue), step.Index + 1);
+                    yield return new Entry(Following.AttackerTrail.AttackStart(step), step.Contact, attack.Name, hero, Words.Clock(step.TargetBearing), step.Row.Cue == Cue.None ? string.Empty : Words.Of(step.Row.Cue), step.Index + 1);
                 }
 
                 if (step.Reaction is { } reaction)
                 {
-                    yield return new Entry(step.Start, step.End, reaction.Name, hero, Clock(step.After.Attackers[attacker].Bearing), string.Empty, step.Index + 1);
+                    yield return new Entry(step.Start, step.End, reaction.Name, hero, Words.Clock(step.After.Attackers[attacker].Bearing), string.Empty, step.Index + 1);
                 }
             }
             else if (step.Second == attacker)
             {
-                yield return new Entry(step.Start, step.End, "caught up in it: " + (step.Reaction?.Name ?? step.Technique?.Name ?? string.Empty), scene.Brief.Attackers[step.Row.Attacker].Name, Clock(step.After.Attackers[attacker].Bearing), string.Empty, step.Index + 1);
+                yield return new Entry(step.Start, step.End, "caught up in it: " + (step.Reaction?.Name ?? step.Technique?.Name ?? string.Empty), scene.Brief.Attackers[step.Row.Attacker].Name, Words.Clock(step.After.Attackers[attacker].Bearing), string.Empty, step.Index + 1);
             }
 
             if (step.After.Attackers[attacker].Posture == Posture.Out && step.Before.Attackers[attacker].Posture != Posture.Out)
             {
-                yield return new Entry(step.End, step.End, step.After.Attackers[attacker].Gone ? "leaves the floor" : "stays down, out", string.Empty, Clock(step.After.Attackers[attacker].Bearing), string.Empty, step.Index + 1);
+                yield return new Entry(step.End, step.End, step.After.Attackers[attacker].Gone ? "leaves the floor" : "stays down, out", string.Empty, Words.Clock(step.After.Attackers[attacker].Bearing), string.Empty, step.Index + 1);
             }
         }
     }
@@ -71,8 +71,6 @@ public static class TrackTable
             entry.Move == 0 ? Cell.Of(string.Empty) : Cell.Number(entry.Move),
         ];
     }
-
-    private static string Clock(int bearing) => Words.Clock(bearing);
 
     private readonly record struct Entry(int From, int To, string Does, string With, string Where, string Cue, int Move);
 }

@@ -61,10 +61,9 @@ public sealed class ClearLane : Rule
     private Finding OffTheFloor(Scene scene, Step step, int attacker, AttackerState lands, int reaches, int edge)
     {
         var clock = new Bearing(lands.Bearing).InWords;
-        var limit = scene.Floor.InTheWay(lands.Bearing) is { } thing ? $"{thing} closes the floor at {Words.Metres(edge)}" : $"the floor is clear for {Words.Metres(edge)}";
         var whole = reaches > lands.Distance ? ", the head included" : string.Empty;
         var message = reaches > edge
-            ? $"{Words.Cap(step.Reaction!.Name)} carries {Words.Name(scene, attacker)} {Words.Metres(reaches)} out at {clock}{whole}; {limit}."
+            ? $"{Words.Cap(step.Reaction!.Name)} carries {Words.Name(scene, attacker)} {Words.Metres(reaches)} out at {clock}{whole}; {Words.FloorEnds(scene, lands.Bearing)}."
             : $"{Words.Cap(step.Reaction!.Name)} leaves {Words.Name(scene, attacker)} lying across at {clock}, where the floor is not clear from the feet to the head.";
         return At(scene, step, Severity.Unsafe, message) with
         {

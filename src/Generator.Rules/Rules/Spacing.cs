@@ -181,10 +181,9 @@ public sealed class Spacing : Rule
     private static Finding OffTheFloor(Scene scene, Finding finding, int attacker, int bearing, int distance, string verb)
     {
         var edge = scene.Floor[bearing];
-        var limit = scene.Floor.InTheWay(bearing) is { } thing ? $"{thing} closes the floor at {Words.Metres(edge)} there" : $"the floor is clear for {Words.Metres(edge)} there";
         return finding with
         {
-            Message = $"{Words.Name(scene, attacker)} {verb} {Words.Metres(distance)} out at {new Bearing(bearing).InWords}; {limit}.",
+            Message = $"{Words.Name(scene, attacker)} {verb} {Words.Metres(distance)} out at {new Bearing(bearing).InWords}; {Words.FloorEnds(scene, bearing)} there.",
             Measured = distance / 100m,
             Allowed = edge / 100m,
             Unit = "m",
