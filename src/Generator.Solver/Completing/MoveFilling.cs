@@ -36,6 +36,9 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
     /// <summary>How many times as much is tried.</summary>
     public int Wider { get; init; } = 1;
 
+    /// <summary>The search is at its end: nothing further is tried.</summary>
+    public Func<bool> IsOver { get; init; } = () => false;
+
     /// <summary>Which stances, hands and grips are wanted before a move; null where that does not matter.</summary>
     public Func<int, SketchForms?> Forms { get; init; } = _ => null;
 
@@ -172,7 +175,7 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
 
             // Most of a long list finds the wrong feet or hands: some more are looked at.
             var last = all ? to : (int)Math.Min(to, from + (6L * left));
-            for (var i = from; i < last && left > 0; i++)
+            for (var i = from; i < last && left > 0 && !IsOver(); i++)
             {
                 var other = all ? i : i + dice.Next(to - i);
                 (choices[i], choices[other]) = (choices[other], choices[i]);

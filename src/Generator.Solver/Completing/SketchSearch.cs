@@ -47,7 +47,7 @@ internal sealed class SketchSearch
         lingering = new Lingering(scene);
         ahead = new SketchAhead(ground, steps, lingering, forms);
         outlook = new Outlook(ground.Aims, null);
-        filling = new MoveFilling(scene, steps, new Expander(ground, dice) { Effort = effort }, Worth, dice) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null, Usual = next => Pattern?.From(next) };
+        filling = new MoveFilling(scene, steps, new Expander(ground, dice) { Effort = effort }, Worth, dice) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null, Usual = next => Pattern?.From(next), IsOver = () => IsOver };
         giving = new int[steps.Length + 1];
     }
 
@@ -181,7 +181,7 @@ internal sealed class SketchSearch
         for (var putIn = 0; putIn <= putIns && before.Count > 0 && !IsOver; putIn++)
         {
             var opened = new List<Beginning>();
-            foreach (var begun in before)
+            foreach (var begun in before.TakeWhile(_ => !IsOver))
             {
                 filling.Fill(begun, giving[index], filled);
                 filling.Open(begun, opened);
