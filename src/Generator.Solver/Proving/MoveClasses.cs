@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Rules;
+using Generator.Rules.Replaying;
 using Generator.Rules.Rules;
 
 namespace Generator.Solver.Proving;
@@ -109,7 +110,7 @@ internal sealed class MoveClasses
             }
 
             var (reach, distance) = (scene.TechniqueReach(t, a), scene.ContactDistance(k, t, a));
-            if (distance >= reach.Least && distance <= reach.Most && CanFollow(technique, attack, r))
+            if (distance >= reach.Least && distance <= reach.Most && (r < 0 || CanAnswer(scene.Book.Reactions[r], technique)))
             {
                 AddReacting(t, a, r, Traits(technique, attack, r < 0 ? null : scene.Book.Reactions[r], a) with { By = ComesBy.Attack }, Free, distance, distance);
             }
@@ -143,12 +144,7 @@ internal sealed class MoveClasses
     }
 
     /// <summary>A reaction to an attack that some posture of one who comes with it allows; they may still be open from the last time.</summary>
-    private bool CanFollow(Technique technique, Attack attack, int r) => r < 0 || scene.Book.Reactions[r] switch
-    {
-        { Posture: null } => false,
-        { Posture: Posture.Gripping } => technique.Family == Family.Setback && attack.IsGrab,
-        _ => true,
-    };
+    private static bool CanAnswer(Reaction reaction, Technique technique) => Free.Members.Any(p => reaction.CanFollow(p, technique.Seizes));
 
     private void AddFollowUps(int t, int a, int r)
     {
@@ -162,7 +158,7 @@ internal sealed class MoveClasses
                 continue;
             }
 
-            var opensGrip = from == Posture.Gripping && technique.Family == Family.Escape && technique.Answers.Members.Any(l => l.IsGrab);
+            var opensGrip = from == Posture.Gripping && technique.Family == Family.Escape && !technique.Answers.IsEmpty;
             var traits = Traits(technique, null, reaction, a);
             if ((technique.Needs.Contains(from) || opensGrip) && reaction?.CanFollow(from, false) != false)
             {
@@ -195,14 +191,15 @@ internal sealed class MoveClasses
         }
 
         var reaction = scene.Book.Reactions[r];
-        var lands = Math.Max(0, (technique.Draws ? scene.TechniqueReach(t, a).Draw(near) : near) + reaction.Back.Value);
+
+        // Only somebody held keeps the posture.
+        var to = reaction.Posture ?? was;
+        var lands = Effects.CarriedTo(scene, t, a, reaction, to, near);
         if (reaction.Sends && !reaction.RunsOff && lands > farthest)
         {
             return;
         }
 
-        // Only somebody held keeps the posture.
-        var to = reaction.Posture ?? was;
         var others = Enumerable.Range(0, scene.Cast).Where(b => b != a).ToList();
         var able = traits.Second == SecondRole.Taken ? others.Where(b => scene.Able.WhyNotOn(t, b) is null && scene.Able.WhyNotReaction(r, b) is null).ToList() : others;
         if (traits.Second != SecondRole.None && able.Count == 0)

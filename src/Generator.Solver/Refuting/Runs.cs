@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Rules;
+using Generator.Rules.Replaying;
 
 namespace Generator.Solver.Refuting;
 
@@ -35,7 +36,7 @@ internal static class Runs
     {
         var reaches = Enumerable.Range(0, scene.Book.Techniques.Count).Where(t => scene.Book.Techniques[t].GoesBy(move.Technique))
             .SelectMany(t => Enumerable.Range(0, scene.Cast).Select(a => scene.TechniqueReach(t, a))).ToList();
-        var (least, most) = (reaches.Min(r => r.Least), reaches.Max(r => r.Most));
+        var (least, most) = (reaches.Min(r => r.Least), reaches.Max(r => r.Most) + scene.Settle.FollowMost.Value);
         return places.Max(p => p.Far) < least ? $"and it needs {new Centimetres(least)} at least"
             : places.Min(p => p.Near) > most ? $"and it reaches {new Centimetres(most)} at the most"
             : "or in a posture that it does not suit";
@@ -103,7 +104,7 @@ internal static class Runs
         {
             // Somebody whom the move before did not concern may be anywhere and in any posture.
             var known = before is not null && place.Attacker == a && place.Posture is not null;
-            var (near, far) = known ? (Math.Max(place.Near, reach.Least), Math.Min(place.Far, reach.Most)) : (Math.Max(0, reach.Least), reach.Most);
+            var (near, far) = known ? (Math.Max(place.Near, reach.Least), Math.Min(place.Far, reach.Most + scene.Settle.FollowMost.Value)) : (Math.Max(0, reach.Least), reach.Most);
             if (near > far)
             {
                 continue;
@@ -124,7 +125,7 @@ internal static class Runs
 
     private static IEnumerable<Place> Left(Scene scene, int t, int a, MomentMove wanted, int near, int far, Posture posture)
     {
-        var (technique, reach) = (scene.Book.Techniques[t], scene.TechniqueReach(t, a));
+        var technique = scene.Book.Techniques[t];
         if (technique.Reactions.Count == 0)
         {
             yield return Place.Anywhere(a);
@@ -138,11 +139,10 @@ internal static class Runs
                 continue;
             }
 
-            int Lands(int from) => Math.Max(0, (technique.Draws ? reach.Draw(from) : from) + reaction.Back.Value);
-
             // What a hold comes to hangs on the hero's hands, which are not followed here.
             var to = reaction.Posture ?? posture;
-            yield return to.IsControlled() || to == Posture.Gripping ? new Place(a, Lands(near), Lands(far), null) : new Place(a, Lands(near), Lands(far), to);
+            int Lands(int from) => Effects.CarriedTo(scene, t, a, reaction, to, from);
+            yield return new Place(a, Lands(near), Lands(far), to.IsControlled() || to == Posture.Gripping ? null : to);
         }
     }
 
