@@ -53,6 +53,8 @@ switch (args)
         return WindowRun.All(rest);
     case ["fill", .. var rest]:
         return FillRun.All(rest);
+    case ["rough", .. var rest]:
+        return RoughRun.All(rest);
     case ["rework", .. var rest]:
         return ReworkRun.All(rest);
     default:

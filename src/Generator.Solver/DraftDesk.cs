@@ -64,9 +64,11 @@ internal sealed class DraftDesk(Scene scene, Stopwatch clock, IProgress<DraftPro
         {
             if (Best is null)
             {
+                var proof = outcomes.FirstOrDefault(o => o.End.Impossible).End;
                 return new DraftResult
                 {
-                    Status = outcomes.Any(o => o.End.Impossible) ? DraftStatus.Impossible : DraftStatus.OutOfTime,
+                    Status = proof is null ? DraftStatus.OutOfTime : DraftStatus.Impossible,
+                    Clash = proof?.Clash ?? [],
                     Elapsed = clock.Elapsed,
                 };
             }

@@ -32,7 +32,4 @@ public sealed record DraftResult
 
     /// <summary>Statements of the brief that cannot hold together, when impossible.</summary>
     public IReadOnlyList<string> Clash { get; init; } = [];
-
-    /// <summary>Why they cannot, in words.</summary>
-    public IReadOnlyList<string> Reasons { get; init; } = [];
 }

@@ -2,9 +2,7 @@ using System.Diagnostics;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
-using Generator.Solver.Refuting;
 using Generator.Solver.Constructing;
-using Generator.Solver.Explaining;
 using Generator.Solver.Proving;
 using Generator.Solver.Rolling;
 
@@ -24,9 +22,9 @@ public static class Drafting
         var clock = Stopwatch.StartNew();
         var complete = DraftBrief.Complete(brief, book);
         var scene = new Scene(complete, book);
-        if (Refutations.First(scene) is not null)
+        if (BriefChecks.Clash(scene) is { Count: > 0 } clash)
         {
-            return Impossible(brief, book, clock, stop);
+            return new DraftResult { Status = DraftStatus.Impossible, Clash = clash, Elapsed = clock.Elapsed };
         }
 
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
@@ -35,20 +33,7 @@ public static class Drafting
         var sources = Sources(options);
         var tasks = sources.Select(s => Lane.Start(() => Work(s, desk, options, ends))).ToArray();
         var outcomes = tasks.Select(t => t.GetAwaiter().GetResult()).ToArray();
-        var result = desk.Result([.. sources.Zip(outcomes, (source, end) => (source.Name, end))]);
-        return result.Status == DraftStatus.Impossible ? Impossible(brief, book, clock, stop) : result;
-    }
-
-    private static DraftResult Impossible(Brief brief, Book book, Stopwatch clock, CancellationToken stop)
-    {
-        var (clash, reasons) = Explain.Quickly(brief, book, stop);
-        return new DraftResult
-        {
-            Status = DraftStatus.Impossible,
-            Clash = clash.Count > 0 ? clash : ["The statements of the brief taken together: no order of comings, falls and returns fits them all. \"generator explain\" finds which of them clash."],
-            Reasons = reasons,
-            Elapsed = clock.Elapsed,
-        };
+        return desk.Result([.. sources.Zip(outcomes, (source, end) => (source.Name, end))]);
     }
 
     /// <summary>The parts of the engine that work side by side; where what comes out must not hang on which is sooner, one alone.</summary>

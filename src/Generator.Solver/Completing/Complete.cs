@@ -76,7 +76,7 @@ public sealed class Complete
         if (best is null || (best.Price > 0 && round % 4 == 1))
         {
             // The first answer at once, then better.
-            Take(Search(dice, best is null ? Quick << Math.Min(3, round) : width, best is null ? long.MaxValue : 2 * work, forms).Run(Roots(dice, gives: true), Below, 2, gives: true));
+            Take(Search(dice, best is null ? Quick << Math.Min(3, round) : width, best is null ? Effort.Unlimited : new Effort(2 * work)).Run(Roots(dice, gives: true), Below, 2, gives: true));
         }
 
         for (var i = 0; best is { Price: > 0 } && i < Lessenings; i++)
@@ -96,14 +96,14 @@ public sealed class Complete
         var (width, work) = Spent(round);
 
         // The chain of forms is worked out for a trained hero, so now and then it is left aside.
-        return Search(dice, width, work, round % 4 == 3 ? null : forms, pattern).Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false);
+        return Search(dice, width, new Effort(work), leavesForms: round % 4 == 3, pattern).Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false);
     }
 
     /// <summary>The longer the later the round.</summary>
     private static (int Width, long Work) Spent(int round) => (Widths[Math.Min(round / 2, Widths.Length - 1)], FirstWork << Math.Min(round, MostDoublings));
 
-    private SketchSearch Search(Dice dice, int width, long work, SketchForms? looked, ISketchPattern? pattern = null) =>
-        new(ground, steps, looked, dice, width, new Effort(work), stop) { Pattern = pattern };
+    internal SketchSearch Search(Dice dice, int width, Effort effort, bool leavesForms = false, ISketchPattern? pattern = null) =>
+        new(ground, steps, leavesForms ? null : forms, dice, width, effort, stop) { Pattern = pattern };
 
     /// <summary>Goes on from a few moves before something that gave, where only less may give.</summary>
     private (Beginning, Finish)? Lessen(Dice dice, int width, long work)
@@ -112,7 +112,7 @@ public sealed class Complete
         var dearest = gave.Where(g => g.Price == gave.Max(d => d.Price)).ToList();
         var less = dice.Percent(60) ? dearest[dice.Next(dearest.Count)] : gave[dice.Next(gave.Count)];
         var from = Math.Max(0, less.Move - dice.Next(FarBefore + 1));
-        var search = Search(dice, width, work, forms);
+        var search = Search(dice, width, new Effort(work));
         foreach (var other in gave.Where(g => g.Move >= from && g != less))
         {
             search.MayGive[other.Move] |= 1 << (int)other.Part;
@@ -143,7 +143,7 @@ public sealed class Complete
         };
     }
 
-    private List<Beginning> Roots(Dice dice, bool gives)
+    internal List<Beginning> Roots(Dice dice, bool gives)
     {
         var first = sketch.Moves.FirstOrDefault(m => !m.IsGap);
         var roots = new List<Beginning>();

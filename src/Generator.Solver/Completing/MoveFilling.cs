@@ -6,7 +6,7 @@ using Generator.Solver.Constructing;
 namespace Generator.Solver.Completing;
 
 /// <summary>Fills one move of a sketch behind a beginning: what may stand in it, at the soonest counts at which it is possible and at those that are said.</summary>
-internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expander, Func<Beginning, double?> worth, Dice dice)
+internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expander, Func<Beginning, double?> worth, Dice dice, Effort effort)
 {
     /// <summary>Half counts tried after the soonest one.</summary>
     private const int Later = 4;
@@ -19,6 +19,9 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
 
     /// <summary>Half hours that somebody may walk round when nothing works from where they are.</summary>
     private const int MostRound = 8;
+
+    /// <summary>In how many of a hundred tries somebody is walked round where something else may give instead.</summary>
+    private const int RoundWhereGiving = 10;
 
     /// <summary>From where the attacker of a move came in the routine from which the sketch was taken; null where there is none.</summary>
     public Func<int, Bearing?>? Usual { get; init; }
@@ -197,7 +200,7 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
 
         if (row.Attack >= 0 && row.From < 0 && !node.IsOpening && node.State.Attackers[attacker].IsActive)
         {
-            Round(begun, step, giving, choice, row, filled, filled.Count == before);
+            Round(begun, step, giving, choice, row, filled, filled.Count == before && (giving == Giving.Nothing || dice.Percent(RoundWhereGiving)));
         }
 
         return filled.Count > before;
@@ -236,6 +239,7 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
     private void Timed(Beginning begun, SketchStep step, int giving, Choice choice, Row row, List<Beginning> filled)
     {
         var node = begun.Node;
+        effort.Add(1);
         var soonest = expander.Soonest(node, row, out var cue);
         if (soonest < 0)
         {

@@ -18,6 +18,9 @@ internal sealed class SketchSearch
     /// <summary>How many times as many beginnings are taken where a move leaves little choice.</summary>
     private const int Broad = 8;
 
+    /// <summary>Points for a beginning after which something that is said cannot come: where something may give it is put behind the others, and something gives when its turn comes.</summary>
+    private const double Doubt = 20;
+
     private readonly Scene scene;
     private readonly SketchStep[] steps;
     private readonly SketchAhead ahead;
@@ -32,6 +35,7 @@ internal sealed class SketchSearch
     private int lastGiving = -1;
     private int mostPutIn = MostPutIn;
     private long below;
+    private bool gives;
 
     /// <param name="ground">What every search shares.</param>
     /// <param name="steps">The moves of the sketch.</param>
@@ -47,7 +51,7 @@ internal sealed class SketchSearch
         lingering = new Lingering(scene);
         ahead = new SketchAhead(ground, steps, lingering, forms);
         outlook = new Outlook(ground.Aims, null);
-        filling = new MoveFilling(scene, steps, new Expander(ground, dice) { Effort = effort }, Worth, dice) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null, Usual = next => Pattern?.From(next), IsOver = () => IsOver };
+        filling = new MoveFilling(scene, steps, new Expander(ground, dice) { Effort = effort }, Worth, dice, effort) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null, Usual = next => Pattern?.From(next), IsOver = () => IsOver };
         giving = new int[steps.Length + 1];
     }
 
@@ -69,7 +73,7 @@ internal sealed class SketchSearch
             return null;
         }
 
-        this.below = below;
+        (this.below, this.gives) = (below, gives);
         var first = roots[0].Next;
         var layers = new SketchLayer?[steps.Length + 1];
         layers[first] = new SketchLayer(roots);
@@ -159,12 +163,18 @@ internal sealed class SketchSearch
 
     private double? Worth(Beginning begun)
     {
-        if (begun.Price >= below || (begun.Next > lastGiving && !begun.HasOpened && !ahead.MayGoOn(begun.Node, begun.Next, begun.Shift)))
+        if (begun.Price >= below)
         {
             return null;
         }
 
-        return outlook.Of(begun.Node, lingering) + ahead.Apart(begun.Node, begun.Next, begun.Shift) + (Pattern?.Apart(begun) ?? 0) + (0.5 * dice.Unit());
+        var doubtful = begun.Next > lastGiving && !begun.HasOpened && !ahead.MayGoOn(begun.Node, begun.Next, begun.Shift);
+        if (doubtful && !gives)
+        {
+            return null;
+        }
+
+        return (doubtful ? Doubt : 0) + outlook.Of(begun.Node, lingering) + ahead.Apart(begun.Node, begun.Next, begun.Shift) + (Pattern?.Apart(begun) ?? 0) + (0.5 * dice.Unit());
     }
 
     private List<Beginning> Step(List<Beginning> layer, int index)

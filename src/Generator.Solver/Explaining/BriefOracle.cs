@@ -2,7 +2,6 @@ using System.Diagnostics;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
-using Generator.Solver.Refuting;
 using Generator.Rules.Judging;
 using Generator.Solver.Constructing;
 using Generator.Solver.Proving;
@@ -53,7 +52,7 @@ internal sealed class BriefOracle(Book book, int seed, TimeSpan patience, Cancel
 
     private bool Proven(Scene scene)
     {
-        if (Refutations.First(scene) is not null)
+        if (BriefChecks.Clash(scene).Count > 0)
         {
             return true;
         }

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using Generator.Domain;
 using Generator.Library;
-using Generator.Solver.Refuting;
 using Generator.Solver.Reworking;
 
 namespace Generator.Solver.Revising;
@@ -22,7 +21,7 @@ public static class Revise
     {
         var clock = Stopwatch.StartNew();
         var original = Original.Of(routine, Complete(brief, routine.Brief), book);
-        if (Refutations.Reasons(original.Search) is { Count: > 0 } clash)
+        if (BriefChecks.Clash(original.Search) is { Count: > 0 } clash)
         {
             return new ReviseResult { Clash = clash, Elapsed = clock.Elapsed };
         }
