@@ -64,11 +64,9 @@ internal sealed class DraftDesk(Scene scene, Stopwatch clock, IProgress<DraftPro
         {
             if (Best is null)
             {
-                var proof = outcomes.FirstOrDefault(o => o.End.Impossible).End;
                 return new DraftResult
                 {
-                    Status = proof is null ? DraftStatus.OutOfTime : DraftStatus.Impossible,
-                    Clash = proof?.Clash ?? [],
+                    Status = outcomes.Any(o => o.End.Impossible) ? DraftStatus.Impossible : DraftStatus.OutOfTime,
                     Elapsed = clock.Elapsed,
                 };
             }

@@ -32,4 +32,7 @@ public sealed record DraftResult
 
     /// <summary>Statements of the brief that cannot hold together, when impossible.</summary>
     public IReadOnlyList<string> Clash { get; init; } = [];
+
+    /// <summary>Why they cannot, in words.</summary>
+    public IReadOnlyList<string> Reasons { get; init; } = [];
 }

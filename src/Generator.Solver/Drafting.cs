@@ -2,7 +2,9 @@ using System.Diagnostics;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
+using Generator.Solver.Refuting;
 using Generator.Solver.Constructing;
+using Generator.Solver.Explaining;
 using Generator.Solver.Proving;
 using Generator.Solver.Rolling;
 
@@ -22,9 +24,9 @@ public static class Drafting
         var clock = Stopwatch.StartNew();
         var complete = DraftBrief.Complete(brief, book);
         var scene = new Scene(complete, book);
-        if (BriefChecks.Clash(scene) is { Count: > 0 } clash)
+        if (Refutations.First(scene) is not null)
         {
-            return new DraftResult { Status = DraftStatus.Impossible, Clash = clash, Elapsed = clock.Elapsed };
+            return Impossible(brief, book, clock, stop);
         }
 
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
@@ -33,7 +35,20 @@ public static class Drafting
         var sources = Sources(options);
         var tasks = sources.Select(s => Lane.Start(() => Work(s, desk, options, ends))).ToArray();
         var outcomes = tasks.Select(t => t.GetAwaiter().GetResult()).ToArray();
-        return desk.Result([.. sources.Zip(outcomes, (source, end) => (source.Name, end))]);
+        var result = desk.Result([.. sources.Zip(outcomes, (source, end) => (source.Name, end))]);
+        return result.Status == DraftStatus.Impossible ? Impossible(brief, book, clock, stop) : result;
+    }
+
+    private static DraftResult Impossible(Brief brief, Book book, Stopwatch clock, CancellationToken stop)
+    {
+        var (clash, reasons) = Explain.Quickly(brief, book, stop);
+        return new DraftResult
+        {
+            Status = DraftStatus.Impossible,
+            Clash = clash.Count > 0 ? clash : ["The statements of the brief taken together: no order of comings, falls and returns fits them all. \"generator explain\" finds which of them clash."],
+            Reasons = reasons,
+            Elapsed = clock.Elapsed,
+        };
     }
 
     /// <summary>The parts of the engine that work side by side; where what comes out must not hang on which is sooner, one alone.</summary>

@@ -12,9 +12,6 @@ public sealed record SourceEnd
     /// <summary>No routine can satisfy the brief.</summary>
     public bool Impossible { get; init; }
 
-    /// <summary>Statements of the brief that cannot hold together, when impossible.</summary>
-    public IReadOnlyList<string> Clash { get; init; } = [];
-
     /// <summary>No routine can have fewer points.</summary>
     public int Bound { get; init; }
 }

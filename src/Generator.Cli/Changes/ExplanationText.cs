@@ -22,9 +22,9 @@ internal static class ExplanationText
         .. Page.Wrap(Verdict(explanation), Page.Width),
         Page.Line('='),
         .. explanation.Reasons.SelectMany(r => Page.Hang("  ", r)),
-        .. explanation.Clashes.SelectMany((c, i) => Set(i == 0 ? "THESE CLASH" : "ALSO THESE", c, "  - ")),
+        .. explanation.Clashes.SelectMany((c, i) => Set(i > 0 ? "ALSO THESE" : c.Count == 1 ? "THIS CANNOT BE" : "THESE CLASH", c, "  - ")),
         .. explanation.GiveUps.Count > 0 ? [string.Empty, "A WAY OUT IS ANY ONE OF THESE"] : Array.Empty<string>(),
-        .. explanation.GiveUps.SelectMany(g => Page.Hang("  - ", string.Join("; and ", g))),
+        .. explanation.GiveUps.SelectMany(g => Page.Hang("  - ", string.Join("; and ", g.Words))),
         Page.Line('-'),
         .. Page.Wrap(Standing(explanation), Page.Width),
     ]);

@@ -37,7 +37,7 @@ internal static class DraftRun
         return result.Status switch
         {
             DraftStatus.Found => Show(desk, asked, book, result, result.Routine!, result.Verdict!),
-            DraftStatus.Impossible => Endings.Impossible(desk, result.Clash),
+            DraftStatus.Impossible => Endings.Impossible(desk, result.Clash, result.Reasons),
             _ => OutOfTime(desk, asked.Rounds is not null && result.Elapsed < options.Time),
         };
     }

@@ -5,15 +5,20 @@ namespace Generator.Cli.Work;
 /// <summary>How a search without an answer ends, in words and exit code. Running out of time is never told as impossible.</summary>
 internal static class Endings
 {
-    public static int Impossible(Desk desk, IReadOnlyList<string> clash)
+    public static int Impossible(Desk desk, IReadOnlyList<string> clash, IReadOnlyList<string>? reasons = null)
     {
-        desk.Err.WriteLine("No routine can satisfy this brief. These clash:");
+        desk.Err.WriteLine(clash.Count == 1 ? "No routine can satisfy this brief. This cannot be:" : "No routine can satisfy this brief. These clash:");
         foreach (var statement in clash)
         {
             desk.Err.WriteLine("  - " + Page.Clean(statement));
         }
 
-        desk.Err.WriteLine("  Maybe give up one of them.");
+        foreach (var reason in reasons ?? [])
+        {
+            desk.Err.WriteLine("  " + Page.Clean(reason));
+        }
+
+        desk.Err.WriteLine(clash.Count == 1 ? "  Maybe leave it out." : "  Maybe give up one of them.");
         return ExitCode.Impossible;
     }
 

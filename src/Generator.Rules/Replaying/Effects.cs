@@ -9,6 +9,19 @@ public static class Effects
     public static int Landing(Technique technique, Reaction reaction, int bearing, Attack? attack) =>
         new Bearing(bearing + CarriedRound(technique.Carry, reaction.Round, attack is { Line.Side: LineSide.Right })).HalfHours;
 
+    /// <summary>Distance at which a reaction leaves its target, in centimetres: drawn into the band where the technique draws, carried back, and clear of the hero if let go.</summary>
+    /// <param name="scene">Bodies and library.</param>
+    /// <param name="technique">What is done to the target.</param>
+    /// <param name="attacker">The target.</param>
+    /// <param name="reaction">How they take it.</param>
+    /// <param name="posture">The posture in which it leaves them.</param>
+    /// <param name="distance">Where it finds them; the farther, the farther are they left.</param>
+    public static int CarriedTo(Scene scene, int technique, int attacker, Reaction reaction, Posture posture, int distance)
+    {
+        var drawn = scene.Book.Techniques[technique].Draws ? scene.TechniqueReach(technique, attacker).Draw(distance) : distance;
+        return Math.Max(scene.NearestFor(posture), drawn + reaction.Back.Value);
+    }
+
     /// <summary>Half hours round the clock, signed: which way the carry of a technique sends a reaction's way round.</summary>
     public static int CarriedRound(Carry carry, int round, bool attackAtTheRight)
     {
@@ -110,13 +123,12 @@ public static class Effects
 
         var index = step.Row.Reaction;
         var posture = reaction.Posture ?? step.TargetPosture ?? was.Posture;
-        var drawn = sent && technique.Draws ? step.Reach.Draw(distance) : distance;
         var isOut = posture == Posture.Out;
         var keeps = reaction.Posture is null && was.PostureAt(step.Start) is { } p && !p.IsControlled();
         return was with
         {
             Bearing = sent ? Landing(technique, reaction, bearing, step.Attack) : was.Bearing,
-            Distance = sent ? Math.Max(scene.NearestFor(posture), drawn + reaction.Back.Value) : was.Distance,
+            Distance = sent ? CarriedTo(scene, step.Row.Technique, attacker, reaction, posture, distance) : was.Distance,
             Posture = posture,
             Grip = posture == Posture.Gripping ? GripOf(step, was) : null,
             OpenUntil = step.End + scene.OpenFor(index),

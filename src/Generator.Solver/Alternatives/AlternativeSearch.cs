@@ -6,6 +6,7 @@ using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 using Generator.Solver.Completing;
 using Generator.Solver.Constructing;
+using Generator.Solver.Refuting;
 
 namespace Generator.Solver.Alternatives;
 
@@ -51,7 +52,7 @@ public sealed class AlternativeSearch
     {
         var clock = Stopwatch.StartNew();
         var worked = new Scene(DraftBrief.Complete(brief, book), book);
-        if (BriefChecks.Clash(worked) is { Count: > 0 } clash)
+        if (Refutations.Reasons(worked) is { Count: > 0 } clash)
         {
             return new AlternativesResult { Scene = worked, Found = [], Clash = clash, Elapsed = clock.Elapsed };
         }

@@ -9,8 +9,8 @@ public sealed record BriefExplanation
     /// <summary>Sets of statements that cannot hold together, of which none can be left out; in the brief's words. None where the brief is not proven impossible.</summary>
     public IReadOnlyList<IReadOnlyList<string>> Clashes { get; init; } = [];
 
-    /// <summary>What would help, each with everything that has to be given up together; the smallest first.</summary>
-    public IReadOnlyList<IReadOnlyList<string>> GiveUps { get; init; } = [];
+    /// <summary>What would help, the smallest first.</summary>
+    public IReadOnlyList<WayOut> GiveUps { get; init; } = [];
 
     /// <summary>What arithmetic says, in words; empty when it says nothing.</summary>
     public IReadOnlyList<string> Reasons { get; init; } = [];

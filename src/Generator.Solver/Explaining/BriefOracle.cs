@@ -2,6 +2,7 @@ using System.Diagnostics;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
+using Generator.Solver.Refuting;
 using Generator.Rules.Judging;
 using Generator.Solver.Constructing;
 using Generator.Solver.Proving;
@@ -52,7 +53,7 @@ internal sealed class BriefOracle(Book book, int seed, TimeSpan patience, Cancel
 
     private bool Proven(Scene scene)
     {
-        if (BriefChecks.Clash(scene).Count > 0)
+        if (Refutations.First(scene) is not null)
         {
             return true;
         }

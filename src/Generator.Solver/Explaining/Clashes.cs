@@ -19,6 +19,9 @@ public sealed class Clashes(int count, Func<ulong, Answer> oracle, Func<ulong, b
     private readonly List<(ulong Set, Answer Answer)> against = [];
     private readonly List<ulong> cheapless = [];
 
+    /// <summary>A clash that is known already, to begin with; 0 for none.</summary>
+    public ulong First { get; init; }
+
     /// <summary>Questions that were put to the oracle.</summary>
     public int Asked { get; private set; }
 
@@ -36,7 +39,7 @@ public sealed class Clashes(int count, Func<ulong, Answer> oracle, Func<ulong, b
             return new ClashReport { All = all, Proven = true, Complete = true };
         }
 
-        List<ulong> clashes = [Shrink(Everything, Enumerable.Range(0, count))];
+        List<ulong> clashes = [First != 0 ? First : Shrink(Everything, Enumerable.Range(0, count))];
         var (giveUps, undecided) = (new List<ulong>(), new List<ulong>());
         var complete = false;
         while (!stop.IsCancellationRequested && giveUps.Count < Most)

@@ -3,6 +3,7 @@ using System.Numerics;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
+using Generator.Solver.Refuting;
 
 namespace Generator.Solver.Explaining;
 
@@ -24,11 +25,15 @@ public static class Explain
         // The rest of the time is for the smallest concessions.
         using var sets = CancellationTokenSource.CreateLinkedTokenSource(ends.Token);
         sets.CancelAfter(0.6 * options.Time);
-        var complete = DraftBrief.Complete(brief, book);
-        var statements = Statements.Of(complete);
+        var asked = Asked(brief, book);
+        var statements = Statements.Of(asked, book.Settle);
         var oracle = new BriefOracle(book, options.Seed, options.Patience, sets.Token);
         var gentle = new BriefOracle(book, options.Seed, options.Patience, ends.Token);
-        var whole = new BriefOracle(book, options.Seed, 4 * options.Patience, ends.Token).Ask(complete);
+        var first = SmallestClash.ByArithmetic(asked, book, statements);
+        first = first.IsProven ? first : SmallestClash.RoundMoments(asked, book, statements, ends.Token);
+
+        // As long as a draft takes for it, so that neither proves what the other does not.
+        var whole = first.IsProven ? Answer.Impossible : new BriefOracle(book, options.Seed, options.Time / 2, ends.Token).Ask(asked);
         told?.Invoke(whole switch
         {
             Answer.Solvable => "There is a routine for this brief.",
@@ -41,15 +46,15 @@ public static class Explain
         }
 
         var everything = Clashes.AllOf(statements.Count);
-        Brief Kept(ulong set) => Statements.Keep(complete, statements, set);
-        var clashes = new Clashes(statements.Count, set => set == everything ? whole : oracle.Ask(Kept(set)), set => oracle.IsProven(Kept(set)), () => Harder(oracle, options.Time), sets.Token);
+        Brief Kept(ulong set) => Statements.Keep(asked, statements, set);
+        var clashes = new Clashes(statements.Count, set => set == everything ? whole : oracle.Ask(Kept(set)), set => oracle.IsProven(Kept(set)), () => Harder(oracle, options.Time), sets.Token) { First = first.Set };
         var report = clashes.Report();
         return new BriefExplanation
         {
             Brief = whole,
-            Clashes = whole != Answer.Impossible ? [] : [.. report.Clashes.OrderBy(BitOperations.PopCount).Select(c => Words(statements, c))],
-            GiveUps = [.. report.GiveUps.OrderBy(BitOperations.PopCount).Select(g => Concession(complete, statements, g, gentle, ends.Token))],
-            Reasons = BriefChecks.Clash(new Scene(complete, book)),
+            Clashes = whole != Answer.Impossible ? [] : [.. report.Clashes.OrderByDescending(c => c == first.Set).ThenBy(BitOperations.PopCount).Select(c => Words(statements, c))],
+            GiveUps = [.. report.GiveUps.OrderBy(BitOperations.PopCount).Select(g => Concession(asked, statements, g, gentle, ends.Token))],
+            Reasons = first.Reasons,
             Proven = report.Proven,
             Minimal = report.Minimal,
             Complete = report.Complete && !ends.IsCancellationRequested,
@@ -57,37 +62,40 @@ public static class Explain
         };
     }
 
-    /// <summary>Statements of a brief that clash, none of which can be left out as far as a proof round its hero moments goes; empty where that proves nothing.</summary>
-    internal static IReadOnlyList<string> Quickly(Brief brief, Book book, CancellationToken stop)
+    /// <summary>
+    /// Statements of a brief that clash, none of which can be left out as far as arithmetic or a proof round its hero moments goes, and why they do; both empty where
+    /// those prove nothing.
+    /// </summary>
+    internal static (IReadOnlyList<string> Clash, IReadOnlyList<string> Reasons) Quickly(Brief brief, Book book, CancellationToken stop)
     {
-        var options = new ExplainOptions();
-        var statements = Statements.Of(brief);
-        var oracle = new BriefOracle(book, options.Seed, options.Patience, stop);
-        bool Proven(ulong set) => oracle.IsProven(Statements.Keep(brief, statements, set));
-        var everything = Clashes.AllOf(statements.Count);
-        return Proven(everything)
-            ? Words(statements, new Clashes(statements.Count, set => set == everything || Proven(set) ? Answer.Impossible : Answer.Unknown, Proven, null, stop).Shrink(everything, Enumerable.Range(0, statements.Count)))
-            : [];
+        var asked = Asked(brief, book);
+        var statements = Statements.Of(asked, book.Settle);
+        var clash = SmallestClash.ByArithmetic(asked, book, statements);
+        clash = clash.IsProven ? clash : SmallestClash.RoundMoments(asked, book, statements, stop);
+        return (Words(statements, clash.Set), clash.Reasons);
     }
+
+    /// <summary>The brief with the ending that a draft would give it, so that it can be spoken of; what else it leaves open stays open, as for whoever changes the file.</summary>
+    private static Brief Asked(Brief brief, Book book) => brief with { Ending = DraftBrief.Complete(brief, book).Ending };
 
     private static IReadOnlyList<string> Words(IReadOnlyList<Statement> statements, ulong set) => [.. Members(statements.Count, set).Select(i => statements[i].Words)];
 
     private static IEnumerable<int> Members(int count, ulong set) => Enumerable.Range(0, count).Where(i => (set & (1UL << i)) != 0);
 
     /// <summary>What has to be given up; where it is one statement alone, no more of it than need be.</summary>
-    private static IReadOnlyList<string> Concession(Brief brief, IReadOnlyList<Statement> statements, ulong giveUp, BriefOracle oracle, CancellationToken stop)
+    private static WayOut Concession(Brief brief, IReadOnlyList<Statement> statements, ulong giveUp, BriefOracle oracle, CancellationToken stop)
     {
         if (BitOperations.PopCount(giveUp) == 1
-            && Least(statements[BitOperations.TrailingZeroCount(giveUp)].Gentler, asked => !stop.IsCancellationRequested && oracle.Ask(asked(brief)) == Answer.Solvable) is { } words)
+            && Least(statements[BitOperations.TrailingZeroCount(giveUp)].Gentler, asked => !stop.IsCancellationRequested && oracle.Ask(asked(brief)) == Answer.Solvable) is { } least)
         {
-            return [words];
+            return new WayOut([least.Words], least.Asked(brief));
         }
 
-        return [.. Words(statements, giveUp).Select(w => "without: " + w)];
+        return new WayOut([.. Words(statements, giveUp).Select(w => "without: " + w)], Statements.Keep(brief, statements, Clashes.AllOf(statements.Count) & ~giveUp));
     }
 
     /// <summary>The first concession that helps: in longer and longer steps, then between the last two.</summary>
-    private static string? Least(IReadOnlyList<(string Words, Func<Brief, Brief> Asked)> gentler, Func<Func<Brief, Brief>, bool> helps)
+    private static (string Words, Func<Brief, Brief> Asked)? Least(IReadOnlyList<(string Words, Func<Brief, Brief> Asked)> gentler, Func<Func<Brief, Brief>, bool> helps)
     {
         var (without, with) = (-1, Math.Min(0, gentler.Count - 1));
         while (with >= 0 && !helps(gentler[with].Asked))
@@ -101,7 +109,7 @@ public static class Explain
             (without, with) = helps(gentler[middle].Asked) ? (without, middle) : (middle, with);
         }
 
-        return with < 0 ? null : gentler[with].Words;
+        return with < 0 ? null : gentler[with];
     }
 
     private static bool Harder(BriefOracle oracle, TimeSpan most)

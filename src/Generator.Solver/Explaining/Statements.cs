@@ -1,6 +1,8 @@
 using System.Globalization;
 using Generator.Domain;
+using Generator.Library;
 using Generator.Library.Reading;
+using Generator.Solver.Refuting;
 
 namespace Generator.Solver.Explaining;
 
@@ -10,10 +12,23 @@ public static class Statements
     /// <summary>So many counts more or fewer are offered as a concession.</summary>
     private static readonly int[] Steps = [.. Enumerable.Range(1, 32)];
 
+    /// <summary>As many falls, and head-height hits, as a brief can allow.</summary>
+    private const int MostFalls = 1000;
+
+    private const int MostHits = 5000;
+
+    /// <summary>The widest tolerance of a length that a brief can give.</summary>
+    private const int Widest = 200;
+
+    /// <summary>Centimetres from the mark to the edge at which the floor stands in nobody's way.</summary>
+    private const int Roomy = 400;
+
     /// <summary>At most 64 statements, those about the whole first.</summary>
-    public static IReadOnlyList<Statement> Of(Brief brief) =>
+    /// <param name="brief">What is asked for.</param>
+    /// <param name="settle">What room people need.</param>
+    public static IReadOnlyList<Statement> Of(Brief brief, Settle settle) =>
     [
-        .. Lengths(brief).Concat(Stories(brief)).Concat(brief.Moments.Select(Moment)).Concat(Endings(brief)).Concat(SafetyOf(brief)).Concat(Floors(brief))
+        .. Lengths(brief).Concat(Stories(brief)).Concat(brief.Moments.Select(Moment)).Concat(Endings(brief)).Concat(SafetyOf(brief)).Concat(Crowd(brief, settle)).Concat(Floors(brief))
             .Concat(People(brief)).Take(64),
     ];
 
@@ -45,7 +60,7 @@ public static class Statements
         var asked = length.Counts is { } counts ? Many(counts, "count") : Many(length.Moves ?? 0, "move");
         Brief Longer(Brief b, int by) => b with { Length = new Length(length.Counts + by, length.Counts is null ? length.Moves + by : b.Length?.Moves, length.Tolerance) };
         yield return new Statement(
-            $"a length of {asked}, give or take {Number(length.Tolerance)}",
+            length.Tolerance == 0 ? $"a length of exactly {asked}" : $"a length of {asked}, give or take {Number(length.Tolerance)}",
             b => b with { Length = Free(b, length) },
             [.. Steps.Select(s => ($"{Number(s)} more {(s == 1 ? unit[..^1] : unit)}", (Func<Brief, Brief>)(b => Longer(b, s))))]);
         if (length is { Counts: not null, Moves: { } also })
@@ -61,7 +76,7 @@ public static class Statements
             yield return new Statement(
                 $"a tempo of {Number(brief.Tempo.CountsPerMinute)} counts a minute",
                 b => b with { Tempo = new Tempo(brief.Tempo.CountsPerMinute > 100 ? 100 : 60) },
-                [.. Steps.Select(s => brief.Tempo.CountsPerMinute - (5 * s)).Where(t => t >= 60).Select(t => ($"a tempo of {Number(t)}", (Func<Brief, Brief>)(b => b with { Tempo = new Tempo(t) })))]);
+                [.. Steps.Select(s => brief.Tempo.CountsPerMinute - (5 * s)).Where(t => t > 60).Append(60).Select(t => ($"a tempo of {Number(t)}", (Func<Brief, Brief>)(b => b with { Tempo = new Tempo(t) })))]);
         }
     }
 
@@ -70,18 +85,17 @@ public static class Statements
     {
         var wanted = length.Counts is { } counts ? Math.Max(counts, 3 * (brief.Length?.Moves ?? 0)) : length.Moves ?? 0;
         var most = Math.Max(wanted, 10 * (brief.Attackers.Count + 1)) + length.Tolerance;
-        return length.Counts is null ? new Length(null, most, most - 1) : new Length(most, brief.Length?.Moves, most - 1);
+        return length.Counts is null ? new Length(null, most, Math.Min(Widest, most - 1)) : new Length(most, brief.Length?.Moves, Math.Min(Widest, most - 1));
     }
 
     private static IEnumerable<Statement> Stories(Brief brief)
     {
-        // None at all stands in nobody's way but a hero moment's.
-        if (brief.Setbacks is { } setbacks && (setbacks > 0 || brief.Moments.Count > 0))
+        if (brief.Setbacks is { } setbacks)
         {
             yield return Wanted(setbacks, "setback", (b, number) => b with { Setbacks = number });
         }
 
-        if (brief.Pauses is { } pauses && (pauses > 0 || brief.Moments.Count > 0))
+        if (brief.Pauses is { } pauses)
         {
             yield return Wanted(pauses, "pause", (b, number) => b with { Pauses = number });
         }
@@ -94,9 +108,12 @@ public static class Statements
             ? [.. Enumerable.Range(1, 4).Select(more => (Many(more, what), (Func<Brief, Brief>)(b => with(b, more))))]
             : [.. Enumerable.Range(1, asked).Select(less => (asked == less ? $"no {what}" : $"only {Number(asked - less)} of the {Number(asked)} {what}s", (Func<Brief, Brief>)(b => with(b, asked - less))))]);
 
+    /// <summary>The moves of a hero moment as the brief says them.</summary>
+    public static string NameOf(Moment moment) => string.Join(", then ", moment.Moves.Select(m => m.Technique + (m.Attacker is { } who ? $" on {who}" : string.Empty) + (m.WantsNoAttack ? " without an attack" : m.Attack is { } attack ? $" against {attack}" : string.Empty) + (m.Reaction is { } reaction ? $" with {reaction}" : string.Empty)));
+
     private static Statement Moment(Moment moment)
     {
-        var moves = string.Join(", then ", moment.Moves.Select(m => m.Technique + (m.Attacker is { } who ? $" on {who}" : string.Empty) + (m.WantsNoAttack ? " without an attack" : m.Attack is { } attack ? $" against {attack}" : string.Empty) + (m.Reaction is { } reaction ? $" with {reaction}" : string.Empty)));
+        var moves = NameOf(moment);
         var when = (moment.Earliest, moment.Latest) switch
         {
             ({ } from, { } to) when from == to => $" starting at count {from.ToCountText()}",
@@ -140,20 +157,63 @@ public static class Statements
                 [.. Enumerable.Range(1, safety.Margin.Value).Select(s => new HalfCounts(safety.Margin.Value - s)).Select(m => ($"a margin of {Counts(m)}", (Func<Brief, Brief>)(b => b with { Safety = b.Safety with { Margin = m } })))]);
         }
 
+        var runs = $" a day in {Many(safety.Runs, "run")}";
         yield return new Statement(
-            $"at most {Many(safety.FallsPerDay, "fall")} and {Many(safety.HeadHitsPerDay, "head-height hit")} a day in {Many(safety.Runs, "run")}",
-            b => b with { Safety = b.Safety with { FallsPerDay = 1000, HeadHitsPerDay = 5000 } });
+            $"at most {Many(safety.FallsPerDay, "fall")}{runs}",
+            b => b with { Safety = b.Safety with { FallsPerDay = MostFalls } },
+            [.. Steps.Take(8).Select(s => safety.FallsPerDay + (s * safety.Runs)).Select(f => ($"{Many(f, "fall")}{runs}", (Func<Brief, Brief>)(b => b with { Safety = b.Safety with { FallsPerDay = f } })))]);
+        yield return new Statement(
+            $"at most {Many(safety.HeadHitsPerDay, "head-height hit")}{runs}",
+            b => b with { Safety = b.Safety with { HeadHitsPerDay = MostHits } },
+            [.. Steps.Take(8).Select(s => safety.HeadHitsPerDay + (s * safety.Runs)).Select(h => ($"{Many(h, "head-height hit")}{runs}", (Func<Brief, Brief>)(b => b with { Safety = b.Safety with { HeadHitsPerDay = h } })))]);
     }
+
+    /// <summary>How many people there are is in nobody's way but where the floor has no room for them.</summary>
+    private static IEnumerable<Statement> Crowd(Brief brief, Settle settle)
+    {
+        if (Packing.Fits(brief with { Attackers = [.. brief.Attackers.Select(a => a with { Bearing = null, Distance = null })] }, settle))
+        {
+            yield break;
+        }
+
+        // Those stay longest of whom the brief says most.
+        var stay = brief.Attackers.Select(a => a.Name).OrderByDescending(n => brief.Moments.Count(m => m.Moves.Any(v => Same(v.Attacker, n))) + (Same(brief.Ending?.Last, n) ? 1 : 0)).ToList();
+        for (var number = stay.Count - 1; number > 0; number--)
+        {
+            var (names, words) = (stay.Take(number).ToHashSet(), Many(number, "attacker"));
+            if (Packing.Fits(Only(brief, names), settle))
+            {
+                yield return new Statement(Many(stay.Count, "attacker"), b => Only(b, names), [($"only {words}", b => Only(b, names))]);
+                yield break;
+            }
+        }
+    }
+
+    /// <summary>The brief with some of its attackers, and without what concerns the others.</summary>
+    private static Brief Only(Brief brief, HashSet<string> names) => brief with
+    {
+        Attackers = [.. brief.Attackers.Where(a => names.Contains(a.Name))],
+        Moments = [.. brief.Moments.Where(m => m.Moves.All(v => v.Attacker is null || names.Contains(v.Attacker)))],
+        Ending = brief.Ending is { } e ? new Ending([.. e.Out.Where(names.Contains)], e.Last is { } last && names.Contains(last) ? last : null) : null,
+    };
+
+    private static bool Same(string? one, string? other) => string.Equals(one, other, StringComparison.Ordinal);
 
     private static IEnumerable<Statement> Floors(Brief brief)
     {
         var floor = brief.Floor;
-        if (floor.Width.Value < 800 || floor.Depth.Value < 800)
+        if (Math.Min(Math.Min(floor.MarkX.Value, floor.Width.Value - floor.MarkX.Value), Math.Min(floor.MarkY.Value, floor.Depth.Value - floor.MarkY.Value)) < Roomy)
         {
-            yield return new Statement($"a floor of {floor.Width} by {floor.Depth}", b => b with
-            {
-                Floor = b.Floor with { Width = new Centimetres(2000), Depth = new Centimetres(2000), MarkX = new Centimetres(b.Floor.MarkX.Value + 600), MarkY = new Centimetres(b.Floor.MarkY.Value + 600), Obstacles = [.. b.Floor.Obstacles.Select(o => o with { X = new Centimetres(o.X.Value + 600), Y = new Centimetres(o.Y.Value + 600) })] },
-            });
+            var isMiddle = 2 * floor.MarkX.Value == floor.Width.Value && 2 * floor.MarkY.Value == floor.Depth.Value;
+            yield return new Statement(
+                $"a floor of {floor.Width} by {floor.Depth}{(isMiddle ? string.Empty : $" with the mark at {floor.MarkX}, {floor.MarkY}")}",
+                b => Larger(b, 600),
+                [.. Steps.Take(6).Select(s => ($"{Number(s)} more metre{(s == 1 ? string.Empty : "s")} of floor on every side", (Func<Brief, Brief>)(b => Larger(b, 100 * s))))]);
+        }
+
+        foreach (var camera in brief.Cameras.Where(c => c.IsOnTheGround))
+        {
+            yield return new Statement($"camera {camera.Name} {camera.Distance} out at {camera.Bearing.ToClockText()} o'clock", b => b with { Cameras = [.. b.Cameras.Where(c => !Same(c.Name, camera.Name))] });
         }
 
         if (floor.Surface != Surface.Matted)
@@ -167,29 +227,51 @@ public static class Statements
         }
     }
 
+    /// <summary>So much more floor on every side, with everything where it was.</summary>
+    private static Brief Larger(Brief brief, int by)
+    {
+        var floor = brief.Floor;
+        Centimetres Plus(Centimetres length, int more) => new(length.Value + more);
+        return brief with
+        {
+            Floor = floor with
+            {
+                Width = Plus(floor.Width, 2 * by),
+                Depth = Plus(floor.Depth, 2 * by),
+                MarkX = Plus(floor.MarkX, by),
+                MarkY = Plus(floor.MarkY, by),
+                Obstacles = [.. floor.Obstacles.Select(o => o with { X = Plus(o.X, by), Y = Plus(o.Y, by) })],
+                WaysIn = [],
+            },
+        };
+    }
+
     private static IEnumerable<Statement> People(Brief brief) =>
         Person(brief.Hero, (b, change) => b with { Hero = (HeroPart)change(b.Hero) })
-            .Concat(brief.Attackers.SelectMany((a, i) => Placed(a, i).Concat(Person(a, (b, change) => With(b, i, p => (AttackerPart)change(p))))));
+            .Concat(brief.Attackers.SelectMany(a => Placed(a).Concat(Person(a, (b, change) => With(b, a.Name, p => (AttackerPart)change(p))))));
 
-    private static Brief With(Brief brief, int index, Func<AttackerPart, AttackerPart> change) =>
-        brief with { Attackers = [.. brief.Attackers.Select((a, i) => i == index ? change(a) : a)] };
+    private static Brief With(Brief brief, string name, Func<AttackerPart, AttackerPart> change) =>
+        brief with { Attackers = [.. brief.Attackers.Select(a => Same(a.Name, name) ? change(a) : a)] };
 
-    private static IEnumerable<Statement> Placed(AttackerPart part, int index)
+    private static IEnumerable<Statement> Placed(AttackerPart part)
     {
         if (part.Bearing is not null || part.Distance is not null)
         {
             var where = string.Join(", ", new[] { part.Bearing is { } bearing ? bearing.ToClockText() + " o'clock" : null, part.Distance is { } distance ? distance + " out" : null }.OfType<string>());
-            yield return new Statement($"{part.Name} opening at {where}", b => With(b, index, p => p with { Bearing = null, Distance = null }));
+            yield return new Statement($"{part.Name} opening at {where}", b => With(b, part.Name, p => p with { Bearing = null, Distance = null }));
         }
 
         if (part.Entrance is { Value: > 0 } entrance)
         {
-            yield return new Statement($"{part.Name} not in before count {entrance.ToCountText()}", b => With(b, index, p => p with { Entrance = null }));
+            yield return new Statement(
+                $"{part.Name} not in before count {entrance.ToCountText()}",
+                b => With(b, part.Name, p => p with { Entrance = null }),
+                [.. Steps.Select(s => entrance.Value - (HalfCounts.PerCount * s)).TakeWhile(e => e >= 0).Select(e => new HalfCounts(e)).Select(e => ($"{part.Name} in at count {e.ToCountText()}", (Func<Brief, Brief>)(b => With(b, part.Name, p => p with { Entrance = e }))))]);
         }
 
         if (part.Speed < 200)
         {
-            yield return new Statement($"{part.Name} coming in at {(part.Speed / 100m).ToString("0.##", CultureInfo.InvariantCulture)} m/s", b => With(b, index, p => p with { Speed = 300 }));
+            yield return new Statement($"{part.Name} coming in at {(part.Speed / 100m).ToString("0.##", CultureInfo.InvariantCulture)} m/s", b => With(b, part.Name, p => p with { Speed = 300 }));
         }
     }
 
@@ -207,12 +289,18 @@ public static class Statements
 
         if (person.FallsPerRun is { } falls)
         {
-            yield return new Statement($"{person.Name} falling at most {Many(falls, "time")} a run", b => with(b, p => p with { FallsPerRun = 20 }));
+            yield return new Statement(
+                falls == 0 ? $"{person.Name} never falling" : $"{person.Name} falling at most {Many(falls, "time")} a run",
+                b => with(b, p => p with { FallsPerRun = 20 }),
+                [.. Steps.Take(20 - falls).Select(s => ($"{person.Name} falling up to {Many(falls + s, "time")} a run", (Func<Brief, Brief>)(b => with(b, p => p with { FallsPerRun = falls + s }))))]);
         }
 
         if (person.Skill < Skill.Stunt)
         {
-            yield return new Statement($"{person.Name} being {EnumWords.Of(person.Skill)}", b => with(b, p => p with { Skill = Skill.Stunt }));
+            yield return new Statement(
+                $"{person.Name} being {EnumWords.Of(person.Skill)}",
+                b => with(b, p => p with { Skill = Skill.Stunt }),
+                [.. Enum.GetValues<Skill>().Where(s => s > person.Skill).Order().Select(s => ($"{person.Name} being {EnumWords.Of(s)}", (Func<Brief, Brief>)(b => with(b, p => p with { Skill = s }))))]);
         }
     }
 }

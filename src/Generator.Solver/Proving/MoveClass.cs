@@ -10,8 +10,9 @@ namespace Generator.Solver.Proving;
 /// <param name="Back">Soonest, from the end of the move, at which the target can land an attack again.</param>
 /// <param name="Recover">Soonest, from the end of the move, at which the target is ready again where they are.</param>
 /// <param name="Open">Longest opening that one leaves, from the end of the move.</param>
+/// <param name="Farthest">Farthest from the mark, in centimetres, at which one of them finds its target; unlimited without one.</param>
 /// <param name="SecondBack">The same for the one bumped into or taken along.</param>
-internal sealed record MoveClass(MoveTraits Traits, PostureSet From, int Shortest, int Longest, int Back, int Recover, int Open, int SecondBack)
+internal sealed record MoveClass(MoveTraits Traits, PostureSet From, int Shortest, int Longest, int Back, int Recover, int Open, int Farthest, int SecondBack)
 {
     /// <summary>The class of both together.</summary>
     public MoveClass With(MoveClass other) => this with
@@ -22,6 +23,7 @@ internal sealed record MoveClass(MoveTraits Traits, PostureSet From, int Shortes
         Back = Math.Min(Back, other.Back),
         Recover = Math.Min(Recover, other.Recover),
         Open = Math.Max(Open, other.Open),
+        Farthest = Math.Max(Farthest, other.Farthest),
         SecondBack = Math.Min(SecondBack, other.SecondBack),
     };
 }

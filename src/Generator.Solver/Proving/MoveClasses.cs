@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Rules;
+using Generator.Rules.Replaying;
 using Generator.Rules.Rules;
 
 namespace Generator.Solver.Proving;
@@ -75,7 +76,7 @@ internal sealed class MoveClasses
         var technique = scene.Book.Techniques[t];
         if (technique.HasNoTarget)
         {
-            Add(technique, Traits(technique, null, null, -1), PostureSet.Empty, 0, 0, 0, 0);
+            Add(technique, Traits(technique, null, null, -1), PostureSet.Empty, 0, 0, 0, int.MaxValue, 0);
             return;
         }
 
@@ -109,9 +110,9 @@ internal sealed class MoveClasses
             }
 
             var (reach, distance) = (scene.TechniqueReach(t, a), scene.ContactDistance(k, t, a));
-            if (distance >= reach.Least && distance <= reach.Most && CanFollow(technique, attack, r))
+            if (distance >= reach.Least && distance <= reach.Most && (r < 0 || CanAnswer(scene.Book.Reactions[r], technique)))
             {
-                AddReacting(t, a, r, Traits(technique, attack, r < 0 ? null : scene.Book.Reactions[r], a) with { By = ComesBy.Attack }, Free, distance);
+                AddReacting(t, a, r, Traits(technique, attack, r < 0 ? null : scene.Book.Reactions[r], a) with { By = ComesBy.Attack }, Free, distance, distance);
             }
         }
     }
@@ -143,12 +144,7 @@ internal sealed class MoveClasses
     }
 
     /// <summary>A reaction to an attack that some posture of one who comes with it allows; they may still be open from the last time.</summary>
-    private bool CanFollow(Technique technique, Attack attack, int r) => r < 0 || scene.Book.Reactions[r] switch
-    {
-        { Posture: null } => false,
-        { Posture: Posture.Gripping } => technique.Family == Family.Setback && attack.IsGrab,
-        _ => true,
-    };
+    private static bool CanAnswer(Reaction reaction, Technique technique) => Free.Members.Any(p => reaction.CanFollow(p, technique.Seizes));
 
     private void AddFollowUps(int t, int a, int r)
     {
@@ -162,17 +158,17 @@ internal sealed class MoveClasses
                 continue;
             }
 
-            var opensGrip = from == Posture.Gripping && technique.Family == Family.Escape && technique.Answers.Members.Any(l => l.IsGrab);
+            var opensGrip = from == Posture.Gripping && technique.Family == Family.Escape && !technique.Answers.IsEmpty;
             var traits = Traits(technique, null, reaction, a);
             if ((technique.Needs.Contains(from) || opensGrip) && reaction?.CanFollow(from, false) != false)
             {
-                AddReacting(t, a, r, traits with { By = ComesBy.Opening }, PostureSet.Of(from), Math.Max(0, reach.Least));
+                AddReacting(t, a, r, traits with { By = ComesBy.Opening }, PostureSet.Of(from), Math.Max(0, reach.Least), reach.Most);
             }
         }
 
         if (technique.Needs.Contains(Posture.Ready) && reaction?.CanFollow(Posture.Ready, false) != false)
         {
-            AddReacting(t, a, r, Traits(technique, null, reaction, a) with { By = ComesBy.Recovery }, Free, Math.Max(0, reach.Least));
+            AddReacting(t, a, r, Traits(technique, null, reaction, a) with { By = ComesBy.Recovery }, Free, Math.Max(0, reach.Least), reach.Most);
         }
     }
 
@@ -182,26 +178,28 @@ internal sealed class MoveClasses
     /// <param name="traits">The class, without what the reaction leaves.</param>
     /// <param name="from">Postures in which it finds the target; one only where the target may be held.</param>
     /// <param name="near">Nearest distance of the target before the move.</param>
-    private void AddReacting(int t, int a, int r, MoveTraits traits, PostureSet from, int near)
+    /// <param name="far">Farthest.</param>
+    private void AddReacting(int t, int a, int r, MoveTraits traits, PostureSet from, int near, int far)
     {
         var technique = scene.Book.Techniques[t];
         var was = from.Members.First();
         if (r < 0)
         {
-            Add(technique, traits, from, 0, 0, 0, 0);
-            AddLetGo(technique, traits, from, was);
+            Add(technique, traits, from, 0, 0, 0, far, 0);
+            AddLetGo(technique, traits, from, was, far);
             return;
         }
 
         var reaction = scene.Book.Reactions[r];
-        var lands = Math.Max(0, (technique.Draws ? scene.TechniqueReach(t, a).Draw(near) : near) + reaction.Back.Value);
+
+        // Only somebody held keeps the posture.
+        var to = reaction.Posture ?? was;
+        var lands = Effects.CarriedTo(scene, t, a, reaction, to, near);
         if (reaction.Sends && !reaction.RunsOff && lands > farthest)
         {
             return;
         }
 
-        // Only somebody held keeps the posture.
-        var to = reaction.Posture ?? was;
         var others = Enumerable.Range(0, scene.Cast).Where(b => b != a).ToList();
         var able = traits.Second == SecondRole.Taken ? others.Where(b => scene.Able.WhyNotOn(t, b) is null && scene.Able.WhyNotReaction(r, b) is null).ToList() : others;
         if (traits.Second != SecondRole.None && able.Count == 0)
@@ -216,25 +214,25 @@ internal sealed class MoveClasses
             AbleSeconds = traits.Second == SecondRole.None ? 0 : able.Sum(b => 1 << b),
         };
         var open = IsFree(to) ? scene.OpenFor(r) : Held;
-        Add(technique, full, from, scene.ReadyAfter(r, a) + scene.WalkTime(a, lands), scene.ReadyAfter(r, a), open, traits.Second == SecondRole.None || to.IsControlled() ? 0 : able.Min(b => scene.ReadyAfter(r, b)));
-        AddLetGo(technique, full, from, to);
+        Add(technique, full, from, scene.ReadyAfter(r, a) + scene.WalkTime(a, lands), scene.ReadyAfter(r, a), open, far, traits.Second == SecondRole.None || to.IsControlled() ? 0 : able.Min(b => scene.ReadyAfter(r, b)));
+        AddLetGo(technique, full, from, to, far);
     }
 
     /// <summary>A move that takes the holding hands elsewhere lets go of the one held, who is free at once.</summary>
-    private void AddLetGo(Technique technique, MoveTraits traits, PostureSet from, Posture posture)
+    private void AddLetGo(Technique technique, MoveTraits traits, PostureSet from, Posture posture, int far)
     {
         var keeps = technique.LeftEnd == HandEnd.Holding || technique.RightEnd == HandEnd.Holding
             || (technique.LeftEnd == HandEnd.Unchanged && technique.RightEnd == HandEnd.Unchanged);
         if (posture.IsControlled() && !keeps)
         {
-            Add(technique, traits with { To = Posture.Ready, Finishes = false }, from, 0, 0, 0, 0);
+            Add(technique, traits with { To = Posture.Ready, Finishes = false }, from, 0, 0, 0, far, 0);
         }
     }
 
-    private void Add(Technique technique, MoveTraits traits, PostureSet from, int back, int recover, int open, int secondBack)
+    private void Add(Technique technique, MoveTraits traits, PostureSet from, int back, int recover, int open, int far, int secondBack)
     {
         traits = ToldApart(traits);
-        var one = new MoveClass(traits, from, technique.Length.Value, technique.Length.Value, back, recover, open, secondBack);
+        var one = new MoveClass(traits, from, technique.Length.Value, technique.Length.Value, back, recover, open, far, secondBack);
         found[traits] = found.TryGetValue(traits, out var same) ? same.With(one) : one;
     }
 

@@ -1,7 +1,6 @@
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
-using Generator.Solver.Explaining;
 
 namespace Generator.Solver.Proving;
 
@@ -27,11 +26,6 @@ public sealed class ProofSource : IRoutineSource
             return SourceEnd.Nothing;
         }
 
-        var clash = Explain.Quickly(scene.Brief, scene.Book, ends.Token);
-        return new SourceEnd
-        {
-            Impossible = true,
-            Clash = clash.Count > 0 ? clash : ["The statements of the brief taken together: no order of comings, falls and returns fits them all. \"generator explain\" finds which of them clash."],
-        };
+        return new SourceEnd { Impossible = true };
     }
 }

@@ -72,7 +72,7 @@ internal sealed partial class RoutinePlan
         foreach (var c in Enumerable.Range(0, classes.Count).Where(c => (classes[c].Traits.AbleSeconds & (1 << a)) != 0))
         {
             var traits = classes[c].Traits;
-            var leaves = SecondLeaves(traits);
+            var leaves = traits.SecondLeaves;
             model.AddBoolOr([taken.Not(), slot.Is[c].Not(), next.Posture[a][(int)leaves]]);
             model.Add(next.Threat[a] >= slot.End + classes[c].SecondBack).OnlyEnforceIf([taken, slot.Is[c]]);
             model.Add(next.Ready[a] >= slot.End + classes[c].SecondBack).OnlyEnforceIf([taken, slot.Is[c]]);

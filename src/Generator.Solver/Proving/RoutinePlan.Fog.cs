@@ -109,12 +109,10 @@ internal sealed partial class RoutinePlan
                 yield return (to, move.Shortest, move.Back, move.Recover, move.Open);
             }
 
-            if ((traits.AbleSeconds & (1 << a)) != 0 && SecondLeaves(traits) is var leaves && !(mustOut && leaves == Posture.Out && !traits.Finishes))
+            if ((traits.AbleSeconds & (1 << a)) != 0 && traits.SecondLeaves is var leaves && !(mustOut && leaves == Posture.Out && !traits.Finishes))
             {
                 yield return (leaves, move.Shortest, move.SecondBack, move.SecondBack, move.Open);
             }
         }
     }
-
-    private static Posture SecondLeaves(MoveTraits traits) => traits.Second == SecondRole.Bumped ? Posture.OffBalance : traits.To!.Value.IsControlled() ? Posture.Ready : traits.To!.Value;
 }

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
+using Generator.Solver.Refuting;
 using Generator.Rules.Judging;
 using Generator.Solver.Reworking;
 
@@ -39,7 +40,7 @@ public static class Repair
 
         var brief = routine.Brief with { Moments = [.. routine.Brief.Moments, .. options.Keep.Select(k => Kept.Run(routine, k.First, k.Last))] };
         var original = Original.Of(routine, brief, book);
-        if (BriefChecks.Clash(original.Search) is { Count: > 0 } clash)
+        if (Refutations.Reasons(original.Search) is { Count: > 0 } clash)
         {
             return new RepairResult { Clash = clash, Elapsed = clock.Elapsed };
         }

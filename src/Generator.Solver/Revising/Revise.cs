@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using Generator.Domain;
 using Generator.Library;
+using Generator.Solver.Refuting;
 using Generator.Solver.Reworking;
 
 namespace Generator.Solver.Revising;
@@ -21,7 +22,7 @@ public static class Revise
     {
         var clock = Stopwatch.StartNew();
         var original = Original.Of(routine, Complete(brief, routine.Brief), book);
-        if (BriefChecks.Clash(original.Search) is { Count: > 0 } clash)
+        if (Refutations.Reasons(original.Search) is { Count: > 0 } clash)
         {
             return new ReviseResult { Clash = clash, Elapsed = clock.Elapsed };
         }

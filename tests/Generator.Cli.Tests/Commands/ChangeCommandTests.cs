@@ -59,7 +59,7 @@ public class ChangeCommandTests
     [InlineData("not in yet", """ "counts": 20, "tolerance": 2 """, """ "moments": [ { "technique": "outside-reap", "attacker": "Bruno", "counts": [3, 6] } ], """, """ "entrance": 12 """, "", "Bruno not in before count 12")]
     [InlineData("out, and back", """ "counts": 24, "tolerance": 2 """, """ "moments": [ { "technique": "finishing-hook", "attacker": "Bruno", "counts": [4, 6] }, { "technique": "side-kick", "attacker": "Bruno", "counts": [14, 16] } ], """, """ "speed": 2 """, "", "the hero moment side-kick on Bruno starting between counts 14 and 16")]
     [InlineData("too many moves", """ "counts": 10, "moves": 24, "tolerance": 1 """, "", """ "speed": 2 """, "", "a length of 10 counts, give or take 1\n  - 24 moves")]
-    [InlineData("a fall too many", """ "counts": 20, "tolerance": 2 """, """ "moments": [ { "technique": "outside-reap", "attacker": "Bruno" } ], """, """ "fallsPerRun": 0 """, "", "Bruno falling at most 0 times a run")]
+    [InlineData("a fall too many", """ "counts": 20, "tolerance": 2 """, """ "moments": [ { "technique": "outside-reap", "attacker": "Bruno" } ], """, """ "fallsPerRun": 0 """, "", "Bruno never falling")]
     [InlineData("a limit", """ "counts": 20, "tolerance": 2 """, """ "moments": [ { "technique": "outside-reap", "attacker": "Bruno" } ], """, """ "limits": [ "no-back-fall" ] """, "", "Bruno with the limit no-back-fall")]
     [InlineData("too close", """ "counts": 20, "tolerance": 2 """, "", """ "bearing": "3", "distance": 2 """, """, "bearing": "3:30", "distance": 2 """, "Bruno opening at 3 o'clock, 2.00 m out")]
     public void What_cannot_be_ends_with_3_and_says_what_clashes(string title, string length, string moments, string bruno, string wanda, string clash)

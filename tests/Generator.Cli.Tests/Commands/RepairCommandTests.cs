@@ -46,7 +46,7 @@ public class RepairCommandTests
         var brief = """{ "length": { "moves": 1, "tolerance": 0 }, "setbacks": 5, "attackers": [ { "name": "Bruno" } ] }""";
         var answer = rig.Run("repair", rig.File("r.csv", Late), "--brief", rig.File("b.json", brief));
         Assert.Equal((ExitCode.Impossible, string.Empty), (answer.Code, answer.Out));
-        Assert.Contains("These clash:", answer.Err, StringComparison.Ordinal);
+        Assert.Contains("This cannot be:", answer.Err, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Rules;
+using Generator.Solver.Refuting;
 using Generator.Rules.Connecting;
 using Generator.Rules.Judging;
 using Generator.Solver.Constructing;
@@ -69,7 +70,7 @@ public sealed class MomentsFromAfarTests
     public void A_moment_that_the_brief_leaves_no_room_for_is_refused(string technique, int? setbacks, int? pauses)
     {
         var brief = Asking(new MomentMove(technique, null, null, null)) with { Setbacks = setbacks, Pauses = pauses };
-        var clash = BriefChecks.Clash(new Scene(DraftBrief.Complete(brief, Drafts.Book), Drafts.Book));
+        var clash = Refutations.Reasons(new Scene(DraftBrief.Complete(brief, Drafts.Book), Drafts.Book));
         Assert.Contains(technique, Assert.Single(clash), StringComparison.Ordinal);
     }
 

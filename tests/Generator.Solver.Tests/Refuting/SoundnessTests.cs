@@ -2,13 +2,15 @@ using Generator.Domain;
 using Generator.Library.Files;
 using Generator.Library.Reading;
 using Generator.Rules;
-using Generator.Rules.Replaying;
 using Generator.Solver.Constructing;
+using Generator.Solver.Refuting;
+using Generator.Solver.Tests.Constructing;
+using Generator.Solver.Tests.Twin;
 using Generator.Testing;
 
-namespace Generator.Solver.Tests.Constructing;
+namespace Generator.Solver.Tests.Refuting;
 
-public class ArithmeticTests
+public class SoundnessTests
 {
     /// <summary>Arithmetic never speaks against a brief that a clean routine satisfies, asked for exactly what that routine has.</summary>
     [Fact]
@@ -22,21 +24,12 @@ public class ArithmeticTests
                 continue;
             }
 
-            var steps = Replay.Of(new Scene(routine.Brief, Drafts.Book), routine);
-            var counts = (steps[^1].After.Time + 1) / 2;
-            foreach (var length in (Length[])[new(counts, null, 0), new(counts, routine.Moves.Count, 0), new(null, routine.Moves.Count, 0)])
+            foreach (var exact in Exactly.As(routine, Drafts.Book))
             {
-                var exact = routine.Brief with
-                {
-                    Length = length,
-                    Setbacks = steps.Count(s => s.Technique!.Family == Family.Setback),
-                    Pauses = steps.Count(s => s.Technique!.IsStoryPause),
-                    Attackers = [.. routine.Brief.Attackers.Select((a, i) => a with { Bearing = routine.Placements[i].Bearing, Distance = routine.Placements[i].Distance, Entrance = routine.Placements[i].Entrance })],
-                };
-                Assert.Empty(BriefChecks.Clash(new Scene(exact, Drafts.Book)));
+                Assert.Empty(Refutations.Reasons(new Scene(exact, Drafts.Book)));
                 cases++;
                 outs += exact.Ending!.Out.Count;
-                setbacks += exact.Setbacks.Value;
+                setbacks += exact.Setbacks!.Value;
             }
         }
 
@@ -60,7 +53,7 @@ public class ArithmeticTests
                 Ending = new Ending(["Bruno"], null),
                 Setbacks = 0,
             };
-            if (FinishReach.CanGoOut(new Scene(brief, Drafts.Book), 0))
+            if (PostureRoutes.CanGoOut(new Workings(new Scene(brief, Drafts.Book)), 0))
             {
                 allowed++;
                 continue;
@@ -84,24 +77,59 @@ public class ArithmeticTests
     {
         const string Text = """{ "length": { "moves": 8, "tolerance": 4 }, "floor": { "width": 1, "depth": 2.6, "mark": [0.5, 0.3], "obstacles": [{ "name": "left post", "x": 0, "y": 0.9, "width": 0.05, "depth": 0.05 }, { "name": "right post", "x": 0.95, "y": 0.9, "width": 0.05, "depth": 0.05 }] }, "attackers": [{ "name": "Ada", "bearing": "12", "distance": 1, "skill": "stunt" }, { "name": "Bram", "bearing": "12", "distance": 2, "skill": "stunt" }] }""";
         var brief = BriefReader.Parse(new SourceFile("b.json", Text), Drafts.Book).Value!;
-        Assert.Equal(2, FloorRoom.For(new Scene(brief, Drafts.Book)));
-        Assert.Empty(BriefChecks.Clash(new Scene(brief, Drafts.Book)));
-        Assert.Equal(1, FloorRoom.For(new Scene(brief with { Floor = brief.Floor with { Depth = new(259) } }, Drafts.Book)));
+        Assert.True(Packing.Fits(brief, Drafts.Book.Settle));
+        Assert.False(Packing.Fits(brief with { Floor = brief.Floor with { Depth = new(259) } }, Drafts.Book.Settle));
     }
 
-    /// <summary>Kinds of brief of which anybody sees that they cannot be.</summary>
-    [Theory]
-    [InlineData("""{ "length": { "counts": 40 }, "floor": { "width": 2.2, "depth": 2.2, "mark": [1.1, 1.1] }, "attackers": [{"name":"A"},{"name":"B"},{"name":"C"},{"name":"D"},{"name":"E"},{"name":"F"}] }""", "6 attackers do not fit on a floor of 2.20 m by 2.20 m", "at most 4")]
-    [InlineData("""{ "length": { "counts": 40 }, "floor": { "width": 2.4, "depth": 2.4, "mark": [1.2, 1.2] }, "attackers": [{"name":"A"},{"name":"B"},{"name":"C"},{"name":"D"},{"name":"E"},{"name":"F"},{"name":"G"},{"name":"H"}] }""", "8 attackers do not fit", "at most 4")]
-    [InlineData("""{ "length": { "counts": 20 }, "floor": { "width": 1.2, "depth": 1.2, "mark": [0.6, 0.6] }, "attackers": [{"name":"A"}] }""", "1 attackers do not fit", "room for nobody")]
-    [InlineData("""{ "length": { "counts": 10, "moves": 100, "tolerance": 0 }, "attackers": [{"name":"A"}], "ending": { "out": [] } }""", "no room for 100 moves", "10 counts")]
-    [InlineData("""{ "length": { "counts": 20, "tolerance": 0 }, "attackers": [{"name":"A", "entrance": 21}], "ending": { "out": ["A"] } }""", "comes in at count 21", "as good as over")]
-    public void Impossible_briefs_are_seen_by_arithmetic(string text, string says, string also)
+    /// <summary>Small, narrow and oddly shaped floors with obstacles, cameras and a mark near an edge: what a draft has there is possible there, to the centimetre.</summary>
+    [Fact]
+    public void What_a_clean_routine_has_on_an_odd_floor_is_never_called_impossible()
     {
-        var read = BriefReader.Parse(new SourceFile("b.json", text), Drafts.Book);
-        Assert.True(read.IsGood, read.ToText());
-        var clash = string.Join('\n', BriefChecks.Clash(new Scene(read.Value, Drafts.Book)));
-        Assert.Contains(says, clash, StringComparison.Ordinal);
-        Assert.Contains(also, clash, StringComparison.Ordinal);
+        var (cases, tight, obstacles, cameras) = (0, 0, 0, 0);
+        for (var seed = 0; seed < 60; seed++)
+        {
+            var brief = OddFloors.Brief(new Chance(seed));
+            var drafted = Drafts.Rounds(brief, seed, 1);
+            if (drafted.Routine is not { } routine)
+            {
+                continue;
+            }
+
+            var exact = Exactly.As(routine, Drafts.Book);
+            Assert.All(exact, e => Assert.Empty(Refutations.Reasons(new Scene(e, Drafts.Book))));
+            cases++;
+            tight += brief.Floor.Width.Value < 400 || brief.Floor.Depth.Value < 400 ? 1 : 0;
+            obstacles += brief.Floor.Obstacles.Count > 0 ? 1 : 0;
+            cameras += brief.Cameras.Count > 0 ? 1 : 0;
+        }
+
+        Assert.True(cases >= 12 && tight >= 3 && obstacles >= 5 && cameras >= 5, $"{cases} cases, {tight} on tight floors, {obstacles} with obstacles, {cameras} with cameras");
+    }
+
+    /// <summary>A made-up library so small that every routine is tried: what the arguments deny none of them has, and what one of them has they do not deny.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void What_is_denied_no_routine_of_a_tiny_world_has(bool seconds)
+    {
+        var (denied, asked) = (0, 0);
+        for (var seed = 1; seed <= 60; seed++)
+        {
+            var world = new TinyWorld(seed, seconds);
+            if (Refutations.First(world.Scene) is not null)
+            {
+                Assert.Empty(Exhaustive.Clean(world));
+                denied++;
+            }
+
+            var routines = Exhaustive.Routines(world);
+            foreach (var exact in routines.Where((_, i) => i % Math.Max(1, routines.Count / 4) == 0).SelectMany(r => Exactly.As(r, world.Book)))
+            {
+                Assert.Empty(Refutations.Reasons(new Scene(exact, world.Book)));
+                asked++;
+            }
+        }
+
+        Assert.True(denied >= 2 && asked >= 20, $"{denied} denied, {asked} asked for exactly");
     }
 }

@@ -1,20 +1,22 @@
 using Generator.Domain;
 using Generator.Rules;
+using Generator.Solver.Refuting;
+using Generator.Solver.Tests.Constructing;
 
-namespace Generator.Solver.Tests.Constructing;
+namespace Generator.Solver.Tests.Refuting;
 
-public class BriefChecksTests
+public class AskedTests
 {
     [Fact]
     public void Nothing_is_said_against_a_brief_that_can_be_drafted() => Assert.Empty(Clash(Drafts.Plain()));
 
     [Fact]
     public void Too_few_moves_for_what_is_asked() =>
-        Contains(Drafts.Plain() with { Length = new Length(null, 2, 0), Setbacks = 3 }, "2 moves has no room");
+        Contains(Drafts.Plain() with { Length = new Length(null, 2, 0), Setbacks = 3 }, "2 moves at the most has no room");
 
     [Fact]
     public void Too_few_counts_for_what_is_asked() =>
-        Contains(Drafts.Plain() with { Length = new Length(4, null, 0), Setbacks = 3, Pauses = 2 }, "4 counts has no room");
+        Contains(Drafts.Plain() with { Length = new Length(4, null, 0), Setbacks = 3, Pauses = 2 }, "4 counts at the most has no room");
 
     [Fact]
     public void A_moment_after_the_end() =>
@@ -67,7 +69,7 @@ public class BriefChecksTests
         ],
     };
 
-    private static IReadOnlyList<string> Clash(Brief brief) => BriefChecks.Clash(new Scene(DraftBrief.Complete(brief, Drafts.Book), Drafts.Book));
+    private static IReadOnlyList<string> Clash(Brief brief) => Refutations.Reasons(new Scene(DraftBrief.Complete(brief, Drafts.Book), Drafts.Book));
 
     /// <summary>The check says so, and a draft answers with it.</summary>
     private static void Contains(Brief brief, string words)
@@ -75,6 +77,7 @@ public class BriefChecksTests
         Assert.Contains(Clash(brief), c => c.Contains(words, StringComparison.Ordinal));
         var result = Drafts.Draft(brief);
         Assert.Equal(DraftStatus.Impossible, result.Status);
-        Assert.Contains(result.Clash, c => c.Contains(words, StringComparison.Ordinal));
+        Assert.NotEmpty(result.Clash);
+        Assert.Contains(result.Reasons, c => c.Contains(words, StringComparison.Ordinal));
     }
 }

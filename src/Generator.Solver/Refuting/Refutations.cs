@@ -1,0 +1,39 @@
+using Generator.Rules;
+
+namespace Generator.Solver.Refuting;
+
+/// <summary>
+/// Everything that takes no search to say no, the plainest first. Each argument leaves out much of what the rules ask, so that what it denies no
+/// routine has; its file says what it proves and why that is sound.
+/// </summary>
+internal static class Refutations
+{
+    public static readonly IReadOnlyList<Argument> All =
+    [
+        new("statements", Asked.Against),
+        new("floor", Packing.Against),
+        new("postures", PostureRoutes.Against),
+        new("budget", Budget.Against),
+        new("windows", Windows.Against),
+        new("order", OutOrder.Against),
+        new("runs", Runs.Against),
+    ];
+
+    /// <summary>The first argument that speaks against a brief; null where none does.</summary>
+    public static Refutation? First(Scene scene)
+    {
+        var workings = new Workings(scene);
+        foreach (var argument in All)
+        {
+            if (argument.Against(workings).ToList() is { Count: > 0 } reasons)
+            {
+                return new Refutation(argument, reasons);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>What speaks against a brief, in words; empty where nothing does.</summary>
+    public static IReadOnlyList<string> Reasons(Scene scene) => First(scene)?.Reasons ?? [];
+}
