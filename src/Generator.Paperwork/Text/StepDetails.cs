@@ -18,7 +18,7 @@ internal static class StepDetails
             HeroFalls(scene, step),
             Falls(scene, step),
             Second(scene, step),
-            move.Linger > HalfCounts.Zero ? $"{Name(scene, step.Row.Attacker)} lingers {Words.Span(move.Linger)}" : null,
+            move.Linger > HalfCounts.Zero && step.Row.Attacker >= 0 ? $"{Name(scene, step.Row.Attacker)} lingers {Words.Span(move.Linger)}" : null,
             Page.Clean(move.Note) is { Length: > 0 } note ? "note: " + note : null,
         ];
         return details.OfType<string>();
