@@ -27,6 +27,12 @@ public sealed record PaperSource
 
     public Brief Brief => Routine.Brief;
 
+    /// <summary>Half counts from count 1 to the moment at which everything is over, 0 or more.</summary>
+    public int End => EndOf(Steps);
+
+    /// <inheritdoc cref="End"/>
+    public static int EndOf(IEnumerable<Step> steps) => steps.Select(s => s.Over).Append(0).Max();
+
     /// <summary>Replays, audits and cuts a routine.</summary>
     public static PaperSource Of(Scene scene, Routine routine)
     {

@@ -18,7 +18,7 @@ internal static class MoveText
         IReadOnlyList<string?> parts =
         [
             move.Attack is { } attack ? book.Attack(attack).Name + (move.From is { } from ? " from " + from.InWords : string.Empty) : null,
-            move.Technique is { } technique ? book.Technique(technique).Name : "(nothing answers it)",
+            move.Technique is { } technique ? book.Technique(technique).Name : $"({Words.Unanswered})",
             move.Reaction is { } reaction ? book.Reaction(reaction).Name : null,
             move.Cue == Cue.None ? null : "cue: " + EnumWords.Of(move.Cue),
             move.Linger > HalfCounts.Zero ? "lingers " + Words.Span(move.Linger) : null,

@@ -54,7 +54,7 @@ public sealed class FloorPainter
     public FloorPicture Of(IReadOnlyList<Step> steps)
     {
         var from = steps[0].Attack is null ? steps[0].Start : Math.Min(steps[0].Start, AttackerTrail.AttackStart(steps[0]));
-        var to = steps.Max(s => Math.Max(s.End, s.Contact)) + 1;
+        var to = steps.Max(s => s.Over) + 1;
         return Paint(steps, from, to, course.Performers);
     }
 
@@ -203,18 +203,13 @@ public sealed class FloorPainter
 
     private IEnumerable<(Marker Marker, string Text)> FallsIn(Step step)
     {
-        if (step.Reaction is not { Fall: not FallClass.None } || !step.HasTarget || step.Technique is null)
-        {
-            yield break;
-        }
-
-        foreach (var who in step.Second >= 0 && step.Technique.TakesTwo ? new[] { step.Row.Attacker, step.Second } : [step.Row.Attacker])
+        foreach (var (who, kind) in step.Falls.Where(f => f.Who >= 0))
         {
             var state = step.After.Attackers[who];
             var spot = Spot.At(state.Bearing, state.Distance);
             var turned = Math.Atan2(-spot.X, -spot.Y) * 180 / Math.PI;
             var at = Window.Held(spot, Shapes.Radius);
-            var length = step.Reaction.Fall == FallClass.ToKnee ? new Centimetres(50) : source.Brief.Attackers[who].Height;
+            var length = kind == FallClass.ToKnee ? new Centimetres(50) : source.Brief.Attackers[who].Height;
             var marker = new Marker(who, at, at, turned, Figure.Lying, "landing", Shapes.Body(length, Window.Scale));
             yield return (marker, $"{TextSize.Fit(Page.Clean(source.Brief.Attackers[who].Name), Size, 90)} down, {Words.AtCount(step.End)}");
         }

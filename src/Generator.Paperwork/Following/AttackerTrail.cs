@@ -51,7 +51,7 @@ internal sealed class AttackerTrail
                 contacts.Add(new Contact(step.Contact, step.Index + 1, false, -1, step.Technique is null or { Family: Family.Setback }));
             }
 
-            (now, since) = (step.After, Math.Max(since, Ends(step)));
+            (now, since) = (step.After, Math.Max(since, step.Over));
         }
 
         Idle(cells, now, since, to);
@@ -72,8 +72,6 @@ internal sealed class AttackerTrail
     /// <summary>The first half count of the attack of a move: nobody swings before they are ready.</summary>
     internal static int AttackStart(Step step) =>
         Math.Min(step.Contact, Math.Max(step.Contact - step.Attack!.Length.Value, step.HasTarget ? step.Before.Attackers[step.Row.Attacker].ReadyAt : int.MinValue));
-
-    private static int Ends(Step step) => step.Attack is null ? step.End : Math.Max(step.End, step.Contact);
 
     /// <summary>How somebody is left; who goes out without a fall stays as they were: lying, kneeling or on their feet.</summary>
     private static Figure FigureOf(AttackerState state, Reaction? reaction, AttackerState before)
@@ -173,8 +171,8 @@ internal sealed class AttackerTrail
             return;
         }
 
-        var falls = step.Reaction is { Fall: not FallClass.None };
-        var ends = Ends(step);
+        var falls = step.Falls.Any(f => f.Who == attacker);
+        var ends = step.Over;
         cells.Fill(taken, ends, falls ? Doing.Fall : Doing.Reaction, number);
         if (falls)
         {
@@ -189,7 +187,7 @@ internal sealed class AttackerTrail
             return;
         }
 
-        cells.Pose(falls ? ends : taken, FigureOf(after, step.Reaction, step.Before.Attackers[attacker]));
+        cells.Pose(falls ? ends : taken, FigureOf(after, falls ? step.Reaction : null, step.Before.Attackers[attacker]));
         if (after.Leg?.LastingBody(step.Index) is { } body && !double.IsInfinity(body.To))
         {
             cells.Pose((int)Math.Ceiling(body.To), Figure.Standing);

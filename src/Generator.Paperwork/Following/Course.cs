@@ -18,7 +18,7 @@ public sealed record Course(int From, int To, IReadOnlyList<PerformerCourse> Per
         var steps = source.Steps;
         var attackers = Enumerable.Range(0, source.Scene.Cast).Select(a => new AttackerTrail(source, a)).ToList();
         var from = attackers.Select(a => a.Earliest).Append(0).Min();
-        var to = steps.Select(s => Math.Max(s.End, s.Contact)).Append(0).Max() + HalfCounts.PerCount;
+        var to = source.End + HalfCounts.PerCount;
         return new Course(from, to, [HeroTrail.Of(source, from, to), .. attackers.Select(a => a.Course(from, to))]);
     }
 }

@@ -20,7 +20,7 @@ public static class CueList
         [
             .. phrases.Select(p => new CueEntry(steps[p.First - 1].Start, "phrase", string.Empty, "phrase " + Words.Number(p.Number), p.First)),
             .. routine.Placements.Take(scene.Cast).Select((p, a) => (Placement: p, a)).Where(e => e.Placement.Entrance > HalfCounts.Zero)
-                .Select(e => new CueEntry(e.Placement.Entrance.Value, "enters", Name(scene, e.a), "from " + Words.Clock(e.Placement.Bearing), 0)),
+                .Select(e => new CueEntry(e.Placement.Entrance.Value, "enters", StepDetails.Name(scene, e.a), "from " + Words.Clock(e.Placement.Bearing), 0)),
             .. LeadIn.Of(scene, steps) is { } early ? [new CueEntry(early.SetsOff, "sets off", early.Who, early.Short, 1)] : Array.Empty<CueEntry>(),
             .. steps.SelectMany(s => Of(scene, s)),
         ];
@@ -58,7 +58,7 @@ public static class CueList
         if (step.Row.Cue != Cue.None && step.Row.Attacker >= 0)
         {
             var starts = step.Attack is { } attack ? step.Contact - attack.Length.Value : step.Start;
-            yield return new CueEntry(starts, Words.Of(step.Row.Cue), Name(scene, step.Row.Attacker), step.Attack is { } a ? "before " + a.Name : "before the move", move);
+            yield return new CueEntry(starts, Words.Of(step.Row.Cue), StepDetails.Name(scene, step.Row.Attacker), step.Attack is { } a ? "before " + a.Name : "before the move", move);
         }
 
         if (step.Technique is not { } technique)
@@ -71,33 +71,26 @@ public static class CueList
             yield return new CueEntry(HeroTrail.SoundsAt(step), "knap", maker, technique.Name, move);
         }
 
-        if (technique.HeroFall != FallClass.None)
+        foreach (var (who, _) in step.Falls)
         {
-            yield return new CueEntry(step.End, "fall", Page.Clean(scene.Brief.Hero.Name), technique.Name, move);
+            yield return new CueEntry(step.End, "fall", StepDetails.Name(scene, who), who < 0 ? technique.Name : $"{step.Reaction?.Name}, at {Words.Clock(step.After.Attackers[who].Bearing)}", move);
         }
 
         for (var a = 0; a < scene.Cast; a++)
         {
             var (before, after) = (step.Before.Attackers[a], step.After.Attackers[a]);
-            if (after.Falls > before.Falls)
-            {
-                yield return new CueEntry(step.End, "fall", Name(scene, a), $"{step.Reaction?.Name}, at {Words.Clock(after.Bearing)}", move);
-            }
-
             if (after.Posture == Posture.Out && before.Posture != Posture.Out)
             {
-                yield return new CueEntry(step.End, "out", Name(scene, a), after.Gone ? "leaves at " + Words.Clock(after.Bearing) : "stays at " + Words.Clock(after.Bearing), move);
+                yield return new CueEntry(step.End, "out", StepDetails.Name(scene, a), after.Gone ? "leaves at " + Words.Clock(after.Bearing) : "stays at " + Words.Clock(after.Bearing), move);
             }
         }
     }
 
     private static string? KnapMaker(Scene scene, Step step, Technique technique) => !step.HasTarget ? null : technique.Knap switch
     {
-        Knap.Hero => Page.Clean(scene.Brief.Hero.Name),
-        Knap.Victim => technique.Family == Family.Setback ? Page.Clean(scene.Brief.Hero.Name) : Name(scene, step.Row.Attacker),
-        Knap.Contact => $"{Page.Clean(scene.Brief.Hero.Name)} and {Name(scene, step.Row.Attacker)}",
+        Knap.Hero => StepDetails.Name(scene, -1),
+        Knap.Victim => technique.Family == Family.Setback ? StepDetails.Name(scene, -1) : StepDetails.Name(scene, step.Row.Attacker),
+        Knap.Contact => $"{StepDetails.Name(scene, -1)} and {StepDetails.Name(scene, step.Row.Attacker)}",
         _ => null,
     };
-
-    private static string Name(Scene scene, int attacker) => Page.Clean(scene.Brief.Attackers[attacker].Name);
 }

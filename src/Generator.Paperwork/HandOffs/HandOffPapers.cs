@@ -32,8 +32,8 @@ internal static class HandOffPapers
         yield return new TextPaper("moves.csv", "spreadsheets: every move", s => Moves(s).WithCaution().ToCsv());
         yield return new TextPaper("tracks.csv", "spreadsheets: what each performer does and when", s => Tracks(s).WithCaution().ToCsv());
         yield return new BytesPaper("routine.xlsx", "spreadsheets: moves, tracks, and the routine to edit in one workbook", s => Workbook.Of(Moves(s).WithCaution(), Tracks(s).WithCaution(), RoutineSheet.Of(s.Routine)));
-        yield return new BytesPaper("click.mid", "musicians: the click, with a marker for every phrase", s => MidiClick.Of(Named(PaperHead.Of(s)), s.Brief.Tempo, End(s), Marker.Of(s.Steps, s.Phrases)));
-        yield return new BytesPaper("click.wav", "the rehearsal room's loudspeaker: the same click as sound", s => WavClick.Of(s.Brief.Tempo, End(s), Marker.Of(s.Steps, s.Phrases)));
+        yield return new BytesPaper("click.mid", "musicians: the click, with a marker for every phrase", s => MidiClick.Of(Named(PaperHead.Of(s)), s.Brief.Tempo, s.End, Marker.Of(s.Steps, s.Phrases)));
+        yield return new BytesPaper("click.wav", "the rehearsal room's loudspeaker: the same click as sound", s => WavClick.Of(s.Brief.Tempo, s.End, Marker.Of(s.Steps, s.Phrases)));
     }
 
     /// <summary>A paper that is text, under the head that all of them bear.</summary>
@@ -47,8 +47,6 @@ internal static class HandOffPapers
     private static Table Moves(PaperSource source) => MoveTable.Of(source.Scene, source.Routine, source.Steps, source.Phrases).Under(PaperHead.Of(source));
 
     private static Table Tracks(PaperSource source) => TrackTable.Of(source.Scene, source.Routine, source.Steps).Under(PaperHead.Of(source));
-
-    private static int End(PaperSource source) => source.Steps.Count == 0 ? 0 : source.Steps.Max(s => s.End);
 
     private static string Teaching(PaperSource source) => TeachingSheet.Of(source.Scene, source.Steps, Plan(source), source.Options.From);
 

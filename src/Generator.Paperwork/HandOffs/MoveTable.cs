@@ -35,25 +35,9 @@ public static class MoveTable
             Cell.Of(Words.Of(step.StanceStart)),
             Cell.Of(Words.Clock(step.FacingStart)),
             step.HasTarget ? Cell.Number(step.Distance / 100m) : Cell.Of(string.Empty),
-            Cell.Of(string.Join(", ", Falls(scene, step))),
+            Cell.Of(string.Join(", ", step.Falls.Select(f => f.Who < 0 ? scene.Brief.Hero.Name : scene.Brief.Attackers[f.Who].Name))),
             Cell.Number(move.Linger.Value / 2m),
             Cell.Of(move.Note),
         ];
-    }
-
-    private static IEnumerable<string> Falls(Scene scene, Step step)
-    {
-        if (step.Technique is { HeroFall: not FallClass.None })
-        {
-            yield return scene.Brief.Hero.Name;
-        }
-
-        for (var a = 0; a < scene.Cast; a++)
-        {
-            if (step.After.Attackers[a].Falls > step.Before.Attackers[a].Falls)
-            {
-                yield return scene.Brief.Attackers[a].Name;
-            }
-        }
     }
 }

@@ -17,7 +17,7 @@ public static class TrackTable
     }
 
     private static IEnumerable<Entry> Hero(Scene scene, IReadOnlyList<Step> steps) =>
-        steps.Where(s => s.Technique is not null).Select(s => new Entry(s.Start, s.End, s.Technique!.Name, s.HasTarget ? scene.Brief.Attackers[s.Row.Attacker].Name : string.Empty, Words.Clock(s.HasTarget ? s.TargetBearing : s.FacingStart), string.Empty, s.Index + 1));
+        steps.Select(s => new Entry(s.Start, s.Technique is null ? s.Over : s.End, s.Technique?.Name ?? Words.Unanswered, s.HasTarget ? scene.Brief.Attackers[s.Row.Attacker].Name : string.Empty, Words.Clock(s.HasTarget ? s.TargetBearing : s.FacingStart), string.Empty, s.Index + 1));
 
     private static IEnumerable<Entry> Attacker(Scene scene, Routine routine, IReadOnlyList<Step> steps, int attacker)
     {

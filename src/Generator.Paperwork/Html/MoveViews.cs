@@ -21,7 +21,7 @@ internal static class MoveViews
             Who = step.HasTarget ? Page.Clean(source.Brief.Attackers[step.Row.Attacker].Name) : Page.Clean(source.Brief.Hero.Name) + " alone",
             From = step.HasTarget ? Words.Clock(step.TargetBearing) : string.Empty,
             Attack = step.Attack?.Name ?? string.Empty,
-            Technique = step.Technique?.Name ?? "nothing answers it",
+            Technique = step.Technique?.Name ?? Words.Unanswered,
             Reaction = step.Reaction?.Name ?? string.Empty,
             Sell = step.Reaction?.Sell ?? string.Empty,
             Details = [.. StepDetails.Of(source.Scene, source.Routine.Moves[step.Index], step)],

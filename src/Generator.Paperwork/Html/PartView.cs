@@ -39,9 +39,7 @@ public sealed class PartView
     public IReadOnlyList<TrackLine> WideTracks { get; }
 
     /// <summary>Falls in one run.</summary>
-    public int Falls => Performer < 0
-        ? view.Source.Steps.Count(s => s.Technique is { HeroFall: not FallClass.None })
-        : view.Source.Steps.Count == 0 ? 0 : view.Source.Steps[^1].After.Attackers[Performer].Falls;
+    public int Falls => FallsUntil(view.Source.Steps.Count);
 
     /// <summary>"On the mark", or where and when an attacker opens.</summary>
     public string Opens
@@ -67,7 +65,8 @@ public sealed class PartView
 
     private Brief Brief => view.Source.Brief;
 
-    private bool Concerns(Step step) => Performer < 0 || step.Concerns(Performer);
+    /// <summary>Whoever attacks has it in their part, though the hero did something that has no target.</summary>
+    private bool Concerns(Step step) => Performer < 0 || step.Concerns(Performer) || (step.Row.Attacker == Performer && step.Attack is not null);
 
     private string NameOf(int attacker) => Page.Clean(Brief.Attackers[attacker].Name);
 
@@ -80,14 +79,15 @@ public sealed class PartView
         if (throws)
         {
             var begins = AttackerTrail.AttackStart(step);
+            var (where, far) = step.HasTarget ? ($", at the hero's {Words.Clock(step.TargetBearing)}", $", {new Centimetres(step.Distance)} from the mark") : (string.Empty, string.Empty);
             lines.Add(("Go", $"at {Words.AtCount(Leaves(step))} from {PlaceAt(Leaves(step))}{(step.WalkRound > 0 ? $", round to {Words.Clock(step.TargetBearing)}" : string.Empty)}"));
-            lines.Add(("Throw", $"{step.Attack!.Name}, from {Words.AtCount(begins)}, at the hero's {Words.Clock(step.TargetBearing)}"));
-            lines.Add(("Contact", $"{Words.AtCount(step.Contact)}, {new Centimetres(step.Distance)} from the mark"));
+            lines.Add(("Throw", $"{step.Attack!.Name}, from {Words.AtCount(begins)}{where}"));
+            lines.Add(("Contact", $"{Words.AtCount(step.Contact)}{far}"));
             AddCue(lines, step, "give it by {0} as you start");
         }
 
         var during = step.End > step.Start ? $", {move.AtCount} to {Words.Count(step.End)}" : string.Empty;
-        lines.Add((view.HeroName, own ? move.Technique + during : $"{move.Technique} on {move.Who}{during}"));
+        lines.Add((view.HeroName, own || !step.HasTarget ? move.Technique + during : $"{move.Technique} on {move.Who}{during}"));
         if (HeroTrail.IsHit(step) && own)
         {
             lines.Add(("Hit", $"{Words.AtCount(step.End)}{Knap(step, "you knap", view.HeroName + " knaps")}"));
@@ -97,10 +97,7 @@ public sealed class PartView
         {
             var bumped = !own && !step.Technique!.TakesTwo;
             lines.Add(("Sell", bumped ? $"{move.Who} bumps into you: off balance" : reaction.Name + (reaction.Sell.Length > 0 ? ". " + reaction.Sell : string.Empty)));
-            if (reaction.Fall != FallClass.None && !bumped)
-            {
-                lines.Add(("Fall", $"down at {Words.AtCount(step.End)}; fall {Words.Number(step.After.Attackers[Performer].Falls)} of the {Words.Number(Falls)} in a run"));
-            }
+            AddFall(lines, step);
         }
 
         var after = step.After.Attackers[Performer];
@@ -136,13 +133,19 @@ public sealed class PartView
         }
 
         lines.Add(("End", $"{Words.AtCount(step.End)}, {Stance(step.After.Stance)}, facing {Words.Clock(step.After.Facing)}"));
-        if (step.Technique is { HeroFall: not FallClass.None })
-        {
-            lines.Add(("Fall", $"down at {Words.AtCount(step.End)}; fall {Words.Number(view.Source.Steps.Take(step.Index + 1).Count(s => s.Technique is { HeroFall: not FallClass.None }))} of the {Words.Number(Falls)} in a run"));
-        }
-
+        AddFall(lines, step);
         lines.AddRange(move.Details.Where(d => d.StartsWith("note: ", StringComparison.Ordinal)).Select(d => ("Note", d[6..])));
         return new PartMove(step.Index + 1, move.AtCount, move.Attacker < 0 ? -2 : move.Attacker, move.Technique, lines, move.Safety, move.Findings);
+    }
+
+    private int FallsUntil(int moves) => view.Source.Steps.Take(moves).Sum(s => s.Falls.Count(f => f.Who == Performer));
+
+    private void AddFall(List<(string, string)> lines, Step step)
+    {
+        if (step.Falls.Any(f => f.Who == Performer))
+        {
+            lines.Add(("Fall", $"down at {Words.AtCount(step.End)}; fall {Words.Number(FallsUntil(step.Index + 1))} of the {Words.Number(Falls)} in a run"));
+        }
     }
 
     private static void AddCue(List<(string, string)> lines, Step step, string how)

@@ -55,8 +55,8 @@ public sealed class RoutineView
 
     private PhraseView View(Phrase phrase, IReadOnlyList<(int Number, int From)> starts)
     {
-        var steps = Source.Steps.Skip(phrase.First - 1).Take(phrase.Moves).ToList();
-        var (from, to) = (steps[0].Start, steps.Max(s => Math.Max(s.End, s.Contact)));
+        var steps = phrase.Of(Source.Steps);
+        var (from, to) = phrase.SpanOf(Source.Steps);
         var own = phrase.Number == 1 ? 0 : 1;
         return new PhraseView
         {

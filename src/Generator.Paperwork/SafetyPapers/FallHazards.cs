@@ -11,8 +11,8 @@ internal static class FallHazards
     {
         foreach (var kind in Enum.GetValues<FallClass>().Where(f => f != FallClass.None).Reverse())
         {
-            var places = find.Done.SelectMany(s => Fallers(find, s, kind)).ToList();
-            foreach (var hazard in Finder.At(places, (who, _) => Fall(find, kind, who, places)))
+            var places = find.Done.SelectMany(s => s.Falls.Where(f => f.Kind == kind).Select(f => (Step: s, f.Who))).ToList();
+            foreach (var hazard in Finder.At([.. places.Select(p => (p.Step, find.Name(p.Who)))], (who, _) => Fall(find, kind, who, places)))
             {
                 yield return hazard;
             }
@@ -31,27 +31,10 @@ internal static class FallHazards
         }
     }
 
-    private static IEnumerable<(Step Step, string Who)> Fallers(Finder find, Step step, FallClass kind)
+    private static Hazard Fall(Finder find, FallClass kind, IReadOnlyList<string> who, List<(Step Step, int Who)> places)
     {
-        if (step.Technique!.HeroFall == kind)
-        {
-            yield return (step, find.Hero);
-        }
-
-        for (var a = 0; a < find.Scene.Cast; a++)
-        {
-            if (step.Reaction?.Fall == kind && step.After.Attackers[a].Falls > step.Before.Attackers[a].Falls)
-            {
-                yield return (step, find.Name(a));
-            }
-        }
-    }
-
-    private static Hazard Fall(Finder find, FallClass kind, IReadOnlyList<string> who, List<(Step Step, string Who)> places)
-    {
-        var parts = places.Where(p => p.Who != find.Hero).Select(p => p.Step.Reaction!.Risk)
-            .Concat(places.Where(p => p.Who == find.Hero).Select(p => p.Step.Technique!.Hazard)).Where(r => r.Length > 0).Distinct(StringComparer.Ordinal);
-        var landings = places.Where(p => p.Who != find.Hero).Select(p => Words.Clock(p.Step.After.Attackers[p.Step.Row.Attacker].Bearing)).Append(places.Any(p => p.Who == find.Hero) ? "the mark" : null).OfType<string>().Distinct(StringComparer.Ordinal);
+        var parts = places.OrderBy(p => p.Who < 0).Select(p => p.Who < 0 ? p.Step.Technique!.Hazard : p.Step.Reaction!.Risk).Where(r => r.Length > 0).Distinct(StringComparer.Ordinal);
+        var landings = places.OrderBy(p => p.Who < 0).Select(p => p.Who < 0 ? "the mark" : Words.Clock(p.Step.After.Attackers[p.Who].Bearing)).Distinct(StringComparer.Ordinal);
         return new Hazard
         {
             Title = Title(kind),
@@ -68,13 +51,13 @@ internal static class FallHazards
             Controls = Finder.Controls(
                 "Choose a reaction that stays on the feet, or film the fall as a shot of its own.",
                 kind == FallClass.ToKnee ? "Knee pads under the clothes; no fall to a knee on a bare hard floor." : $"Mats where they land: {string.Join(", ", landings)}.",
-                [.. Ways(find, places), "Walk it down at quarter and half speed before it is taken; the one who falls says when."]),
+                [.. Ways(places), "Walk it down at quarter and half speed before it is taken; the one who falls says when."]),
         };
     }
 
     /// <summary>How the records say that it is done.</summary>
-    private static IEnumerable<string> Ways(Finder find, List<(Step Step, string Who)> places) =>
-        places.Select(p => p.Who == find.Hero ? (p.Step.Technique!.Name, Text: p.Step.Technique.Safety) : (p.Step.Reaction!.Name, Text: p.Step.Reaction.Sell))
+    private static IEnumerable<string> Ways(List<(Step Step, int Who)> places) =>
+        places.Select(p => p.Who < 0 ? (p.Step.Technique!.Name, Text: p.Step.Technique.Safety) : (p.Step.Reaction!.Name, Text: p.Step.Reaction.Sell))
             .Where(w => w.Text.Length > 0).Select(w => $"{w.Name}: {char.ToLowerInvariant(w.Text[0])}{w.Text[1..]}").Distinct(StringComparer.Ordinal);
 
     private static string Title(FallClass kind) => kind switch

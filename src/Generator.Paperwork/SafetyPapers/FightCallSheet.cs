@@ -82,7 +82,7 @@ public static class FightCallSheet
     private static IEnumerable<string> Runs(PaperSource source)
     {
         yield return "Walk it through at half speed, falls walked down, everybody naming their own cue.";
-        var throws = source.Steps.Where(s => s.Technique is not null && (s.Reaction?.Fall is FallClass.ThrownOver or FallClass.Back or FallClass.Side or FallClass.Forward || s.Technique.HeroFall is not (FallClass.None or FallClass.ToKnee))).Select(s => Words.Tag(s)).ToList();
+        var throws = source.Steps.Where(s => s.Falls.Any()).Select(Words.Tag).ToList();
         if (throws.Count > 0)
         {
             yield return $"The falls alone, once each, as the one who falls wants it: {string.Join(", ", throws)}.";

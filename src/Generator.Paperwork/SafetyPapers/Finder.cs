@@ -14,12 +14,13 @@ internal sealed class Finder(PaperSource source)
 
     public Brief Brief => Source.Brief;
 
-    public string Hero => Page.Clean(Brief.Hero.Name);
+    public string Hero => Name(-1);
 
     /// <summary>The hero and all attackers.</summary>
     public IReadOnlyList<string> Everybody => [Hero, .. Brief.Attackers.Select(a => Page.Clean(a.Name))];
 
-    public string Name(int attacker) => Page.Clean(Brief.Attackers[attacker].Name);
+    /// <summary>The name of a performer, the hero being −1.</summary>
+    public string Name(int who) => StepDetails.Name(Scene, who);
 
     /// <summary>Steps with a technique.</summary>
     public IEnumerable<Step> Done => Source.Steps.Where(s => s.Technique is not null);

@@ -33,12 +33,11 @@ public readonly record struct Load(int Falls, int HeadHits, int Effort)
             }
 
             var effort = technique.Family == Family.Pause || technique.Weight < Exposure.HeavyFrom ? 0 : technique.Length.Value;
-            loads[0] += new Load(technique.HeroFall == FallClass.None ? 0 : 1, Exposure.HitsHeroHead(technique, step.Attack) ? 1 : 0, effort);
+            loads[0] += new Load(FallsOf(step, -1), Exposure.HitsHeroHead(technique, step.Attack) ? 1 : 0, effort);
             for (var a = 0; a < scene.Cast; a++)
             {
-                var falls = Math.Max(0, step.After.Attackers[a].Falls - step.Before.Attackers[a].Falls);
                 var isTarget = step.HasTarget && step.Row.Attacker == a;
-                loads[a + 1] += new Load(falls, Exposure.HitsHead(step, a) ? 1 : 0, isTarget ? effort : 0);
+                loads[a + 1] += new Load(FallsOf(step, a), Exposure.HitsHead(step, a) ? 1 : 0, isTarget ? effort : 0);
             }
         }
 
@@ -54,6 +53,8 @@ public readonly record struct Load(int Falls, int HeadHits, int Effort)
         var (brief, safety) = (scene.Brief, scene.Brief.Safety);
         return [.. Of(scene, steps).Select((run, p) => new Load(FallsOf(p == 0 ? brief.Hero : brief.Attackers[p - 1], safety), safety.HeadHitsPerDay, run.Effort * safety.Runs))];
     }
+
+    private static int FallsOf(Step step, int who) => step.Falls.Count(f => f.Who == who);
 
     private static int FallsOf(Performer performer, Safety safety) =>
         performer.FallsPerRun is { } perRun ? Math.Min(safety.FallsPerDay, perRun * safety.Runs) : safety.FallsPerDay;

@@ -38,8 +38,9 @@ public static class TeachingSheet
     private static IEnumerable<string> Phrase(Scene scene, IReadOnlyList<Step> steps, Phrase phrase)
     {
         var (first, last) = (steps[phrase.First - 1], steps[phrase.Last - 1]);
-        var who = steps.Skip(phrase.First - 1).Take(phrase.Moves).Where(s => s.HasTarget).Select(s => Page.Clean(scene.Brief.Attackers[s.Row.Attacker].Name)).Distinct();
-        foreach (var line in Page.Row(2, ("phrase " + Words.Number(phrase.Number), 9), ($"moves {Words.Number(phrase.First)} to {Words.Number(phrase.Last)}", 16), ($"counts {Words.Count(first.Start)} to {Words.Count(last.End)}", 20), (string.Join(", ", who), 27)))
+        var (from, to) = phrase.SpanOf(steps);
+        var who = phrase.Of(steps).Where(s => s.HasTarget).Select(s => Page.Clean(scene.Brief.Attackers[s.Row.Attacker].Name)).Distinct();
+        foreach (var line in Page.Row(2, ("phrase " + Words.Number(phrase.Number), 9), ($"moves {Words.Number(phrase.First)} to {Words.Number(phrase.Last)}", 16), ($"counts {Words.Count(from)} to {Words.Count(to)}", 20), (string.Join(", ", who), 27)))
         {
             yield return line;
         }
@@ -78,13 +79,14 @@ public static class TeachingSheet
         yield return Ladder("metronome", s => s.MetronomeOf(tempo));
         foreach (var phrase in phrases)
         {
-            var span = new HalfCounts(steps[phrase.Last - 1].End - steps[phrase.First - 1].Start);
+            var (from, to) = phrase.SpanOf(steps);
+            var span = new HalfCounts(to - from);
             yield return Ladder("phrase " + Words.Number(phrase.Number), s => s.TimeOf(span, tempo).ToTenths());
         }
 
         if (steps.Count > 0)
         {
-            var whole = new HalfCounts(steps.Max(s => s.End));
+            var whole = new HalfCounts(PaperSource.EndOf(steps));
             yield return Ladder("the whole", s => s.TimeOf(whole, tempo).ToTenths());
         }
     }

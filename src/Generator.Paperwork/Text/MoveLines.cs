@@ -78,7 +78,7 @@ internal static class MoveLines
 
     private static IEnumerable<string> One(Scene scene, Move move, Step step)
     {
-        var technique = step.Technique?.Name ?? "(nothing answers it)";
+        var technique = step.Technique?.Name ?? $"({Words.Unanswered})";
         return Cells(Words.MoveTag(step.Index + 1), Words.CountTag(step.Start), step.Attack?.Name ?? string.Empty, technique, step.Reaction?.Name ?? string.Empty)
             .Concat(StepDetails.Of(scene, move, step).SelectMany(l => Detail(l, '.')));
     }

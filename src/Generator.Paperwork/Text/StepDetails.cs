@@ -9,14 +9,13 @@ internal static class StepDetails
 {
     public static IEnumerable<string> Of(Scene scene, Move move, Step step)
     {
-        IReadOnlyList<string?> details =
+        string?[] details =
         [
             step.WalkRound > 0 ? $"comes round from {Words.Clock(step.Before.Attackers[step.Row.Attacker].Bearing)}" : null,
             CueOf(scene, step),
             Settles(scene, step),
             Opening(scene, step),
-            HeroFalls(scene, step),
-            Falls(scene, step),
+            .. step.Falls.Select(f => Fall(scene, step, f.Who, f.Kind)),
             Second(scene, step),
             move.Linger > HalfCounts.Zero && step.Row.Attacker >= 0 ? $"{Name(scene, step.Row.Attacker)} lingers {Words.Span(move.Linger)}" : null,
             Page.Clean(move.Note) is { Length: > 0 } note ? "note: " + note : null,
@@ -24,9 +23,8 @@ internal static class StepDetails
         return details.OfType<string>();
     }
 
-    internal static string Name(Scene scene, int attacker) => Page.Clean(scene.Brief.Attackers[attacker].Name);
-
-    private static string Hero(Scene scene) => Page.Clean(scene.Brief.Hero.Name);
+    /// <summary>The name of a performer, the hero being −1.</summary>
+    internal static string Name(Scene scene, int who) => Page.Clean(who < 0 ? scene.Brief.Hero.Name : scene.Brief.Attackers[who].Name);
 
     private static string? CueOf(Scene scene, Step step)
     {
@@ -49,7 +47,7 @@ internal static class StepDetails
         var turn = step.TurnMade == 0 ? null : $"turns {(step.TurnMade > 0 ? "clockwise" : "counter-clockwise")} to face {Words.Clock(step.FacingStart)}";
         var change = step.StanceStart == step.Before.Stance || step.StanceTime == 0 ? null : "changes to " + StanceName(scene, step.StanceStart);
         IReadOnlyList<string> done = [.. new[] { turn, change }.OfType<string>()];
-        return done.Count == 0 ? null : $"first {Hero(scene)} {string.Join(" and ", done)}";
+        return done.Count == 0 ? null : $"first {Name(scene, -1)} {string.Join(" and ", done)}";
     }
 
     private static string StanceName(Scene scene, Stance stance)
@@ -77,13 +75,8 @@ internal static class StepDetails
         };
     }
 
-    private static string? HeroFalls(Scene scene, Step step) =>
-        step.Technique is { HeroFall: not FallClass.None } technique ? $"fall: {Hero(scene)}, {FallWords(technique.HeroFall)}" : null;
-
-    private static string? Falls(Scene scene, Step step) =>
-        step.HasTarget && step.Reaction is { Fall: not FallClass.None } reaction
-            ? $"fall: {Name(scene, step.Row.Attacker)}, {FallWords(reaction.Fall)}, lands at {Words.Clock(step.After.Attackers[step.Row.Attacker].Bearing)}"
-            : null;
+    private static string Fall(Scene scene, Step step, int who, FallClass kind) =>
+        $"fall: {Name(scene, who)}, {FallWords(kind)}{(who < 0 ? string.Empty : $", lands at {Words.Clock(step.After.Attackers[who].Bearing)}")}";
 
     private static string FallWords(FallClass fall) => fall switch
     {

@@ -46,7 +46,7 @@ public static class WallSheet
     private static string Facts(Routine routine, IReadOnlyList<Step> steps)
     {
         var tempo = routine.Brief.Tempo;
-        var end = new HalfCounts(steps.Count == 0 ? 0 : Math.Max(0, steps.Max(s => s.End)));
+        var end = new HalfCounts(PaperSource.EndOf(steps));
         var library = routine.LibraryVersion.Length > 0 ? $"; library {routine.LibraryVersion}" : string.Empty;
         return $"{Words.Many(steps.Count, "move")} in {Words.Span(end)}, {Words.Number(tempo.CountsPerMinute)} counts a minute, {Words.Number(decimal.Round(tempo.SecondsIn(end), 1))} s{library}";
     }

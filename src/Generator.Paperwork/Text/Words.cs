@@ -42,6 +42,9 @@ public static class Words
     /// <summary>A performer where there is no room for the name: "H" for the hero, "A1", "A2" … for attackers in the order of the brief.</summary>
     public static string Sign(int attacker) => attacker < 0 ? "H" : "A" + Number(attacker + 1);
 
+    /// <summary>Stands where the technique would, under an attack that the hero does nothing against.</summary>
+    public const string Unanswered = "nothing answers it";
+
     /// <summary>What the two short forms mean, for the papers that use them.</summary>
     public const string Tags = "m4 is move 4; c12 is count 12, c12& the half count after it, and a move's count is that on which the hero starts.";
 

@@ -46,6 +46,9 @@ public sealed class Step
     /// <summary>Moment at which the attack lands, or would.</summary>
     public int Contact { get; init; }
 
+    /// <summary>Moment at which both technique and attack are over.</summary>
+    public int Over => Attack is null ? End : Math.Max(End, Contact);
+
     /// <summary>First move of an exchange: another attacker than the move before, or a new attack.</summary>
     public bool Opens { get; init; }
 
@@ -108,6 +111,34 @@ public sealed class Step
 
     /// <summary>Those who come too near to one another because of the move.</summary>
     public IReadOnlyList<Meeting> Meetings(Scene scene) => meetings ??= Meeting.Of(scene, this);
+
+    /// <summary>Who falls at the end of the move and how: the hero as −1, then attackers by their number.</summary>
+    public IEnumerable<(int Who, FallClass Kind)> Falls
+    {
+        get
+        {
+            if (Technique is not { } technique)
+            {
+                yield break;
+            }
+
+            if (technique.HeroFall != FallClass.None)
+            {
+                yield return (-1, technique.HeroFall);
+            }
+
+            if (!HasTarget || Reaction is not { Fall: not FallClass.None } reaction)
+            {
+                yield break;
+            }
+
+            yield return (Row.Attacker, reaction.Fall);
+            if (Second >= 0 && technique.TakesTwo)
+            {
+                yield return (Second, reaction.Fall);
+            }
+        }
+    }
 
     /// <summary>The move is on this attacker, or takes them along.</summary>
     public bool Concerns(int attacker) => HasTarget && (attacker == Row.Attacker || attacker == Second);

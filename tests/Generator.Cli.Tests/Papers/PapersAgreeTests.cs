@@ -16,12 +16,13 @@ namespace Generator.Cli.Tests.Papers;
 /// <summary>All papers of a routine, read back, say the same of every count, name, fall, contact, time and version.</summary>
 public class PapersAgreeTests(ITestOutputHelper output)
 {
-    private const int Routines = 40;
+    /// <summary>How many routines are looked at; GENERATOR_PAPERS=40 for more than the suite has time for.</summary>
+    private static readonly int Routines = int.TryParse(Environment.GetEnvironmentVariable("GENERATOR_PAPERS"), System.Globalization.CultureInfo.InvariantCulture, out var many) ? many : 12;
 
     private static readonly Book Book = LibraryLoader.LoadBundled().Value!;
 
     [Fact]
-    public void Forty_routines_clean_and_faulty()
+    public void Of_random_routines_clean_and_faulty()
     {
         var drafts = Enumerable.Range(1, 200).Select(Draft).OfType<Routine>().Take(Routines / 2);
         var faulty = Enumerable.Range(1, 200).Select(s => RandomRoutine.Of(s, Book)).Where(r => r.Moves.Count > 0 && r.Moves.Zip(r.Moves.Skip(1)).All(m => m.First.Start <= m.Second.Start)).Take(Routines / 2);
@@ -41,7 +42,7 @@ public class PapersAgreeTests(ITestOutputHelper output)
         output.WriteLine($"{facts} facts of {routines.Count} routines, {clean} of them clean");
         output.WriteLine(string.Join('\n', faults));
         Assert.Empty(faults);
-        Assert.InRange(clean, Routines / 2, Routines - 10);
+        Assert.InRange(clean, Routines / 2, Routines - (Routines / 4));
         Assert.True(facts > 100 * Routines, $"only {facts} facts");
     }
 
@@ -65,26 +66,29 @@ public class PapersAgreeTests(ITestOutputHelper output)
     [InlineData("rehearsals.ics", "ersion ", "ersion 0")]
     public void A_lie_in_any_paper_is_found(string paper, string truth, string lie)
     {
-        var source = Source(Ferry);
-        var papers = Papers(source);
-        Assert.Empty(Fact.Faults(Read(source, papers)));
+        var (source, papers) = (Ferries.Value.Source, new Dictionary<string, byte[]>(Ferries.Value.Papers));
         var text = Encoding.UTF8.GetString(papers[paper]);
         Assert.Contains(truth, text, StringComparison.Ordinal);
         papers[paper] = Encoding.UTF8.GetBytes(text.Replace(truth, lie, StringComparison.Ordinal));
         Assert.NotEmpty(Fact.Faults(Read(source, papers)));
     }
 
+    [Fact]
+    public void Of_the_stored_fight() => Assert.Empty(Fact.Faults(Read(Ferries.Value.Source, Ferries.Value.Papers)));
+
     /// <summary>The same of the workbook, which is no text: that of another routine.</summary>
     [Fact]
     public void A_workbook_of_another_version_is_found()
     {
-        var (source, other) = (Source(Ferry), Source(Ferry with { Moves = [.. Ferry.Moves.Select((m, i) => i == 3 ? m with { Start = m.Start + new HalfCounts(1) } : m)] }));
-        var papers = Papers(source);
+        var (source, other) = (Ferries.Value.Source, Source(Ferry with { Moves = [.. Ferry.Moves.Select((m, i) => i == 3 ? m with { Start = m.Start + new HalfCounts(1) } : m)] }));
+        var papers = new Dictionary<string, byte[]>(Ferries.Value.Papers);
         papers["routine.xlsx"] = Papers(other)["routine.xlsx"];
         Assert.NotEmpty(Fact.Faults(Read(source, papers)));
     }
 
     private static Routine Ferry => RoutineReader.Parse(new SourceFile("ferry.routine.json", File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Data", "ferry.routine.json"))), Book, null).Value!;
+
+    private static readonly Lazy<(PaperSource Source, Dictionary<string, byte[]> Papers)> Ferries = new(() => Source(Ferry) is var source ? (source, Papers(source)) : default);
 
     private static Routine? Draft(int seed)
     {

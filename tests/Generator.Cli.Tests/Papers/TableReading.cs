@@ -20,7 +20,11 @@ internal static class TableReading
         foreach (var row in rows.Skip(1).Where(r => At(r, "second").Length > 0))
         {
             facts.AddRange(TextReading.Head(TextReading.Flat(At(row, "version") + " " + At(row, "warning"))));
-            facts.Add(new Fact(string.Empty, "frame", At(row, "count"), Frame(At(row, "second"))));
+            if (Frame(At(row, "second")) is { } frame)
+            {
+                facts.Add(new Fact(string.Empty, "frame", At(row, "count"), frame));
+            }
+
             if (rows[0].Contains("performer"))
             {
                 if (Harmless(At(row, "performer")) == cast[0])
@@ -86,7 +90,12 @@ internal static class TableReading
         }
     }
 
-    private static string Frame(string second) => Math.Round(decimal.Parse(second, CultureInfo.InvariantCulture) * 25, MidpointRounding.AwayFromZero).ToString(CultureInfo.InvariantCulture);
+    /// <summary>The frame of a moment given in thousandths of a second; null where that is too coarse to tell which of two.</summary>
+    private static string? Frame(string second)
+    {
+        var frames = decimal.Parse(second, CultureInfo.InvariantCulture) * 25;
+        return Math.Abs(frames - Math.Floor(frames) - 0.5m) < 0.02m ? null : Math.Round(frames).ToString(CultureInfo.InvariantCulture);
+    }
 
     private static string Harmless(string text) => text.StartsWith('\'') && text.Length > 1 && "=+-@'".Contains(text[1], StringComparison.Ordinal) ? text[1..] : text;
 }
