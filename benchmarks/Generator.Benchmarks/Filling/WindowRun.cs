@@ -1,7 +1,10 @@
 using System.Diagnostics;
 using System.Globalization;
 using Generator.Domain;
-using Generator.Solver.Completing;
+using Generator.Library;
+using Generator.Rules;
+using Generator.Rules.Judging;
+using Generator.Solver.Alternatives;
 
 namespace Generator.Benchmarks.Filling;
 
@@ -11,12 +14,12 @@ namespace Generator.Benchmarks.Filling;
 /// </summary>
 internal static class WindowRun
 {
-    private const int Windows = 12, Length = 5, First = 8, Apart = 2;
+    private const int Windows = 12, First = 8, Apart = 2;
 
     public static int All(string[] args)
     {
         var options = args.Chunk(2).Where(c => c.Length == 2).ToDictionary(c => c[0], c => int.Parse(c[1], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture), StringComparer.Ordinal);
-        var slip = options.GetValueOrDefault("--slip", 0);
+        var (slip, length) = (options.GetValueOrDefault("--slip", 0), options.GetValueOrDefault("--length", 5));
         var book = LongRoutine.Book();
         var took = new List<double>();
         for (var i = 0; i < Windows; i++)
@@ -24,14 +27,15 @@ internal static class WindowRun
             var name = string.Create(CultureInfo.InvariantCulture, $"40x4-{i + 1:00}");
             var routine = FillRun.Draft(name, book) ?? throw new InvalidOperationException($"{name} is not drafted.");
             var first = First + (Apart * i);
-            IReadOnlyList<LockedStretch> locked = [new(0, first - 1, (0, 0)), new(first + Length, routine.Moves.Count - 1, slip < 0 ? null : (0, 2 * slip))];
+            IReadOnlyList<LockedStretch> locked = [new(0, first - 1, (0, 0)), new(first + length, routine.Moves.Count - 1, slip < 0 ? null : (0, 2 * slip))];
             using var ends = new CancellationTokenSource(TimeSpan.FromSeconds(options.GetValueOrDefault("--time", 4)));
             var clock = Stopwatch.StartNew();
-            var other = new Refill(routine, locked, book).Ways(1, ends.Token).TakeWhile(_ => !ends.IsCancellationRequested).OfType<Completed>().FirstOrDefault(c => Differs(routine, c.Routine, first));
+            var other = new Refill(routine, locked, book).Ways(1, ends.Token).TakeWhile(_ => !ends.IsCancellationRequested).OfType<Routine>().FirstOrDefault();
             var seconds = clock.Elapsed.TotalSeconds;
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name} moves {first + 1} to {first + Length}: {(other is null ? "nothing" : $"{seconds:0.000} s")}"));
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name} moves {first + 1} to {first + length}: {(other is null ? "nothing" : $"{seconds:0.000} s")}"));
             if (other is not null)
             {
+                Check(routine, other, locked, book);
                 took.Add(seconds);
             }
         }
@@ -41,6 +45,25 @@ internal static class WindowRun
         return took.Count == Windows ? 0 : 1;
     }
 
-    private static bool Differs(Routine old, Routine now, int first) =>
-        old.Moves.Count != now.Moves.Count || Enumerable.Range(first, Length).Any(i => !string.Equals(old.Moves[i].Technique, now.Moves[i].Technique, StringComparison.Ordinal));
+    /// <summary>Refuses a way that is not clean, or in which something that is locked is not as it was.</summary>
+    private static void Check(Routine old, Routine way, IReadOnlyList<LockedStretch> locked, Book book)
+    {
+        static (int?, string?, string?, string?) Deed(Move m) => (m.Attacker, m.Attack, m.Technique, m.Reaction);
+        var (head, behind) = (locked[0].Last + 1, locked[1]);
+        var stays = Enumerable.Range(0, head).Select(i => (Old: i, Now: i))
+            .Concat(Enumerable.Range(behind.First, behind.Last - behind.First + 1).Select(i => (Old: i, Now: i + way.Moves.Count - old.Moves.Count)));
+        foreach (var (was, now) in stays.Select(s => (old.Moves[s.Old], way.Moves[s.Now])))
+        {
+            var late = now.Start.Value - was.Start.Value;
+            if (Deed(was) != Deed(now) || (behind.Slip is { } slip && (late < slip.Sooner || late > slip.Later)))
+            {
+                throw new InvalidOperationException($"A locked move is not as it was: {was} is now {now}.");
+            }
+        }
+
+        if (!Audit.Of(new Scene(old.Brief, book), way).IsClean)
+        {
+            throw new InvalidOperationException("A way is not clean.");
+        }
+    }
 }

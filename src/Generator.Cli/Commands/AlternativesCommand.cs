@@ -11,7 +11,7 @@ internal static class AlternativesCommand
     {
         var file = CommonOptions.File("FILE", "A brief, a routine with its brief inside, or notes; or - for standard input.");
         var brief = CommonOptions.Brief("The brief that the routine answers, when FILE is a routine without one.");
-        var keep = MoveRange.Option("Moves of the routine to keep as a hero moment: 5 or 5-7 at their count, 5@20-28 to start within these counts, 5@anywhere. May be given several times.", counts: true);
+        var keep = MoveRange.Option("Moves of the routine to keep as a hero moment: 5 or 5-7 at their counts, 5-7@+2 each up to two counts later (@-1+2: or one sooner), 5@20-28 to start within these counts, 5@anywhere. May be given several times.", counts: true);
         var number = NumberOption.Whole("--number", "N", "How many (5).", 2, 9);
         var differ = NumberOption.Whole("--differ", "PERCENT", "Share of the other moves in which each two differ at least (30).", 1, 100);
         var slack = NumberOption.Whole("--slack", "POINTS", "How many points more than the best one may have (10).", 0, 1000);

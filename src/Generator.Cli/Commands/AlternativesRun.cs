@@ -7,7 +7,6 @@ using Generator.Library.Files;
 using Generator.Paperwork.Json;
 using Generator.Rules.Replaying;
 using Generator.Solver.Alternatives;
-using Generator.Solver.Completing;
 using Generator.Solver.Reworking;
 using Newtonsoft.Json.Linq;
 
@@ -39,7 +38,7 @@ internal static class AlternativesRun
             Slack = asked.Slack ?? options.Slack,
             Seed = asked.Seed ?? options.Seed,
             Time = asked.Time ?? options.Time,
-            Locked = given.Routine is { } whole ? [.. asked.Keep.Select(r => Locked(whole, r.In(whole)))] : [],
+            Locked = given.Routine is { } whole ? [.. asked.Keep.Select(r => new LockedStretch(r.First - 1, r.Last - 1, Slip(whole, r)))] : [],
         };
         var shown = 0;
         desk.Limit(options.Time);
@@ -70,20 +69,20 @@ internal static class AlternativesRun
             throw new RefusedException("generator alternatives: --keep needs a routine.", "Maybe give a routine instead of a brief, or write the moment into the brief.");
         }
 
-        return ranges.Select(r => r.In(given.Routine!)).Select(r => r.AtTheirCount
-            ? Solver.Reworking.Kept.Run(given.Routine!, r.First - 1, r.Last - 1)
-            : Solver.Reworking.Kept.Run(given.Routine!, r.First - 1, r.Last - 1, r.Earliest, r.Latest));
+        return ranges.Select(r => r.In(given.Routine!)).Select(r => Kept(given.Routine!, r, Slip(given.Routine!, r)));
     }
 
-    private static LockedStretch Locked(Routine routine, MoveRange range)
+    private static Moment Kept(Routine routine, MoveRange range, (int Sooner, int Later)? slip)
     {
         var start = routine.Moves[range.First - 1].Start.Value;
-        return new LockedStretch(range.First - 1, range.Last - 1, range switch
-        {
-            { AtTheirCount: true } => (0, 0),
-            { Earliest: { } earliest, Latest: { } latest } => (earliest.Value - start, latest.Value - start),
-            _ => null,
-        });
+        return Solver.Reworking.Kept.Run(routine, range.First - 1, range.Last - 1, slip is null ? null : new HalfCounts(Math.Max(0, start + slip.Value.Sooner)), slip is null ? null : new HalfCounts(start + slip.Value.Later));
+    }
+
+    /// <summary>Half counts by which moves that are kept may come sooner and later than they do; null for freely.</summary>
+    private static (int Sooner, int Later)? Slip(Routine routine, MoveRange range)
+    {
+        var start = routine.Moves[range.First - 1].Start.Value;
+        return range is { Earliest: { } earliest, Latest: { } latest } ? (earliest.Value - start, latest.Value - start) : range.Slip;
     }
 
     private static int Show(Desk desk, AlternativesAsked asked, AlternativesOptions options, AlternativesResult result)

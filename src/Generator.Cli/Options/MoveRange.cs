@@ -5,15 +5,18 @@ using Generator.Library.Reading;
 
 namespace Generator.Cli.Options;
 
-/// <summary>Moves that are to stay: "5", "5-7", "5-7@20-28", "5-7@anywhere"; numbers as an audit says them, from 1.</summary>
+/// <summary>Moves that are to stay: "5", "5-7", "5-7@+2", "5-7@20-28", "5-7@anywhere"; numbers as an audit says them, from 1.</summary>
 /// <param name="First">From 1.</param>
 /// <param name="Last">From 1.</param>
 /// <param name="Earliest">They start no earlier; null for no limit.</param>
 /// <param name="Latest">They start no later; null for no limit.</param>
-/// <param name="AtTheirCount">They start at the count at which they are.</param>
-internal sealed record MoveRange(int First, int Last, HalfCounts? Earliest, HalfCounts? Latest, bool AtTheirCount)
+/// <param name="Slip">Half counts by which each may come sooner (0 or less) and later than it does; null where their counts are not what they go by.</param>
+internal sealed record MoveRange(int First, int Last, HalfCounts? Earliest, HalfCounts? Latest, (int Sooner, int Later)? Slip)
 {
     private const string Anywhere = "anywhere";
+
+    /// <summary>Counts by which moves may slip at most.</summary>
+    private const int MostSlip = 99;
 
     /// <summary>An option that may be given several times.</summary>
     /// <param name="description">What the moves are kept for.</param>
@@ -30,7 +33,7 @@ internal sealed record MoveRange(int First, int Last, HalfCounts? Earliest, Half
             {
                 if (Parse(token.Value, counts) is not { } range)
                 {
-                    result.AddError($"--keep {FieldText.Shorten(token.Value)} does not say which moves.\nMaybe write --keep 5, or --keep 5-7 for a run of moves{(counts ? ", and where they may start: --keep 5@20-28 or --keep 5@anywhere" : string.Empty)}.");
+                    result.AddError($"--keep {FieldText.Shorten(token.Value)} does not say which moves.\nMaybe write --keep 5, or --keep 5-7 for a run of moves{(counts ? ", and when they may start: --keep 5@+2 for up to two counts later, --keep 5@20-28 or --keep 5@anywhere" : string.Empty)}.");
                     return [];
                 }
 
@@ -73,18 +76,37 @@ internal sealed record MoveRange(int First, int Last, HalfCounts? Earliest, Half
 
         if (halves.Length == 1)
         {
-            return new MoveRange(from, to, null, null, AtTheirCount: true);
+            return new MoveRange(from, to, null, null, (0, 0));
         }
 
         if (string.Equals(halves[1], Anywhere, StringComparison.OrdinalIgnoreCase))
         {
-            return new MoveRange(from, to, null, null, AtTheirCount: false);
+            return new MoveRange(from, to, null, null, null);
+        }
+
+        if (SlipOf(halves[1]) is { } slip)
+        {
+            return new MoveRange(from, to, null, null, slip);
         }
 
         var (early, late) = Pair(halves[1]);
         return HalfCounts.TryParseCount(early, out var earliest) && HalfCounts.TryParseCount(late, out var latest) && earliest <= latest
-            ? new MoveRange(from, to, earliest, latest, AtTheirCount: false)
+            ? new MoveRange(from, to, earliest, latest, null)
             : null;
+    }
+
+    /// <summary>"+2": up to two counts later; "-1+2": up to one sooner and two later.</summary>
+    private static (int Sooner, int Later)? SlipOf(string text)
+    {
+        if (text is not ['+' or '-', ..])
+        {
+            return null;
+        }
+
+        var plus = text.IndexOf('+', StringComparison.Ordinal);
+        var (sooner, later) = (0, 0);
+        return (plus == 0 || (Number(text[1..(plus < 0 ? text.Length : plus)], out sooner) && sooner <= MostSlip)) && (plus < 0 || (Number(text[(plus + 1)..], out later) && later <= MostSlip))
+            ? (-HalfCounts.PerCount * sooner, HalfCounts.PerCount * later) : null;
     }
 
     private static (string First, string Last) Pair(string text)

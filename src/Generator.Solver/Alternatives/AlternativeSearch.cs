@@ -4,7 +4,6 @@ using Generator.Library;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
-using Generator.Solver.Completing;
 using Generator.Solver.Constructing;
 using Generator.Solver.Refuting;
 
@@ -61,7 +60,7 @@ public sealed class AlternativeSearch
         ends.CancelAfter(options.Time);
         var search = new AlternativeSearch(worked, options, apart, told ?? ((_, _) => { }));
         var ground = new Ground(worked);
-        search.trunks.AddRange(apart.Select(r => Trunk(ground, r)).Where(t => t.Count > 1));
+        search.trunks.AddRange(apart.Select(r => Trunk.Of(ground, r)).Where(t => t.Count > 1));
         var refill = Window(worked.Brief with { Moments = brief.Moments }, apart.Count > 0 ? apart[0] : null, options.Locked, book);
         var others = Enumerable.Range(1, Lanes - 1).Select(lane => Lane.Start(() => refill is null ? search.Work(ground, lane, ends) : search.Refilled(refill, ground.Least, ends))).ToArray();
         search.Work(ground, 0, ends);
@@ -104,17 +103,16 @@ public sealed class AlternativeSearch
         return true;
     }
 
-    /// <summary>The moves between those that stay; null where none do, or so few that beginning afresh finds more that differs.</summary>
-    private static Refill? Window(Brief brief, Routine? routine, IReadOnlyList<LockedStretch> locked, Book book) =>
-        routine is not null && locked.Count > 0 && 2 * locked.Sum(l => l.Last - l.First + 1) >= routine.Moves.Count
-            ? new Refill(routine with { Brief = brief with { Moments = [.. brief.Moments.SkipLast(locked.Count)] } }, locked, book) : null;
+    /// <summary>The moves between those that stay; null where none do.</summary>
+    private static Refill? Window(Brief brief, Routine? routine, IReadOnlyList<LockedStretch> locked, Book book) => routine is not null && locked.Count > 0
+        ? new Refill(routine with { Brief = brief with { Moments = [.. brief.Moments.SkipLast(locked.Count)] } }, locked, book) : null;
 
     /// <summary>Ways through the moves between those that stay; all of the rest is as it was.</summary>
     private bool Refilled(Refill refill, int least, CancellationTokenSource ends)
     {
-        foreach (var way in refill.Ways(options.Seed, ends.Token).TakeWhile(_ => !ends.IsCancellationRequested).OfType<Completed>())
+        foreach (var way in refill.Ways(options.Seed, ends.Token).TakeWhile(_ => !ends.IsCancellationRequested).OfType<Routine>())
         {
-            var routine = way.Routine with { Brief = scene.Brief };
+            var routine = way with { Brief = scene.Brief };
             if (Audit.Of(scene, routine) is { IsClean: true } verdict && Take(new Alternative(routine, verdict, Shape.Of(scene, routine)), least))
             {
                 ends.Cancel();
@@ -135,33 +133,6 @@ public sealed class AlternativeSearch
             return trunks.Count > 0 && trunks[dice.Next(trunks.Count)] is var path ? path[dice.Next((path.Count + 1) / 2)] : null;
         }
     }
-
-    /// <summary>A routine that is given as a path of the search, as far as it goes without anything that the brief or a rule forbids.</summary>
-    private static List<Node> Trunk(Ground ground, Routine routine)
-    {
-        var rows = StanceNotes.LeftOut(routine).Moves.Select(m => Row.Of(m, ground.Scene)).ToList();
-        if (rows.Count == 0 || rows[0].Attacker < 0 || !ground.Scene.Brief.Attackers.Zip(routine.Placements).All(p => OpensAsAsked(p.First, p.Second)))
-        {
-            return [];
-        }
-
-        var expander = new Expander(ground, new Dice(1));
-        var path = new List<Node> { ground.Opening(routine.Placements, rows[0].Attacker, rows[0].Start) };
-        foreach (var row in rows)
-        {
-            if (row.Technique < 0 || expander.AsWritten(path[^1], row) is not { } next)
-            {
-                break;
-            }
-
-            path.Add(next);
-        }
-
-        return path;
-    }
-
-    private static bool OpensAsAsked(AttackerPart part, Placement placement) =>
-        (part.Bearing ?? placement.Bearing) == placement.Bearing && (part.Distance ?? placement.Distance) == placement.Distance && (part.Entrance ?? placement.Entrance) == placement.Entrance;
 
     /// <summary>Takes a routine into the pool. True when there is nothing more to look for.</summary>
     private bool Take(Alternative found, int least)

@@ -1,5 +1,3 @@
-using Generator.Solver.Completing;
-
 namespace Generator.Solver.Alternatives;
 
 /// <summary>How many alternatives, how different and how good.</summary>

@@ -72,7 +72,7 @@ public sealed class Complete
     private void Round(int round, Dice dice)
     {
         var (width, work) = Spent(round);
-        Take(Strict(round, dice, null));
+        Take(Strict(round, dice));
         if (best is null || (best.Price > 0 && round % 4 == 1))
         {
             // The first answer at once, then better.
@@ -85,25 +85,19 @@ public sealed class Complete
         }
     }
 
-    /// <summary>One attempt at a filling in which nothing gives, the longer the later the round; null when it came to nothing.</summary>
-    /// <param name="round">From 0.</param>
-    /// <param name="dice">Its own chance.</param>
-    /// <param name="pattern">The routine to which it is to lead back.</param>
-    internal Completed? Strictly(int round, Dice dice, ISketchPattern pattern) => Strict(round, dice, pattern) is { } found ? Told(found) : null;
-
-    private (Beginning, Finish)? Strict(int round, Dice dice, ISketchPattern? pattern)
+    private (Beginning, Finish)? Strict(int round, Dice dice)
     {
         var (width, work) = Spent(round);
 
         // The chain of forms is worked out for a trained hero, so now and then it is left aside.
-        return Search(dice, width, new Effort(work), leavesForms: round % 4 == 3, pattern).Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false);
+        return Search(dice, width, new Effort(work), leavesForms: round % 4 == 3).Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false);
     }
 
     /// <summary>The longer the later the round.</summary>
     private static (int Width, long Work) Spent(int round) => (Widths[Math.Min(round / 2, Widths.Length - 1)], FirstWork << Math.Min(round, MostDoublings));
 
-    internal SketchSearch Search(Dice dice, int width, Effort effort, bool leavesForms = false, ISketchPattern? pattern = null) =>
-        new(ground, steps, leavesForms ? null : forms, dice, width, effort, stop) { Pattern = pattern };
+    internal SketchSearch Search(Dice dice, int width, Effort effort, bool leavesForms = false) =>
+        new(ground, steps, leavesForms ? null : forms, dice, width, effort, stop);
 
     /// <summary>Goes on from a few moves before something that gave, where only less may give.</summary>
     private (Beginning, Finish)? Lessen(Dice dice, int width, long work)

@@ -23,9 +23,6 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
     /// <summary>In how many of a hundred tries somebody is walked round where something else may give instead.</summary>
     private const int RoundWhereGiving = 10;
 
-    /// <summary>From where the attacker of a move came in the routine from which the sketch was taken; null where there is none.</summary>
-    public Func<int, Bearing?>? Usual { get; init; }
-
     private readonly int longestGap = Pace.DeadAirBreaks.Value;
 
     private readonly List<(int From, int Tries)> kinds = [];
@@ -211,12 +208,6 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
     {
         var bearing = new Bearing(begun.Node.State.Attackers[row.Attacker].Bearing);
         var before = filled.Count;
-        if (Usual?.Invoke(begun.Next) is { } usual && usual != bearing)
-        {
-            Timed(begun, step, giving, choice, row with { From = usual.HalfHours }, filled);
-            must &= filled.Count == before;
-        }
-
         if (!must)
         {
             if (choices.Count <= Few ? dice.Percent(50) : dice.Percent(10))

@@ -51,12 +51,9 @@ internal sealed class SketchSearch
         lingering = new Lingering(scene);
         ahead = new SketchAhead(ground, steps, lingering, forms);
         outlook = new Outlook(ground.Aims, null);
-        filling = new MoveFilling(scene, steps, new Expander(ground, dice) { Effort = effort }, Worth, dice, effort) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null, Usual = next => Pattern?.From(next), IsOver = () => IsOver };
+        filling = new MoveFilling(scene, steps, new Expander(ground, dice) { Effort = effort }, Worth, dice, effort) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null, IsOver = () => IsOver };
         giving = new int[steps.Length + 1];
     }
-
-    /// <summary>The routine to which the filling is to lead back; null for none.</summary>
-    public ISketchPattern? Pattern { get; init; }
 
     /// <summary>What may give at each move of the sketch, and behind the last.</summary>
     public int[] MayGive => giving;
@@ -174,7 +171,7 @@ internal sealed class SketchSearch
             return null;
         }
 
-        return (doubtful ? Doubt : 0) + outlook.Of(begun.Node, lingering) + ahead.Apart(begun.Node, begun.Next, begun.Shift) + (Pattern?.Apart(begun) ?? 0) + (0.5 * dice.Unit());
+        return (doubtful ? Doubt : 0) + outlook.Of(begun.Node, lingering) + ahead.Apart(begun.Node, begun.Next, begun.Shift) + (0.5 * dice.Unit());
     }
 
     private List<Beginning> Step(List<Beginning> layer, int index)

@@ -206,7 +206,7 @@ internal sealed class Beam
     private void Put(Node node)
     {
         var layer = aims.LayerOf(node.State);
-        if (layer < layers.Length && Toll(node) < bound && node.Score.Points <= mostPoints)
+        if (layer < layers.Length && Toll(node) < bound && node.Score.Points <= mostPoints && tail?.IsPast(node) != true)
         {
             var waiting = layers[layer] ??= [];
             waiting.Add(node);

@@ -34,8 +34,23 @@ internal sealed class Tail
     /// <summary>Moves by which it may be missed where the brief counts moves.</summary>
     private const int MovesApart = 2;
 
+    /// <summary>How many half counts, one after another, a locked tail is tried later by.</summary>
+    private const int MostShifts = 5;
+
+    /// <summary>Half counts by which a tail that may come freely is tried later at most.</summary>
+    private const int Farthest = 24;
+
+    /// <summary>What is asked of the tail and the moves before it; null where the tail may follow a little sooner or later, and the moves before it may be the old ones.</summary>
+    public TailLock? Lock { get; init; }
+
     /// <summary>The last layer of the beam from which the tail may follow.</summary>
-    public int LastLayer => aims.LayerOf(path[until].State) + Slack;
+    public int LastLayer => Math.Min(aims.LastLayer, Lock is null || !aims.ByTime ? aims.LayerOf(path[until].State) + Slack : Latest(until + 1));
+
+    /// <summary>The tail can follow neither this beginning nor a longer one.</summary>
+    public bool IsPast(Node node) => Lock is not null && node.State.Time > Latest(until + 1);
+
+    /// <summary>The latest half count at which a move of the tail may start.</summary>
+    private int Latest(int index) => path[index].Row.Start is var start && Lock is null ? start + Slack : (int)Math.Min(start + (long)Farthest, Lock.Of(index).Latest);
 
     /// <summary>The tail may follow this beginning after a node of the routine in hand, as far as can be told at a glance: its first move is in time, and what the brief counts is as it was.</summary>
     public bool Fits(Expander expander, Node node, int after)
@@ -49,7 +64,7 @@ internal sealed class Tail
             && aims.OutsIn(now) == aims.OutsIn(then)
             && (!mustGain || node.Score.Points < joint.Score.Points)
             && expander.Soonest(node, path[after + 1].Row, out _) is >= 0 and var soonest
-            && soonest <= path[after + 1].Row.Start + Slack;
+            && soonest <= Latest(after + 1);
     }
 
     /// <summary>How far the situation is from the one in which the tail begins next, in points: the nearer in time, the more it counts.</summary>
@@ -80,10 +95,33 @@ internal sealed class Tail
     public Node? Joined(Expander expander, Node node, Func<Node, bool> mayGoOn, out Node? stuck)
     {
         stuck = null;
+        if (Lock is not null)
+        {
+            return Lock.IsAnother(node, path) && Fits(expander, node, from) ? Locked(expander, node, Lock, mayGoOn) : null;
+        }
+
         for (var after = from; after <= until; after++)
         {
             if (IsNear(node, path[after]) && Fits(expander, node, after)
                 && (Joined(expander, node, after, 0, mayGoOn, ref stuck) ?? Shifted(expander, node, after, mayGoOn, ref stuck)) is { } joined)
+            {
+                return joined;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The tail at its old counts, or else as little later as it can be, or sooner.</summary>
+    private Node? Locked(Expander expander, Node node, TailLock asked, Func<Node, bool> mayGoOn)
+    {
+        var row = path[from + 1].Row;
+        var soonest = expander.Soonest(node, row, out _) - row.Start;
+        var (first, last) = (Math.Max(asked.Of(from + 1).Earliest - row.Start, soonest), Latest(from + 1) - row.Start);
+        Node? stuck = null;
+        foreach (var shift in Enumerable.Range(Math.Max(0, first), MostShifts).TakeWhile(s => s <= last).Concat(first < 0 ? [first] : []))
+        {
+            if (Joined(expander, node, from, shift, mayGoOn, ref stuck) is { } joined)
             {
                 return joined;
             }
@@ -106,8 +144,8 @@ internal sealed class Tail
         for (var i = after + 1; i < path.Count; i++)
         {
             var row = path[i].Row;
-            var next = Back(node, i) is { } back ? Next(expander, node, back, row.Start + shift) : null;
-            next ??= Next(expander, node, row, row.Start + shift);
+            var next = Back(node, i) is { } back ? Next(expander, node, back, row.Start + shift, Lock?.Of(i) ?? (0, int.MaxValue)) : null;
+            next ??= Next(expander, node, row, row.Start + shift, Lock?.Of(i) ?? (0, int.MaxValue));
             if (next is null || !mayGoOn(next))
             {
                 stuck = i > after + 1 && !(stuck?.State.Moves >= node.State.Moves) ? node : stuck;
@@ -134,17 +172,17 @@ internal sealed class Tail
     }
 
     /// <summary>The next move of the tail at its time, or a little later where feet, hands or turn need it.</summary>
-    private static Node? Next(Expander expander, Node node, Row row, int wanted)
+    private Node? Next(Expander expander, Node node, Row row, int wanted, (int Earliest, int Latest) within)
     {
-        var first = Math.Max(wanted, node.State.Time);
-        if (first - wanted > Slack)
+        var first = Math.Max(Math.Max(wanted, node.State.Time), within.Earliest);
+        if (first - wanted > Slack || first > within.Latest)
         {
             return null;
         }
 
-        if (expander.Fitted(node, row with { Start = first }) is { } asWritten)
+        if (Best(expander, node, row with { Start = first }) is { } inTime)
         {
-            return asWritten;
+            return inTime;
         }
 
         if (expander.Soonest(node, row, out var cue) is not (>= 0 and var soonest))
@@ -152,7 +190,7 @@ internal sealed class Tail
             return null;
         }
 
-        for (var start = Math.Max(first, soonest); start <= wanted + Slip; start++)
+        for (var start = Math.Max(first, soonest); start <= Math.Min(wanted + Slip, within.Latest); start++)
         {
             if ((start > first || cue != row.Cue) && expander.Fitted(node, row with { Start = start, Cue = cue }) is { } later)
             {
@@ -161,5 +199,12 @@ internal sealed class Tail
         }
 
         return null;
+    }
+
+    /// <summary>The move with what earlier lingers it wants; where it is locked as it is written, unless that costs points.</summary>
+    private Node? Best(Expander expander, Node node, in Row row)
+    {
+        var fitted = expander.Fitted(node, row);
+        return Lock is not null && expander.AsWritten(node, row) is { } written && !(fitted?.Score.Points < written.Score.Points) ? written : fitted;
     }
 }

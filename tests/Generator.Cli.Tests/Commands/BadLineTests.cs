@@ -18,7 +18,7 @@ public class BadLineTests
         "library show swnig", "repair", "repair nowhere.json", "repair - --brief -", "repair r.csv --keep x", "repair r.csv --keep 5@9", "repair r.csv --time 0",
         "library list --limb tail", "library list --needs foldde", "library list --skill expert", "library list --weight 6", "library list --for nowhere.brief.json",
         "library search", "library search qqqqqq", "library add", "library add nowhere.json",
-        "alternatives", "alternatives nowhere.json", "alternatives b.json --number 1", "revise", "revise nowhere.csv", "revise nowhere.csv --brief nowhere.json", "revise r.csv --order-cost x",
+        "alternatives", "alternatives nowhere.json", "alternatives b.json --number 1", "alternatives r.csv --keep 5@+", "revise", "revise nowhere.csv", "revise nowhere.csv --brief nowhere.json", "revise r.csv --order-cost x",
         "explain nowhere.json",
     ];
 
