@@ -19,18 +19,18 @@ internal static class RoughRun
         var options = args.Chunk(2).Where(c => c.Length == 2).ToDictionary(c => c[0], c => c[1], StringComparer.Ordinal);
         int Whole(string name, int otherwise) => options.TryGetValue(name, out var text) ? int.Parse(text, CultureInfo.InvariantCulture) : otherwise;
         var (book, within, first) = (LongRoutine.Book(), Whole("--within", 3), options.ContainsKey("--first"));
-        var took = new List<double>();
+        var answered = new List<Answer>();
         foreach (var name in RoughNotes.Names.Where(n => !options.TryGetValue("--of", out var of) || n.Contains(of, StringComparison.Ordinal)))
         {
             var read = RoughNotes.Read(name, book);
             var seeds = options.ContainsKey("--seed") ? [Whole("--seed", 1)] : Enumerable.Range(1, Whole("--seeds", 5));
             var answers = seeds.Select(seed => One(read, book, seed, Whole("--time", 10), first, options.ContainsKey("--show"))).ToList();
-            took.AddRange(answers.Select(a => a.First));
+            answered.AddRange(answers);
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name,-12} {string.Join("   ", answers.Select(a => a.ToString()))}"));
         }
 
-        took.Sort();
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{took.Count(t => t <= within)} of {took.Count} within {within} s, median {took[took.Count / 2]:0.00} s, worst {took[^1]:0.00} s"));
+        var took = answered.Select(a => a.First).Order().ToList();
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{took.Count(t => t <= within)} of {took.Count} within {within} s, median {took[took.Count / 2]:0.00} s, worst {took[^1]:0.00} s; {answered.Sum(a => a.Stands)} of {answered.Sum(a => a.Said)} moves stand"));
         return took.Count(t => t <= within) >= 0.95 * took.Count ? 0 : 1;
     }
 
@@ -38,10 +38,10 @@ internal static class RoughRun
     {
         using var stop = new CancellationTokenSource();
         var began = Spent();
-        var answer = new Answer(double.PositiveInfinity, 0, 0, 0);
+        var answer = new Answer(double.PositiveInfinity, 0, 0, string.Empty);
         var completed = Complete.Of(read.Sketch, book, new CompleteOptions { Seed = seed, Time = TimeSpan.FromSeconds(time) }, better =>
         {
-            answer = new Answer(double.IsFinite(answer.First) ? answer.First : Spent() - began, better.Said, better.Stands, better.Gave.Count);
+            answer = new Answer(double.IsFinite(answer.First) ? answer.First : Spent() - began, better.Said, better.Stands, Kinds(better));
             if (first)
             {
                 stop.Cancel();
@@ -67,8 +67,12 @@ internal static class RoughRun
 
     private static double Spent() => Process.GetCurrentProcess().TotalProcessorTime.TotalSeconds;
 
-    private sealed record Answer(double First, int Said, int Stands, int Gave)
+    /// <summary>How many of each kind gave, dearest first.</summary>
+    private static string Kinds(Completed completed) =>
+        string.Join(' ', completed.Gave.GroupBy(g => g.Part).OrderByDescending(g => g.Key).Select(g => $"{g.Key.ToString()[..2]}{g.Count()}"));
+
+    private sealed record Answer(double First, int Said, int Stands, string Gave)
     {
-        public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{First,5:0.00} s {Stands,2}/{Said} ({Gave,2})");
+        public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{First,5:0.00} s {Stands,2}/{Said} {Gave,-24}");
     }
 }
