@@ -19,13 +19,13 @@ public sealed class Complete
     /// <summary>Moves before something that gave from which it is tried with less, and behind it.</summary>
     private const int FarBefore = 6, FarBehind = 3;
 
-    /// <summary>Moves tried in the first attempt, how often that doubles, and attempts at less among which as many are shared out.</summary>
-    private const long FirstWork = 20_000;
+    /// <summary>Moves tried in the first strict attempt, in one for a first answer, in the first for a better one and in one from before something that gave.</summary>
+    private const long StrictWork = 20_000, FirstWork = 2_000_000, BetterWork = 200_000, LessWork = 80_000;
 
-    private const int MostDoublings = 6, Lessenings = 6;
+    private const int MostDoublings = 6;
 
-    /// <summary>Beginnings taken at once by the first attempt in which something gives.</summary>
-    private const int Quick = 4;
+    /// <summary>Beginnings taken at once by the first attempt in which something gives, and of how many attempts at better answers one begins at the opening.</summary>
+    private const int Quick = 4, Kinds = 3;
 
     private readonly Sketch sketch;
     private readonly Scene scene;
@@ -36,6 +36,10 @@ public sealed class Complete
     private readonly CancellationToken stop;
     private Completed? best;
     private Beginning? whole;
+    private long strictWork;
+    private long givingWork;
+    private int strictTurns;
+    private int givingTurns;
 
     internal Complete(Sketch sketch, Book book, CancellationToken stop)
     {
@@ -57,9 +61,9 @@ public sealed class Complete
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);
         var complete = new Complete(sketch, book, ends.Token) { Better = better };
-        for (var round = 0; !ends.IsCancellationRequested && complete.best?.Price is not 0; round++)
+        for (var turn = 0; !ends.IsCancellationRequested && complete.best?.Price is not 0; turn++)
         {
-            complete.Round(round, new Dice(Dice.SeedOf(options.Seed, 0, round)));
+            complete.Turn(new Dice(Dice.SeedOf(options.Seed, 0, turn)));
         }
 
         return complete.best;
@@ -69,47 +73,55 @@ public sealed class Complete
 
     private long Below => best?.Price ?? long.MaxValue;
 
-    private void Round(int round, Dice dice)
+    /// <summary>Half of the work goes into fillings in which nothing gives, half into a first answer and then into better ones.</summary>
+    private void Turn(Dice dice)
     {
-        var (width, work) = Spent(round);
-        Take(Strict(round, dice));
-        if (best is null || (best.Price > 0 && round % 4 == 1))
+        if (strictWork <= givingWork)
         {
-            // The first answer at once, then better.
-            Take(Search(dice, best is null ? Quick << Math.Min(3, round) : width, best is null ? Effort.Unlimited : new Effort(2 * work)).Run(Roots(dice, gives: true), Below, 2, gives: true));
+            strictWork += Strictly(strictTurns++, dice);
         }
-
-        for (var i = 0; best is { Price: > 0 } && i < Lessenings; i++)
+        else
         {
-            Take(Lessen(dice, width, work / Lessenings));
+            givingWork += GiveWay(givingTurns++, dice);
         }
     }
 
-    private (Beginning, Finish)? Strict(int round, Dice dice)
+    /// <summary>An attempt in which nothing gives, the longer the later; returns the moves tried.</summary>
+    private long Strictly(int turn, Dice dice)
     {
-        var (width, work) = Spent(round);
+        var effort = new Effort(StrictWork << Math.Min(turn, MostDoublings));
 
         // The chain of forms is worked out for a trained hero, so now and then it is left aside.
-        return Search(dice, width, new Effort(work), leavesForms: round % 4 == 3).Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false);
+        Take(Search(dice, WidthOf(turn), effort, leavesForms: turn % 4 == 3).Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false));
+        return effort.Spent;
     }
 
-    /// <summary>The longer the later the round.</summary>
-    private static (int Width, long Work) Spent(int round) => (Widths[Math.Min(round / 2, Widths.Length - 1)], FirstWork << Math.Min(round, MostDoublings));
+    /// <summary>An attempt in which something gives: at any answer soon, then at one in which less does; returns the moves tried.</summary>
+    private long GiveWay(int turn, Dice dice)
+    {
+        var (found, again) = (best is not null, turn / Kinds);
+        var effort = new Effort(found ? turn % Kinds == 0 ? BetterWork << Math.Min(again, MostDoublings) : LessWork : FirstWork << Math.Min(turn, MostDoublings));
+        Take(found && turn % Kinds != 0 ? Lessen(dice, WidthOf(turn), effort)
+            : Search(dice, Quick << Math.Min(Kinds, again), effort, patience: found ? 1 + (again % Kinds) : 0).Run(Roots(dice, gives: true), Below, 2, gives: true));
+        return effort.Spent;
+    }
 
-    internal SketchSearch Search(Dice dice, int width, Effort effort, bool leavesForms = false) =>
-        new(ground, steps, leavesForms ? null : forms, dice, width, effort, stop);
+    private static int WidthOf(int turn) => Widths[Math.Min(turn / 2, Widths.Length - 1)];
+
+    internal SketchSearch Search(Dice dice, int width, Effort effort, bool leavesForms = false, int patience = 0) =>
+        new(ground, steps, leavesForms ? null : forms, dice, width, effort, stop) { Patience = patience };
 
     /// <summary>Goes on from a few moves before something that gave, where only less may give.</summary>
-    private (Beginning, Finish)? Lessen(Dice dice, int width, long work)
+    private (Beginning, Finish)? Lessen(Dice dice, int width, Effort effort)
     {
         var gave = best!.Gave;
         var dearest = gave.Where(g => g.Price == gave.Max(d => d.Price)).ToList();
         var less = dice.Percent(60) ? dearest[dice.Next(dearest.Count)] : gave[dice.Next(gave.Count)];
         var from = Math.Max(0, less.Move - dice.Next(FarBefore + 1));
-        var search = Search(dice, width, new Effort(work));
+        var search = Search(dice, width, effort);
         foreach (var other in gave.Where(g => g.Move >= from && g != less))
         {
-            search.MayGive[other.Move] |= 1 << (int)other.Part;
+            search.MayGive[other.Move] |= other.Row < 0 ? Giving.LeftOut : 1 << (int)other.Part;
         }
 
         for (var i = from; i <= Math.Min(steps.Length, less.Move + dice.Next(FarBehind + 1)); i++)

@@ -5,7 +5,10 @@ internal static class Giving
 {
     public const int Nothing = 0;
 
-    public const int Everything = (1 << ((int)SketchPart.Technique + 1)) - 1;
+    /// <summary>The whole move may be left out.</summary>
+    public const int LeftOut = 1 << ((int)SketchPart.Technique + 1);
+
+    public const int Everything = (2 * LeftOut) - 1;
 
     /// <summary>What costs less than doing something else: counts, places, moves put in, reactions, sides.</summary>
     public const int Little = (1 << (int)SketchPart.Attacker) - 1;

@@ -73,7 +73,7 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
         }
 
         TryAll(begun, step, giving, filled);
-        if (giving != Giving.Nothing && step.MayGo && !begun.HasOpened)
+        if ((giving & Giving.LeftOut) != 0 && step.MayGo && !begun.HasOpened)
         {
             Keep(new Beginning(begun, node, begun.Price + step.WhenLeftOut.Price()) { Next = begun.Next + 1, Shift = begun.Shift }, filled);
         }
@@ -231,6 +231,11 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
     {
         var node = begun.Node;
         effort.Add(1);
+        if (row is { Attack: < 0, Attacker: >= 0 } && !expander.Reaches(node.State, row.Technique, row.Attacker))
+        {
+            return;
+        }
+
         var soonest = expander.Soonest(node, row, out var cue);
         if (soonest < 0)
         {

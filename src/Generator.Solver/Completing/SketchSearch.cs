@@ -55,6 +55,9 @@ internal sealed class SketchSearch
         giving = new int[steps.Length + 1];
     }
 
+    /// <summary>How often it looks for something cheap that may give before anything may: the more the slower, and the less gives.</summary>
+    public int Patience { get; init; }
+
     /// <summary>What may give at each move of the sketch, and behind the last.</summary>
     public int[] MayGive => giving;
 
@@ -144,7 +147,7 @@ internal sealed class SketchSearch
         var from = Math.Max(first, stuck - (2 * level));
         for (var i = from; i <= stuck; i++)
         {
-            giving[i] |= level == 0 ? Giving.Little : Giving.Everything;
+            giving[i] |= level < Patience || i < stuck - (level - Patience) ? Giving.Little : Giving.Everything;
         }
 
         mostPutIn = Math.Min(MostPutIn, 1 + level);
@@ -183,21 +186,24 @@ internal sealed class SketchSearch
         }
 
         var filled = new List<Beginning>();
-        var before = layer;
+        var (before, may) = (layer, giving[index]);
         var putIns = Giving.Has(giving[index], SketchPart.Added) ? mostPutIn : 0;
         for (var putIn = 0; putIn <= putIns && before.Count > 0 && !IsOver; putIn++)
         {
             var opened = new List<Beginning>();
             foreach (var begun in before.TakeWhile(_ => !IsOver))
             {
-                filling.Fill(begun, giving[index], filled);
+                filling.Fill(begun, may, filled);
                 filling.Open(begun, opened);
             }
 
             foreach (var begun in new SketchLayer(opened).Take(width))
             {
-                filling.Fill(begun, giving[index], filled);
+                filling.Fill(begun, may, filled);
             }
+
+            // Something put in is there so that the move can stand.
+            may &= Giving.Little;
 
             before = putIn < putIns ? PutIn(before, isFree: false) : [];
         }

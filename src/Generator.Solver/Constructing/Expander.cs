@@ -301,7 +301,8 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
         return Grow(node, row, children);
     }
 
-    private bool Reaches(FightState state, int technique, int a)
+    /// <summary>A technique without an attack before it finds its target within its reach.</summary>
+    public bool Reaches(FightState state, int technique, int a)
     {
         var (reach, distance) = (scene.TechniqueReach(technique, a), state.Attackers[a].Distance);
         return distance >= reach.Least && distance <= reach.Most + (a == state.LastTarget ? state.Followed : 0);
