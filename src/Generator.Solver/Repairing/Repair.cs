@@ -8,10 +8,13 @@ using Generator.Solver.Reworking;
 
 namespace Generator.Solver.Repairing;
 
-/// <summary>Finds the smallest change that leaves nothing unsafe or broken in a routine: fewest moves first, then fewest counts, then fewest points.</summary>
+/// <summary>
+/// Finds the smallest change that leaves nothing unsafe or broken in a routine: fewest moves first, of those the mildest (<see cref="Mildness"/>), then fewest
+/// counts, then fewest points.
+/// </summary>
 public static class Repair
 {
-    private const long Moves = 1_000_000_000;
+    private const long OneMildness = 1_000_000_000;
 
     private const long Counts = 10_000;
 
@@ -48,7 +51,7 @@ public static class Repair
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);
         var bound = Hopeless.Count(original);
-        var reworker = new Reworker(original, new MoveCosts(), Rank) { Bound = bound, Better = better ?? (_ => { }) };
+        var reworker = new Reworker(original, new MoveCosts(), Rank) { Bound = bound, IsMildest = r => Mildness.Of(r) % Mildness.OneMove == 0, Better = better ?? (_ => { }) };
         var tried = reworker.Run(options.Seed, patient: false, ends.Token);
         return new RepairResult
         {
@@ -63,5 +66,5 @@ public static class Repair
     private static Reworked Told(Scene scene, Routine old, Routine repaired) =>
         new(scene, old, repaired, Audit.Of(scene, repaired), RoutineChange.Between(old, repaired));
 
-    private static long Rank(Reworked reworked) => (reworked.Change.Changed * Moves) + (reworked.Change.Shift * Counts) + reworked.Verdict.Points;
+    private static long Rank(Reworked reworked) => (Mildness.Of(reworked) * OneMildness) + (reworked.Change.Shift * Counts) + reworked.Verdict.Points;
 }

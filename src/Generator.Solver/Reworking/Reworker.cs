@@ -30,6 +30,9 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
     /// <summary>No answer changes fewer moves than this; 0 when nothing is known.</summary>
     public int Bound { get; init; }
 
+    /// <summary>No answer that changes as many moves changes them less; what is not is looked for further.</summary>
+    public Func<Reworked, bool> IsMildest { get; init; } = _ => true;
+
     /// <summary>Told of every better answer.</summary>
     public Action<Reworked> Better { get; init; } = _ => { };
 
@@ -64,7 +67,7 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
         var done = false;
         try
         {
-            var search = new WindowSearch(ground, guide, original.Routine.Placements, (finish, _) => Take(finish), ends.Token) { Bound = Bound };
+            var search = new WindowSearch(ground, guide, original.Routine.Placements, Take, ends.Token) { Bound = Bound, IsMildest = () => Best is not { } best || IsMildest(best) };
             done = search.Run(MostChanges);
         }
         finally

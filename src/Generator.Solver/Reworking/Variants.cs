@@ -14,6 +14,9 @@ internal sealed class Variants(Scene scene, Guide guide, Expander expander)
     /// <summary>The most half counts by which a move is tried later than it could start.</summary>
     public const int LongestRetiming = 8;
 
+    /// <summary>Half hours by which an attacker is tried from elsewhere.</summary>
+    public const int FarthestRound = 4;
+
     /// <summary>In the time of the move something without a partner, or against the same attacker another technique or reaction, or another attack for the same technique.</summary>
     public IEnumerable<Node> Swapped(Node node, int move)
     {
@@ -53,7 +56,7 @@ internal sealed class Variants(Scene scene, Guide guide, Expander expander)
         }
 
         var usual = Math.Max(row.Start, first);
-        foreach (var other in Others(row with { Start = usual }))
+        foreach (var other in Others(row with { Start = usual }).Concat(Elsewhere(node, row with { Start = usual })))
         {
             if (expander.AsWritten(node, other) is { } child)
             {
@@ -95,6 +98,22 @@ internal sealed class Variants(Scene scene, Guide guide, Expander expander)
             {
                 yield return old with { Attack = k };
             }
+        }
+    }
+
+    /// <summary>The attack from other bearings, nearest first: so somebody else's lane comes free, or their own.</summary>
+    private static IEnumerable<Row> Elsewhere(Node node, Row row)
+    {
+        if (row.Attack < 0)
+        {
+            yield break;
+        }
+
+        var usual = new Bearing(row.From >= 0 ? row.From : node.State.Attackers[row.Attacker].Bearing);
+        for (var round = 1; round <= FarthestRound; round++)
+        {
+            yield return row with { From = (usual + new Turn(round)).HalfHours };
+            yield return row with { From = (usual + new Turn(-round)).HalfHours };
         }
     }
 

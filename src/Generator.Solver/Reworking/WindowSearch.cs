@@ -48,7 +48,7 @@ internal sealed class WindowSearch
     private readonly IReadOnlyList<Placement> placements;
     private readonly Expander thorough;
     private readonly Variants variants;
-    private readonly Action<Finish, int> found;
+    private readonly Action<Finish> found;
     private readonly CancellationToken stop;
     private int fewest = int.MaxValue;
 
@@ -58,15 +58,18 @@ internal sealed class WindowSearch
     /// <summary>No answer changes fewer moves than this.</summary>
     public int Bound { get; init; }
 
+    /// <summary>None that changes as few moves as the best one found changes them less.</summary>
+    public Func<bool> IsMildest { get; init; } = () => true;
+
     /// <summary>Answers with more changes are not looked for.</summary>
     private int most = int.MaxValue;
 
     /// <param name="ground">What the search shares.</param>
     /// <param name="guide">The old routine.</param>
     /// <param name="placements">Where the attackers open.</param>
-    /// <param name="found">Told of every routine that nothing forbids, with the number of moves changed.</param>
+    /// <param name="found">Told of every routine that nothing forbids.</param>
     /// <param name="stop">Ends the search.</param>
-    public WindowSearch(Ground ground, Guide guide, IReadOnlyList<Placement> placements, Action<Finish, int> found, CancellationToken stop)
+    public WindowSearch(Ground ground, Guide guide, IReadOnlyList<Placement> placements, Action<Finish> found, CancellationToken stop)
     {
         (this.ground, this.guide, this.placements, this.found, this.stop) = (ground, guide, placements, found, stop);
         thorough = new Expander(ground, new Dice(1), guide, thorough: true);
@@ -107,12 +110,13 @@ internal sealed class WindowSearch
             }
 
             // As few moves may still go with fewer counts when one is put in or left out.
-            if (stop.IsCancellationRequested || (fewest <= Bound && pass.Tried != ChangesTried.Swaps))
+            var mayBeMilder = (pass.Tried == ChangesTried.Swaps || guide.Old.Count <= FewMoves) && !IsMildest();
+            if (stop.IsCancellationRequested || (fewest <= Bound && pass.Tried != ChangesTried.Swaps && !mayBeMilder))
             {
                 break;
             }
 
-            most = fewest == int.MaxValue ? most : Math.Max(Bound, fewest - 1);
+            most = fewest == int.MaxValue ? most : mayBeMilder ? fewest : Math.Max(Bound, fewest - 1);
         }
 
         return fewest < int.MaxValue && !stop.IsCancellationRequested;
@@ -154,7 +158,7 @@ internal sealed class WindowSearch
         var earliest = Math.Max(strand.Since, (long)strand.Next - window);
         for (var move = strand.Next; move >= earliest && !stop.IsCancellationRequested; move--)
         {
-            foreach (var node in strand.Before(move).IsOpening ? Roots() : [strand.Before(move)])
+            foreach (var node in strand.Before(move).IsOpening ? Roots(tried) : [strand.Before(move)])
             {
                 if (move < guide.Old.Count && !strict)
                 {
@@ -223,7 +227,7 @@ internal sealed class WindowSearch
         {
             fewest = Math.Min(fewest, moves);
             most = Math.Min(most, moves);
-            found(finish, moves);
+            found(finish);
         }
 
         return new Strand(trail, from, moves);
@@ -233,11 +237,16 @@ internal sealed class WindowSearch
         : guide.Old[move].Row is { Technique: >= 0 } row && row.Start >= node.State.Time ? thorough.AsWritten(node, row) : null;
 
     /// <summary>The openings, the one of the old routine first.</summary>
-    private IEnumerable<Node> Roots()
+    private IEnumerable<Node> Roots(ChangesTried tried = ChangesTried.All)
     {
         foreach (var root in guide.Openings(ground, placements))
         {
             yield return root;
+        }
+
+        foreach (var root in tried == ChangesTried.Counts && guide.Old.Count > 0 ? Elsewhere() : [])
+        {
+            yield return guide.Tracked(root);
         }
 
         for (var a = 0; a < placements.Count && guide.Old.Count <= FewMoves; a++)
@@ -245,6 +254,27 @@ internal sealed class WindowSearch
             for (var start = 0; start <= Variants.LongestRetiming; start++)
             {
                 yield return guide.Tracked(ground.Opening(placements, a, start));
+            }
+        }
+    }
+
+    /// <summary>The opening of the old routine with somebody in another place, as far as the brief leaves that open.</summary>
+    private IEnumerable<Node> Elsewhere()
+    {
+        var row = guide.Old[0].Row;
+        for (var a = 0; a < placements.Count; a++)
+        {
+            for (var turn = -Variants.FarthestRound; turn <= Variants.FarthestRound && ground.Scene.Brief.Attackers[a].Bearing is null; turn++)
+            {
+                if (turn != 0)
+                {
+                    var moved = placements.Select((p, i) => i == a ? p with { Bearing = p.Bearing + new Turn(turn) } : p).ToList();
+                    var root = ground.Opening(moved, row.Attacker, row.Start);
+                    if (root.Score.Forbidden == 0)
+                    {
+                        yield return root;
+                    }
+                }
             }
         }
     }

@@ -8,8 +8,8 @@ using Xunit.Abstractions;
 namespace Generator.Solver.Tests.Repairing;
 
 /// <summary>
-/// On worlds small enough to try every routine, no repair changes fewer moves than the one that is found, and of those that change as many none
-/// shifts by fewer counts.
+/// On worlds small enough to try every routine, no repair changes fewer moves than the one that is found, of those that change as many none is milder (keeps more
+/// techniques, attacks or sides), and of those none shifts by fewer counts.
 /// </summary>
 public sealed class SmallestRepairTests(ITestOutputHelper output)
 {
@@ -37,14 +37,13 @@ public sealed class SmallestRepairTests(ITestOutputHelper output)
             }
 
             compared++;
-            var changes = clean.Select(r => RoutineChange.Between(broken, r)).ToList();
-            var fewest = changes.Min(c => c.Changed);
-            var shift = changes.Where(c => c.Changed == fewest).Min(c => c.Shift);
+            var (mildest, shift) = clean.Select(r => Told(world, broken, r)).Min();
+            var fewest = (int)(mildest / Mildness.OneMove);
             var result = Repair.Of(broken, world.Book, new RepairOptions { Time = TimeSpan.FromSeconds(60) });
             var change = result.Repaired?.Change;
             Assert.True(
-                change is not null && (change.Changed, change.Shift).CompareTo((fewest, shift)) <= 0,
-                $"seed {seed}: {change?.Changed} moves and {change?.Shift} half counts change, {fewest} and {shift} are enough:\n{Told(broken)}\n{Told(clean.MinBy(c => RoutineChange.Between(broken, c).Changed)!)}\n{(result.Repaired is { } r ? Told(r.Routine) : "nothing: " + string.Join(" ", result.Clash))}");
+                result.Repaired is { } found && Told(world, broken, found.Routine).CompareTo((mildest, shift)) <= 0,
+                $"seed {seed}: {(change is null ? 0 : Told(world, broken, result.Repaired!.Routine).Mildness / (double)Mildness.OneMove)} moves and {change?.Shift} half counts change, {mildest / (double)Mildness.OneMove} and {shift} are enough:\n{Told(broken)}\n{Told(clean.MinBy(c => Told(world, broken, c))!)}\n{(result.Repaired is { } r ? Told(r.Routine) : "nothing: " + string.Join(" ", result.Clash))}");
             Assert.True(Audit.Of(world.Scene, result.Repaired!.Routine).IsClean);
             Assert.True(!result.FewestProven || change!.Changed <= fewest, $"seed {seed}: {change!.Changed} moves are called proven, {fewest} are enough");
             proven += result.FewestProven ? 1 : 0;
@@ -74,6 +73,9 @@ public sealed class SmallestRepairTests(ITestOutputHelper output)
         TwoMoves,
         Both,
     }
+
+    private static (long Mildness, int Shift) Told(TinyWorld world, Routine broken, Routine repaired) =>
+        RoutineChange.Between(broken, repaired) is var change ? (Mildness.Of(world.Book, broken, repaired, change), change.Shift) : default;
 
     private static string Told(Routine routine) =>
         string.Join(" ; ", routine.Moves.Select(m => $"{m.Start} {m.Attacker} {m.From} {m.Cue} {m.Attack} {m.Technique} {m.Reaction} {m.Linger.Value}"));

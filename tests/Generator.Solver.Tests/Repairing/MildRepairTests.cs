@@ -1,0 +1,50 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Judging;
+using Generator.Solver.Repairing;
+using Generator.Solver.Reworking;
+using Generator.Solver.Tests.Constructing;
+using Generator.Testing;
+using Xunit.Abstractions;
+
+namespace Generator.Solver.Tests.Repairing;
+
+/// <summary>What a repair gives up where there is a choice: how a blow is sold before the blow, where somebody comes from before what is done with them.</summary>
+public sealed class MildRepairTests(ITestOutputHelper told)
+{
+    private const int Drafted = 2;
+
+    [Fact]
+    public void Where_another_reaction_does_every_technique_stays()
+    {
+        var (repaired, byReaction) = (0, 0);
+        for (var seed = 1; seed <= Drafted; seed++)
+        {
+            var clean = Drafts.Rounds(Drafts.Plain(), seed, 2).Routine!;
+            for (var at = seed - 1; at < clean.Moves.Count; at += 2)
+            {
+                if (WithWrongReaction(clean, at, seed) is { } broken)
+                {
+                    var answer = Repair.Of(broken, Drafts.Book, new RepairOptions { Time = TimeSpan.FromSeconds(60) }).Repaired!;
+                    Assert.InRange(answer.Change.Changed, 0, 1);
+                    Assert.True(Mildness.Of(answer) % Mildness.OneMove == 0, $"seed {seed}, move {at + 1}: {broken.Moves[at]} becomes {answer.Routine.Moves[at]}");
+                    repaired++;
+                    byReaction += answer.Change.Changed;
+                }
+            }
+        }
+
+        told.WriteLine($"{repaired} repaired, {byReaction} by another reaction");
+        Assert.InRange(byReaction, 6, repaired);
+    }
+
+    /// <summary>The first reaction after a random one that leaves something unsafe or broken; null for none.</summary>
+    private static Routine? WithWrongReaction(Routine clean, int at, int seed)
+    {
+        var (scene, reactions) = (new Scene(clean.Brief, Drafts.Book), Drafts.Book.Reactions);
+        var first = new Chance((100 * seed) + at).Whole(0, reactions.Count - 1);
+        return clean.Moves[at].Reaction is null ? null : Enumerable.Range(first, reactions.Count)
+            .Select(r => clean with { Moves = [.. clean.Moves.Select((m, i) => i == at ? m with { Reaction = reactions[r % reactions.Count].Id } : m)] })
+            .FirstOrDefault(r => !Audit.Of(scene, r).IsClean);
+    }
+}
