@@ -13,4 +13,27 @@ public sealed record Sketch
 
     /// <summary>Moves and gaps in the order written.</summary>
     public required IReadOnlyList<SketchMove> Moves { get; init; }
+
+    /// <summary>A routine in which everything is said; lingers and cues are nobody's words.</summary>
+    public static Sketch Of(Routine routine) => new()
+    {
+        Brief = routine.Brief,
+        Placements = [.. routine.Placements],
+        Moves =
+        [
+            .. routine.Moves.Select((move, i) => new SketchMove
+            {
+                Line = i + 1,
+                Attacker = move.Attacker,
+                FollowsUp = move.Attack is null,
+                Attack = Cell(move.Attack),
+                Technique = Cell(move.Technique),
+                Reaction = Cell(move.Reaction),
+                Count = (move.Start, move.Start),
+                From = move.From,
+            }),
+        ],
+    };
+
+    private static SketchCell? Cell(string? id) => id is null ? null : new SketchCell(id, [id]);
 }

@@ -52,7 +52,7 @@ public static class Repair
         ends.CancelAfter(options.Time);
         var bound = Hopeless.Count(original);
         var reworker = new Reworker(original, new MoveCosts(), Rank) { Bound = bound, IsMildest = r => Mildness.Of(r) % Mildness.OneMove == 0, Better = better ?? (_ => { }) };
-        var tried = reworker.Run(options.Seed, patient: false, ends.Token);
+        var tried = reworker.Run(options.Seed, ends.Token);
         return new RepairResult
         {
             Repaired = reworker.Best is { } best ? Told(scene, routine, Settling.Of(original, best.Routine, stop) with { Brief = routine.Brief }) : null,

@@ -31,7 +31,7 @@ public static class Revise
         ends.CancelAfter(options.Time);
         long Rank(Reworked reworked) => (Reteaching.Of(reworked, options.Weights).Cost * OneCost) + (10 * reworked.Change.Shift) + reworked.Verdict.Points;
         var reworker = new Reworker(original, new TeachingCosts(options.Weights), Rank) { Better = better ?? (_ => { }) };
-        var tried = reworker.Run(options.Seed, patient: false, ends.Token);
+        var tried = reworker.Run(options.Seed, ends.Token);
         return new ReviseResult
         {
             Revised = reworker.Best,

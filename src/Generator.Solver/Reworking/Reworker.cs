@@ -2,13 +2,14 @@ using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
+using Generator.Solver.Completing;
 using Generator.Solver.Constructing;
 
 namespace Generator.Solver.Reworking;
 
 /// <summary>
 /// Changes a routine until its brief is satisfied, as little as can be. Two searches run side by side: one tries every single change, then two,
-/// three …; the other is the beam of a draft that tries the old moves first and pays for others, for changes too large for the first.
+/// three …; the other fills the routine as a sketch in which everything is said that can be (<see cref="Complete"/>), for changes too large for the first.
 /// </summary>
 /// <param name="original">The old routine.</param>
 /// <param name="costs">What changes cost.</param>
@@ -18,7 +19,7 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
     /// <summary>Changes that the first search makes at most.</summary>
     private const int MostChanges = 6;
 
-    private static readonly int[] Widths = [8, 24, 48, 16];
+    private static readonly TimeSpan AnyTime = TimeSpan.FromDays(1);
 
     private readonly Lock door = new();
     private readonly Guide guide = new(original.Moves, costs);
@@ -37,10 +38,9 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
     public Action<Reworked> Better { get; init; } = _ => { };
 
     /// <summary>Searches. True when the search for the fewest changes ended by itself.</summary>
-    /// <param name="seed">For the beam.</param>
-    /// <param name="patient">Goes on to the end of the time; else it ends once the first search has found its fewest changes.</param>
+    /// <param name="seed">For the filling.</param>
     /// <param name="stop">Ends it early.</param>
-    public bool Run(int seed, bool patient, CancellationToken stop)
+    public bool Run(int seed, CancellationToken stop)
     {
         if (Take(original.Routine, out _) && Best!.Change.IsNothing)
         {
@@ -49,20 +49,29 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
 
         var ground = new Ground(original.Search, original.MayOut);
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
-        var windows = Lane.Start(() => Windows(ground, patient, ends));
+        var windows = Lane.Start(() => Windows(ground, ends));
         try
         {
-            Beams(ground, seed, ends.Token);
+            Fill(seed, ends.Token);
         }
-        finally
+        catch
         {
             ends.Cancel();
+            throw;
         }
 
         return windows.GetAwaiter().GetResult();
     }
 
-    private bool Windows(Ground ground, bool patient, CancellationTokenSource ends)
+    /// <summary>The old routine as a sketch, filled so that the least of it gives.</summary>
+    private void Fill(int seed, CancellationToken stop) => Complete.Of(
+        Hopeless.LeftOpen(original),
+        original.Search.Book,
+        new CompleteOptions { Seed = seed, Time = AnyTime },
+        better => Take(better.Routine with { Brief = original.Scene.Brief, Moves = Noted(better.Routine.Moves) }, out _),
+        stop);
+
+    private bool Windows(Ground ground, CancellationTokenSource ends)
     {
         var done = false;
         try
@@ -72,49 +81,13 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
         }
         finally
         {
-            if (done && !patient)
+            if (done)
             {
                 ends.Cancel();
             }
         }
 
         return done;
-    }
-
-    private void Beams(Ground ground, int seed, CancellationToken stop)
-    {
-        Finish? best = null;
-        for (var round = 0; !stop.IsCancellationRequested; round++)
-        {
-            var dice = new Dice(Dice.SeedOf(seed, 0, round));
-            var beam = new Beam(ground, dice, ground.Aims.Width(Widths[round % Widths.Length]), 0.3 + dice.Unit(), best?.Toll ?? int.MaxValue, guide);
-            if (beam.Run(best is null || round % 4 == 0 ? Roots(ground, dice, round) : [Cut(best, dice)], Take, stop) is { } better)
-            {
-                best = better;
-            }
-        }
-    }
-
-    /// <summary>The old opening; now and then another one.</summary>
-    private IEnumerable<Node> Roots(Ground ground, Dice dice, int round)
-    {
-        var placements = round % 8 == 4 || !OnFloor() ? Constructing.Staging.Choose(ground, dice) ?? original.Routine.Placements : original.Routine.Placements;
-        return guide.Openings(ground, placements);
-    }
-
-    private bool OnFloor()
-    {
-        var open = Score.Begin(original.Search, Replay.Open(original.Search, original.Routine.Placements));
-        return open.Forbidden == 0;
-    }
-
-    /// <summary>A node some moves before one that is not as it was.</summary>
-    private static Node Cut(Finish best, Dice dice)
-    {
-        var path = best.Node.Path();
-        var changed = Enumerable.Range(1, path.Count - 1).Where(i => path[i].Track!.Min() > path[i - 1].Track!.Min()).ToList();
-        var at = changed.Count > 0 && dice.Percent(75) ? changed[dice.Next(changed.Count)] - 1 - dice.Next(6) : dice.Next(path.Count - 1);
-        return path[Math.Clamp(at, 0, path.Count - 2)];
     }
 
     private void Take(Finish finish)

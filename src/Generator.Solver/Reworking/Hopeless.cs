@@ -1,0 +1,45 @@
+using Generator.Domain.Sketches;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+
+namespace Generator.Solver.Reworking;
+
+/// <summary>
+/// Moves that are unsafe or broken by what they are, whatever stands around them and whenever they come: none of them can stay, so that no
+/// repair changes fewer moves than there are of them.
+/// </summary>
+internal static class Hopeless
+{
+    /// <summary>How many there are.</summary>
+    public static int Count(Original original) => original.Moves.Count(m => Is(original.Scene, m.Row));
+
+    /// <summary>The routine as a sketch in which everything is said that can be.</summary>
+    public static Sketch LeftOpen(Original original)
+    {
+        var said = Sketch.Of(original.Routine);
+        return said with { Moves = [.. said.Moves.Zip(original.Moves, (move, old) => LeftOpen(original.Scene, move, old.Row))] };
+    }
+
+    private static SketchMove LeftOpen(Scene scene, SketchMove move, in Row row)
+    {
+        var attack = row.Attack >= 0 && scene.Able.WhyNotAttack(row.Attack, row.Attacker) is not null;
+        var technique = row.Technique >= 0 && (CannotDo(scene, row) || (row.Attack >= 0 && !attack && !Answers(scene, row)));
+        return move with
+        {
+            Attack = attack ? null : move.Attack,
+            Technique = technique ? null : move.Technique,
+            Reaction = technique || CannotSell(scene, row) ? null : move.Reaction,
+        };
+    }
+
+    private static bool Is(Scene scene, in Row row) => row.Technique >= 0
+        && (CannotDo(scene, row) || CannotSell(scene, row) || (row.Attack >= 0 && (!Answers(scene, row) || (row.Attacker >= 0 && scene.Able.WhyNotAttack(row.Attack, row.Attacker) is not null))));
+
+    private static bool CannotDo(Scene scene, in Row row) =>
+        scene.Able.WhyNotTechnique(row.Technique) is not null || (row.Attacker >= 0 && scene.Able.WhyNotOn(row.Technique, row.Attacker) is not null);
+
+    private static bool CannotSell(Scene scene, in Row row) => row.Attacker >= 0 && row.Reaction >= 0 && scene.Able.WhyNotReaction(row.Reaction, row.Attacker) is not null;
+
+    private static bool Answers(Scene scene, in Row row) =>
+        scene.Book.Attacks[row.Attack] is var attack && (attack.IsWalkIn || scene.Book.Techniques[row.Technique].Answers.Contains(attack.Line));
+}
