@@ -14,19 +14,22 @@ internal static class Hopeless
     public static int Count(Original original) => original.Moves.Count(m => Is(original.Scene, m.Row));
 
     /// <summary>The routine as a sketch in which everything is said that can be.</summary>
-    public static Sketch LeftOpen(Original original)
+    /// <param name="original">The routine.</param>
+    /// <param name="widely">Where a technique cannot be, the attack that it answers is left open too.</param>
+    public static Sketch LeftOpen(Original original, bool widely)
     {
         var said = Sketch.Of(original.Routine);
-        return said with { Moves = [.. said.Moves.Zip(original.Moves, (move, old) => LeftOpen(original.Scene, move, old.Row))] };
+        return said with { Moves = [.. said.Moves.Zip(original.Moves, (move, old) => LeftOpen(original.Scene, move, old.Row, widely))] };
     }
 
-    private static SketchMove LeftOpen(Scene scene, SketchMove move, in Row row)
+    private static SketchMove LeftOpen(Scene scene, SketchMove move, in Row row, bool widely)
     {
         var attack = row.Attack >= 0 && scene.Able.WhyNotAttack(row.Attack, row.Attacker) is not null;
         var technique = row.Technique >= 0 && (CannotDo(scene, row) || (row.Attack >= 0 && !attack && !Answers(scene, row)));
         return move with
         {
-            Attack = attack ? null : move.Attack,
+            Attack = attack || (technique && widely) ? null : move.Attack,
+            FollowsUp = move.FollowsUp && !(technique && widely),
             Technique = technique ? null : move.Technique,
             Reaction = technique || CannotSell(scene, row) ? null : move.Reaction,
         };

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Domain.Sketches;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
@@ -19,7 +20,8 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
     /// <summary>Changes that the first search makes at most.</summary>
     private const int MostChanges = 6;
 
-    private static readonly TimeSpan AnyTime = TimeSpan.FromDays(1);
+    /// <summary>How long some answer is looked for before the least, and the least.</summary>
+    private static readonly TimeSpan FirstTime = TimeSpan.FromSeconds(5), AnyTime = TimeSpan.FromDays(1);
 
     private readonly Lock door = new();
     private readonly Guide guide = new(original.Moves, costs);
@@ -63,13 +65,29 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
         return windows.GetAwaiter().GetResult();
     }
 
-    /// <summary>The old routine as a sketch, filled so that the least of it gives.</summary>
-    private void Fill(int seed, CancellationToken stop) => Complete.Of(
-        Hopeless.LeftOpen(original),
-        original.Search.Book,
-        new CompleteOptions { Seed = seed, Time = AnyTime },
-        better => Take(better.Routine with { Brief = original.Scene.Brief, Moves = Noted(better.Routine.Moves) }, out _),
-        stop);
+    /// <summary>The old routine as a sketch, filled so that the least of it gives; where much of it cannot be, some answer first.</summary>
+    private void Fill(int seed, CancellationToken stop)
+    {
+        if (Hopeless.Count(original) > 0)
+        {
+            using var first = CancellationTokenSource.CreateLinkedTokenSource(stop);
+            Fill(Hopeless.LeftOpen(original, widely: true), seed, FirstTime, first.Cancel, first.Token);
+        }
+
+        Fill(Hopeless.LeftOpen(original, widely: false), seed, AnyTime, () => { }, stop);
+    }
+
+    private void Fill(Sketch sketch, int seed, TimeSpan time, Action found, CancellationToken stop) =>
+        Complete.Of(
+            sketch,
+            original.Search.Book,
+            new CompleteOptions { Seed = seed, Time = time },
+            better =>
+            {
+                Take(better.Routine with { Brief = original.Scene.Brief, Moves = Noted(better.Routine.Moves) }, out _);
+                found();
+            },
+            stop);
 
     private bool Windows(Ground ground, CancellationTokenSource ends)
     {
