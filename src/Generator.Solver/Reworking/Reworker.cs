@@ -84,7 +84,10 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
             new CompleteOptions { Seed = seed, Time = time },
             better =>
             {
-                Take(better.Routine with { Brief = original.Scene.Brief, Moves = Noted(better.Routine.Moves) }, out _);
+                // Lingers and cues are nobody's words in a sketch, but they were taught.
+                var routine = better.Routine with { Brief = original.Scene.Brief, Moves = Noted(better.Routine.Moves) };
+                Take(Settling.Of(original, routine, stop), out _);
+                Take(routine, out _);
                 found();
             },
             stop);

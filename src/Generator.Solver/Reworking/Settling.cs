@@ -2,12 +2,11 @@ using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
-using Generator.Solver.Reworking;
 
-namespace Generator.Solver.Repairing;
+namespace Generator.Solver.Reworking;
 
 /// <summary>
-/// Brings the moves of a repaired routine that stay as near as can be to how they were: every choice of counts, each move with its old cue, linger
+/// Brings the moves of a changed routine that stay as near as can be to how they were: every choice of counts, each move with its old cue, linger
 /// and bearing or those of the repair, is tried in depth, cheapest first, as long as it is cheaper than the best.
 /// </summary>
 internal sealed class Settling
