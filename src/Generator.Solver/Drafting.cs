@@ -24,7 +24,7 @@ public static class Drafting
         var clock = Stopwatch.StartNew();
         var complete = DraftBrief.Complete(brief, book);
         var scene = new Scene(complete, book);
-        if (Refutations.First(scene) is not null)
+        if ((Sides(options) ? Refutations.Plainly(scene) : Refutations.First(scene)) is not null)
         {
             return Impossible(brief, book, clock, stop);
         }
@@ -56,7 +56,10 @@ public static class Drafting
         ? [new ConstructivePass()]
         : options.Cold
         ? [new RollingSource(), new ProofSource()]
-        : [new ConstructivePass(), new RollingSource(), new ProofSource()];
+        : [new ConstructivePass(), new RollingSource(), new ProofSource(), new RefutingSource()];
+
+    /// <summary>Several parts work side by side, one of which argues against the brief meanwhile.</summary>
+    private static bool Sides(DraftOptions options) => options is { Rounds: null, Cold: false };
 
     /// <summary>Lets one part of the engine work; a fault in it stops the others, so that it is told at once.</summary>
     private static SourceEnd Work(IRoutineSource source, DraftDesk desk, DraftOptions options, CancellationTokenSource ends)

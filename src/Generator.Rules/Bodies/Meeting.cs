@@ -68,6 +68,11 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
                 }
 
                 var wanted = bothMove ? 2 * settle.BodyRadius.Value : Wanted(settle, one.Kind, two.Kind);
+                if (one.IsClearOf(two, wanted))
+                {
+                    continue;
+                }
+
                 var apart = FloorGeometry.Whole(one.Apart(two));
                 if (apart < wanted)
                 {

@@ -8,10 +8,15 @@ namespace Generator.Solver.Refuting;
 /// </summary>
 internal static class Refutations
 {
-    public static readonly IReadOnlyList<Argument> All =
+    public static readonly IReadOnlyList<Argument> Plain =
     [
         new("statements", Asked.Against),
         new("floor", Packing.Against),
+    ];
+
+    public static readonly IReadOnlyList<Argument> All =
+    [
+        .. Plain,
         new("postures", PostureRoutes.Against),
         new("budget", Budget.Against),
         new("windows", Windows.Against),
@@ -20,10 +25,18 @@ internal static class Refutations
     ];
 
     /// <summary>The first argument that speaks against a brief; null where none does.</summary>
-    public static Refutation? First(Scene scene)
+    public static Refutation? First(Scene scene) => First(scene, All);
+
+    /// <summary>The first that speaks against a brief of those for which nothing of the library is worked out.</summary>
+    public static Refutation? Plainly(Scene scene) => First(scene, Plain);
+
+    /// <summary>What speaks against a brief, in words; empty where nothing does.</summary>
+    public static IReadOnlyList<string> Reasons(Scene scene) => First(scene)?.Reasons ?? [];
+
+    private static Refutation? First(Scene scene, IReadOnlyList<Argument> arguments)
     {
         var workings = new Workings(scene);
-        foreach (var argument in All)
+        foreach (var argument in arguments)
         {
             if (argument.Against(workings).ToList() is { Count: > 0 } reasons)
             {
@@ -33,7 +46,4 @@ internal static class Refutations
 
         return null;
     }
-
-    /// <summary>What speaks against a brief, in words; empty where nothing does.</summary>
-    public static IReadOnlyList<string> Reasons(Scene scene) => First(scene)?.Reasons ?? [];
 }

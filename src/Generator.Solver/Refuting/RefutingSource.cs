@@ -1,0 +1,26 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Judging;
+
+namespace Generator.Solver.Refuting;
+
+/// <summary>
+/// The part of the engine that argues against the brief. Working out what the library leaves possible takes as long as half of a draft of 24 moves, so it begins
+/// where nothing has been found for a moment.
+/// </summary>
+internal sealed class RefutingSource : IRoutineSource
+{
+    private static readonly TimeSpan Least = TimeSpan.FromMilliseconds(250);
+
+    private static readonly TimeSpan ForEachMove = TimeSpan.FromMilliseconds(8);
+
+    public string Name => "refuting";
+
+    public SourceEnd Run(Scene scene, DraftOptions options, Action<Routine, Verdict> found, CancellationToken inHand, CancellationToken stop)
+    {
+        using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop, inHand);
+        var length = scene.Brief.Length;
+        var moves = length?.Moves ?? (length?.Counts ?? 0) / 2;
+        return ends.Token.WaitHandle.WaitOne(Least + (moves * ForEachMove)) || Refutations.First(scene) is null ? SourceEnd.Nothing : new SourceEnd { Impossible = true };
+    }
+}
