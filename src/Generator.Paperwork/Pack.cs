@@ -14,7 +14,7 @@ public static class Pack
     public static IReadOnlyList<IPaper> Of(PaperSource source) =>
     [
         .. HtmlPapers.Of(source),
-        HandOffPapers.Headed("wall.txt", "the wall of the rehearsal room", s => WallSheet.Of(s.Scene, s.Routine, s.Verdict, s.Steps, null)),
+        new SheetPaper("wall.txt", "the wall of the rehearsal room", s => WallSheet.Of(s.Scene, s.Routine, s.Verdict, s.Steps, null)),
         .. HandOffPapers.Of(source),
     ];
 }

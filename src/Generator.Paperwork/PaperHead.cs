@@ -19,10 +19,11 @@ public sealed record PaperHead(string Title, string Version, string Library, Dat
     /// <summary>How every warning begins.</summary>
     public const string Forbidden = "Not to be performed like this";
 
-    public static PaperHead Of(PaperSource source) => Of(source.Routine, source.Verdict, source.Options.From);
-
     public static PaperHead Of(Routine routine, Verdict verdict, DateOnly? from = null) =>
         new(Page.Clean(routine.Brief.Title), RoutineHash.Short(routine), Page.Clean(routine.LibraryVersion), from, WarningOf(verdict));
+
+    /// <summary>"2027-03-15"; empty when no date was given.</summary>
+    public string Date => From?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? string.Empty;
 
     /// <summary>"Version 1a2b3c4d; library 2026.1-…; rehearsals from 2027-03-15".</summary>
     public string Identity => string.Join("; ", Parts());
@@ -39,8 +40,7 @@ public sealed record PaperHead(string Title, string Version, string Library, Dat
     /// <summary>The unsafe and broken findings: how many, and at which moves.</summary>
     private static string? WarningOf(Verdict verdict)
     {
-        var grave = verdict.Findings.Where(f => f.Severity >= Severity.Broken).ToList();
-        if (grave.Count == 0)
+        if (verdict.Grave is not { Count: > 0 } grave)
         {
             return null;
         }
@@ -75,9 +75,9 @@ public sealed record PaperHead(string Title, string Version, string Library, Dat
             yield return "library " + Library;
         }
 
-        if (From is { } date)
+        if (From is not null)
         {
-            yield return "rehearsals from " + date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+            yield return "rehearsals from " + Date;
         }
     }
 }

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Paperwork.SafetyPapers;
 using Generator.Paperwork.Teaching;
 using Generator.Rules;
 using Generator.Rules.Judging;
@@ -6,26 +7,37 @@ using Generator.Rules.Replaying;
 
 namespace Generator.Paperwork;
 
-/// <summary>What every paper of a pack is made from: a routine, what it was replayed to, and what the audit said of it.</summary>
-public sealed record PaperSource
+/// <summary>What every paper of a pack is made from: a routine, what it was replayed to, what the audit said of it, and what several papers draw on, worked out once.</summary>
+public sealed class PaperSource
 {
-    /// <summary>Brief and library worked out.</summary>
-    public required Scene Scene { get; init; }
+    private PaperSource(Scene scene, Routine routine, IReadOnlyList<Step> steps, Verdict verdict, IReadOnlyList<Phrase> phrases, PaperOptions options) =>
+        (Scene, Routine, Steps, Verdict, Phrases, Options) = (scene, routine, steps, verdict, phrases, options);
 
-    public required Routine Routine { get; init; }
+    /// <summary>Brief and library worked out.</summary>
+    public Scene Scene { get; }
+
+    public Routine Routine { get; }
 
     /// <summary>One step for each move.</summary>
-    public required IReadOnlyList<Step> Steps { get; init; }
+    public IReadOnlyList<Step> Steps { get; }
 
-    public required Verdict Verdict { get; init; }
+    public Verdict Verdict { get; }
 
     /// <summary>The routine cut into teachable runs, each of which starts with the last move of the one before.</summary>
-    public required IReadOnlyList<Phrase> Phrases { get; init; }
+    public IReadOnlyList<Phrase> Phrases { get; }
 
     /// <summary>What the user chose.</summary>
-    public PaperOptions Options { get; init; } = PaperOptions.Default;
+    public PaperOptions Options { get; }
 
     public Brief Brief => Routine.Brief;
+
+    /// <summary>What every paper says of itself.</summary>
+    public PaperHead Head => field ??= PaperHead.Of(Routine, Verdict, Options.From);
+
+    public TeachingPlan Plan => field ??= TeachingPlan.Of(Scene, Steps, Phrases);
+
+    /// <summary>The worst first.</summary>
+    public IReadOnlyList<Hazard> Hazards => field ??= SafetyPapers.Hazards.Of(this);
 
     /// <summary>Half counts from count 1 to the moment at which everything is over, 0 or more.</summary>
     public int End => EndOf(Steps);
@@ -37,6 +49,9 @@ public sealed record PaperSource
     public static PaperSource Of(Scene scene, Routine routine)
     {
         var steps = Replay.Of(scene, routine);
-        return new PaperSource { Scene = scene, Routine = routine, Steps = steps, Verdict = Audit.Of(scene, routine), Phrases = PhraseCut.Of(steps) };
+        return new PaperSource(scene, routine, steps, Audit.Of(scene, routine), PhraseCut.Of(steps), PaperOptions.Default);
     }
+
+    /// <summary>The same routine for papers of another choice.</summary>
+    public PaperSource With(PaperOptions options) => new(Scene, Routine, Steps, Verdict, Phrases, options);
 }

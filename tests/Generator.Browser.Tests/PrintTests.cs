@@ -56,7 +56,7 @@ public sealed class PrintTests(Browser browser, Papers papers) : IClassFixture<B
     public void The_pack_is_one_document_on_the_paper_that_was_chosen(string word, int width, int height)
     {
         var routine = Papers.YardRoutine;
-        var source = PaperSource.Of(new Scene(routine.Brief, Papers.Book), routine) with { Options = PaperOptions.Default with { Page = PageSize.All.Single(p => p.Word == word) } };
+        var source = PaperSource.Of(new Scene(routine.Brief, Papers.Book), routine).With(PaperOptions.Default with { Page = PageSize.All.Single(p => p.Word == word) });
         var printer = Paperwork.Printing.Browser.Find(Environment.GetEnvironmentVariable("PATH"));
         Assert.NotNull(printer);
         using var pdf = PdfDocument.Open(printer.Print(PackPage.Of(source)));

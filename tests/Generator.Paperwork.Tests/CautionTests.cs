@@ -19,7 +19,7 @@ public class CautionTests
         foreach (var routine in new[] { Ferry.Routine, Ferry.Routine with { Moves = [] } })
         {
             var source = PaperSource.Of(new Scene(routine.Brief, Ferry.Scene.Book), routine);
-            source = source with { Options = source.Options with { From = new DateOnly(2027, 3, 15) } };
+            source = source.With(source.Options with { From = new DateOnly(2027, 3, 15) });
             var papers = Pack.Of(source).Where(p => !Heard.Contains(Path.GetExtension(p.FileName), StringComparer.Ordinal)).ToList();
             Assert.InRange(papers.Count, 10, 100);
             Assert.All(papers, p => Assert.True(Bears(TextOf(p, source)) || IsWithoutDays(TextOf(p, source)), p.FileName));

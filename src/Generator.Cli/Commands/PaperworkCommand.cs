@@ -69,9 +69,9 @@ internal static class PaperworkCommand
         var routine = Pairs.Routine(path, briefPath, book, desk, "these papers use");
 
         desk.Limit(Desk.Untimed);
-        options = options with { ChangeLog = OutputFolder.ChangeLog(folder, routine), Calendar = OutputFolder.Calendar(folder) };
+        options = options with { ChangeLog = OutputFolder.ChangeLog(folder), Calendar = OutputFolder.Calendar(folder) };
         var source = PaperSource.Of(new Scene(routine.Brief, book), routine);
-        source = source with { Options = options with { Cameras = CameraCover.Of(source.Scene, source.Steps, desk.Stop) } };
+        source = source.With(options with { Cameras = CameraCover.Of(source.Scene, source.Steps, desk.Stop) });
         if (source.Options.Cameras is null)
         {
             desk.Err.WriteLine("camera-plan.txt is not made: the search for the fewest set-ups was stopped.");

@@ -60,7 +60,7 @@ internal static class RepairRun
     private static IEnumerable<string> Lines(RepairResult result, Reworked repaired)
     {
         var before = Audit.Of(repaired.Scene, repaired.Old);
-        IReadOnlyList<Finding> faults = [.. before.Findings.Where(f => f.Severity >= Severity.Broken)];
+        IReadOnlyList<Finding> faults = before.Grave;
         return
         [
             .. Page.Wrap("Repair: " + repaired.Routine.Brief.Title, Page.Width),

@@ -1,4 +1,3 @@
-using Generator.Domain;
 using Generator.Library.Files;
 using Generator.Paperwork;
 using Generator.Paperwork.SafetyPapers;
@@ -26,13 +25,17 @@ internal static class OutputFolder
     }
 
     /// <summary>The change log that lies in the folder already; null when there is none. One that cannot be read is refused: it may hold sign-offs.</summary>
-    public static string? ChangeLog(string path, Routine routine)
+    public static string? ChangeLog(string path)
     {
         var file = Path.Combine(path, SafetyLog.FileName);
         try
         {
             var text = File.Exists(file) ? File.ReadAllText(file) : null;
-            SafetyLog.Next(routine, text);
+            if (text is not null)
+            {
+                SafetyLog.Check(text);
+            }
+
             return text;
         }
         catch (ChangeLogException error)

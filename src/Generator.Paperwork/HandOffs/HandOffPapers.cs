@@ -1,6 +1,7 @@
 using Generator.Paperwork.Cameras;
 using Generator.Paperwork.SafetyPapers;
 using Generator.Paperwork.Teaching;
+using Generator.Paperwork.Text;
 
 namespace Generator.Paperwork.HandOffs;
 
@@ -13,42 +14,37 @@ internal static class HandOffPapers
 
     public static IEnumerable<IPaper> Of(PaperSource source)
     {
-        yield return Headed("teaching-plan.txt", "whoever teaches the fight: phrases, speeds, repeats, days", Teaching);
+        yield return new SheetPaper("teaching-plan.txt", "whoever teaches the fight: phrases, speeds, repeats, days", Teaching);
         if (source.Options.From is { } from)
         {
-            yield return new TextPaper(CalendarName, "everybody's calendar: the rehearsal days", s => RehearsalCalendar.Of(PaperHead.Of(s), s.Brief.Tempo, Plan(s), from, s.Options.Calendar));
+            yield return new TextPaper(CalendarName, "everybody's calendar: the rehearsal days", s => RehearsalCalendar.Of(s.Head, s.Brief.Tempo, s.Plan, from, s.Options.Calendar));
         }
 
         if (source.Options.Cameras is { } cameras)
         {
-            yield return Headed(CameraName, "director and camera crew: which hits read from where", s => CameraSheet.Of(s.Scene, cameras));
+            yield return new SheetPaper(CameraName, "director and camera crew: which hits read from where", s => CameraSheet.Of(s.Scene, cameras));
         }
 
-        yield return Headed("risk-assessment.txt", "the fight coordinator: hazards, who, controls, in five steps", s => RiskSheet.Of(s, Hazards.Of(s)));
-        yield return new TextPaper("risk-assessment.html", "the same to read on a screen or to print", s => RiskPage.Of(s, Hazards.Of(s)));
-        yield return Headed("fight-call.txt", "the fight captain: what is checked and run before every performance", s => FightCallSheet.Of(s, Hazards.Of(s)));
-        yield return new TextPaper(ChangeLog.FileName, "everybody: sign-offs, and what has changed since", s => ChangeLog.Next(s.Routine, s.Options.ChangeLog, PaperHead.Of(s).Warning));
-        yield return Headed("cue-list.txt", "sound, light and camera: cues, knaps and falls with timecode", Cues);
+        yield return new SheetPaper("risk-assessment.txt", "the fight coordinator: hazards, who, controls, in five steps", s => RiskSheet.Of(s, s.Hazards));
+        yield return new TextPaper("risk-assessment.html", "the same to read on a screen or to print", s => RiskPage.Of(s, s.Hazards));
+        yield return new SheetPaper("fight-call.txt", "the fight captain: what is checked and run before every performance", s => FightCallSheet.Of(s, s.Hazards));
+        yield return new TextPaper(ChangeLog.FileName, "everybody: sign-offs, and what has changed since", s => ChangeLog.Next(s.Routine, s.Options.ChangeLog, s.Head));
+        yield return new SheetPaper("cue-list.txt", "sound, light and camera: cues, knaps and falls with timecode", Cues);
         yield return new TextPaper("moves.csv", "spreadsheets: every move", s => Moves(s).WithCaution().ToCsv());
         yield return new TextPaper("tracks.csv", "spreadsheets: what each performer does and when", s => Tracks(s).WithCaution().ToCsv());
-        yield return new BytesPaper("routine.xlsx", "spreadsheets: moves, tracks, and the routine to edit in one workbook", s => Workbook.Of(Moves(s).WithCaution(), Tracks(s).WithCaution(), RoutineSheet.Of(s.Routine)));
-        yield return new BytesPaper("click.mid", "musicians: the click, with a marker for every phrase", s => MidiClick.Of(Named(PaperHead.Of(s)), s.Brief.Tempo, s.End, Marker.Of(s.Steps, s.Phrases)));
+        yield return new BytesPaper("routine.xlsx", "spreadsheets: moves, tracks, and the routine to edit in one workbook", s => Workbook.Of(s.Head, Moves(s).WithCaution(), Tracks(s).WithCaution(), RoutineSheet.Of(s.Routine)));
+        yield return new BytesPaper("click.mid", "musicians: the click, with a marker for every phrase", s => MidiClick.Of(Named(s.Head), s.Brief.Tempo, s.End, Marker.Of(s.Steps, s.Phrases)));
         yield return new BytesPaper("click.wav", "the rehearsal room's loudspeaker: the same click as sound", s => WavClick.Of(s.Brief.Tempo, s.End, Marker.Of(s.Steps, s.Phrases)));
     }
-
-    /// <summary>A paper that is text, under the head that all of them bear.</summary>
-    public static TextPaper Headed(string fileName, string purpose, Func<PaperSource, string> text) => new(fileName, purpose, s => PaperHead.Of(s).Above(text(s)));
 
     private static string Named(PaperHead head) => $"{head.Title}; {head.Identity}{(head.Warning is null ? string.Empty : ". " + head.Warning)}";
 
     private static string Cues(PaperSource source) =>
         CueList.Text(source.Brief.Title, CueList.Of(source.Scene, source.Routine, source.Steps, source.Phrases), source.Brief.Tempo, source.Options.Frames);
 
-    private static Table Moves(PaperSource source) => MoveTable.Of(source.Scene, source.Routine, source.Steps, source.Phrases).Under(PaperHead.Of(source));
+    private static Table Moves(PaperSource source) => MoveTable.Of(source.Scene, source.Routine, source.Steps, source.Phrases).Under(source.Head);
 
-    private static Table Tracks(PaperSource source) => TrackTable.Of(source.Scene, source.Routine, source.Steps).Under(PaperHead.Of(source));
+    private static Table Tracks(PaperSource source) => TrackTable.Of(source.Scene, source.Routine, source.Steps).Under(source.Head);
 
-    private static string Teaching(PaperSource source) => TeachingSheet.Of(source.Scene, source.Steps, Plan(source), source.Options.From);
-
-    private static TeachingPlan Plan(PaperSource source) => TeachingPlan.Of(source.Scene, source.Steps, source.Phrases);
+    private static string Teaching(PaperSource source) => TeachingSheet.Of(source.Scene, source.Steps, source.Plan, source.Options.From);
 }

@@ -42,7 +42,7 @@ public sealed class RoutineView
     /// <summary>Findings about the routine as a whole.</summary>
     public IReadOnlyList<FindingView> Findings { get; }
 
-    public PaperHead Head => field ??= PaperHead.Of(Source);
+    public PaperHead Head => Source.Head;
 
     /// <summary>The whole floor, drawn small beside every plan.</summary>
     public FloorPicture Whole => field ??= Painter.Whole();

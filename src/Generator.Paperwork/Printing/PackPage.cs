@@ -1,5 +1,5 @@
-using System.Text;
 using Generator.Paperwork.Html;
+using Generator.Paperwork.Text;
 
 namespace Generator.Paperwork.Printing;
 
@@ -10,14 +10,7 @@ public static class PackPage
 
     public static string Of(PaperSource source)
     {
-        var sheets = Pack.Of(source).Where(p => p.FileName.EndsWith(".txt", StringComparison.Ordinal)).Select(p => Text(p, source)).ToList();
-        return HtmlPage.Of<PackBody>(source.Brief.Title, new PackView(new RoutineView(source), sheets), PaperHead.Of(source), paper: source.Options.Page);
-    }
-
-    private static string Text(IPaper paper, PaperSource source)
-    {
-        using var stream = new MemoryStream();
-        paper.Write(source, stream);
-        return Encoding.UTF8.GetString(stream.ToArray());
+        var sheets = Pack.Of(source).OfType<SheetPaper>().Select(p => p.Whole(source)).ToList();
+        return HtmlPage.Of<PackBody>(source.Brief.Title, new PackView(new RoutineView(source), sheets), source.Head, paper: source.Options.Page);
     }
 }

@@ -21,50 +21,62 @@ public static class ChangeLog
     /// <summary>The text of the log after the papers of a routine were made.</summary>
     /// <param name="routine">The routine.</param>
     /// <param name="before">The log as it stands; null when there is none.</param>
-    /// <param name="warning">What the head of every paper warns of; null for nothing.</param>
+    /// <param name="head">What every paper of the routine says of itself.</param>
     /// <exception cref="ChangeLogException">The log as it stands is not one.</exception>
-    public static string Next(Routine routine, string? before, string? warning = null)
+    public static string Next(Routine routine, string? before, PaperHead head)
     {
         var hash = RoutineHash.Of(routine);
         var now = Fingerprints(routine);
         if (before is null)
         {
-            return Text(routine, warning, now, SignOffs(routine), [Entry(1, hash, ["first version"], [])]);
+            return Text(head, hash, now, SignOffs(routine), [Entry(1, hash, ["first version"], [])]);
         }
 
         var log = Read(before);
         if (string.Equals((string?)log["routine"], hash, StringComparison.Ordinal))
         {
-            return JsonText.Of(log);
+            return JsonText.Of(Under(log, head));
         }
 
         var changes = (JArray)log["changes"]!;
         var signed = ((JArray)log["signOffs"]!).Where(s => !string.IsNullOrWhiteSpace((string?)s["name"])).Select(s => s.DeepClone());
-        return Text(routine, warning, now, SignOffs(routine), [.. changes.Select(c => c.DeepClone()), Entry(changes.Count + 1, hash, Differences((JObject)log["fingerprints"]!, now), signed)]);
+        return Text(head, hash, now, SignOffs(routine), [.. changes.Select(c => c.DeepClone()), Entry(changes.Count + 1, hash, Differences((JObject)log["fingerprints"]!, now), signed)]);
     }
+
+    /// <summary>Whether a log can be gone on with.</summary>
+    /// <exception cref="ChangeLogException">It is not one.</exception>
+    public static void Check(string log) => Read(log);
 
     /// <summary>Whether anybody has signed the log for the routine it names.</summary>
     public static bool IsSigned(string log) => ((JArray)Read(log)["signOffs"]!).Any(s => !string.IsNullOrWhiteSpace((string?)s["name"]));
 
-    private static string Text(Routine routine, string? warning, JObject fingerprints, JArray signOffs, IEnumerable<JToken> changes)
+    private static string Text(PaperHead head, string hash, JToken fingerprints, JToken signOffs, IEnumerable<JToken> changes)
     {
-        var log = new JObject
-        {
-            ["title"] = Page.Clean(routine.Brief.Title),
-            ["version"] = RoutineHash.Short(routine),
-            ["library"] = routine.LibraryVersion,
-            ["routine"] = RoutineHash.Of(routine),
-        };
-        if (warning is not null)
-        {
-            log["warning"] = warning;
-        }
-
+        var log = Under([], head);
+        log["routine"] = hash;
         log["caution"] = SafetyCautions.NoClearance;
         log["signOffs"] = signOffs;
         log["changes"] = new JArray(changes);
         log["fingerprints"] = fingerprints;
         return JsonText.Of(log);
+    }
+
+    /// <summary>What every paper says of itself; all else in the log stays as somebody wrote it.</summary>
+    private static JObject Under(JObject log, PaperHead head)
+    {
+        foreach (var (name, value) in new[] { ("title", head.Title), ("version", head.Version), ("library", head.Library), ("from", head.From is null ? null : head.Date), ("warning", head.Warning) })
+        {
+            if (value is null)
+            {
+                log.Remove(name);
+            }
+            else
+            {
+                log[name] = value;
+            }
+        }
+
+        return log;
     }
 
     private static JArray SignOffs(Routine routine) => new(

@@ -7,5 +7,5 @@ namespace Generator.Paperwork.SafetyPapers;
 public static class RiskPage
 {
     public static string Of(PaperSource source, IReadOnlyList<Hazard> hazards) =>
-        HtmlPage.Of<RiskBody>("Risk assessment: " + Page.Clean(source.Brief.Title), new RiskView(source, hazards), PaperHead.Of(source));
+        HtmlPage.Of<RiskBody>("Risk assessment: " + Page.Clean(source.Brief.Title), new RiskView(source, hazards), source.Head);
 }

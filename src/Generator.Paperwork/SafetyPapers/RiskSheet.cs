@@ -57,15 +57,14 @@ public static class RiskSheet
 
     private static IEnumerable<string> Findings(PaperSource source)
     {
-        var grave = source.Verdict.Findings.Where(f => f.Severity >= Severity.Broken).ToList();
-        if (grave.Count == 0)
+        if (source.Verdict.Grave is not { Count: > 0 } grave)
         {
             return [];
         }
 
         return
         [
-            .. Page.Wrap($"NOT TO BE PERFORMED LIKE THIS: the audit found {Words.Many(grave.Count, "thing")} unsafe or broken.", Page.Width),
+            "UNSAFE OR BROKEN AS IT STANDS",
             .. grave.SelectMany(f => Page.Hang("  - ", $"{(f.Move > 0 ? $"move {Words.Number(f.Move)}, count {f.Count.ToCountText()}: " : string.Empty)}{f.Message}")),
             string.Empty,
         ];

@@ -21,7 +21,7 @@ public static class WhyGave
         }
 
         return PutBack(completed, gave, scene.Book).Take(Most)
-            .Select(r => Audit.Of(scene, r).Findings.Where(f => f.Severity >= Severity.Broken).ToList())
+            .Select(r => Audit.Of(scene, r).Grave)
             .OrderBy(f => f.Count)
             .FirstOrDefault()?.OrderByDescending(f => f.Move == gave.Row + 1).ThenByDescending(f => f.Severity).FirstOrDefault();
     }

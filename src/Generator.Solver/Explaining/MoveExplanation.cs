@@ -32,7 +32,7 @@ public sealed record MoveExplanation
         var scene = new Scene(routine.Brief, book);
         routine = StanceNotes.LeftOut(routine);
         var before = Audit.Of(scene, routine);
-        var old = before.Findings.Where(f => f.Severity >= Severity.Broken).ToList();
+        var old = before.Grave;
         var candidates = new List<MoveCandidate>();
         foreach (var technique in book.Techniques.TakeWhile(_ => !stop.IsCancellationRequested))
         {
@@ -52,7 +52,7 @@ public sealed record MoveExplanation
     }
 
     /// <summary>With the reaction after which the routine goes on longest.</summary>
-    private static MoveCandidate Best(Scene scene, Routine routine, int move, Technique technique, List<Finding> old, int points)
+    private static MoveCandidate Best(Scene scene, Routine routine, int move, Technique technique, IReadOnlyList<Finding> old, int points)
     {
         MoveCandidate? best = null;
         foreach (var reaction in technique.Reactions.Count == 0 ? [null] : technique.Reactions.Cast<string?>())
@@ -60,7 +60,7 @@ public sealed record MoveExplanation
             var moves = routine.Moves.ToArray();
             moves[move] = moves[move] with { Technique = technique.Id, Reaction = reaction };
             var verdict = Audit.Of(scene, routine with { Moves = moves });
-            var against = verdict.Findings.Where(f => f.Severity >= Severity.Broken && !old.Contains(f)).OrderBy(f => f.Move == 0 ? int.MaxValue : f.Move).FirstOrDefault();
+            var against = verdict.Grave.Except(old).OrderBy(f => f.Move == 0 ? int.MaxValue : f.Move).FirstOrDefault();
             var candidate = new MoveCandidate(technique, reaction, against, against is null ? verdict.Points - points : 0);
             if (best is null || Reach(candidate) > Reach(best) || (Reach(candidate) == Reach(best) && candidate.Points < best.Points))
             {

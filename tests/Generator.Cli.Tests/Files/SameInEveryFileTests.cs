@@ -36,7 +36,7 @@ public class SameInEveryFileTests
         {
             Same(wanted[i], audits[i], new SourceFile("r.routine.json", RoutineWriter.Text(drafts[i])), null);
             Same(wanted[i], audits[i], new SourceFile("r.csv", RoutineWriter.Csv(drafts[i])), drafts[i].Brief);
-            Same(wanted[i], audits[i], new SourceFile("sheet", SheetAsCsv(Paperwork.HandOffs.Workbook.Of(RoutineSheet.Of(drafts[i])))), drafts[i].Brief);
+            Same(wanted[i], audits[i], new SourceFile("sheet", SheetAsCsv(Paperwork.HandOffs.Workbook.Of(Paperwork.PaperHead.Of(drafts[i], new Verdict([], 0, [])), RoutineSheet.Of(drafts[i])))), drafts[i].Brief);
         }
 
         Covered(drafts);

@@ -21,8 +21,7 @@ internal static class PageReading
 
         var flat = TextReading.Flat(string.Join(' ', page.All.Where(e => e.ChildElementCount == 0 || e.LocalName is "p" or "dd" or "li").Select(e => e.TextContent)));
         return facts.ToList().Concat(TextReading.Head(flat)
-            .Select(f => f.Topic == "version" && paper == "routine.html" ? f with { Value = Under(page.QuerySelector("#cover"), "Version") } : f)
-            .Select(f => f.Topic == "warning" && paper == "risk-assessment.html" ? f with { Topic = "warning of the risk page", Key = paper } : f)).Select(f => f.Paper.Length > 0 ? f : f with { Paper = paper });
+            .Select(f => f.Topic == "version" && paper == "routine.html" ? f with { Value = Under(page.QuerySelector("#cover"), "Version") } : f)).Select(f => f.Paper.Length > 0 ? f : f with { Paper = paper });
     }
 
     private static IEnumerable<Fact> Routine(IDocument page, IReadOnlyList<string> cast)

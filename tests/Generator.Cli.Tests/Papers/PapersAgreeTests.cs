@@ -111,7 +111,7 @@ public class PapersAgreeTests(ITestOutputHelper output)
     private static PaperSource Source(Routine routine)
     {
         var source = PaperSource.Of(new Scene(routine.Brief, Book), routine);
-        return source with { Options = PaperOptions.Default with { From = new DateOnly(2027, 3, 15), Cameras = new CameraPlan(Hit.Of(source.Scene, source.Steps), source.Brief.Cameras, []) } };
+        return source.With(PaperOptions.Default with { From = new DateOnly(2027, 3, 15), Cameras = new CameraPlan(Hit.Of(source.Scene, source.Steps), source.Brief.Cameras, []) });
     }
 
     private static Dictionary<string, byte[]> Papers(PaperSource source) => Pack.Of(source).Where(p => !p.FileName.StartsWith("click.", StringComparison.Ordinal)).ToDictionary(

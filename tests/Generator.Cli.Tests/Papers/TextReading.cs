@@ -12,6 +12,9 @@ internal static partial class TextReading
     /// <param name="cast">Names, the hero first.</param>
     public static IEnumerable<Fact> Of(string paper, string text, IReadOnlyList<string> cast)
     {
+        var pages = text.Split('\f').Select(p => p.TrimEnd('\n').Split("\n\n")).ToList();
+        var feet = pages.Select(p => Flat(p[^1])).ToList();
+        text = string.Join('\n', pages.Select(p => string.Join("\n\n", p[..^1])));
         var lines = text.Split('\n');
         var flat = Flat(text);
         return (paper switch
@@ -24,6 +27,7 @@ internal static partial class TextReading
         })
         .Concat(Tagged().Matches(flat).Where(m => paper is not "cue-list.txt" and not "wall.txt").Select(m => new Fact(string.Empty, "count of a move", m.Groups["move"].Value, m.Groups["count"].Value)))
         .Concat(Head(flat))
+        .Concat(feet.SelectMany((f, i) => new[] { new Fact(string.Empty, "version", "all", Version().Match(f).Groups["id"].Value), new Fact(string.Empty, "page", $"{paper} {i}", f.EndsWith($"; page {i + 1} of {feet.Count}", StringComparison.Ordinal) ? "numbered" : f), new Fact(string.Empty, "page", $"{paper} {i}", "numbered") }))
         .Select(f => f with { Paper = paper });
     }
 

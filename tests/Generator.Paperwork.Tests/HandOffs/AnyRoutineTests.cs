@@ -12,11 +12,11 @@ public class AnyRoutineTests
     public void Every_paper_can_be_made_of_any_routine_and_text_stays_on_the_page()
     {
         var moves = 0;
-        for (var seed = 0; seed < 60; seed++)
+        for (var seed = 0; seed < 30; seed++)
         {
             var routine = RandomRoutine.Of(seed, Ferry.Book);
             var source = PaperSource.Of(new Scene(routine.Brief, Ferry.Book), routine);
-            source = source with { Options = new PaperOptions { From = new DateOnly(2027, 3, 15), Frames = FrameRate.All[seed % 4], Cameras = new CameraPlan(Hit.Of(source.Scene, source.Steps), routine.Brief.Cameras, []) } };
+            source = source.With(new PaperOptions { From = new DateOnly(2027, 3, 15), Frames = FrameRate.All[seed % 4], Cameras = new CameraPlan(Hit.Of(source.Scene, source.Steps), routine.Brief.Cameras, []) });
             moves += routine.Moves.Count;
             foreach (var paper in HandOffPapers.Of(source))
             {
@@ -26,11 +26,11 @@ public class AnyRoutineTests
                 Assert.NotEqual(0, stream.Length);
                 if (paper.FileName.EndsWith(".txt", StringComparison.Ordinal))
                 {
-                    Assert.All(text.Split('\n'), l => Assert.True(Paperwork.Text.Page.LengthOf(l) <= Paperwork.Text.Page.Width, $"seed {seed}, {paper.FileName}: {l}"));
+                    Assert.All(text.Split(['\n', '\f']), l => Assert.True(Paperwork.Text.Page.LengthOf(l) <= Paperwork.Text.Page.Width, $"seed {seed}, {paper.FileName}: {l}"));
                 }
             }
         }
 
-        Assert.True(moves > 200, $"{moves}");
+        Assert.True(moves > 100, $"{moves}");
     }
 }

@@ -17,7 +17,7 @@ public class WorkbookTests
     [Fact]
     public void The_workbook_is_valid_and_holds_every_cell()
     {
-        using var document = Open(Paperwork.HandOffs.Workbook.Of(Moves, Tracks));
+        using var document = Open(Paperwork.HandOffs.Workbook.Of(Ferry.Source.Head, Moves, Tracks));
         Assert.Empty(new OpenXmlValidator(FileFormatVersions.Office2019).Validate(document));
         Assert.Equal(["Moves", "Tracks"], document.WorkbookPart!.Workbook!.Descendants<Sheet>().Select(s => s.Name!.Value));
         foreach (var table in new[] { Moves, Tracks })
@@ -32,7 +32,7 @@ public class WorkbookTests
     public void Hostile_text_stays_text_and_numbers_are_numbers()
     {
         string[] hostile = [.. TableTests.Hostile, "bell\u0007", "<x>&amp;"];
-        using var document = Open(Paperwork.HandOffs.Workbook.Of(new Paperwork.HandOffs.Table("T", ["x", "n"], [.. hostile.Select(h => (IReadOnlyList<Paperwork.HandOffs.Cell>)[Paperwork.HandOffs.Cell.Of(h), Paperwork.HandOffs.Cell.Number(-2.5m)])])));
+        using var document = Open(Paperwork.HandOffs.Workbook.Of(Ferry.Source.Head, new Paperwork.HandOffs.Table("T", ["x", "n"], [.. hostile.Select(h => (IReadOnlyList<Paperwork.HandOffs.Cell>)[Paperwork.HandOffs.Cell.Of(h), Paperwork.HandOffs.Cell.Number(-2.5m)])])));
         Assert.Empty(new OpenXmlValidator(FileFormatVersions.Office2019).Validate(document));
         var sheet = document.WorkbookPart!.WorksheetParts.Single().Worksheet!;
         Assert.Empty(sheet.Descendants<CellFormula>());
@@ -44,12 +44,12 @@ public class WorkbookTests
     }
 
     [Fact]
-    public void The_same_tables_give_the_same_bytes() => Assert.Equal(Paperwork.HandOffs.Workbook.Of(Moves, Tracks), Paperwork.HandOffs.Workbook.Of(Moves, Tracks));
+    public void The_same_tables_give_the_same_bytes() => Assert.Equal(Paperwork.HandOffs.Workbook.Of(Ferry.Source.Head, Moves, Tracks), Paperwork.HandOffs.Workbook.Of(Ferry.Source.Head, Moves, Tracks));
 
     [Fact]
     public void Tables_without_rows_make_a_valid_workbook()
     {
-        using var document = Open(Paperwork.HandOffs.Workbook.Of(Moves with { Rows = [] }));
+        using var document = Open(Paperwork.HandOffs.Workbook.Of(Ferry.Source.Head, Moves with { Rows = [] }));
         Assert.Empty(new OpenXmlValidator(FileFormatVersions.Office2019).Validate(document));
     }
 

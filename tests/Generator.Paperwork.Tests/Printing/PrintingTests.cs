@@ -1,5 +1,6 @@
 using System.Text;
 using Generator.Paperwork.Printing;
+using Generator.Paperwork.Text;
 
 namespace Generator.Paperwork.Tests.Printing;
 
@@ -19,12 +20,7 @@ public class PrintingTests
     {
         var page = PackPage.Of(Ferry.Source);
         var plain = System.Net.WebUtility.HtmlDecode(page);
-        foreach (var paper in Pack.Of(Ferry.Source).Where(p => p.FileName.EndsWith(".txt", StringComparison.Ordinal)))
-        {
-            using var stream = new MemoryStream();
-            paper.Write(Ferry.Source, stream);
-            Assert.Contains(Encoding.UTF8.GetString(stream.ToArray()).Trim(), plain, StringComparison.Ordinal);
-        }
+        Assert.All(Pack.Of(Ferry.Source).OfType<SheetPaper>(), p => Assert.Contains(p.Whole(Ferry.Source).Trim(), plain, StringComparison.Ordinal));
 
         Assert.Contains("id=\"tracks\"", page, StringComparison.Ordinal);
         Assert.Contains("script-src 'none'", page, StringComparison.Ordinal);

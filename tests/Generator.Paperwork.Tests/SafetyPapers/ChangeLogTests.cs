@@ -1,14 +1,18 @@
 using Generator.Domain;
 using Generator.Paperwork.SafetyPapers;
+using Generator.Rules.Judging;
 using Newtonsoft.Json.Linq;
 
 namespace Generator.Paperwork.Tests.SafetyPapers;
 
 public class ChangeLogTests
 {
-    private static readonly string First = ChangeLog.Next(Ferry.Routine, null);
+    private static readonly string First = Next(Ferry.Routine, null);
 
     private static readonly string Signed = Sign(First);
+
+    private static string Next(Routine routine, string? before, DateOnly? from = null) =>
+        ChangeLog.Next(routine, before, PaperHead.Of(routine, new Verdict([], 0, []), from));
 
     [Fact]
     public void A_first_log_names_everybody_and_nobody_has_signed()
@@ -21,10 +25,18 @@ public class ChangeLogTests
     [Fact]
     public void The_same_routine_keeps_the_sign_offs_and_the_bytes()
     {
-        Assert.Equal(First, ChangeLog.Next(Ferry.Routine, First));
-        var again = ChangeLog.Next(Ferry.Routine, Signed);
+        Assert.Equal(First, Next(Ferry.Routine, First));
+        var again = Next(Ferry.Routine, Signed);
         Assert.True(ChangeLog.IsSigned(again));
-        Assert.Equal(again, ChangeLog.Next(Ferry.Routine, again));
+        Assert.Equal(again, Next(Ferry.Routine, again));
+    }
+
+    [Fact]
+    public void Another_date_changes_nothing_but_the_date()
+    {
+        var dated = Next(Ferry.Routine, Signed, new DateOnly(2027, 3, 15));
+        Assert.Equal("2027-03-15", (string?)JObject.Parse(dated)["from"]);
+        Assert.Equal(Signed, Next(Ferry.Routine, dated));
     }
 
     public static TheoryData<string, string> Changes() => new()
@@ -43,13 +55,13 @@ public class ChangeLogTests
     [MemberData(nameof(Changes))]
     public void Any_change_clears_the_sign_offs_and_is_told(string change, string told)
     {
-        var next = ChangeLog.Next(Changed(change), Signed);
+        var next = Next(Changed(change), Signed);
         Assert.False(ChangeLog.IsSigned(next));
         var last = JObject.Parse(next)["changes"]!.Last!;
         Assert.Equal(2, (int)last["number"]!);
         Assert.Contains(told, last["what"]!.Select(w => (string)w!));
         Assert.Equal("A. Nyone", (string?)last["clearedSignOffs"]!.Single()["name"]);
-        var back = ChangeLog.Next(Ferry.Routine, next);
+        var back = Next(Ferry.Routine, next);
         Assert.False(ChangeLog.IsSigned(back));
         Assert.Equal(3, JObject.Parse(back)["changes"]!.Count());
     }
@@ -62,11 +74,11 @@ public class ChangeLogTests
     [InlineData("{ \"routine\": \"x\", \"signOffs\": [ 3 ], \"changes\": [], \"fingerprints\": { \"moves\": [] } }")]
     [InlineData("{ \"routine\": \"x\", \"signOffs\": [ { \"name\": 3 } ], \"changes\": [], \"fingerprints\": { \"moves\": [] } }")]
     [InlineData("{ \"routine\": ")]
-    public void What_is_no_change_log_is_refused(string text) => Assert.Throws<ChangeLogException>(() => ChangeLog.Next(Ferry.Routine, text));
+    public void What_is_no_change_log_is_refused(string text) => Assert.Throws<ChangeLogException>(() => Next(Ferry.Routine, text));
 
     [Fact]
     public void A_date_that_somebody_wrote_stays_as_written() =>
-        Assert.Contains("\"date\": \"2027-03-15T10:00:00Z\"", ChangeLog.Next(Ferry.Routine, Signed), StringComparison.Ordinal);
+        Assert.Contains("\"date\": \"2027-03-15T10:00:00Z\"", Next(Ferry.Routine, Signed), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("abc", "abc", "", "")]

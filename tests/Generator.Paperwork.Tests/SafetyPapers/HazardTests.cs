@@ -122,8 +122,8 @@ public class HazardTests
     {
         var uncued = Ferry.Routine with { Moves = [.. Ferry.Routine.Moves.Select(m => m with { Cue = Cue.None })] };
         var source = PaperSource.Of(Ferry.Scene, uncued);
-        Assert.Contains("NOT TO BE PERFORMED LIKE THIS: the audit found", RiskSheet.Of(source, Hazards.Of(source)), StringComparison.Ordinal);
-        Assert.Contains("Not to be performed like this", RiskPage.Of(source, Hazards.Of(source)), StringComparison.Ordinal);
+        Assert.Contains($"UNSAFE OR BROKEN AS IT STANDS\n  - move {source.Verdict.Grave[0].Move}, count ", RiskSheet.Of(source, Hazards.Of(source)), StringComparison.Ordinal);
+        Assert.Contains(source.Head.Warning!, RiskPage.Of(source, Hazards.Of(source)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -131,7 +131,7 @@ public class HazardTests
     {
         foreach (var guidance in Guidance.All)
         {
-            var source = Ferry.Source with { Options = new PaperOptions { Guidance = guidance } };
+            var source = Ferry.Source.With(new PaperOptions { Guidance = guidance });
             Assert.Contains($"Guidance: {guidance.Country}.", RiskSheet.Of(source, Found), StringComparison.Ordinal);
             Assert.Contains($"Guidance: {guidance.Country}.", FightCallSheet.Of(source, Found), StringComparison.Ordinal);
         }
