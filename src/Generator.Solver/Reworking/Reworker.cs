@@ -20,8 +20,11 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
     /// <summary>Changes that the first search makes at most.</summary>
     private const int MostChanges = 6;
 
-    /// <summary>How long some answer is looked for before the least, and the least.</summary>
-    private static readonly TimeSpan FirstTime = TimeSpan.FromSeconds(5), AnyTime = TimeSpan.FromDays(1);
+    /// <summary>How often the time doubles in which some filling is looked for.</summary>
+    private const int MostDoublings = 6;
+
+    /// <summary>How long some filling is looked for at first, and the one in which the least gives.</summary>
+    private static readonly TimeSpan FirstTime = TimeSpan.FromSeconds(2), AnyTime = TimeSpan.FromDays(1);
 
     private readonly Lock door = new();
     private readonly Guide guide = new(original.Moves, costs);
@@ -65,13 +68,13 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
         return windows.GetAwaiter().GetResult();
     }
 
-    /// <summary>The old routine as a sketch, filled so that the least of it gives; where much of it cannot be, some answer first.</summary>
+    /// <summary>The old routine as a sketch: some filling first, by other chances each time that there is none, then that in which the least gives.</summary>
     private void Fill(int seed, CancellationToken stop)
     {
-        if (Hopeless.Count(original) > 0)
+        for (var turn = 0; Best is null && !stop.IsCancellationRequested; turn++)
         {
             using var first = CancellationTokenSource.CreateLinkedTokenSource(stop);
-            Fill(Hopeless.LeftOpen(original, widely: true), seed, FirstTime, first.Cancel, first.Token);
+            Fill(Hopeless.LeftOpen(original, widely: turn % 2 == 0), seed + turn, FirstTime * (1 << Math.Min(turn / 2, MostDoublings)), first.Cancel, first.Token);
         }
 
         Fill(Hopeless.LeftOpen(original, widely: false), seed, AnyTime, () => { }, stop);
