@@ -25,7 +25,7 @@ public sealed class Complete
     private const int MostDoublings = 6;
 
     /// <summary>Beginnings taken at once by the first attempt in which something gives, and of how many attempts at better answers one begins at the opening.</summary>
-    private const int Quick = 4, Kinds = 3;
+    private const int Quick = 4, Kinds = 4;
 
     private readonly Sketch sketch;
     private readonly Scene scene;
@@ -76,7 +76,7 @@ public sealed class Complete
     /// <summary>Half of the work goes into fillings in which nothing gives, half into a first answer and then into better ones.</summary>
     private void Turn(Dice dice)
     {
-        if (strictWork <= givingWork)
+        if (strictWork <= givingWork && Array.TrueForAll(steps, s => s.MustGive == Giving.Nothing))
         {
             strictWork += Strictly(strictTurns++, dice);
         }
@@ -100,9 +100,16 @@ public sealed class Complete
     private long GiveWay(int turn, Dice dice)
     {
         var (found, again) = (best is not null, turn / Kinds);
+        if (found && turn % Kinds == 1)
+        {
+            var pointed = new Effort(BetterWork << Math.Min(again, MostDoublings));
+            Take(new Culprits(e => Search(dice, WidthOf(again), e), () => Roots(dice, gives: true), steps.Length).Find(Below, pointed));
+            return pointed.Spent;
+        }
+
         var effort = new Effort(found ? turn % Kinds == 0 ? BetterWork << Math.Min(again, MostDoublings) : LessWork : FirstWork << Math.Min(turn, MostDoublings));
         Take(found && turn % Kinds != 0 ? Lessen(dice, WidthOf(turn), effort)
-            : Search(dice, Quick << Math.Min(Kinds, again), effort, patience: found ? 1 + (again % Kinds) : 0).Run(Roots(dice, gives: true), Below, 2, gives: true));
+            : Search(dice, Quick << Math.Min(3, again), effort, patience: found ? 1 + (again % 3) : 0).Run(Roots(dice, gives: true), Below, 2, gives: true));
         return effort.Spent;
     }
 

@@ -141,7 +141,7 @@ internal sealed class SketchAhead
     }
 
     private bool FindsNext(Node node, int next) =>
-        next == steps.Length || steps[next].Move is not { IsGap: false, FollowsUp: true, Attacker: { } who } || node.IsOpening || Finds(node, steps[next], who);
+        next == steps.Length || steps[next].MustGive != Giving.Nothing || steps[next].Move is not { IsGap: false, FollowsUp: true, Attacker: { } who } || node.IsOpening || Finds(node, steps[next], who);
 
     /// <summary>A follow-up finds its attacker in a posture for which something that is said is made.</summary>
     private bool Finds(Node node, SketchStep step, int who)

@@ -5,23 +5,29 @@ namespace Generator.Solver.Completing;
 
 /// <summary>
 /// The beginnings that fill as many moves of a sketch, best first, of which more are taken each time the search comes back to them: those of the lowest price
-/// most, and of situations that differ in kind the best of each before the second best of any.
+/// most, those in which the fewest things gave, however dear, as well (many cheap things often lead nowhere, one dear one to the end), and of situations that differ in kind the best of each before the second best of any.
 /// </summary>
 internal sealed class SketchLayer
 {
     /// <summary>Prices that are taken from at once, and how many of a dear one at least.</summary>
     private const int MostPrices = 8, Fewest = 3;
 
+    /// <summary>Prices of few things that are taken from whatever they are.</summary>
+    private const int FewThings = 10;
+
     /// <summary>Beginnings kept of one price for later.</summary>
     private const int MostWaiting = 1500;
 
     private readonly Beginning[][] groups;
     private readonly int[] next;
+    private readonly int[] things;
 
     public SketchLayer(IEnumerable<Beginning> all)
     {
-        groups = [.. all.GroupBy(b => b.Price).OrderBy(g => g.Key).Take(MostPrices).Select(g => Ordered(g).ToArray())];
+        var prices = all.GroupBy(b => b.Price).OrderBy(g => g.Key).ToList();
+        groups = [.. prices.Where((_, i) => i < MostPrices).Union(prices.OrderBy(g => SketchPrices.Things(g.Key)).Take(FewThings)).OrderBy(g => g.Key).Select(g => Ordered(g).ToArray())];
         next = new int[groups.Length];
+        things = [.. groups.Select(g => SketchPrices.Things(g[0].Price))];
     }
 
     public bool IsEmpty => !groups.Where((g, i) => next[i] < g.Length).Any();
@@ -37,10 +43,10 @@ internal sealed class SketchLayer
     public List<Beginning> Take(int width)
     {
         var taken = new List<Beginning>();
-        var rank = 1;
+        var (rank, few) = (1, things.DefaultIfEmpty().Min() + 1);
         for (var g = 0; g < groups.Length; g++)
         {
-            var most = Math.Min(groups[g].Length, (int)Math.Min(int.MaxValue, (long)next[g] + Math.Max(Fewest, width / rank)));
+            var most = Math.Min(groups[g].Length, (int)Math.Min(int.MaxValue, (long)next[g] + Math.Max(things[g] <= few ? width : Fewest, width / rank)));
             rank += next[g] < most ? 1 : 0;
             taken.AddRange(groups[g].AsSpan(next[g]..most));
             next[g] = most;

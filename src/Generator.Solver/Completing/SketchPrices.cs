@@ -8,4 +8,16 @@ public static class SketchPrices
 
     /// <summary>The sum of prices orders routines by how much gave, dearest kind first.</summary>
     public static long Price(this SketchPart part) => 1L << (Step * (int)part);
+
+    /// <summary>How many things give at a price.</summary>
+    public static int Things(long price)
+    {
+        var things = 0;
+        for (var left = price; left > 0; left >>= Step)
+        {
+            things += (int)(left & ((1 << Step) - 1));
+        }
+
+        return things;
+    }
 }

@@ -52,11 +52,14 @@ internal sealed class SketchSearch
         ahead = new SketchAhead(ground, steps, lingering, forms);
         outlook = new Outlook(ground.Aims, null);
         filling = new MoveFilling(scene, steps, new Expander(ground, dice) { Effort = effort }, Worth, dice, effort) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null, IsOver = () => IsOver };
-        giving = new int[steps.Length + 1];
+        giving = [.. steps.Select(s => s.MustGive), Giving.Nothing];
     }
 
     /// <summary>How often it looks for something cheap that may give before anything may: the more the slower, and the less gives.</summary>
     public int Patience { get; init; }
+
+    /// <summary>How many moves were filled at most.</summary>
+    public int Deepest { get; private set; }
 
     /// <summary>What may give at each move of the sketch, and behind the last.</summary>
     public int[] MayGive => giving;
@@ -77,8 +80,9 @@ internal sealed class SketchSearch
         var first = roots[0].Next;
         var layers = new SketchLayer?[steps.Length + 1];
         layers[first] = new SketchLayer(roots);
-        lastGiving = Array.FindLastIndex(giving, g => g != Giving.Nothing);
-        var (at, deepest, stuck, level) = (first, first, 0, 0);
+        lastGiving = LastGiving();
+        Deepest = first;
+        var (at, stuck, level) = (first, 0, 0);
         while (!IsOver)
         {
             if (at == steps.Length)
@@ -91,7 +95,7 @@ internal sealed class SketchSearch
             else if (Step(layers[at]!.Take(at == first ? int.MaxValue : WidthAt(at)), at) is { Count: > 0 } next)
             {
                 layers[++at] = new SketchLayer(next);
-                (deepest, stuck, level) = at > deepest ? (at, 0, 0) : (deepest, stuck, level);
+                (Deepest, stuck, level) = at > Deepest ? (at, 0, 0) : (Deepest, stuck, level);
                 continue;
             }
 
@@ -108,7 +112,7 @@ internal sealed class SketchSearch
                 return null;
             }
 
-            at = Give(first, deepest, level++);
+            at = Give(first, Deepest, level++);
             stuck = 0;
             for (var i = first; i <= at; i++)
             {
@@ -152,8 +156,20 @@ internal sealed class SketchSearch
 
         mostPutIn = Math.Min(MostPutIn, 1 + level);
 
-        lastGiving = Array.FindLastIndex(giving, g => g != Giving.Nothing);
+        lastGiving = LastGiving();
         return from;
+    }
+
+    /// <summary>The last move of which more gives than must: up to there it is not known what comes.</summary>
+    private int LastGiving()
+    {
+        var last = steps.Length;
+        while (last >= 0 && giving[last] == (last == steps.Length ? Giving.Nothing : steps[last].MustGive))
+        {
+            last--;
+        }
+
+        return last;
     }
 
     /// <summary>Where a move leaves little choice, each beginning costs little: more of them are looked at.</summary>

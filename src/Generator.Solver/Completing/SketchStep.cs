@@ -15,6 +15,8 @@ internal sealed class SketchStep
 
     private static readonly SketchPart[] Parts = Enum.GetValues<SketchPart>();
 
+    private static readonly int[] Givings = [Giving.Nothing, Giving.Little, Giving.Everything];
+
     private readonly Scene scene;
     private readonly Repertoire repertoire;
     private readonly bool[]? attacks;
@@ -35,12 +37,16 @@ internal sealed class SketchStep
         mirrored = move.Technique is { } sided ? Flags(sided.Ids.Select(book.TechniqueIndex).Where(t => t >= 0).Select(OtherSide), book.Techniques.Count) : null;
         reactions = move.Reaction is { } reaction ? Flags(reaction.Ids.Select(book.ReactionIndex), book.Reactions.Count) : null;
         TakesHoldFirst = move is { Attack: not null, Technique: not null };
+        MustGive = move.IsGap ? Giving.Nothing : Array.Find(Givings, CanBeDone);
     }
 
     public SketchMove Move { get; }
 
     /// <summary>What the attack does to the hero was left open: it may take hold before the technique does something about it.</summary>
     public bool TakesHoldFirst { get; }
+
+    /// <summary>What must give whatever stands before and behind the move, since nobody can do what is said: a reaction that no such technique has, say. Nothing for most.</summary>
+    public int MustGive { get; }
 
     /// <summary>Nothing is said but, it may be, when.</summary>
     public bool IsOpen => Move.Attacker is null && attacks is null && techniques is null && reactions is null;
@@ -85,8 +91,11 @@ internal sealed class SketchStep
     /// <summary>The move as a link of a chain of forms, as it is said.</summary>
     /// <param name="possible">What the hero can do here, one flag for each technique.</param>
     public FormLink Link(bool[] possible) => new(
-        (t, r) => possible[t] && (techniques is null || techniques[t]) && (reactions is null || (r >= 0 && reactions[r])),
+        (t, r) => possible[t] && (MustGive != Giving.Nothing || ((techniques is null || techniques[t]) && (reactions is null || (r >= 0 && reactions[r])))),
         TakesHoldFirst ? (t, _) => possible[t] && scene.Book.Techniques[t].Seizes : null);
+
+    private bool CanBeDone(int giving) => giving == Giving.Everything || NoTargets(giving).Length > 0
+        || Enumerable.Range(0, scene.Cast).Any(a => Concerns(a, giving) && (!Menu(a, giving).IsEmpty || (TakesHoldFirst && Holds(a).Any())));
 
     /// <summary>Whether an attacker may be the one of this move.</summary>
     public bool Concerns(int attacker, int giving) => Move.Attacker is not { } said || said == attacker || Giving.Has(giving, SketchPart.Attacker);

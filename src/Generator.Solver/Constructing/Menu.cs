@@ -18,6 +18,9 @@ internal sealed record Menu
     /// <summary>Beats of the story with this attacker, by posture.</summary>
     public required Choice[][] Beats { get; init; }
 
+    /// <summary>Nothing can be done.</summary>
+    public bool IsEmpty => Answers.Length == 0 && Setbacks.Length == 0 && FollowUps.Concat(Escapes).Concat(Beats).All(c => c.Length == 0);
+
     /// <summary>The choices for which <paramref name="keep"/> leaves at least one reaction (or that need none).</summary>
     public Menu Only(Func<Choice, Choice?> keep) => new()
     {

@@ -1,0 +1,100 @@
+using System.Globalization;
+using Generator.Domain;
+using Generator.Domain.Sketches;
+using Generator.Solver.Completing;
+using Generator.Solver.Tests.Constructing;
+using Generator.Testing;
+
+namespace Generator.Solver.Tests.Completing;
+
+/// <summary>
+/// Wrong cells written into a clean routine: putting right what was planted is one filling, so no more than that need give. The search does not always find it: of the first 24 cases
+/// it did in 21 within 20 s each, so that of those in the suite only two thirds are asked for.
+/// </summary>
+public class PlantedTests
+{
+    /// <summary>A few in the suite; <c>GENERATOR_PLANTED=300</c> for many.</summary>
+    private static readonly int Cases = int.TryParse(Environment.GetEnvironmentVariable("GENERATOR_PLANTED"), CultureInfo.InvariantCulture, out var cases) ? cases : 6;
+
+    private static readonly SketchPart[] Parts = [SketchPart.Technique, SketchPart.Attack, SketchPart.Attacker, SketchPart.Reaction, SketchPart.Count];
+
+    [Fact]
+    public void Mostly_no_more_gives_than_was_planted()
+    {
+        var (tried, planted, worse) = (0, new Dictionary<SketchPart, int>(), new List<string>());
+        Routine? drafted = null;
+        for (var i = 0; i < Cases; i++)
+        {
+            drafted = i % 6 == 0 ? Drafts.Rounds(Drafts.Small(i / 6), i / 6).Routine : drafted;
+            if (drafted is not { } routine)
+            {
+                continue;
+            }
+
+            var (sketch, wrong) = Plant(routine, new Chance(i), 1 + (i % 3));
+            var most = wrong.Sum(p => p.Price());
+            wrong.ForEach(p => planted[p] = planted.GetValueOrDefault(p) + 1);
+            using var enough = new CancellationTokenSource();
+            var completed = Complete.Of(sketch, Drafts.Book, new CompleteOptions { Time = TimeSpan.FromSeconds(Cases > 6 ? 20 : 5) }, c => Ends(c, most, enough), enough.Token);
+            tried++;
+            if (completed is not { Verdict.IsClean: true } || completed.Price > most)
+            {
+                worse.Add($"case {i}: planted {string.Join(", ", wrong)}; gave {(completed is null ? "nothing found" : string.Join(", ", completed.Gave.Select(g => $"{g.Part} {g.Move}")))}");
+            }
+        }
+
+        Assert.True(tried >= 0.9 * Cases && planted.Count >= 3, $"{tried} cases; {string.Join(", ", planted)}");
+        Assert.True(3 * worse.Count <= tried, $"{worse.Count} of {tried}\n{string.Join("\n", worse)}");
+    }
+
+    private static void Ends(Completed completed, long most, CancellationTokenSource enough)
+    {
+        if (completed.Price <= most)
+        {
+            enough.Cancel();
+        }
+    }
+
+    /// <summary>The routine as a sketch in which some cells say another value that exists; and which.</summary>
+    private static (Sketch Sketch, List<SketchPart> Wrong) Plant(Routine routine, Chance chance, int count)
+    {
+        var sketch = Erased.Nothing(routine);
+        var moves = sketch.Moves.ToArray();
+        var wrong = new List<SketchPart>();
+        foreach (var at in Enumerable.Range(0, moves.Length).OrderBy(_ => chance.Whole(0, 1000)).Take(count))
+        {
+            var part = Parts.Skip(chance.Whole(0, Parts.Length - 1)).Concat(Parts).First(p => Has(moves[at], p, routine));
+            wrong.Add(part);
+            moves[at] = Wrong(moves[at], part, routine, chance);
+        }
+
+        return (sketch with { Moves = moves }, wrong);
+    }
+
+    private static bool Has(SketchMove move, SketchPart part, Routine routine) => part switch
+    {
+        SketchPart.Attacker => move.Attacker is not null && routine.Brief.Attackers.Count > 1,
+        SketchPart.Attack => move.Attack is not null,
+        SketchPart.Reaction => move.Reaction is not null,
+        _ => true,
+    };
+
+    private static SketchMove Wrong(SketchMove move, SketchPart part, Routine routine, Chance chance)
+    {
+        var book = Drafts.Book;
+        SketchCell Other(IReadOnlyList<string> ids, SketchCell? now)
+        {
+            var other = ids[chance.Whole(0, ids.Count - 1)];
+            return string.Equals(other, now?.Ids[0], StringComparison.Ordinal) ? Other(ids, now) : new SketchCell(other, [other]);
+        }
+
+        return part switch
+        {
+            SketchPart.Attacker => move with { Attacker = (move.Attacker + 1) % routine.Brief.Attackers.Count },
+            SketchPart.Attack => move with { Attack = Other([.. book.Attacks.Select(a => a.Id)], move.Attack) },
+            SketchPart.Reaction => move with { Reaction = Other([.. book.Reactions.Select(r => r.Id)], move.Reaction) },
+            SketchPart.Count => move with { Count = (move.Count!.Value.First + new HalfCounts(3), move.Count.Value.Last + new HalfCounts(3)) },
+            _ => move with { Technique = Other([.. book.Techniques.Select(t => t.Id)], move.Technique) },
+        };
+    }
+}
