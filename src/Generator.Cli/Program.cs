@@ -8,6 +8,7 @@ if (Surroundings.Missing() is { } missing)
     return ExitCode.Surroundings;
 }
 
+Console.SetError(new StandardError());
 if (WatchLimits.Wrong() is { } wrong)
 {
     Console.Error.Write(wrong);

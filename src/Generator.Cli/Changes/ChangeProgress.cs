@@ -24,7 +24,7 @@ internal sealed class ChangeProgress(Progress progress, Action<Routine, int> kee
 
             keep(better.Routine, better.Verdict.Points);
             var moves = better.Change.Changed == 1 ? "1 move changes" : string.Create(CultureInfo.InvariantCulture, $"{better.Change.Changed} moves change");
-            progress.Tell(string.Create(CultureInfo.InvariantCulture, $"{moves}, others shift by {Words.Span(new HalfCounts(better.Change.Shift))}, {better.Verdict.Points} points"));
+            progress.Tell(string.Create(CultureInfo.InvariantCulture, $"{moves}, others shift by {Words.Span(new HalfCounts(better.Change.Shift))}, {Words.Points(better.Verdict.Points)}"));
         }
     }
 }

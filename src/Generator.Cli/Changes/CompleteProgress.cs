@@ -1,6 +1,7 @@
 using System.Globalization;
 using Generator.Cli.Work;
 using Generator.Domain;
+using Generator.Paperwork.Text;
 using Generator.Solver.Completing;
 
 namespace Generator.Cli.Changes;
@@ -15,6 +16,6 @@ internal sealed class CompleteProgress(Progress progress, Action<Routine, int> k
         keep(better.Routine, better.Verdict.Points);
         progress.Tell(string.Create(
             CultureInfo.InvariantCulture,
-            $"{better.Stands} of {better.Said} moves stand, {better.Gave.Count(g => g.Part == SketchPart.Added)} put in, {better.Verdict.Points} points"));
+            $"{better.Stands} of {better.Said} moves stand, {better.Gave.Count(g => g.Part == SketchPart.Added)} put in, {Words.Points(better.Verdict.Points)}"));
     }
 }

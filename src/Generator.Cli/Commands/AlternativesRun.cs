@@ -5,6 +5,7 @@ using Generator.Cli.Work;
 using Generator.Domain;
 using Generator.Library.Files;
 using Generator.Paperwork.Json;
+using Generator.Paperwork.Text;
 using Generator.Rules.Replaying;
 using Generator.Solver.Alternatives;
 using Generator.Solver.Reworking;
@@ -57,7 +58,7 @@ internal static class AlternativesRun
             if (number > shown)
             {
                 shown = number;
-                progress.Tell(string.Create(CultureInfo.InvariantCulture, $"{number} of {options.Number}, the best has {best.Verdict.Points} points"));
+                progress.Tell(string.Create(CultureInfo.InvariantCulture, $"{number} of {options.Number}, the best has {Words.Points(best.Verdict.Points)}"));
             }
         }
     }

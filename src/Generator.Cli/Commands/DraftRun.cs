@@ -72,7 +72,7 @@ internal static class DraftRun
         var again = result.Reproducible ? "The same brief and seed give it again."
             : result.Standing == Standing.BestFound ? "The clock ended the search, so another run may give another."
             : "Another run may give another.";
-        return string.Create(CultureInfo.InvariantCulture, $"{standing}, {result.Verdict!.Points} points{bound}, after {result.Elapsed.TotalSeconds:0.0} s. {again}");
+        return string.Create(CultureInfo.InvariantCulture, $"{standing}, {Words.Points(result.Verdict!.Points)}{bound}, after {result.Elapsed.TotalSeconds:0.0} s. {again}");
     }
 
     private static int OutOfTime(Desk desk, bool afterRounds)

@@ -25,7 +25,7 @@ internal static class ReviseRun
 
         var book = Inputs.Book(asked.Library);
         var brief = Inputs.Brief(briefPath, book, desk);
-        var routine = Inputs.Routine(asked.Routine, null, book, desk);
+        var routine = Pairs.Routine(asked.Routine, null, book, desk);
         var options = new ReviseOptions();
         var weights = options.Weights;
         options = options with

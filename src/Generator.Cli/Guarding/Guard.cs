@@ -35,7 +35,7 @@ internal static class Guard
         using var orders = new AnonymousPipeServerStream(PipeDirection.Out, HandleInheritability.Inheritable);
         using var news = new AnonymousPipeServerStream(PipeDirection.In, HandleInheritability.Inheritable);
         var rescue = RescuePath.For(args);
-        var start = new ProcessStartInfo(Environment.ProcessPath ?? string.Empty) { UseShellExecute = false, RedirectStandardInput = StandardInput.IsClosed };
+        var start = new ProcessStartInfo(Environment.ProcessPath ?? string.Empty) { UseShellExecute = false, RedirectStandardInput = StandardStreams.IsInputClosed };
         if (IsRuntime(start.FileName))
         {
             start.ArgumentList.Add(Path.ChangeExtension(Path.Combine(AppContext.BaseDirectory, Assembly.GetExecutingAssembly().GetName().Name!), ".dll"));

@@ -16,7 +16,7 @@ internal static class Worker
         try
         {
             Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-            using var output = TerminalOutput.Of(StandardOutput.Of(() => Console.Out), Console.IsOutputRedirected);
+            using var output = TerminalOutput.Of(new StandardOutput(StandardStreams.IsOutputClosed ? null : Console.Out), Console.IsOutputRedirected);
             var code = lifeline is null ? Alone(args, output) : Guarded(args, lifeline, output);
             output.Flush();
             return code;
@@ -38,7 +38,7 @@ internal static class Worker
             pressed.Cancel = !stop.IsCancellationRequested;
             stop.Cancel();
         };
-        return CommandLine.Run(args, new Desk { In = StandardInput.Reader, Out = output, Err = TerminalOutput.Of(Console.Error, Console.IsErrorRedirected), Stop = stop.Token, Screen = ErrorScreen.Find });
+        return CommandLine.Run(args, new Desk { In = StandardStreams.In, Out = output, Err = TerminalOutput.Of(Console.Error, Console.IsErrorRedirected), Stop = stop.Token, Screen = ErrorScreen.Find });
     }
 
     private static int Guarded(string[] args, Lifeline lifeline, TextWriter output)
@@ -47,7 +47,7 @@ internal static class Worker
         using var deaf = PosixSignalRegistration.Create(PosixSignal.SIGINT, signal => signal.Cancel = true);
         var code = CommandLine.Run(args, new Desk
         {
-            In = StandardInput.Reader,
+            In = StandardStreams.In,
             Out = output,
             Err = TerminalOutput.Of(Console.Error, Console.IsErrorRedirected),
             Stop = lifeline.Stop,

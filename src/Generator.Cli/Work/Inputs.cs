@@ -39,15 +39,6 @@ internal static class Inputs
 
     public static Brief Brief(string path, Book book, Desk desk) => Good(BriefReader.Parse(Source(path, desk), book));
 
-    public static Routine Routine(string path, Brief? brief, Book book, Desk desk) => Routine(Source(path, desk), brief, book, desk);
-
-    /// <summary>The routine; a sketch (notes, or rows with open cells) is filled in first, and what it was taken for is told.</summary>
-    public static Routine Routine(SourceFile source, Brief? brief, Book book, Desk desk)
-    {
-        var given = RoutineOrSketch(source, brief, book, desk);
-        return given.Sketch is { } sketch ? Sketches.Filled(sketch, source.Name, book, desk) : given.Routine!;
-    }
-
     /// <summary>The sketch in notes, or in rows any of whose cells may be open; a whole routine is one as well.</summary>
     public static ReadSketch Sketch(string path, Brief? brief, Book book, Desk desk) => Good(SketchReader.Parse(Source(path, desk), book, brief));
 

@@ -9,24 +9,28 @@ namespace Generator.Cli.Work;
 /// <summary>Reads a routine and perhaps the brief beside it, as several commands take them.</summary>
 internal static class Pairs
 {
-    /// <summary>The routine with its brief, both named as <see cref="Check"/> wants them; a sketch is filled in first.</summary>
+    /// <summary>The routine with its brief, both named as <see cref="Check"/> wants them; a sketch (notes, or rows with open cells) is filled in first, and what it was taken for is told.</summary>
     /// <param name="path">The routine.</param>
     /// <param name="briefPath">The brief beside it; null for none.</param>
     /// <param name="book">The library.</param>
     /// <param name="desk">Where a routine of another library is remarked on.</param>
     /// <param name="use">How the remark names this library: "this is", "this audit uses".</param>
     /// <exception cref="RefusedException">One of them is wrong.</exception>
-    public static Routine Routine(string path, string? briefPath, Book book, Desk desk, string use = "this is")
+    public static Routine Routine(string path, string? briefPath, Book book, Desk desk, string use = "this is") =>
+        Routine(Inputs.Source(path, desk), briefPath, book, desk, use);
+
+    /// <summary>The same of a file that is read already.</summary>
+    public static Routine Routine(SourceFile source, string? briefPath, Book book, Desk desk, string use = "this is")
     {
-        var given = RoutineOrSketch(path, briefPath, book, desk, use);
-        return given.Sketch is { } sketch ? Sketches.Filled(sketch, path, book, desk) : given.Routine!;
+        var given = RoutineOrSketch(source, briefPath, book, desk, use);
+        return given.Sketch is { } sketch ? Sketches.Filled(sketch, source.Name, book, desk) : given.Routine!;
     }
 
     /// <summary>The same, the sketch as it stands.</summary>
-    public static (Routine? Routine, ReadSketch? Sketch) RoutineOrSketch(string path, string? briefPath, Book book, Desk desk, string use)
+    public static (Routine? Routine, ReadSketch? Sketch) RoutineOrSketch(SourceFile source, string? briefPath, Book book, Desk desk, string use)
     {
         var brief = briefPath is null ? null : Inputs.Brief(briefPath, book, desk);
-        var given = Inputs.RoutineOrSketch(Inputs.Source(path, desk), brief, book, desk);
+        var given = Inputs.RoutineOrSketch(source, brief, book, desk);
         if (given.Routine is { LibraryVersion: { Length: > 0 } version } && !string.Equals(version, book.Version, StringComparison.Ordinal))
         {
             desk.Err.WriteLine($"The routine was made with library {FieldText.Shorten(version)}; {use} {book.Version}.");

@@ -22,8 +22,7 @@ internal sealed record RoutineOrBrief(Brief Brief, Routine? Routine)
         var source = Inputs.Source(path, desk);
         if (IsRoutine(source))
         {
-            var brief = briefPath is null ? null : Inputs.Brief(briefPath, book, desk);
-            var routine = Inputs.Routine(source, brief, book, desk);
+            var routine = Pairs.Routine(source, briefPath, book, desk);
             return new RoutineOrBrief(routine.Brief, routine);
         }
 

@@ -3,31 +3,30 @@ using System.Text;
 namespace Generator.Cli.Work;
 
 /// <summary>Standard output: that it is full or closed is no fault of the program, and is told apart from one.</summary>
-internal sealed class StandardOutput(TextWriter inner) : TextWriter
+/// <param name="inner">What is written to; null where it is closed.</param>
+internal sealed class StandardOutput(TextWriter? inner) : TextWriter
 {
-    public override Encoding Encoding => inner.Encoding;
+    public override Encoding Encoding => inner?.Encoding ?? Encoding.UTF8;
 
-    public override void Write(char value) => Try(() => inner.Write(value));
+    public override void Write(char value) => Try(w => w.Write(value));
 
-    public override void Write(char[] buffer, int index, int count) => Try(() => inner.Write(buffer, index, count));
+    public override void Write(char[] buffer, int index, int count) => Try(w => w.Write(buffer, index, count));
 
-    public override void Write(string? value) => Try(() => inner.Write(value));
+    public override void Write(string? value) => Try(w => w.Write(value));
 
-    public override void Flush() => Try(inner.Flush);
-
-    /// <summary>The same for a writer that the system does not even give, as where standard output is closed.</summary>
-    public static TextWriter Of(Func<TextWriter> find)
+    public override void Flush()
     {
-        TextWriter? found = null;
-        Try(() => found = find());
-        return new StandardOutput(found!);
+        if (inner is not null)
+        {
+            Try(w => w.Flush());
+        }
     }
 
-    private static void Try(Action write)
+    private void Try(Action<TextWriter> write)
     {
         try
         {
-            write();
+            write(inner ?? throw new IOException("closed"));
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or ObjectDisposedException)
         {

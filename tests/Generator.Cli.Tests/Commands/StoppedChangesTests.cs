@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Generator.Cli.Tests.Guarding;
 using Newtonsoft.Json.Linq;
 
@@ -10,7 +11,8 @@ namespace Generator.Cli.Tests.Commands;
 /// </summary>
 public class StoppedChangesTests
 {
-    private static readonly string Ferry = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Data", "ferry.routine.json"));
+    /// <summary>Without the library that it was made with, so that no remark on that comes first.</summary>
+    private static readonly string Ferry = Regex.Replace(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Data", "ferry.routine.json")), "\"library\": \"[^\"]*\",", string.Empty, RegexOptions.None, TimeSpan.FromMinutes(1));
 
     [Fact]
     public async Task An_interrupted_repair_is_the_best_so_far()
@@ -127,7 +129,6 @@ public class StoppedChangesTests
     private static string Broken()
     {
         var routine = JObject.Parse(Ferry);
-        routine.Remove("library");
         var moves = (JArray)routine["moves"]!;
         (moves[4]["technique"], moves[4]["reaction"]) = ("stomp-finish-left", "out-lying");
         (moves[11]["technique"], moves[11]["reaction"]) = ("release-push", "staggers-back");

@@ -29,6 +29,14 @@ public sealed class SurroundingsTests : IDisposable
         Assert.Equal(line.StartsWith("draft", StringComparison.Ordinal), File.Exists(Path.Combine(rig.Folder, "d.json")));
     }
 
+    /// <summary>Nobody can be told anything then: the work is done all the same, and the code says how it ended.</summary>
+    [Theory]
+    [InlineData(ExitCode.Good, "draft --attackers 1 --counts 12 --rounds 1", "2>&-")]
+    [InlineData(ExitCode.Input, "draft missing.json", "2>&-")]
+    [InlineData(ExitCode.Input, "nonsense", "2>/dev/full")]
+    [InlineData(ExitCode.NoOutput, "library list", ">&- 2>&- <&-")]
+    public void A_closed_or_full_standard_error_ends_nothing(int code, string line, string closed) => Ends(code, $"$G {line} {closed}", string.Empty);
+
     [Fact]
     public void A_folder_that_is_gone_is_told() =>
         Ends(ExitCode.Surroundings, "mkdir gone; cd gone; rmdir ../gone; $G draft --attackers 1 --counts 12 --rounds 1 --out d.json", "Generator stopped: the folder in which it was started is gone.\n  Maybe ");

@@ -1,5 +1,13 @@
+using Generator.Cli.Changes;
 using Generator.Cli.Work;
+using Generator.Domain;
+using Generator.Domain.Sketches;
+using Generator.Library;
+using Generator.Rules;
+using Generator.Rules.Judging;
 using Generator.Solver;
+using Generator.Solver.Completing;
+using Generator.Solver.Reworking;
 using Spectre.Console.Testing;
 
 namespace Generator.Cli.Tests.Work;
@@ -28,6 +36,20 @@ public class ProgressBoardTests
     {
         using var screen = new TestConsole().Interactive();
         Assert.Throws<InvalidOperationException>(() => new Progress(TextWriter.Null, screen).Run<int>("Drafting", () => throw new InvalidOperationException("two counts differ")));
+    }
+
+    [Fact]
+    public void A_single_point_is_one()
+    {
+        using var lines = new StringWriter { NewLine = "\n" };
+        var progress = new Progress(lines, null);
+        var scene = new Scene(QuickBrief.Of(1, 12, null), LibraryLoader.LoadBundled().Value!);
+        var routine = new Routine { Brief = scene.Brief, Placements = [], Moves = [] };
+        var verdict = new Verdict([], 1, []);
+        new ProgressBoard(progress).Report(new DraftProgress(TimeSpan.Zero, 1, 0, "first pass"));
+        new ChangeProgress(progress, (_, _) => { }).Report(new Reworked(scene, routine, routine, verdict, new RoutineChange { Moves = [], Opening = 1 }));
+        new CompleteProgress(progress, (_, _) => { }).Report(new Completed(new Sketch { Brief = scene.Brief, Placements = [], Moves = [] }, routine, verdict, [], []));
+        Assert.True(lines.ToString().Split('\n').Count(l => l.Contains(" 1 point,", StringComparison.Ordinal) || l.StartsWith("1 point,", StringComparison.Ordinal)) == 3, lines.ToString());
     }
 
     /// <summary>Every command that searches moves its line, news or none.</summary>
