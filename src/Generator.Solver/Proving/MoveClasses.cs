@@ -20,7 +20,9 @@ internal sealed class MoveClasses
     private readonly Scene scene;
     private readonly WantedMoves wanted;
     private readonly int farthest;
-    private readonly int mostMoves;
+    private readonly bool hitsCapped;
+    private readonly bool heroFallsCapped;
+    private readonly bool[] fallsCapped;
     private readonly Dictionary<MoveTraits, MoveClass> found = [];
 
     /// <param name="scene">The brief, worked out.</param>
@@ -28,8 +30,10 @@ internal sealed class MoveClasses
     public MoveClasses(Scene scene, int mostMoves = int.MaxValue)
     {
         this.scene = scene;
-        this.mostMoves = mostMoves;
-        wanted = new WantedMoves(scene.Brief);
+        hitsCapped = Exposure.HeadHitCap(scene.Brief) < mostMoves;
+        heroFallsCapped = Exposure.FallCap(scene.Brief, scene.Brief.Hero) < mostMoves;
+        fallsCapped = [.. scene.Brief.Attackers.Select(a => Exposure.FallCap(scene.Brief, a) < mostMoves)];
+        wanted = new WantedMoves(scene);
         farthest = Enumerable.Range(0, Bearing.Circle).Max(b => scene.Floor[b]);
         for (var t = 0; t < scene.Book.Techniques.Count; t++)
         {
@@ -54,20 +58,19 @@ internal sealed class MoveClasses
     public IEnumerable<MoveClass> Matching(Func<MoveTraits, bool> traits) => All.Where(c => traits(c.Traits));
 
     /// <summary>Bits of the hero moments' moves.</summary>
-    public ulong WantedBits(Technique technique, Attack? attack, Reaction? reaction, int attacker) => wanted.Of(technique, attack, reaction, attacker);
+    public ulong WantedBits(Row row) => wanted.Of(row.Technique, row.Attack, row.Attacker) & wanted.OfReaction(row.Reaction);
 
     /// <summary>Only what this brief can tell moves apart by: where nothing is asked of setbacks, say, they are moves like others.</summary>
     public MoveTraits ToldApart(MoveTraits traits)
     {
-        var (brief, hits) = (scene.Brief, Exposure.HeadHitCap(scene.Brief) < mostMoves);
         return traits with
         {
-            Setback = traits.Setback && brief.Setbacks is not null,
-            Pause = traits.Pause && brief.Pauses is not null,
-            HeroFalls = traits.HeroFalls && Exposure.FallCap(brief, brief.Hero) < mostMoves,
-            HeroHeadHit = traits.HeroHeadHit && hits,
-            HeadHit = traits.HeadHit && hits,
-            Falls = traits.Falls && (traits.Second == SecondRole.Taken || Exposure.FallCap(brief, brief.Attackers[traits.Attacker]) < mostMoves),
+            Setback = traits.Setback && scene.Brief.Setbacks is not null,
+            Pause = traits.Pause && scene.Brief.Pauses is not null,
+            HeroFalls = traits.HeroFalls && heroFallsCapped,
+            HeroHeadHit = traits.HeroHeadHit && hitsCapped,
+            HeadHit = traits.HeadHit && hitsCapped,
+            Falls = traits.Falls && (traits.Second == SecondRole.Taken || fallsCapped[traits.Attacker]),
         };
     }
 
@@ -76,7 +79,7 @@ internal sealed class MoveClasses
         var technique = scene.Book.Techniques[t];
         if (technique.HasNoTarget)
         {
-            Add(technique, Traits(technique, null, null, -1), PostureSet.Empty, 0, 0, 0, int.MaxValue, 0);
+            Add(technique, Traits(t, -1, -1, -1), PostureSet.Empty, 0, 0, 0, int.MaxValue, 0);
             return;
         }
 
@@ -87,60 +90,30 @@ internal sealed class MoveClasses
                 continue;
             }
 
+            var attacks = AttacksFor(t, a).ToList();
             foreach (var r in technique.Reactions.Count == 0 ? [-1] : technique.Reactions.Select(scene.Book.ReactionIndex))
             {
                 if (r < 0 || (scene.Able.WhyNotReaction(r, a) is null && (scene.Cast > 1 || !(technique.TakesTwo || scene.Book.Reactions[r].HitsSecond))))
                 {
-                    AddAnswers(t, a, r);
                     AddFollowUps(t, a, r);
+                    if (r < 0 || CanAnswer(scene.Book.Reactions[r], technique))
+                    {
+                        attacks.ForEach(k => AddReacting(t, a, r, Traits(t, k.Attack, r, a) with { By = ComesBy.Attack }, Free, k.Near, k.Far));
+                    }
                 }
             }
         }
     }
 
-    private void AddAnswers(int t, int a, int r)
+    /// <summary>Attacks that proofs need not tell apart are one, from the nearest to the farthest at which one of them lands.</summary>
+    private IEnumerable<(int Attack, int Near, int Far)> AttacksFor(int t, int a)
     {
-        var technique = scene.Book.Techniques[t];
-        for (var k = 0; k < scene.Book.Attacks.Count; k++)
-        {
-            var attack = scene.Book.Attacks[k];
-            if (!Answers(technique, attack) || scene.Able.WhyNotAttack(k, a) is not null)
-            {
-                continue;
-            }
-
-            var (reach, distance) = (scene.TechniqueReach(t, a), scene.ContactDistance(k, t, a));
-            if (distance >= reach.Least && distance <= reach.Most && (r < 0 || CanAnswer(scene.Book.Reactions[r], technique)))
-            {
-                AddReacting(t, a, r, Traits(technique, attack, r < 0 ? null : scene.Book.Reactions[r], a) with { By = ComesBy.Attack }, Free, distance, distance);
-            }
-        }
-    }
-
-    /// <summary>The technique is made for the attack, from a stance that the attack finds and on a side that it comes from.</summary>
-    private static bool Answers(Technique technique, Attack attack)
-    {
-        if (attack.IsWalkIn)
-        {
-            return technique.Needs.Contains(Posture.Ready) && Meet(technique, attack);
-        }
-
-        return technique.Answers.Contains(attack.Line) && (attack.IsGrab && technique.Family == Family.Escape ? Sides(technique, attack) : Meet(technique, attack));
-    }
-
-    private static bool Meet(Technique technique, Attack attack) => (technique.Starts.Bits & attack.HeroStances.Bits) != 0 && Sides(technique, attack);
-
-    private static bool Sides(Technique technique, Attack attack)
-    {
-        for (var b = 0; b < Bearing.Circle; b++)
-        {
-            if ((technique.Window.IsAnywhere || technique.Window.Contains(new Turn(b))) && attack.From.Contains(new Turn(b)))
-            {
-                return true;
-            }
-        }
-
-        return false;
+        var (technique, reach) = (scene.Book.Techniques[t], scene.TechniqueReach(t, a));
+        return AttackAnswers.Of(scene.Book)[t].Where(k => scene.Able.WhyNotAttack(k, a) is null)
+            .Select(k => (Attack: k, At: scene.ContactDistance(k, t, a)))
+            .Where(k => k.At >= reach.Least && k.At <= reach.Most)
+            .GroupBy(k => (Exposure.HitsHeroHead(technique, scene.Book.Attacks[k.Attack]), wanted.Of(t, k.Attack, a)))
+            .Select(g => (g.First().Attack, g.Min(k => k.At), g.Max(k => k.At)));
     }
 
     /// <summary>A reaction to an attack that some posture of one who comes with it allows; they may still be open from the last time.</summary>
@@ -151,24 +124,17 @@ internal sealed class MoveClasses
         var technique = scene.Book.Techniques[t];
         var reach = scene.TechniqueReach(t, a);
         var reaction = r < 0 ? null : scene.Book.Reactions[r];
-        foreach (var from in Enum.GetValues<Posture>())
+        var opensGrip = technique.Family == Family.Escape && !technique.Answers.IsEmpty;
+        Posture[] finds = [.. Enum.GetValues<Posture>().Where(p => p != Posture.Out && (technique.Needs.Contains(p) || (opensGrip && p == Posture.Gripping)) && reaction?.CanFollow(p, false) != false)];
+        var traits = Traits(t, -1, r, a) with { By = ComesBy.Opening };
+        foreach (var from in finds.Length == 0 ? [] : reaction?.Posture is null ? finds.Select(p => PostureSet.Of(p)) : [PostureSet.Of(finds)])
         {
-            if (from == Posture.Out)
-            {
-                continue;
-            }
-
-            var opensGrip = from == Posture.Gripping && technique.Family == Family.Escape && !technique.Answers.IsEmpty;
-            var traits = Traits(technique, null, reaction, a);
-            if ((technique.Needs.Contains(from) || opensGrip) && reaction?.CanFollow(from, false) != false)
-            {
-                AddReacting(t, a, r, traits with { By = ComesBy.Opening }, PostureSet.Of(from), Math.Max(0, reach.Least), reach.Most);
-            }
+            AddReacting(t, a, r, traits, from, Math.Max(0, reach.Least), reach.Most);
         }
 
-        if (technique.Needs.Contains(Posture.Ready) && reaction?.CanFollow(Posture.Ready, false) != false)
+        if (finds.Contains(Posture.Ready))
         {
-            AddReacting(t, a, r, Traits(technique, null, reaction, a) with { By = ComesBy.Recovery }, Free, Math.Max(0, reach.Least), reach.Most);
+            AddReacting(t, a, r, traits with { By = ComesBy.Recovery }, Free, Math.Max(0, reach.Least), reach.Most);
         }
     }
 
@@ -200,8 +166,7 @@ internal sealed class MoveClasses
             return;
         }
 
-        var others = Enumerable.Range(0, scene.Cast).Where(b => b != a).ToList();
-        var able = traits.Second == SecondRole.Taken ? others.Where(b => scene.Able.WhyNotOn(t, b) is null && scene.Able.WhyNotReaction(r, b) is null).ToList() : others;
+        List<int> able = traits.Second == SecondRole.None ? [] : [.. Enumerable.Range(0, scene.Cast).Where(b => b != a && (traits.Second == SecondRole.Bumped || (scene.Able.WhyNotOn(t, b) is null && scene.Able.WhyNotReaction(r, b) is null)))];
         if (traits.Second != SecondRole.None && able.Count == 0)
         {
             return;
@@ -211,7 +176,7 @@ internal sealed class MoveClasses
         {
             To = to,
             Finishes = to == Posture.Out && technique.Family == Family.Finish,
-            AbleSeconds = traits.Second == SecondRole.None ? 0 : able.Sum(b => 1 << b),
+            AbleSeconds = able.Sum(b => 1 << b),
         };
         var open = IsFree(to) ? scene.OpenFor(r) : Held;
         Add(technique, full, from, scene.ReadyAfter(r, a) + scene.WalkTime(a, lands), scene.ReadyAfter(r, a), open, far, traits.Second == SecondRole.None || to.IsControlled() ? 0 : able.Min(b => scene.ReadyAfter(r, b)));
@@ -236,16 +201,21 @@ internal sealed class MoveClasses
         found[traits] = found.TryGetValue(traits, out var same) ? same.With(one) : one;
     }
 
-    private MoveTraits Traits(Technique technique, Attack? attack, Reaction? reaction, int attacker) => new()
+    private MoveTraits Traits(int t, int k, int r, int attacker)
     {
-        Attacker = attacker,
-        Setback = technique.Family == Family.Setback,
-        Pause = technique.IsStoryPause,
-        HeroFalls = technique.HeroFall != FallClass.None,
-        HeroHeadHit = Exposure.HitsHeroHead(technique, attack),
-        Falls = reaction is { Fall: not FallClass.None },
-        HeadHit = technique.IsHeadHit && attacker >= 0,
-        Second = reaction is null ? SecondRole.None : technique.TakesTwo ? SecondRole.Taken : reaction.HitsSecond ? SecondRole.Bumped : SecondRole.None,
-        Wanted = wanted.Of(technique, attack, reaction, attacker),
-    };
+        var technique = scene.Book.Techniques[t];
+        var reaction = r < 0 ? null : scene.Book.Reactions[r];
+        return new MoveTraits
+        {
+            Attacker = attacker,
+            Setback = technique.Family == Family.Setback,
+            Pause = technique.IsStoryPause,
+            HeroFalls = technique.HeroFall != FallClass.None,
+            HeroHeadHit = Exposure.HitsHeroHead(technique, k < 0 ? null : scene.Book.Attacks[k]),
+            Falls = reaction is { Fall: not FallClass.None },
+            HeadHit = technique.IsHeadHit && attacker >= 0,
+            Second = reaction is null ? SecondRole.None : technique.TakesTwo ? SecondRole.Taken : reaction.HitsSecond ? SecondRole.Bumped : SecondRole.None,
+            Wanted = wanted.Of(t, k, attacker) & wanted.OfReaction(r),
+        };
+    }
 }

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Rules;
 
 namespace Generator.Solver.Proving;
 
@@ -8,40 +9,35 @@ internal sealed class WantedMoves
     /// <summary>More moves than this are left out.</summary>
     public const int Most = 64;
 
-    private readonly Brief brief;
-    private readonly List<MomentMove> moves = [];
+    // Of each technique, attack, reaction and attacker the moves that they suit; the first of each but the techniques is nobody and nothing.
+    private readonly ulong[] techniques;
+    private readonly ulong[] attacks;
+    private readonly ulong[] reactions;
+    private readonly ulong[] attackers;
 
-    public WantedMoves(Brief brief)
+    public WantedMoves(Scene scene)
     {
-        this.brief = brief;
-        First = [.. brief.Moments.Select(Add)];
+        var moves = new List<MomentMove>();
+        First = [.. scene.Brief.Moments.Select(m => Add(moves, m))];
+        techniques = [.. scene.Book.Techniques.Select(t => Bits(moves, m => t.GoesBy(m.Technique)))];
+        attacks = [Bits(moves, m => m.Attack is null || m.WantsNoAttack), .. scene.Book.Attacks.Select(a => Bits(moves, m => m.Attack is null || a.GoesBy(m.Attack)))];
+        reactions = [Bits(moves, m => m.Reaction is null), .. scene.Book.Reactions.Select(r => Bits(moves, m => m.Reaction is null || string.Equals(m.Reaction, r.Id, StringComparison.Ordinal)))];
+        attackers = [Bits(moves, m => m.Attacker is null), .. scene.Brief.Attackers.Select(a => Bits(moves, m => m.Attacker is null || string.Equals(m.Attacker, a.Name, StringComparison.Ordinal)))];
     }
 
     /// <summary>Bit of the first move of each moment; −1 for one that is left out.</summary>
     public IReadOnlyList<int> First { get; }
 
-    /// <summary>The bits of the moves that this one is.</summary>
-    public ulong Of(Technique technique, Attack? attack, Reaction? reaction, int attacker)
-    {
-        var bits = 0UL;
-        for (var i = 0; i < moves.Count; i++)
-        {
-            var wanted = moves[i];
-            if (technique.GoesBy(wanted.Technique)
-                && (wanted.Attacker is null || (attacker >= 0 && Equal(wanted.Attacker, brief.Attackers[attacker].Name)))
-                && (wanted.Attack is null || (attack is null ? wanted.WantsNoAttack : attack.GoesBy(wanted.Attack)))
-                && (wanted.Reaction is null || (reaction is not null && Equal(wanted.Reaction, reaction.Id))))
-            {
-                bits |= 1UL << i;
-            }
-        }
+    /// <summary>The bits of the moves that this can be if the reaction suits; −1 for no attack and for no attacker.</summary>
+    public ulong Of(int technique, int attack, int attacker) => techniques[technique] & attacks[attack + 1] & attackers[attacker + 1];
 
-        return bits;
-    }
+    /// <summary>The bits of the moves that a reaction suits; −1 for none.</summary>
+    public ulong OfReaction(int reaction) => reactions[reaction + 1];
 
-    private static bool Equal(string one, string other) => string.Equals(one, other, StringComparison.Ordinal);
+    private static ulong Bits(List<MomentMove> moves, Func<MomentMove, bool> suits) =>
+        moves.Select((move, i) => suits(move) ? 1UL << i : 0).Aggregate(0UL, (all, bit) => all | bit);
 
-    private int Add(Moment moment)
+    private static int Add(List<MomentMove> moves, Moment moment)
     {
         if (moves.Count + moment.Moves.Count > Most)
         {

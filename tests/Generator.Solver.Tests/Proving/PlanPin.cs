@@ -67,7 +67,7 @@ internal static class PlanPin
             Falls = step.Reaction is { Fall: not FallClass.None },
             HeadHit = step is { HasTarget: true, Technique.IsHeadHit: true },
             Second = role,
-            Wanted = plan.Classes.WantedBits(technique, step.Attack, step.Reaction, target),
+            Wanted = plan.Classes.WantedBits(step.Row with { Attacker = target }),
         });
         return By(traits.By, step) && traits.To == to && traits == told with { By = traits.By, To = traits.To, Finishes = traits.Finishes, AbleSeconds = traits.AbleSeconds };
     }
