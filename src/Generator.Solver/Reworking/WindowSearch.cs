@@ -83,30 +83,30 @@ internal sealed class WindowSearch
         return fewest == 0 || (Bound == 0 && Deepen(3, Counts)) || Deepen(mostChanges, guide.Old.Count <= FewMoves ? AllPasses : Passes);
     }
 
-    private bool Deepen(int mostChanges, IEnumerable<SearchPass> passes)
+    private bool Deepen(int mostChanges, IReadOnlyList<SearchPass> passes)
     {
-        var (once, before) = (new List<Strand>(), (SearchPass?)null);
+        var (once, before) = (Pool(passes.Max(p => p.Width)), (SearchPass?)null);
         foreach (var pass in passes)
         {
             strict = pass.IsStrict;
             if (before is null || before with { Width = pass.Width } != pass)
             {
-                once.Clear();
+                once = Pool(passes.Max(p => p.Width));
                 var first = Keep(Roots().First(), 0, 0);
-                Change(first, Owed(first) > 0 && pass.Tried == ChangesTried.Swaps ? Everywhere : pass.First, pass.Tried, once);
+                Change(first, once.Owed(first) > 0 && pass.Tried == ChangesTried.Swaps ? Everywhere : pass.First, pass.Tried, once);
             }
 
             before = pass;
-            var level = Best(once, pass.Width);
+            var level = once.Best(pass.Width);
             for (var change = 2; change <= mostChanges && level.Count > 0 && !stop.IsCancellationRequested; change++)
             {
-                var next = new List<Strand>();
+                var next = Pool(pass.Width);
                 foreach (var strand in level)
                 {
                     Change(strand, Math.Min(pass.IsStrict ? LongWindow : Window, pass.First), pass.Tried, next);
                 }
 
-                level = Best(next, pass.Width);
+                level = next.Best(pass.Width);
             }
 
             // As few moves may still go with fewer counts when one is put in or left out.
@@ -122,38 +122,10 @@ internal sealed class WindowSearch
         return fewest < int.MaxValue && !stop.IsCancellationRequested;
     }
 
-    /// <summary>So many for each number of changed moves; once something was found, only those that can still end with fewer.</summary>
-    private List<Strand> Best(List<Strand> strands, int width) =>
-    [
-        .. strands.Where(s => s.Moves <= most)
-            .OrderByDescending(s => s.Next).ThenBy(Owed).ThenBy(s => s.Trail[^1].Track!.Min())
-            .DistinctBy(s => (s.Next, s.Moves, Owed(s), Key(s.Trail[^1].State)))
-            .GroupBy(s => s.Moves).OrderBy(g => g.Key)
-            .SelectMany(g => g.Take(width)),
-    ];
-
-    /// <summary>Setbacks and pauses that there will be too few or too many of when the rest stays as it was.</summary>
-    private int Owed(Strand strand)
-    {
-        var (brief, node) = (ground.Scene.Brief, strand.Trail[^1]);
-        var (setbacks, beats) = (node.Setbacks, node.Beats);
-        for (var move = strand.Next; move < guide.Old.Count; move++)
-        {
-            if (guide.Old[move].Row.Technique is >= 0 and var t && ground.Scene.Book.Techniques[t] is var technique)
-            {
-                setbacks += technique.Family == Family.Setback ? 1 : 0;
-                beats += technique.IsStoryPause ? 1 : 0;
-            }
-        }
-
-        return Math.Abs((brief.Setbacks ?? setbacks) - setbacks) + Math.Abs((brief.Pauses ?? beats) - beats);
-    }
-
-    private static int Key(FightState state) =>
-        HashCode.Combine(state.Stance, state.Facing, state.Left, state.Right, state.Time, state.Attackers.Aggregate(0, (hash, a) => HashCode.Combine(hash, a.Posture, a.ReadyAt, a.Bearing)));
+    private StrandPool Pool(int width) => new(ground, guide.Old, () => most, width);
 
     /// <summary>Every change of one move between the end of the last one and the fault.</summary>
-    private void Change(Strand strand, int window, ChangesTried tried, List<Strand> next)
+    private void Change(Strand strand, int window, ChangesTried tried, StrandPool next)
     {
         var earliest = Math.Max(strand.Since, (long)strand.Next - window);
         for (var move = strand.Next; move >= earliest && !stop.IsCancellationRequested; move--)
@@ -182,7 +154,7 @@ internal sealed class WindowSearch
         }
     }
 
-    private void Replace(Node node, int move, int moves, List<Strand> next)
+    private void Replace(Node node, int move, int moves, StrandPool next)
     {
         var children = new List<Node>();
         thorough.Expand(node, children);
@@ -196,7 +168,7 @@ internal sealed class WindowSearch
         Follow(others, move, moves, next);
     }
 
-    private void Follow(IEnumerable<Node> nodes, int move, int moves, List<Strand> next)
+    private void Follow(IEnumerable<Node> nodes, int move, int moves, StrandPool next)
     {
         foreach (var node in nodes)
         {

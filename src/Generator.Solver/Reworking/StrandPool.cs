@@ -1,0 +1,62 @@
+using Generator.Domain;
+using Generator.Rules.Replaying;
+using Generator.Solver.Constructing;
+
+namespace Generator.Solver.Reworking;
+
+/// <summary>
+/// The strands of one number of changes, of which so many go on for each number of changed moves. What cannot be among them is let go while others are still being
+/// made: a strand holds all its moves, and there may be some hundred thousand of them.
+/// </summary>
+/// <param name="ground">What the search shares.</param>
+/// <param name="old">The old routine.</param>
+/// <param name="mostMoves">Strands with more changed moves are not wanted.</param>
+/// <param name="width">How many of one number of changed moves are asked for at most.</param>
+internal sealed class StrandPool(Ground ground, IReadOnlyList<OldMove> old, Func<int> mostMoves, int width)
+{
+    /// <summary>Strands held before it is looked which of them to let go.</summary>
+    private const int Few = 4096;
+
+    private List<Strand> held = [];
+    private int mostHeld = Few;
+
+    public void Add(Strand strand)
+    {
+        held.Add(strand);
+        if (held.Count >= mostHeld)
+        {
+            held = Best(width);
+            mostHeld = Math.Max(Few, 2 * held.Count);
+        }
+    }
+
+    /// <summary>So many for each number of changed moves, those that come farthest first; once something was found, only those that can still end with fewer.</summary>
+    public List<Strand> Best(int number) =>
+    [
+        .. held.Where(s => s.Moves <= mostMoves())
+            .OrderByDescending(s => s.Next).ThenBy(Owed).ThenBy(s => s.Trail[^1].Track!.Min())
+            .DistinctBy(s => (s.Next, s.Moves, Owed(s), Key(s.Trail[^1].State)))
+            .GroupBy(s => s.Moves).OrderBy(g => g.Key)
+            .SelectMany(g => g.Take(number)),
+    ];
+
+    /// <summary>Setbacks and pauses that there will be too few or too many of when the rest stays as it was.</summary>
+    public int Owed(Strand strand)
+    {
+        var (brief, node) = (ground.Scene.Brief, strand.Trail[^1]);
+        var (setbacks, beats) = (node.Setbacks, node.Beats);
+        for (var move = strand.Next; move < old.Count; move++)
+        {
+            if (old[move].Row.Technique is >= 0 and var t && ground.Scene.Book.Techniques[t] is var technique)
+            {
+                setbacks += technique.Family == Family.Setback ? 1 : 0;
+                beats += technique.IsStoryPause ? 1 : 0;
+            }
+        }
+
+        return Math.Abs((brief.Setbacks ?? setbacks) - setbacks) + Math.Abs((brief.Pauses ?? beats) - beats);
+    }
+
+    private static int Key(FightState state) =>
+        HashCode.Combine(state.Stance, state.Facing, state.Left, state.Right, state.Time, state.Attackers.Aggregate(0, (hash, a) => HashCode.Combine(hash, a.Posture, a.ReadyAt, a.Bearing)));
+}
