@@ -265,7 +265,7 @@ internal sealed class SketchSearch
                 var score = whole.Node.Score.Close(scene, end);
                 if (score.Forbidden == 0 && (best is null || (whole.Price, score.Points).CompareTo((best.Value.Whole.Price, best.Value.Finish.Points)) < 0))
                 {
-                    best = (whole, new Finish(whole.Node, patches, score.Points));
+                    best = (whole, new Finish(whole.Node, patches, score.Points, score.Points));
                 }
             }
 

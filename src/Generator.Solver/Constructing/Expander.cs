@@ -90,6 +90,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     /// <summary>Adds the children of a node to a list.</summary>
     public void Expand(Node node, List<Node> children)
     {
+        guide?.Follow(this, node, children);
         if (node.Moment >= 0)
         {
             Aim(node, aims.Moments[node.Moment].Steps[node.MomentMoves], children);

@@ -9,6 +9,10 @@ internal sealed class TeachingCosts(TeachingWeights weights) : IChangeCosts
     /// <summary>So that a technique that changes for both partners costs about as much as one move in a repair.</summary>
     private const int Scale = 12;
 
+    public int Point => 2;
+
+    public double Pull => 8;
+
     public bool KeepsGaps => true;
 
     public int Swap(OldMove old, in Row now, int gap)

@@ -11,6 +11,11 @@ namespace Generator.Solver.Reworking;
 /// </summary>
 internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs)
 {
+    /// <summary>Old moves tried at one node.</summary>
+    private const int Tries = 4;
+
+    private const int Horizon = 2 * MoveCosts.Move;
+
     private readonly int longestGap = Pace.DeadAirBreaks.Value;
 
     public IReadOnlyList<OldMove> Old => old;
@@ -64,6 +69,37 @@ internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs)
         return after;
     }
 
+    /// <summary>What the search adds to the value of a node, in points.</summary>
+    public double Value(Node node) => costs.Pull * node.Track!.Min() / MoveCosts.Move;
+
+    /// <summary>Toll that a beginning has already run up.</summary>
+    public int TollSoFar(Node node) => (costs.Point * node.Score.Points) + node.Track!.Min();
+
+    /// <summary>Toll of a routine that ends here.</summary>
+    public int Toll(Node node, int points) => (costs.Point * points) + node.Track![^1];
+
+    /// <summary>The routine ends here, and nobody's linger changes for it; null when that is forbidden.</summary>
+    public Finish? EndAsWritten(Scene scene, Node node)
+    {
+        var score = node.Score.Close(scene, node.State);
+        return score.Forbidden == 0 ? new Finish(node, [], score.Points, Toll(node, score.Points)) : null;
+    }
+
+    /// <summary>Adds the children that go on as the old routine did: in its time, as soon after the last move, or as soon as possible.</summary>
+    public void Follow(Expander expander, Node node, List<Node> children)
+    {
+        var track = node.Track!;
+        var least = track.Min();
+        for (var (i, tries) = (0, 0); i < old.Count && tries < Tries; i++)
+        {
+            if (track[i] < least + Horizon)
+            {
+                tries++;
+                Go(expander, node, i, children);
+            }
+        }
+    }
+
     /// <summary>The old move as it can be done here, the ways that change least first.</summary>
     public IEnumerable<Node> Ways(Expander expander, Node node, int index)
     {
@@ -105,6 +141,19 @@ internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs)
             yield return soonest;
             yield return soonest + 1;
             yield return soonest + 2;
+        }
+    }
+
+    private void Go(Expander expander, Node node, int index, List<Node> children)
+    {
+        var kept = 0;
+        foreach (var child in Ways(expander, node, index))
+        {
+            children.Add(child);
+            if (++kept == 3)
+            {
+                return;
+            }
         }
     }
 }

@@ -2,7 +2,7 @@ using Generator.Rules.Replaying;
 
 namespace Generator.Solver.Reworking;
 
-/// <summary>Every move that is another, new or gone costs the same, a little less where only the reaction is another; counts cost a trifle beside it.</summary>
+/// <summary>Every move that is another, new or gone costs the same, a little less where only the reaction is another; counts and points cost a trifle beside it.</summary>
 internal sealed class MoveCosts : IChangeCosts
 {
     /// <summary>One move.</summary>
@@ -12,6 +12,10 @@ internal sealed class MoveCosts : IChangeCosts
 
     /// <summary>What it costs less when only the reaction is another.</summary>
     private const int Milder = 3;
+
+    public int Point => 1;
+
+    public double Pull => 8;
 
     public bool KeepsGaps => false;
 

@@ -9,8 +9,9 @@ using Generator.Solver.Constructing;
 namespace Generator.Solver.Reworking;
 
 /// <summary>
-/// Changes a routine until its brief is satisfied, as little as can be. Two searches run side by side: one tries every single change, then two,
-/// three …; the other fills the routine as a sketch in which everything is said that can be (<see cref="Complete"/>), for changes too large for the first.
+/// Changes a routine until its brief is satisfied, as little as can be. Three searches run side by side: one tries every single change, then two,
+/// three …; for changes too large for it another is the beam of a draft that tries the old moves first and pays for others by what they cost, and the third fills the
+/// routine as a sketch in which everything is said that can be (<see cref="Complete"/>), which finds something where much must change.
 /// </summary>
 /// <param name="original">The old routine.</param>
 /// <param name="costs">What changes cost.</param>
@@ -25,6 +26,8 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
 
     /// <summary>How long some filling is looked for at first, and the one in which the least gives.</summary>
     private static readonly TimeSpan FirstTime = TimeSpan.FromSeconds(2), AnyTime = TimeSpan.FromDays(1);
+
+    private static readonly int[] Widths = [8, 24, 48, 16];
 
     private readonly Lock door = new();
     private readonly Guide guide = new(original.Moves, costs);
@@ -54,18 +57,30 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
 
         var ground = new Ground(original.Search, original.MayOut);
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
-        var windows = Lane.Start(() => Windows(ground, ends));
+        var tried = false;
+        var others = new[] { Lane.Start(() => Alone(() => tried = Windows(ground, ends), ends)), Lane.Start(() => Alone(() => Beams(ground, seed, ends.Token), ends)) };
+        Alone(() => Fill(seed, ends.Token), ends);
+        foreach (var other in others)
+        {
+            other.GetAwaiter().GetResult();
+        }
+
+        return tried;
+    }
+
+    /// <summary>A fault in one search stops the others, so that it is told at once.</summary>
+    private static bool Alone(Action search, CancellationTokenSource ends)
+    {
         try
         {
-            Fill(seed, ends.Token);
+            search();
+            return true;
         }
         catch
         {
             ends.Cancel();
             throw;
         }
-
-        return windows.GetAwaiter().GetResult();
     }
 
     /// <summary>The old routine as a sketch: some filling first, by other chances each time that there is none, then that in which the least gives.</summary>
@@ -97,21 +112,50 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
 
     private bool Windows(Ground ground, CancellationTokenSource ends)
     {
-        var done = false;
-        try
+        var search = new WindowSearch(ground, guide, original.Routine.Placements, Take, ends.Token) { Bound = Bound, IsMildest = () => Best is not { } best || IsMildest(best) };
+        var done = search.Run(MostChanges);
+        if (done)
         {
-            var search = new WindowSearch(ground, guide, original.Routine.Placements, Take, ends.Token) { Bound = Bound, IsMildest = () => Best is not { } best || IsMildest(best) };
-            done = search.Run(MostChanges);
-        }
-        finally
-        {
-            if (done)
-            {
-                ends.Cancel();
-            }
+            ends.Cancel();
         }
 
         return done;
+    }
+
+    private void Beams(Ground ground, int seed, CancellationToken stop)
+    {
+        Finish? best = null;
+        for (var round = 0; !stop.IsCancellationRequested; round++)
+        {
+            var dice = new Dice(Dice.SeedOf(seed, 0, round));
+            var beam = new Beam(ground, dice, ground.Aims.Width(Widths[round % Widths.Length]), 0.3 + dice.Unit(), best?.Toll ?? int.MaxValue, guide);
+            if (beam.Run(best is null || round % 4 == 0 ? Roots(ground, dice, round) : [Cut(best, dice)], Take, stop) is { } better)
+            {
+                best = better;
+            }
+        }
+    }
+
+    /// <summary>The old opening; now and then another one.</summary>
+    private IEnumerable<Node> Roots(Ground ground, Dice dice, int round)
+    {
+        var placements = round % 8 == 4 || !OnFloor() ? Constructing.Staging.Choose(ground, dice) ?? original.Routine.Placements : original.Routine.Placements;
+        return guide.Openings(ground, placements);
+    }
+
+    private bool OnFloor()
+    {
+        var open = Score.Begin(original.Search, Replay.Open(original.Search, original.Routine.Placements));
+        return open.Forbidden == 0;
+    }
+
+    /// <summary>A node some moves before one that is not as it was.</summary>
+    private static Node Cut(Finish best, Dice dice)
+    {
+        var path = best.Node.Path();
+        var changed = Enumerable.Range(1, path.Count - 1).Where(i => path[i].Track!.Min() > path[i - 1].Track!.Min()).ToList();
+        var at = changed.Count > 0 && dice.Percent(75) ? changed[dice.Next(changed.Count)] - 1 - dice.Next(6) : dice.Next(path.Count - 1);
+        return path[Math.Clamp(at, 0, path.Count - 2)];
     }
 
     private void Take(Finish finish)

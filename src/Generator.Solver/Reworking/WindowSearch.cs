@@ -195,11 +195,11 @@ internal sealed class WindowSearch
             trail.Add(child);
         }
 
-        if (trail[^1] is { IsOpening: false } last && last.Score.Close(ground.Scene, last.State) is { Forbidden: 0 } score)
+        if (!trail[^1].IsOpening && guide.EndAsWritten(ground.Scene, trail[^1]) is { } finish)
         {
             fewest = Math.Min(fewest, moves);
             most = Math.Min(most, moves);
-            found(new Finish(last, [], score.Points));
+            found(finish);
         }
 
         return new Strand(trail, from, moves);
