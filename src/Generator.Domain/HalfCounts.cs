@@ -65,5 +65,8 @@ public readonly record struct HalfCounts(int Value) : IComparable<HalfCounts>
         return true;
     }
 
+    /// <summary>The span with its unit: "1 count", "2.5 counts".</summary>
+    public string InWords => ToSpanText() + (Value == PerCount ? " count" : " counts");
+
     public override string ToString() => ToCountText();
 }

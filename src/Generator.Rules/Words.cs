@@ -71,7 +71,7 @@ internal static class Words
     public static string Seconds(decimal seconds) => seconds.ToString("0.00", CultureInfo.InvariantCulture) + " s";
 
     /// <summary>A span of half counts with its unit: "1 count", "2.5 counts".</summary>
-    public static string Counts(int halfCounts) => new HalfCounts(halfCounts).ToSpanText() + (halfCounts == HalfCounts.PerCount ? " count" : " counts");
+    public static string Counts(int halfCounts) => new HalfCounts(halfCounts).InWords;
 
     public static string Join(IReadOnlyList<string> words, string conjunction) => words.Count switch
     {

@@ -49,7 +49,7 @@ public static class Words
     public const string Tags = "m4 is move 4; c12 is count 12, c12& the half count after it, and a move's count is that on which the hero starts.";
 
     /// <summary>A span: "1 count", "2.5 counts".</summary>
-    public static string Span(HalfCounts span) => span.ToSpanText() + (span.Value == HalfCounts.PerCount ? " count" : " counts");
+    public static string Span(HalfCounts span) => span.InWords;
 
     public static string Number(decimal value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 
@@ -59,5 +59,5 @@ public static class Words
     public static string Points(int points) => Number(points) + (points == 1 ? " point" : " points");
 
     /// <summary>"1 move", "3 moves".</summary>
-    public static string Many(int number, string one) => Number(number) + " " + one + (number == 1 ? string.Empty : "s");
+    public static string Many(int number, string one) => Amounts.Many(number, one);
 }

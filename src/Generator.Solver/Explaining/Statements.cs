@@ -43,11 +43,7 @@ public static class Statements
         return brief;
     }
 
-    private static string Many(int number, string one) => Number(number) + " " + one + (number == 1 ? string.Empty : "s");
-
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
-
-    private static string Counts(HalfCounts span) => span.ToSpanText() + (span.Value == HalfCounts.PerCount ? " count" : " counts");
 
     private static IEnumerable<Statement> Lengths(Brief brief)
     {
@@ -57,7 +53,7 @@ public static class Statements
         }
 
         var unit = length.Counts is null ? "moves" : "counts";
-        var asked = length.Counts is { } counts ? Many(counts, "count") : Many(length.Moves ?? 0, "move");
+        var asked = length.Counts is { } counts ? Amounts.Many(counts, "count") : Amounts.Many(length.Moves ?? 0, "move");
         Brief Longer(Brief b, int by) => b with { Length = new Length(length.Counts + by, length.Counts is null ? length.Moves + by : b.Length?.Moves, length.Tolerance) };
         yield return new Statement(
             length.Tolerance == 0 ? $"a length of exactly {asked}" : $"a length of {asked}, give or take {Number(length.Tolerance)}",
@@ -66,7 +62,7 @@ public static class Statements
         if (length is { Counts: not null, Moves: { } also })
         {
             yield return new Statement(
-                Many(also, "move"),
+                Amounts.Many(also, "move"),
                 b => b with { Length = b.Length is { } l ? l with { Moves = null } : null },
                 [.. Steps.Select(s => also - (s * Math.Max(1, also / 32))).Where(m => m > 0).Select(m => ($"only {Number(m)} of the {Number(also)} moves", (Func<Brief, Brief>)(b => b with { Length = b.Length is { } l ? l with { Moves = m } : null })))]);
         }
@@ -102,10 +98,10 @@ public static class Statements
     }
 
     private static Statement Wanted(int asked, string what, Func<Brief, int?, Brief> with) => new(
-        asked == 0 ? $"no {what}" : Many(asked, what),
+        asked == 0 ? $"no {what}" : Amounts.Many(asked, what),
         b => with(b, null),
         asked == 0
-            ? [.. Enumerable.Range(1, 4).Select(more => (Many(more, what), (Func<Brief, Brief>)(b => with(b, more))))]
+            ? [.. Enumerable.Range(1, 4).Select(more => (Amounts.Many(more, what), (Func<Brief, Brief>)(b => with(b, more))))]
             : [.. Enumerable.Range(1, asked).Select(less => (asked == less ? $"no {what}" : $"only {Number(asked - less)} of the {Number(asked)} {what}s", (Func<Brief, Brief>)(b => with(b, asked - less))))]);
 
     /// <summary>The moves of a hero moment as the brief says them.</summary>
@@ -129,7 +125,7 @@ public static class Statements
             b => b with { Moments = [.. b.Moments.Where(m => !ReferenceEquals(m, moment))] },
             moment.Earliest is null && moment.Latest is null
                 ? []
-                : [.. Steps.Select(s => ($"{moves} up to {Many(s, "count")} sooner or later", (Func<Brief, Brief>)(b => With(b, Wider(s)))))]);
+                : [.. Steps.Select(s => ($"{moves} up to {Amounts.Many(s, "count")} sooner or later", (Func<Brief, Brief>)(b => With(b, Wider(s)))))]);
     }
 
     private static IEnumerable<Statement> Endings(Brief brief)
@@ -152,20 +148,20 @@ public static class Statements
         if (safety.Margin > HalfCounts.Zero)
         {
             yield return new Statement(
-                $"a margin of {Counts(safety.Margin)}",
+                $"a margin of {safety.Margin.InWords}",
                 b => b with { Safety = b.Safety with { Margin = HalfCounts.Zero } },
-                [.. Enumerable.Range(1, safety.Margin.Value).Select(s => new HalfCounts(safety.Margin.Value - s)).Select(m => ($"a margin of {Counts(m)}", (Func<Brief, Brief>)(b => b with { Safety = b.Safety with { Margin = m } })))]);
+                [.. Enumerable.Range(1, safety.Margin.Value).Select(s => new HalfCounts(safety.Margin.Value - s)).Select(m => ($"a margin of {m.InWords}", (Func<Brief, Brief>)(b => b with { Safety = b.Safety with { Margin = m } })))]);
         }
 
-        var runs = $" a day in {Many(safety.Runs, "run")}";
+        var runs = $" a day in {Amounts.Many(safety.Runs, "run")}";
         yield return new Statement(
-            $"at most {Many(safety.FallsPerDay, "fall")}{runs}",
+            $"at most {Amounts.Many(safety.FallsPerDay, "fall")}{runs}",
             b => b with { Safety = b.Safety with { FallsPerDay = MostFalls } },
-            [.. Steps.Take(8).Select(s => safety.FallsPerDay + (s * safety.Runs)).Select(f => ($"{Many(f, "fall")}{runs}", (Func<Brief, Brief>)(b => b with { Safety = b.Safety with { FallsPerDay = f } })))]);
+            [.. Steps.Take(8).Select(s => safety.FallsPerDay + (s * safety.Runs)).Select(f => ($"{Amounts.Many(f, "fall")}{runs}", (Func<Brief, Brief>)(b => b with { Safety = b.Safety with { FallsPerDay = f } })))]);
         yield return new Statement(
-            $"at most {Many(safety.HeadHitsPerDay, "head-height hit")}{runs}",
+            $"at most {Amounts.Many(safety.HeadHitsPerDay, "head-height hit")}{runs}",
             b => b with { Safety = b.Safety with { HeadHitsPerDay = MostHits } },
-            [.. Steps.Take(8).Select(s => safety.HeadHitsPerDay + (s * safety.Runs)).Select(h => ($"{Many(h, "head-height hit")}{runs}", (Func<Brief, Brief>)(b => b with { Safety = b.Safety with { HeadHitsPerDay = h } })))]);
+            [.. Steps.Take(8).Select(s => safety.HeadHitsPerDay + (s * safety.Runs)).Select(h => ($"{Amounts.Many(h, "head-height hit")}{runs}", (Func<Brief, Brief>)(b => b with { Safety = b.Safety with { HeadHitsPerDay = h } })))]);
     }
 
     /// <summary>How many people there are is in nobody's way but where the floor has no room for them.</summary>
@@ -180,10 +176,10 @@ public static class Statements
         var stay = brief.Attackers.Select(a => a.Name).OrderByDescending(n => brief.Moments.Count(m => m.Moves.Any(v => Same(v.Attacker, n))) + (Same(brief.Ending?.Last, n) ? 1 : 0)).ToList();
         for (var number = stay.Count - 1; number > 0; number--)
         {
-            var (names, words) = (stay.Take(number).ToHashSet(), Many(number, "attacker"));
+            var (names, words) = (stay.Take(number).ToHashSet(), Amounts.Many(number, "attacker"));
             if (Packing.Fits(Only(brief, names), settle))
             {
-                yield return new Statement(Many(stay.Count, "attacker"), b => Only(b, names), [($"only {words}", b => Only(b, names))]);
+                yield return new Statement(Amounts.Many(stay.Count, "attacker"), b => Only(b, names), [($"only {words}", b => Only(b, names))]);
                 yield break;
             }
         }
@@ -290,9 +286,9 @@ public static class Statements
         if (person.FallsPerRun is { } falls)
         {
             yield return new Statement(
-                falls == 0 ? $"{person.Name} never falling" : $"{person.Name} falling at most {Many(falls, "time")} a run",
+                falls == 0 ? $"{person.Name} never falling" : $"{person.Name} falling at most {Amounts.Many(falls, "time")} a run",
                 b => with(b, p => p with { FallsPerRun = 20 }),
-                [.. Steps.Take(20 - falls).Select(s => ($"{person.Name} falling up to {Many(falls + s, "time")} a run", (Func<Brief, Brief>)(b => with(b, p => p with { FallsPerRun = falls + s }))))]);
+                [.. Steps.Take(20 - falls).Select(s => ($"{person.Name} falling up to {Amounts.Many(falls + s, "time")} a run", (Func<Brief, Brief>)(b => with(b, p => p with { FallsPerRun = falls + s }))))]);
         }
 
         if (person.Skill < Skill.Stunt)

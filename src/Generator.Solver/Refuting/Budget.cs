@@ -18,7 +18,7 @@ internal static class Budget
         var (brief, size) = (workings.Brief, workings.Size);
         if (brief.Setbacks > 0 && !workings.Moves.Any(m => m.Traits.Setback))
         {
-            yield return $"{Many(brief.Setbacks.Value, "setback")} asked for, but none suits these performers and this floor.";
+            yield return $"{Amounts.Many(brief.Setbacks.Value, "setback")} asked for, but none suits these performers and this floor.";
             yield break;
         }
 
@@ -28,12 +28,12 @@ internal static class Budget
         }
         else if (size is { LatestEnd: { } latest, FewestMoves: > 0 } && workings.Moves.Select(m => m.Shortest).DefaultIfEmpty(0).Min() is var shortest && size.FewestMoves * shortest > latest)
         {
-            yield return $"A length of {Workings.Counts(latest)} at the most has no room for {(brief.Length?.Moves is { } asked && asked > size.FewestMoves ? $"{asked} moves, or {size.FewestMoves} at the fewest" : Many(size.FewestMoves, "move"))}, none of which lasts less than {Workings.Counts(shortest)}.";
+            yield return $"A length of {Workings.Counts(latest)} at the most has no room for {(brief.Length?.Moves is { } asked && asked > size.FewestMoves ? $"{asked} moves, or {size.FewestMoves} at the fewest" : Amounts.Many(size.FewestMoves, "move"))}, none of which lasts less than {Workings.Counts(shortest)}.";
         }
 
         if (brief.Length?.Moves is not null && size.MostMoves is { } most && Needed(workings, _ => 1, 0) is var moves && moves.Sum > most)
         {
-            yield return $"A length of {Many(most, "move")} at the most has no room for {moves.What}, which {Take(moves)} at least {Many(moves.Sum, "move")}.";
+            yield return $"A length of {Amounts.Many(most, "move")} at the most has no room for {moves.What}, which {Take(moves)} at least {Amounts.Many(moves.Sum, "move")}.";
         }
 
         foreach (var a in Enumerable.Range(0, workings.Scene.Cast))
@@ -45,7 +45,7 @@ internal static class Budget
 
             if (Own(workings, a, c => c is { HeadHit: true } && c.Attacker == a) is var hits && hits > Exposure.HeadHitCap(brief))
             {
-                yield return $"{workings.Name(a)} takes at least {Many(hits, "head-height hit")} in what is asked for, and may take {(Exposure.HeadHitCap(brief) is > 0 and var cap ? $"{cap} a run" : "none")}.";
+                yield return $"{workings.Name(a)} takes at least {Amounts.Many(hits, "head-height hit")} in what is asked for, and may take {(Exposure.HeadHitCap(brief) is > 0 and var cap ? $"{cap} a run" : "none")}.";
             }
         }
 
@@ -56,7 +56,7 @@ internal static class Budget
 
         if (Own(workings, -1, c => c.HeroHeadHit) is var heroHits && heroHits > Exposure.HeadHitCap(brief))
         {
-            yield return $"{brief.Hero.Name} takes at least {Many(heroHits, "head-height hit")} in what is asked for, and may take {(Exposure.HeadHitCap(brief) is > 0 and var cap ? $"{cap} a run" : "none")}.";
+            yield return $"{brief.Hero.Name} takes at least {Amounts.Many(heroHits, "head-height hit")} in what is asked for, and may take {(Exposure.HeadHitCap(brief) is > 0 and var cap ? $"{cap} a run" : "none")}.";
         }
     }
 
@@ -85,8 +85,8 @@ internal static class Budget
         string[] parts =
         [
             .. out_.Count > 0 ? [out_.Count == 1 ? $"{workings.Name(out_[0])} out" : $"{out_.Count} attackers out"] : Array.Empty<string>(),
-            .. setbacks > 0 ? [Many(setbacks, "setback")] : Array.Empty<string>(),
-            .. pauses > 0 ? [Many(pauses, "pause")] : Array.Empty<string>(),
+            .. setbacks > 0 ? [Amounts.Many(setbacks, "setback")] : Array.Empty<string>(),
+            .. pauses > 0 ? [Amounts.Many(pauses, "pause")] : Array.Empty<string>(),
             .. moments.Count > 0 ? [moments.Count == 1 ? $"the hero moment {moments[0].Name}" : $"{moments.Count} hero moments"] : Array.Empty<string>(),
         ];
         return (sum, Workings.List(parts), parts.Length == 1 && (out_.Count == 1 || moments.Count == 1));
@@ -120,8 +120,6 @@ internal static class Budget
     }
 
     private static string Take((int Sum, string What, bool IsOne) needed) => needed.IsOne ? "takes" : "take";
-
-    private static string Many(int number, string one) => number == 1 ? $"1 {one}" : $"{number} {one}s";
 
     private static string May(int cap, string what) => cap == 0 ? $"not {what} at all" : $"{what} {Times(cap)} a run";
 

@@ -79,6 +79,6 @@ internal sealed class Workings
     /// <summary>"Ada, Bruno and Cleo".</summary>
     public static string List(IReadOnlyList<string> words) => words.Count < 2 ? string.Concat(words) : string.Join(", ", words.Take(words.Count - 1)) + " and " + words[^1];
 
-    /// <summary>"half a count", "a count", "2.5 counts".</summary>
-    public static string Counts(int halfCounts) => halfCounts == HalfCounts.PerCount ? "1 count" : new HalfCounts(halfCounts).ToSpanText() + " counts";
+    /// <summary>"1 count", "2.5 counts".</summary>
+    public static string Counts(int halfCounts) => new HalfCounts(halfCounts).InWords;
 }
