@@ -61,6 +61,12 @@ public sealed record Technique
     /// <summary>Whether it can be the hero's answer to an attack: it answers its line, or finds whoever walks in ready.</summary>
     public bool Meets(Attack attack) => attack.IsWalkIn ? Needs.Contains(Posture.Ready) : Answers.Contains(attack.Line);
 
+    /// <summary>An escape that opens the grips whose line it answers.</summary>
+    public bool OpensGrips => Family == Family.Escape && !Answers.IsEmpty;
+
+    /// <summary>Whether it can find its target in a posture, as far as the posture alone says: one that it needs, or a grip that it may open.</summary>
+    public bool MayFind(Posture posture) => posture != Posture.Out && (Needs.Contains(posture) || (OpensGrips && posture == Posture.Gripping));
+
     /// <summary>Ids of the reactions that suit it. Empty for what has no target.</summary>
     public IReadOnlyList<string> Reactions { get; init; } = [];
 

@@ -32,7 +32,7 @@ internal sealed class DraftDesk(Scene scene, Stopwatch clock, IProgress<DraftPro
     {
         if (!judged.IsClean)
         {
-            throw new DisagreementException($"The {from} handed in a routine that the audit forbids: {judged.Findings.First(f => f.Severity >= Severity.Broken).Message}");
+            throw new DisagreementException($"The {from} handed in a routine that the audit forbids: {judged.Grave[0].Message}");
         }
 
         lock (door)

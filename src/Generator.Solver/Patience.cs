@@ -1,3 +1,4 @@
+using Generator.Domain;
 using Generator.Rules;
 
 namespace Generator.Solver;
@@ -17,8 +18,10 @@ internal static class Patience
     /// <param name="ends">Cancelled when the search ends or somebody has a routine.</param>
     public static bool Wait(Scene scene, TimeSpan least, CancellationToken ends)
     {
-        var length = scene.Brief.Length;
-        var moves = length?.Moves ?? (length?.Counts ?? 0) / 2;
+        var moves = Moves(scene.Brief);
         return !ends.WaitHandle.WaitOne(least + (moves * moves * ForEachMove));
     }
+
+    /// <summary>Moves that the brief asks for, or one for each two counts.</summary>
+    public static int Moves(Brief brief) => brief.Length?.Moves ?? (brief.Length?.Counts ?? 0) / 2;
 }

@@ -5,6 +5,7 @@ using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 using Generator.Solver.Constructing;
+using Generator.Solver.Refuting;
 
 namespace Generator.Solver.Completing;
 
@@ -69,6 +70,9 @@ public sealed class Complete
         return complete.best;
     }
 
+    /// <summary>What speaks against any filling before one is searched for, such as an opening place that is off the floor, in words; empty where nothing does.</summary>
+    public static IReadOnlyList<string> Clash(Sketch sketch, Book book) => Refutations.Plainly(new Scene(Searched(sketch), book))?.Reasons ?? [];
+
     private Action<Completed>? Better { get; init; }
 
     private long Below => best?.Price ?? long.MaxValue;
@@ -99,18 +103,20 @@ public sealed class Complete
     /// <summary>An attempt in which something gives: at any answer soon, then at one in which less does; returns the moves tried.</summary>
     private long GiveWay(int turn, Dice dice)
     {
-        var (found, again) = (best is not null, turn / Kinds);
-        if (found && turn % Kinds == 1)
+        var (again, kind) = (turn / Kinds, turn % Kinds);
+        var effort = new Effort(best is null ? FirstWork << Math.Min(turn, MostDoublings) : kind < 2 ? BetterWork << Math.Min(again, MostDoublings) : LessWork);
+        Take((best, kind) switch
         {
-            var pointed = new Effort(BetterWork << Math.Min(again, MostDoublings));
-            Take(new Culprits(e => Search(dice, WidthOf(again), e), () => Roots(dice, gives: true), steps.Length).Find(Below, pointed));
-            return pointed.Spent;
-        }
-
-        var effort = new Effort(found ? turn % Kinds == 0 ? BetterWork << Math.Min(again, MostDoublings) : LessWork : FirstWork << Math.Min(turn, MostDoublings));
-        Take(found && turn % Kinds != 0 ? Lessen(dice, WidthOf(turn), effort)
-            : Search(dice, Quick << Math.Min(3, again), effort, patience: found ? 1 + (again % 3) : 0).Run(Roots(dice, gives: true), Below, 2, gives: true));
+            (null, _) => GiveNear(patience: 0),
+            (_, 0) => GiveNear(patience: 1 + (again % 3)),
+            (_, 1) => new Culprits(e => Search(dice, WidthOf(again), e), () => Roots(dice, gives: true), steps.Length).Find(Below, effort),
+            _ => Lessen(dice, WidthOf(turn), effort),
+        });
         return effort.Spent;
+
+        // From the opening; near where it sticks something gives.
+        (Beginning, Finish)? GiveNear(int patience) =>
+            Search(dice, Quick << Math.Min(3, again), effort, patience: patience).Run(Roots(dice, gives: true), Below, 2, gives: true);
     }
 
     private static int WidthOf(int turn) => Widths[Math.Min(turn / 2, Widths.Length - 1)];
@@ -211,6 +217,6 @@ public sealed class Complete
         var routine = Draftsman.RoutineOf(scene, found.Finish) with { Brief = sketch.Brief };
         var verdict = Audit.Of(given, routine);
         return verdict.IsClean ? Departures.Of(sketch, steps, found.Whole, routine, verdict)
-            : throw new DisagreementException($"A completed sketch is not clean: {verdict.Findings.First(f => f.Severity >= Severity.Broken).Message}");
+            : throw new DisagreementException($"A completed sketch is not clean: {verdict.Grave[0].Message}");
     }
 }

@@ -15,7 +15,7 @@ internal static class Draftsman
         var verdict = Audit.Of(scene, routine);
         if (!verdict.IsClean || verdict.Points != finish.Points)
         {
-            var first = verdict.Findings.FirstOrDefault(f => f.Severity >= Severity.Broken)?.Message;
+            var first = verdict.Grave is [var gravest, ..] ? gravest.Message : string.Empty;
             throw new DisagreementException($"Search and audit disagree: {finish.Points} points searched, {verdict.Points} audited. {first}");
         }
 

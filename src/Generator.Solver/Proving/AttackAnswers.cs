@@ -16,7 +16,7 @@ internal static class AttackAnswers
 
     /// <summary>The technique is made for the attack, from a stance that the attack finds and on a side that it comes from.</summary>
     private static bool Suits(Technique technique, Attack attack) =>
-        technique.Meets(attack) && ((attack.IsGrab && technique.Family == Family.Escape) || (technique.Starts.Bits & attack.HeroStances.Bits) != 0) && Sides(technique, attack);
+        technique.Meets(attack) && ((attack.IsGrab && technique.Family == Family.Escape) || technique.Starts.And(attack.HeroStances).Bits != 0) && Sides(technique, attack);
 
     private static bool Sides(Technique technique, Attack attack)
     {

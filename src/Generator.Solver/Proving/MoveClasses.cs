@@ -124,8 +124,7 @@ internal sealed class MoveClasses
         var technique = scene.Book.Techniques[t];
         var reach = scene.TechniqueReach(t, a);
         var reaction = r < 0 ? null : scene.Book.Reactions[r];
-        var opensGrip = technique.Family == Family.Escape && !technique.Answers.IsEmpty;
-        Posture[] finds = [.. Enum.GetValues<Posture>().Where(p => p != Posture.Out && (technique.Needs.Contains(p) || (opensGrip && p == Posture.Gripping)) && reaction?.CanFollow(p, false) != false)];
+        Posture[] finds = [.. Enum.GetValues<Posture>().Where(p => technique.MayFind(p) && reaction?.CanFollow(p, false) != false)];
         var traits = Traits(t, -1, r, a) with { By = ComesBy.Opening };
         foreach (var from in finds.Length == 0 ? [] : reaction?.Posture is null ? finds.Select(p => PostureSet.Of(p)) : [PostureSet.Of(finds)])
         {

@@ -19,8 +19,6 @@ internal sealed class RefutingSource : IRoutineSource
     public SourceEnd Run(Scene scene, DraftOptions options, Action<Routine, Verdict> found, CancellationToken inHand, CancellationToken stop)
     {
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop, inHand);
-        var length = scene.Brief.Length;
-        var moves = length?.Moves ?? (length?.Counts ?? 0) / 2;
-        return ends.Token.WaitHandle.WaitOne(Least + (moves * ForEachMove)) || Refutations.First(scene) is null ? SourceEnd.Nothing : new SourceEnd { Impossible = true };
+        return ends.Token.WaitHandle.WaitOne(Least + (Patience.Moves(scene.Brief) * ForEachMove)) || Refutations.First(scene) is null ? SourceEnd.Nothing : new SourceEnd { Impossible = true };
     }
 }

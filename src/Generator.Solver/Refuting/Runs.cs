@@ -88,7 +88,7 @@ internal static class Runs
         for (var k = 0; k < scene.Book.Attacks.Count && !wanted.WantsNoAttack; k++)
         {
             var attack = scene.Book.Attacks[k];
-            if ((wanted.Attack is null || attack.GoesBy(wanted.Attack)) && scene.Able.WhyNotAttack(k, a) is null && (attack.IsWalkIn || technique.Answers.Contains(attack.Line))
+            if ((wanted.Attack is null || attack.GoesBy(wanted.Attack)) && scene.Able.WhyNotAttack(k, a) is null && technique.Meets(attack)
                 && scene.ContactDistance(k, t, a) is var at && at >= reach.Least && at <= reach.Most)
             {
                 yield return (at, at, Posture.Ready);
@@ -112,16 +112,13 @@ internal static class Runs
 
             foreach (var posture in known ? [place.Posture!.Value] : Enum.GetValues<Posture>())
             {
-                if (Suits(technique, posture) || (known && !posture.IsControlled() && posture != Posture.Out && technique.Needs.Contains(Posture.Ready)))
+                if (technique.MayFind(posture) || (known && !posture.IsControlled() && posture != Posture.Out && technique.Needs.Contains(Posture.Ready)))
                 {
                     yield return (near, far, posture);
                 }
             }
         }
     }
-
-    private static bool Suits(Technique technique, Posture posture) =>
-        posture != Posture.Out && (technique.Needs.Contains(posture) || (posture == Posture.Gripping && technique.Family == Family.Escape));
 
     private static IEnumerable<Place> Left(Scene scene, int t, int a, MomentMove wanted, int near, int far, Posture posture)
     {

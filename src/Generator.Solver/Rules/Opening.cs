@@ -45,7 +45,7 @@ public sealed class Opening : RuleModule
     {
         var cp = model.Cp;
         var postures = technique.Needs.Members.Select(p => (ILiteral)slot.EffectiveIs[(int)p]).ToList();
-        if (technique.Family != Family.Escape || technique.Answers.IsEmpty || technique.Needs.Contains(Posture.Gripping))
+        if (!technique.OpensGrips || technique.Needs.Contains(Posture.Gripping))
         {
             cp.Model.AddBoolOr([chosen.Not(), .. postures]);
             return;
