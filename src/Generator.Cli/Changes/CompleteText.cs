@@ -30,7 +30,7 @@ internal static class CompleteText
     private static string Sum(Completed completed)
     {
         var putIn = completed.Gave.Count(g => g.Part == SketchPart.Added);
-        var stands = completed.Stands == completed.Said ? $"All {completed.Said} moves stand as written" : $"{completed.Stands} of {completed.Said} moves stand as written";
+        var stands = completed.Stands == completed.Said ? completed.Said == 1 ? "The one move stands as written" : $"All {completed.Said} moves stand as written" : $"{completed.Stands} of {completed.Said} moves stand as written";
         return putIn switch
         {
             0 => stands + ".",

@@ -35,6 +35,7 @@ internal static class DiagnosisText
 
     private static string Sum(Completed completed, int gave) => gave switch
     {
+        0 when completed.Said == 1 => "The one move can stand as written.",
         0 => string.Create(CultureInfo.InvariantCulture, $"All {completed.Said} moves can stand as written."),
         1 => string.Create(CultureInfo.InvariantCulture, $"1 thing must give, {completed.Stands} of {completed.Said} moves stand (fewest found)."),
         _ => string.Create(CultureInfo.InvariantCulture, $"{gave} things must give, {completed.Stands} of {completed.Said} moves stand (fewest found)."),

@@ -22,6 +22,7 @@ internal static class CompleteCommand
             (ExitCode.Good, "Everything that was said stands."),
             (ExitCode.Forbidden, "Something that was said had to give; the answer says what."),
             (ExitCode.Input, "Something that was given is wrong."),
+            (ExitCode.Impossible, "No routine can be made of it."),
             (ExitCode.OutOfTime, "Time ran out before there was a routine."),
             ExitCode.BrokenDownHere,
         ];

@@ -16,20 +16,22 @@ internal static class Pairs
     /// <param name="desk">Where a routine of another library is remarked on.</param>
     /// <param name="use">How the remark names this library: "this is", "this audit uses".</param>
     /// <exception cref="RefusedException">One of them is wrong.</exception>
-    public static Routine Routine(string path, string? briefPath, Book book, Desk desk, string use = "this is") =>
-        Routine(Inputs.Source(path, desk), briefPath, book, desk, use);
-
-    /// <summary>The same of a file that is read already.</summary>
-    public static Routine Routine(SourceFile source, string? briefPath, Book book, Desk desk, string use = "this is")
+    public static Routine Routine(string path, string? briefPath, Book book, Desk desk, string use = "this is")
     {
-        var given = RoutineOrSketch(source, briefPath, book, desk, use);
+        var brief = Brief(briefPath, book, desk);
+        return Routine(Inputs.Source(path, desk), brief, book, desk, use);
+    }
+
+    /// <summary>The same of files that are read already.</summary>
+    public static Routine Routine(SourceFile source, Brief? brief, Book book, Desk desk, string use = "this is")
+    {
+        var given = RoutineOrSketch(source, brief, book, desk, use);
         return given.Sketch is { } sketch ? Sketches.Filled(sketch, source.Name, book, desk) : given.Routine!;
     }
 
     /// <summary>The same, the sketch as it stands.</summary>
-    public static (Routine? Routine, ReadSketch? Sketch) RoutineOrSketch(SourceFile source, string? briefPath, Book book, Desk desk, string use)
+    public static (Routine? Routine, ReadSketch? Sketch) RoutineOrSketch(SourceFile source, Brief? brief, Book book, Desk desk, string use)
     {
-        var brief = briefPath is null ? null : Inputs.Brief(briefPath, book, desk);
         var given = Inputs.RoutineOrSketch(source, brief, book, desk);
         if (given.Routine is { LibraryVersion: { Length: > 0 } version } && !string.Equals(version, book.Version, StringComparison.Ordinal))
         {
@@ -38,6 +40,9 @@ internal static class Pairs
 
         return given;
     }
+
+    /// <summary>The brief beside a routine; null for none.</summary>
+    public static Brief? Brief(string? path, Book book, Desk desk) => path is null ? null : Inputs.Brief(path, book, desk);
 
     /// <summary>Refuses a missing routine, and two files from one standard input.</summary>
     public static void Check(string command, [NotNull] string? path, string? briefPath)

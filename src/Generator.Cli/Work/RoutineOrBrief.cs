@@ -22,7 +22,7 @@ internal sealed record RoutineOrBrief(Brief Brief, Routine? Routine)
         var source = Inputs.Source(path, desk);
         if (IsRoutine(source))
         {
-            var routine = Pairs.Routine(source, briefPath, book, desk);
+            var routine = Pairs.Routine(source, Pairs.Brief(briefPath, book, desk), book, desk);
             return new RoutineOrBrief(routine.Brief, routine);
         }
 

@@ -18,8 +18,14 @@ internal static class Sketches
     /// <param name="desk">Is told how long it takes at most; may stop it.</param>
     /// <param name="options">Seed and time.</param>
     /// <param name="tell">Whether every better filling is told and kept.</param>
+    /// <exception cref="RefusedException">No filling can be.</exception>
     public static Completed? Fill(ReadSketch read, Book book, Desk desk, CompleteOptions options, bool tell = false)
     {
+        if (Complete.Clash(read.Sketch, book) is { Count: > 0 } clash)
+        {
+            throw new RefusedException($"No routine can be made of these notes. {string.Join(' ', clash)}", "Maybe another place, fewer people or a larger floor; a brief (--brief) says how large it is.") { Code = ExitCode.Impossible };
+        }
+
         desk.Limit(options.Time);
         var progress = Progress.At(desk);
         return progress.Run("Completing", () => Complete.Of(read.Sketch, book, options, tell ? new CompleteProgress(progress, desk.Keep).Report : null, desk.Stop)) is { } completed ? WithNotes(completed, book) : null;

@@ -38,6 +38,20 @@ public class CompleteCommandTests
     }
 
     [Fact]
+    public void An_opening_place_off_the_floor_is_named_at_once()
+    {
+        using var rig = new Rig();
+        foreach (var command in (string[])["complete", "audit", "paperwork"])
+        {
+            string[] given = [rig.File("a.notes.txt", "Bruno: 3, 3 m\nBruno: jab > slips\n"), "--brief", rig.File("a.brief.json", """{ "floor": { "width": 5, "depth": 6 }, "length": { "moves": 2 }, "attackers": [{ "name": "Bruno" }] }""")];
+            var answer = command == "paperwork" ? rig.Run([command, .. given, "--out", Path.Combine(rig.Folder, "papers")]) : rig.Run([command, .. given]);
+            Assert.Equal(ExitCode.Impossible, answer.Code);
+            Assert.Contains("Bruno opens 3.00 m out at 3 o'clock, where the floor is clear for 2.20 m.", answer.Err, StringComparison.Ordinal);
+            Assert.Contains("\n  Maybe another place", answer.Err, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
     public void Json_tells_what_was_said_what_stands_and_what_gave()
     {
         using var rig = new Rig();
