@@ -36,9 +36,9 @@ public static class Explain
         var whole = first.IsProven ? Answer.Impossible : new BriefOracle(book, options.Seed, options.Time / 2, ends.Token).Ask(asked);
         told?.Invoke(whole switch
         {
-            Answer.Solvable => "There is a routine for this brief.",
-            Answer.Impossible => "No routine can satisfy this brief.",
-            _ => "No routine was found yet.",
+            Answer.Solvable => "There is a routine for this brief",
+            Answer.Impossible => "No routine can satisfy this brief",
+            _ => "No routine was found yet",
         });
         if (whole == Answer.Solvable)
         {
