@@ -85,7 +85,7 @@ internal static class ExplainRun
         ["minimal"] = explanation.Minimal,
         ["complete"] = explanation.Complete,
         ["clashes"] = new JArray(explanation.Clashes.Select(c => new JArray(c))),
-        ["giveUps"] = new JArray(explanation.GiveUps.Select(g => new JArray(g.Words))),
+        ["giveUps"] = new JArray(explanation.GiveUps.Select(g => new JObject { ["words"] = new JArray(g.Words), ["brief"] = BriefWriter.Object(g.Brief) })),
         ["reasons"] = new JArray(explanation.Reasons),
     });
 

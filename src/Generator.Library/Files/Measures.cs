@@ -3,7 +3,7 @@ using Generator.Library.Reading;
 namespace Generator.Library.Files;
 
 /// <summary>The ranges of all numbers in briefs and routines.</summary>
-internal static class Measures
+public static class Measures
 {
     public static readonly Quantity Tempo = new("a tempo", Domain.Tempo.Slowest, Domain.Tempo.Fastest, "counts a minute", "Maybe it is in seconds; write counts a minute, such as 100.");
     public static readonly Quantity Counts = new("a length", 4, 2000, "counts", "Maybe it is in seconds or moves; write counts, such as 48.");

@@ -9,7 +9,7 @@ public sealed record BriefExplanation
     /// <summary>Sets of statements that cannot hold together, of which none can be left out; in the brief's words. None where the brief is not proven impossible.</summary>
     public IReadOnlyList<IReadOnlyList<string>> Clashes { get; init; } = [];
 
-    /// <summary>What would help, the smallest first.</summary>
+    /// <summary>What would help, the fewest statements first, and of those what is nearest to hand (<see cref="Nearness"/>).</summary>
     public IReadOnlyList<WayOut> GiveUps { get; init; } = [];
 
     /// <summary>What arithmetic says, in words; empty when it says nothing.</summary>

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Generator.Solver.Explaining;
 
 /// <summary>
@@ -15,12 +17,18 @@ public sealed class Clashes(int count, Func<ulong, Answer> oracle, Func<ulong, b
     /// <summary>Give-ups that are looked for; nobody reads more.</summary>
     private const int Most = 40;
 
+    /// <summary>So often the oracle tries harder before more is given up where less may do.</summary>
+    private const int HarderFirst = 2;
+
     private readonly List<ulong> solvable = [];
     private readonly List<(ulong Set, Answer Answer)> against = [];
     private readonly List<ulong> cheapless = [];
 
     /// <summary>A clash that is known already, to begin with; 0 for none.</summary>
     public ulong First { get; init; }
+
+    /// <summary>How far from hand it is to give something up: of as many statements what is nearest is asked about first. All alike unless said.</summary>
+    public Func<ulong, int> Farness { get; init; } = _ => 0;
 
     /// <summary>Questions that were put to the oracle.</summary>
     public int Asked { get; private set; }
@@ -41,18 +49,21 @@ public sealed class Clashes(int count, Func<ulong, Answer> oracle, Func<ulong, b
 
         List<ulong> clashes = [First != 0 ? First : Shrink(Everything, Enumerable.Range(0, count))];
         var (giveUps, undecided) = (new List<ulong>(), new List<ulong>());
-        var complete = false;
+        var (complete, harder) = (false, 0);
         while (!stop.IsCancellationRequested && giveUps.Count < Most)
         {
-            if (HittingSets.Of(clashes).Where(h => !giveUps.Contains(h) && !undecided.Contains(h)).Select(h => (ulong?)h).FirstOrDefault() is not { } candidate)
+            var next = HittingSets.Of(clashes).Where(h => !giveUps.Contains(h) && !undecided.Contains(h)).OrderBy(BitOperations.PopCount).ThenBy(Farness).Select(h => (ulong?)h).FirstOrDefault();
+            var lessMayDo = next is { } more && harder < HarderFirst && undecided.Exists(u => BitOperations.PopCount(u) < BitOperations.PopCount(more));
+            if ((next is null || lessMayDo) && undecided.Count > 0 && again?.Invoke() == true)
             {
-                if (undecided.Count > 0 && again?.Invoke() == true)
-                {
-                    undecided.Clear();
-                    against.RemoveAll(a => a.Answer == Answer.Unknown);
-                    continue;
-                }
+                harder++;
+                undecided.Clear();
+                against.RemoveAll(a => a.Answer == Answer.Unknown);
+                continue;
+            }
 
+            if (next is not { } candidate)
+            {
                 complete = true;
                 break;
             }

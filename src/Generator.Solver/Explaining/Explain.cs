@@ -2,6 +2,8 @@ using System.Diagnostics;
 using System.Numerics;
 using Generator.Domain;
 using Generator.Library;
+using Generator.Library.Files;
+using Generator.Library.Reading;
 using Generator.Rules;
 using Generator.Solver.Refuting;
 
@@ -47,13 +49,16 @@ public static class Explain
 
         var everything = Clashes.AllOf(statements.Count);
         Brief Kept(ulong set) => Statements.Keep(asked, statements, set);
-        var clashes = new Clashes(statements.Count, set => set == everything ? whole : oracle.Ask(Kept(set)), set => oracle.IsProven(Kept(set)), () => Harder(oracle, options.Time), sets.Token) { First = first.Set };
+        int Farness(ulong set) => Members(statements.Count, set).Max(i => (int)statements[i].Nearness);
+        bool IsReadable(Brief b) => BriefReader.Parse(new SourceFile("way out", BriefWriter.Text(b)), book).IsGood;
+        bool Helps(Brief b) => !ends.IsCancellationRequested && IsReadable(b) && gentle.Ask(b) == Answer.Solvable;
+        var clashes = new Clashes(statements.Count, set => set == everything ? whole : oracle.Ask(Kept(set)), set => oracle.IsProven(Kept(set)), () => Harder(oracle, options.Time), sets.Token) { First = first.Set, Farness = Farness };
         var report = clashes.Report();
         return new BriefExplanation
         {
             Brief = whole,
             Clashes = whole != Answer.Impossible ? [] : [.. report.Clashes.OrderByDescending(c => c == first.Set).ThenBy(BitOperations.PopCount).Select(c => Words(statements, c))],
-            GiveUps = [.. report.GiveUps.OrderBy(BitOperations.PopCount).Select(g => Concession(asked, statements, g, gentle, ends.Token))],
+            GiveUps = [.. report.GiveUps.OrderBy(BitOperations.PopCount).ThenBy(Farness).Select(g => Concession(asked, statements, g, Helps, IsReadable)).OfType<WayOut>()],
             Reasons = first.Reasons,
             Proven = report.Proven,
             Minimal = report.Minimal,
@@ -82,16 +87,22 @@ public static class Explain
 
     private static IEnumerable<int> Members(int count, ulong set) => Enumerable.Range(0, count).Where(i => (set & (1UL << i)) != 0);
 
-    /// <summary>What has to be given up; where it is one statement alone, no more of it than need be.</summary>
-    private static WayOut Concession(Brief brief, IReadOnlyList<Statement> statements, ulong giveUp, BriefOracle oracle, CancellationToken stop)
+    /// <summary>What has to be given up, and no more of each than need be; null where it cannot be written down as a brief.</summary>
+    private static WayOut? Concession(Brief brief, IReadOnlyList<Statement> statements, ulong giveUp, Func<Brief, bool> helps, Func<Brief, bool> isReadable)
     {
-        if (BitOperations.PopCount(giveUp) == 1
-            && Least(statements[BitOperations.TrailingZeroCount(giveUp)].Gentler, asked => !stop.IsCancellationRequested && oracle.Ask(asked(brief)) == Answer.Solvable) is { } least)
+        var changes = Members(statements.Count, giveUp).ToDictionary(i => i, i => (Words: statements[i].Instead, Asked: statements[i].Without));
+        Brief Changed() => changes.OrderBy(c => c.Key).Aggregate(brief, (b, c) => c.Value.Asked(b));
+        foreach (var i in changes.Keys.ToList())
         {
-            return new WayOut([least.Words], least.Asked(brief));
+            var whole = changes[i];
+            changes[i] = Least(statements[i].Gentler, asked =>
+            {
+                changes[i] = (string.Empty, asked);
+                return helps(Changed());
+            }) ?? whole;
         }
 
-        return new WayOut([.. Words(statements, giveUp).Select(w => "without: " + w)], Statements.Keep(brief, statements, Clashes.AllOf(statements.Count) & ~giveUp));
+        return Changed() is var changed && isReadable(changed) ? new WayOut([.. changes.OrderBy(c => c.Key).Select(c => c.Value.Words)], changed) : null;
     }
 
     /// <summary>The first concession that helps: in longer and longer steps, then between the last two.</summary>

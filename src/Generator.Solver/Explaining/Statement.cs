@@ -12,4 +12,10 @@ public sealed record Statement(string Words, Func<Brief, Brief> Without, IReadOn
         : this(words, without, [])
     {
     }
+
+    /// <summary>What stands in the brief instead when it is dropped, in words.</summary>
+    public string Instead { get; init; } = "without: " + Words;
+
+    /// <summary>How near to hand it is: what is wished for is given up before what is given, and that before what keeps people safe.</summary>
+    public Nearness Nearness { get; init; }
 }

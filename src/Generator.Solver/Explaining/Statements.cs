@@ -1,6 +1,7 @@
 using System.Globalization;
 using Generator.Domain;
 using Generator.Library;
+using Generator.Library.Files;
 using Generator.Library.Reading;
 using Generator.Solver.Refuting;
 
@@ -12,14 +13,6 @@ public static class Statements
     /// <summary>So many counts more or fewer are offered as a concession.</summary>
     private static readonly int[] Steps = [.. Enumerable.Range(1, 32)];
 
-    /// <summary>As many falls, and head-height hits, as a brief can allow.</summary>
-    private const int MostFalls = 1000;
-
-    private const int MostHits = 5000;
-
-    /// <summary>The widest tolerance of a length that a brief can give.</summary>
-    private const int Widest = 200;
-
     /// <summary>Centimetres from the mark to the edge at which the floor stands in nobody's way.</summary>
     private const int Roomy = 400;
 
@@ -28,8 +21,8 @@ public static class Statements
     /// <param name="settle">What room people need.</param>
     public static IReadOnlyList<Statement> Of(Brief brief, Settle settle) =>
     [
-        .. Lengths(brief).Concat(Stories(brief)).Concat(brief.Moments.Select(Moment)).Concat(Endings(brief)).Concat(SafetyOf(brief)).Concat(Crowd(brief, settle)).Concat(Floors(brief))
-            .Concat(People(brief)).Take(64),
+        .. Lengths(brief).Concat(As(Nearness.Given, TempoOf(brief))).Concat(Stories(brief)).Concat(brief.Moments.Select(Moment)).Concat(Endings(brief))
+            .Concat(As(Nearness.Performers, SafetyOf(brief))).Concat(As(Nearness.Given, Crowd(brief, settle).Concat(Floors(brief)))).Concat(People(brief)).Take(64),
     ];
 
     /// <summary>The brief with only some of its statements, given as bits.</summary>
@@ -43,6 +36,8 @@ public static class Statements
         return brief;
     }
 
+    private static IEnumerable<Statement> As(Nearness nearness, IEnumerable<Statement> statements) => statements.Select(s => s with { Nearness = nearness });
+
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 
     private static IEnumerable<Statement> Lengths(Brief brief)
@@ -52,36 +47,62 @@ public static class Statements
             yield break;
         }
 
-        var unit = length.Counts is null ? "moves" : "counts";
-        var asked = length.Counts is { } counts ? Amounts.Many(counts, "count") : Amounts.Many(length.Moves ?? 0, "move");
-        Brief Longer(Brief b, int by) => b with { Length = new Length(length.Counts + by, length.Counts is null ? length.Moves + by : b.Length?.Moves, length.Tolerance) };
+        var unit = length.Counts is null ? "move" : "count";
+        var asked = (length.Counts ?? length.Moves) ?? 0;
+        Brief Of(Brief b, Length l) => b with { Length = length.Counts is null ? l : l with { Moves = b.Length?.Moves } };
+        var free = Free(brief, length);
         yield return new Statement(
-            length.Tolerance == 0 ? $"a length of exactly {asked}" : $"a length of {asked}, give or take {Number(length.Tolerance)}",
-            b => b with { Length = Free(b, length) },
-            [.. Steps.Select(s => ($"{Number(s)} more {(s == 1 ? unit[..^1] : unit)}", (Func<Brief, Brief>)(b => Longer(b, s))))]);
+            LengthWords(length),
+            b => Of(b, free),
+            [.. Enumerable.Range(1, Math.Max(0, ((free.Counts ?? free.Moves) ?? 0) - asked)).Select(s => ($"{Amounts.Many(s, $"more {unit}")}", (Func<Brief, Brief>)(b => Of(b, length with { Counts = length.Counts + s, Moves = length.Moves + s }))))])
+        {
+            Instead = LengthWords(free),
+        };
         if (length is { Counts: not null, Moves: { } also })
         {
             yield return new Statement(
                 Amounts.Many(also, "move"),
                 b => b with { Length = b.Length is { } l ? l with { Moves = null } : null },
-                [.. Steps.Select(s => also - (s * Math.Max(1, also / 32))).Where(m => m > 0).Select(m => ($"only {Number(m)} of the {Number(also)} moves", (Func<Brief, Brief>)(b => b with { Length = b.Length is { } l ? l with { Moves = m } : null })))]);
-        }
-
-        if (brief.Tempo.CountsPerMinute > 60)
-        {
-            yield return new Statement(
-                $"a tempo of {Number(brief.Tempo.CountsPerMinute)} counts a minute",
-                b => b with { Tempo = new Tempo(brief.Tempo.CountsPerMinute > 100 ? 100 : 60) },
-                [.. Steps.Select(s => brief.Tempo.CountsPerMinute - (5 * s)).Where(t => t > 60).Append(60).Select(t => ($"a tempo of {Number(t)}", (Func<Brief, Brief>)(b => b with { Tempo = new Tempo(t) })))]);
+                [.. Steps.Select(s => also * (Steps.Length - s) / Steps.Length).Append(1).Where(m => m > 0 && m < also).Distinct().Select(m => ($"only {Number(m)} of the {Number(also)} moves", (Func<Brief, Brief>)(b => b with { Length = b.Length is { } l ? l with { Moves = m } : null })))]);
         }
     }
 
-    /// <summary>Any length up to twice what is asked, or what so many attackers may need.</summary>
+    private static string LengthWords(Length length)
+    {
+        var asked = length.Counts is { } counts ? Amounts.Many(counts, "count") : Amounts.Many(length.Moves ?? 0, "move");
+        return length.Tolerance == 0 ? $"a length of exactly {asked}" : $"a length of {asked}, give or take {Number(length.Tolerance)}";
+    }
+
+    /// <summary>Any length up to twice what is asked, or what so many attackers and moves may need, as far as a brief can say it.</summary>
     private static Length Free(Brief brief, Length length)
     {
-        var wanted = length.Counts is { } counts ? Math.Max(counts, 3 * (brief.Length?.Moves ?? 0)) : length.Moves ?? 0;
-        var most = Math.Max(wanted, 10 * (brief.Attackers.Count + 1)) + length.Tolerance;
-        return length.Counts is null ? new Length(null, most, Math.Min(Widest, most - 1)) : new Length(most, brief.Length?.Moves, Math.Min(Widest, most - 1));
+        var people = 10 * (brief.Attackers.Count + 1);
+        if (length.Counts is { } counts)
+        {
+            var longest = Within(Measures.Counts, Math.Max(Math.Max(counts, 3 * (length.Moves ?? 0)), people) + length.Tolerance);
+            return new Length(longest, null, Within(Measures.Tolerance, longest - 1));
+        }
+
+        var most = Within(Measures.Moves, Math.Max(length.Moves ?? 0, people) + length.Tolerance);
+        return new Length(null, most, Within(Measures.Tolerance, most - 1));
+    }
+
+    /// <summary>A number, or the nearest to it that a brief can say.</summary>
+    private static int Within(Quantity quantity, int number) => (int)Math.Clamp(number, quantity.Least, quantity.Most);
+
+    private static IEnumerable<Statement> TempoOf(Brief brief)
+    {
+        if (brief.Tempo.CountsPerMinute > 60)
+        {
+            var easy = brief.Tempo.CountsPerMinute > 100 ? 100 : 60;
+            yield return new Statement(
+                $"a tempo of {Number(brief.Tempo.CountsPerMinute)} counts a minute",
+                b => b with { Tempo = new Tempo(easy) },
+                [.. Steps.Select(s => brief.Tempo.CountsPerMinute - (5 * s)).Where(t => t > 60).Append(60).Select(t => ($"a tempo of {Number(t)}", (Func<Brief, Brief>)(b => b with { Tempo = new Tempo(t) })))])
+            {
+                Instead = $"a tempo of {Number(easy)}",
+            };
+        }
     }
 
     private static IEnumerable<Statement> Stories(Brief brief)
@@ -133,7 +154,7 @@ public static class Statements
         foreach (var name in brief.Ending?.Out ?? [])
         {
             Brief Left(Brief b) => b with { Ending = b.Ending is { } e ? new Ending([.. e.Out.Where(n => !string.Equals(n, name, StringComparison.Ordinal))], string.Equals(e.Last, name, StringComparison.Ordinal) ? null : e.Last) : null };
-            yield return new Statement($"{name} out at the end", Left, [($"{name} may still be standing at the end", Left)]);
+            yield return new Statement($"{name} out at the end", Left) { Instead = $"{name} may still be standing at the end" };
         }
 
         if (brief.Ending?.Last is { } last)
@@ -150,18 +171,22 @@ public static class Statements
             yield return new Statement(
                 $"a margin of {safety.Margin.InWords}",
                 b => b with { Safety = b.Safety with { Margin = HalfCounts.Zero } },
-                [.. Enumerable.Range(1, safety.Margin.Value).Select(s => new HalfCounts(safety.Margin.Value - s)).Select(m => ($"a margin of {m.InWords}", (Func<Brief, Brief>)(b => b with { Safety = b.Safety with { Margin = m } })))]);
+                [.. Enumerable.Range(1, safety.Margin.Value).Select(s => new HalfCounts(safety.Margin.Value - s)).Select(m => ($"a margin of {m.InWords}", (Func<Brief, Brief>)(b => b with { Safety = b.Safety with { Margin = m } })))])
+            {
+                Instead = $"a margin of {HalfCounts.Zero.InWords}",
+            };
         }
 
-        var runs = $" a day in {Amounts.Many(safety.Runs, "run")}";
-        yield return new Statement(
-            $"at most {Amounts.Many(safety.FallsPerDay, "fall")}{runs}",
-            b => b with { Safety = b.Safety with { FallsPerDay = MostFalls } },
-            [.. Steps.Take(8).Select(s => safety.FallsPerDay + (s * safety.Runs)).Select(f => ($"{Amounts.Many(f, "fall")}{runs}", (Func<Brief, Brief>)(b => b with { Safety = b.Safety with { FallsPerDay = f } })))]);
-        yield return new Statement(
-            $"at most {Amounts.Many(safety.HeadHitsPerDay, "head-height hit")}{runs}",
-            b => b with { Safety = b.Safety with { HeadHitsPerDay = MostHits } },
-            [.. Steps.Take(8).Select(s => safety.HeadHitsPerDay + (s * safety.Runs)).Select(h => ($"{Amounts.Many(h, "head-height hit")}{runs}", (Func<Brief, Brief>)(b => b with { Safety = b.Safety with { HeadHitsPerDay = h } })))]);
+        yield return Capped("fall", safety.FallsPerDay, Measures.FallsPerDay, safety.Runs, (s, most) => s with { FallsPerDay = most });
+        yield return Capped("head-height hit", safety.HeadHitsPerDay, Measures.HeadHitsPerDay, safety.Runs, (s, most) => s with { HeadHitsPerDay = most });
+    }
+
+    private static Statement Capped(string what, int cap, Quantity range, int runs, Func<Safety, int, Safety> with)
+    {
+        var most = (int)range.Most;
+        string Words(int number) => $"{Amounts.Many(number, what)} a day in {Amounts.Many(runs, "run")}";
+        Func<Brief, Brief> With(int number) => b => b with { Safety = with(b.Safety, number) };
+        return new Statement("at most " + Words(cap), With(most), [.. Steps.Take(8).Select(s => cap + (s * runs)).Where(m => m <= most).Select(m => (Words(m), With(m)))]) { Instead = Words(most) };
     }
 
     /// <summary>How many people there are is in nobody's way but where the floor has no room for them.</summary>
@@ -176,10 +201,10 @@ public static class Statements
         var stay = brief.Attackers.Select(a => a.Name).OrderByDescending(n => brief.Moments.Count(m => m.Moves.Any(v => Same(v.Attacker, n))) + (Same(brief.Ending?.Last, n) ? 1 : 0)).ToList();
         for (var number = stay.Count - 1; number > 0; number--)
         {
-            var (names, words) = (stay.Take(number).ToHashSet(), Amounts.Many(number, "attacker"));
+            var names = stay.Take(number).ToHashSet();
             if (Packing.Fits(Only(brief, names), settle))
             {
-                yield return new Statement(Amounts.Many(stay.Count, "attacker"), b => Only(b, names), [($"only {words}", b => Only(b, names))]);
+                yield return new Statement(Amounts.Many(stay.Count, "attacker"), b => Only(b, names)) { Instead = $"only {Amounts.Many(number, "attacker")}, without {Workings.List([.. stay.Skip(number)])}" };
                 yield break;
             }
         }
@@ -201,10 +226,14 @@ public static class Statements
         if (Math.Min(Math.Min(floor.MarkX.Value, floor.Width.Value - floor.MarkX.Value), Math.Min(floor.MarkY.Value, floor.Depth.Value - floor.MarkY.Value)) < Roomy)
         {
             var isMiddle = 2 * floor.MarkX.Value == floor.Width.Value && 2 * floor.MarkY.Value == floor.Depth.Value;
+            var most = Math.Min(6, ((int)Measures.FloorSide.Most - (Math.Max(floor.Width.Value, floor.Depth.Value) / 100)) / 2);
             yield return new Statement(
                 $"a floor of {floor.Width} by {floor.Depth}{(isMiddle ? string.Empty : $" with the mark at {floor.MarkX}, {floor.MarkY}")}",
-                b => Larger(b, 600),
-                [.. Steps.Take(6).Select(s => ($"{Number(s)} more metre{(s == 1 ? string.Empty : "s")} of floor on every side", (Func<Brief, Brief>)(b => Larger(b, 100 * s))))]);
+                b => Larger(b, 100 * most),
+                [.. Steps.Take(most - 1).Select(s => (LargerWords(s), (Func<Brief, Brief>)(b => Larger(b, 100 * s))))])
+            {
+                Instead = LargerWords(most),
+            };
         }
 
         foreach (var camera in brief.Cameras.Where(c => c.IsOnTheGround))
@@ -214,7 +243,7 @@ public static class Statements
 
         if (floor.Surface != Surface.Matted)
         {
-            yield return new Statement($"a floor that is {EnumWords.Of(floor.Surface)}", b => b with { Floor = b.Floor with { Surface = Surface.Matted } });
+            yield return new Statement($"a floor that is {EnumWords.Of(floor.Surface)}", b => b with { Floor = b.Floor with { Surface = Surface.Matted } }) { Instead = $"a floor that is {EnumWords.Of(Surface.Matted)}" };
         }
 
         foreach (var obstacle in floor.Obstacles)
@@ -223,11 +252,14 @@ public static class Statements
         }
     }
 
-    /// <summary>So much more floor on every side, with everything where it was.</summary>
+    private static string LargerWords(int metres) => Amounts.Many(metres, "more metre") + " of floor on every side";
+
+    /// <summary>So much more floor on every side, with everything where it was; ways in stay at the edge or as far from it.</summary>
     private static Brief Larger(Brief brief, int by)
     {
         var floor = brief.Floor;
         Centimetres Plus(Centimetres length, int more) => new(length.Value + more);
+        Centimetres Outwards(Centimetres place, Centimetres side) => Plus(place, place <= new Centimetres(0) ? 0 : place >= side ? 2 * by : by);
         return brief with
         {
             Floor = floor with
@@ -237,14 +269,14 @@ public static class Statements
                 MarkX = Plus(floor.MarkX, by),
                 MarkY = Plus(floor.MarkY, by),
                 Obstacles = [.. floor.Obstacles.Select(o => o with { X = Plus(o.X, by), Y = Plus(o.Y, by) })],
-                WaysIn = [],
+                WaysIn = [.. floor.WaysIn.Select(w => w with { X = Outwards(w.X, floor.Width), Y = Outwards(w.Y, floor.Depth) })],
             },
         };
     }
 
     private static IEnumerable<Statement> People(Brief brief) =>
-        Person(brief.Hero, (b, change) => b with { Hero = (HeroPart)change(b.Hero) })
-            .Concat(brief.Attackers.SelectMany(a => Placed(a).Concat(Person(a, (b, change) => With(b, a.Name, p => (AttackerPart)change(p))))));
+        As(Nearness.Performers, Person(brief.Hero, (b, change) => b with { Hero = (HeroPart)change(b.Hero) }))
+            .Concat(brief.Attackers.SelectMany(a => Placed(a).Concat(As(Nearness.Performers, Person(a, (b, change) => With(b, a.Name, p => (AttackerPart)change(p)))))));
 
     private static Brief With(Brief brief, string name, Func<AttackerPart, AttackerPart> change) =>
         brief with { Attackers = [.. brief.Attackers.Select(a => Same(a.Name, name) ? change(a) : a)] };
@@ -267,7 +299,7 @@ public static class Statements
 
         if (part.Speed < 200)
         {
-            yield return new Statement($"{part.Name} coming in at {(part.Speed / 100m).ToString("0.##", CultureInfo.InvariantCulture)} m/s", b => With(b, part.Name, p => p with { Speed = 300 }));
+            yield return new Statement($"{part.Name} coming in at {(part.Speed / 100m).ToString("0.##", CultureInfo.InvariantCulture)} m/s", b => With(b, part.Name, p => p with { Speed = 300 })) { Nearness = Nearness.Performers, Instead = $"{part.Name} coming in at 3 m/s" };
         }
     }
 
@@ -285,10 +317,14 @@ public static class Statements
 
         if (person.FallsPerRun is { } falls)
         {
+            var most = (int)Measures.FallsPerRun.Most;
             yield return new Statement(
                 falls == 0 ? $"{person.Name} never falling" : $"{person.Name} falling at most {Amounts.Many(falls, "time")} a run",
-                b => with(b, p => p with { FallsPerRun = 20 }),
-                [.. Steps.Take(20 - falls).Select(s => ($"{person.Name} falling up to {Amounts.Many(falls + s, "time")} a run", (Func<Brief, Brief>)(b => with(b, p => p with { FallsPerRun = falls + s }))))]);
+                b => with(b, p => p with { FallsPerRun = most }),
+                [.. Steps.Take(most - falls).Select(s => ($"{person.Name} falling up to {Amounts.Many(falls + s, "time")} a run", (Func<Brief, Brief>)(b => with(b, p => p with { FallsPerRun = falls + s }))))])
+            {
+                Instead = $"{person.Name} falling up to {Amounts.Many(most, "time")} a run",
+            };
         }
 
         if (person.Skill < Skill.Stunt)
@@ -296,7 +332,10 @@ public static class Statements
             yield return new Statement(
                 $"{person.Name} being {EnumWords.Of(person.Skill)}",
                 b => with(b, p => p with { Skill = Skill.Stunt }),
-                [.. Enum.GetValues<Skill>().Where(s => s > person.Skill).Order().Select(s => ($"{person.Name} being {EnumWords.Of(s)}", (Func<Brief, Brief>)(b => with(b, p => p with { Skill = s }))))]);
+                [.. Enum.GetValues<Skill>().Where(s => s > person.Skill && s < Skill.Stunt).Order().Select(s => ($"{person.Name} being {EnumWords.Of(s)}", (Func<Brief, Brief>)(b => with(b, p => p with { Skill = s }))))])
+            {
+                Instead = $"{person.Name} being {EnumWords.Of(Skill.Stunt)}",
+            };
         }
     }
 }

@@ -54,6 +54,23 @@ public class ChangeCommandTests
         Assert.Contains("  - 5 setbacks", answer.Out, StringComparison.Ordinal);
     }
 
+    /// <summary>Thrown by a novice who may not: giving up the throw alone comes first, and each way out is a brief that the program drafts.</summary>
+    [Fact]
+    public void A_way_out_stands_there_as_a_brief_that_can_be_drafted()
+    {
+        using var rig = new Rig { Draft = Drafting.Draft };
+        var brief = """{ "tempo": 120, "length": { "counts": 16 }, "hero": { "skill": "novice" }, "moments": [ { "technique": "outside-reap" } ], "attackers": [ { "name": "Bruno" } ] }""";
+        var answer = rig.Run("explain", rig.File("b.json", brief), "--time", "10", "--json");
+        Assert.Equal(ExitCode.Impossible, answer.Code);
+        var ways = JObject.Parse(answer.Out)["giveUps"]!;
+        Assert.Equal("without: the hero moment outside-reap", Assert.Single((JArray)ways[0]!["words"]!));
+        Assert.All(ways, w =>
+        {
+            var drafted = rig.Run("draft", rig.File("way.json", w["brief"]!.ToString()));
+            Assert.True(drafted.Code == ExitCode.Good, $"{w["words"]}: {drafted.Err}");
+        });
+    }
+
     /// <summary>Arithmetic sees the last two, the others take a proof.</summary>
     [Theory]
     [InlineData("not in yet", """ "counts": 20, "tolerance": 2 """, """ "moments": [ { "technique": "outside-reap", "attacker": "Bruno", "counts": [3, 6] } ], """, """ "entrance": 12 """, "", "Bruno not in before count 12")]
