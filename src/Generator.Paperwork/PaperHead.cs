@@ -19,6 +19,9 @@ public sealed record PaperHead(string Title, string Version, string Library, Dat
     /// <summary>How every warning begins.</summary>
     public const string Forbidden = "Not to be performed like this";
 
+    /// <summary>The form that stands beside every warning.</summary>
+    public const string Sign = "▲!";
+
     public static PaperHead Of(Routine routine, Verdict verdict, DateOnly? from = null) =>
         new(Page.Clean(routine.Brief.Title), RoutineHash.Short(routine), Page.Clean(routine.LibraryVersion), from, WarningOf(verdict));
 

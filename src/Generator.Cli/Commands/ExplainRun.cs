@@ -5,6 +5,8 @@ using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Reading;
+using Generator.Paperwork;
+using Generator.Rules.Judging;
 using Generator.Solver.Explaining;
 using Newtonsoft.Json.Linq;
 
@@ -62,7 +64,7 @@ internal static class ExplainRun
 
         desk.Limit(Desk.Untimed);
         var explanation = Progress.At(desk).Run("Explaining", () => MoveExplanation.Of(routine, number - 1, book, desk.Stop));
-        Show(desk, asked, asked.Json ? Json(explanation) : ExplanationText.Of(routine, explanation));
+        Show(desk, asked, asked.Json ? Json(explanation) : PaperHead.Of(routine, Audit.Of(explanation.Scene, routine)).Above(ExplanationText.Of(routine, explanation)));
         return ExitCode.Good;
     }
 

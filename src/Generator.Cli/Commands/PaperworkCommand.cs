@@ -95,7 +95,7 @@ internal static class PaperworkCommand
             return ExitCode.Good;
         }
 
-        desk.Err.WriteLine("The audit found something unsafe or broken; the papers say where.");
+        desk.Err.WriteLine($"{source.Head.Warning} The papers say why.");
         return ExitCode.Forbidden;
     }
 }

@@ -4,7 +4,7 @@ using Generator.Domain;
 namespace Generator.Paperwork.HandOffs;
 
 /// <summary>
-/// The click as sound: WAV, 48,000 samples a second, 16 bits, one channel, with a named cue point for every phrase. Each click starts at the sample
+/// The click as sound: WAV, 48,000 samples a second, 16 bits, one channel, with a named cue point for every phrase and a name that players show. Each click starts at the sample
 /// nearest to its time; samples are made of whole numbers, so that every machine makes the same file.
 /// </summary>
 public static class WavClick
@@ -21,10 +21,11 @@ public static class WavClick
     private const int HighPeriod = 32;
 
     /// <summary>The bytes of a <c>.wav</c> file.</summary>
+    /// <param name="title">What it is the click of; ASCII, other letters become "?".</param>
     /// <param name="tempo">Tempo of the routine.</param>
     /// <param name="end">End of the routine, in half counts from count 1.</param>
     /// <param name="markers">In order of time.</param>
-    public static byte[] Of(Tempo tempo, int end, IReadOnlyList<Marker> markers)
+    public static byte[] Of(string title, Tempo tempo, int end, IReadOnlyList<Marker> markers)
     {
         var clock = new ShowClock(tempo);
         var last = Math.Max(end, 1);
@@ -35,7 +36,7 @@ public static class WavClick
             Click(samples.AsSpan((int)clock.At(moment).Nearest(Rate), ClickSamples), accents.Contains(moment) ? HighPeriod : LowPeriod);
         }
 
-        return File(samples, [.. markers.Select(m => ((uint)clock.At(m.Moment).Nearest(Rate), m.Name))]);
+        return File(title, samples, [.. markers.Select(m => ((uint)clock.At(m.Moment).Nearest(Rate), m.Name))]);
     }
 
     private static void Click(Span<short> samples, int period)
@@ -48,7 +49,7 @@ public static class WavClick
         }
     }
 
-    private static byte[] File(short[] samples, IReadOnlyList<(uint Sample, string Name)> cues)
+    private static byte[] File(string title, short[] samples, IReadOnlyList<(uint Sample, string Name)> cues)
     {
         using var stream = new MemoryStream();
         using var writer = new BinaryWriter(stream, Encoding.ASCII);
@@ -67,6 +68,7 @@ public static class WavClick
         Chunk(writer, "data", w => Array.ForEach(samples, w.Write));
         Chunk(writer, "cue ", w => Cues(w, cues));
         Chunk(writer, "LIST", w => Labels(w, cues));
+        Chunk(writer, "LIST", w => Name(w, title));
         writer.Seek(4, SeekOrigin.Begin);
         writer.Write((int)stream.Length - 8);
         writer.Flush();
@@ -100,6 +102,12 @@ public static class WavClick
                 w.Write(Encoding.ASCII.GetBytes(name + '\0'));
             });
         }
+    }
+
+    private static void Name(BinaryWriter writer, string title)
+    {
+        writer.Write("INFO"u8);
+        Chunk(writer, "INAM", w => w.Write(Encoding.ASCII.GetBytes(Text.Page.Clean(title) + '\0')));
     }
 
     private static void Chunk(BinaryWriter writer, string id, Action<BinaryWriter> content)

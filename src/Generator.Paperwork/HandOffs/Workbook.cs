@@ -18,7 +18,7 @@ public static partial class Workbook
 
     private static readonly DateTimeOffset Stamp = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
-    /// <param name="head">What stands at the foot of every printed page, beside its number.</param>
+    /// <param name="head">What stands at the foot of every printed page, beside its number, and the warning above it.</param>
     /// <param name="tables">The sheets.</param>
     public static byte[] Of(PaperHead head, params IReadOnlyList<Table> tables)
     {
@@ -72,7 +72,8 @@ public static partial class Workbook
     {
         var whole = Page.Wrap($"{head.Identity}. {head.Title}", MostInAFoot)[0];
         var kept = (whole.Length > 2 * MostInAFoot ? head.Identity : whole).Replace("&", "&&", StringComparison.Ordinal);
-        return $"<x:pageSetup orientation=\"landscape\" fitToHeight=\"0\" /><x:headerFooter><x:oddFooter>{SecurityElement.Escape($"&L{kept}&Rpage &P of &N")}</x:oddFooter></x:headerFooter>";
+        var warning = head.Warning is null ? string.Empty : $"<x:oddHeader>{SecurityElement.Escape($"&C{PaperHead.Sign} {PaperHead.Forbidden.ToUpperInvariant()}")}</x:oddHeader>";
+        return $"<x:pageSetup orientation=\"landscape\" fitToHeight=\"0\" /><x:headerFooter>{warning}<x:oddFooter>{SecurityElement.Escape($"&L{kept}&Rpage &P of &N")}</x:oddFooter></x:headerFooter>";
     }
 
     private static string Numbered(Dictionary<string, string> identities, string identity)

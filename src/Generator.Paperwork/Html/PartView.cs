@@ -80,8 +80,10 @@ public sealed class PartView
         {
             var begins = AttackerTrail.AttackStart(step);
             var (where, far) = step.HasTarget ? ($", at the hero's {Words.Clock(step.TargetBearing)}", $", {new Centimetres(step.Distance)} from the mark") : (string.Empty, string.Empty);
-            lines.Add(("Go", $"at {Words.AtCount(Leaves(step))} from {PlaceAt(Leaves(step))}{(step.WalkRound > 0 ? $", round to {Words.Clock(step.TargetBearing)}" : string.Empty)}"));
-            lines.Add(("Throw", $"{step.Attack!.Name}, from {Words.AtCount(begins)}{where}"));
+            lines.Add(("Go", ComesTooSoon(step) is { } ready
+                ? $"do not: you are ready only at {Words.AtCount(ready)}, too late for the contact"
+                : $"at {Words.AtCount(Leaves(step))} from {PlaceAt(Leaves(step))}{(step.WalkRound > 0 ? $", round to {Words.Clock(step.TargetBearing)}" : string.Empty)}"));
+            lines.Add(("Throw", $"{step.Attack!.Name}, {(begins == step.Contact ? "at once" : "from " + Words.AtCount(begins))}{where}"));
             lines.Add(("Contact", $"{Words.AtCount(step.Contact)}{far}"));
             AddCue(lines, step, "give it by {0} as you start");
         }
@@ -180,6 +182,12 @@ public sealed class PartView
         return time;
     }
 
+    /// <summary>The half count from which they can set off for an attack of theirs: recovered, and in play.</summary>
+    private int ReadyFor(Step step) => step.Before.Attackers[Performer].SetsOffAt;
+
+    /// <summary>When they will be ready, where the routine has them go before that; null where it does not.</summary>
+    private int? ComesTooSoon(Step step) => ReadyFor(step) is var ready && Leaves(step) < ready ? ready : null;
+
     private string PlaceAt(int time)
     {
         var spot = Own.SpotAt(time);
@@ -207,7 +215,9 @@ public sealed class PartView
             return $"stay for move {Words.Number(next.Index + 1)}, {Words.AtCount(next.Start)}";
         }
 
-        var ready = step.After.Attackers[Performer].ReadyAt;
-        return $"be ready by {Words.AtCount(Math.Max(ready, step.End))}; go at {Words.AtCount(Leaves(next))} from {PlaceAt(Leaves(next))}; for move {Words.Number(next.Index + 1)}, contact at {Words.AtCount(next.Contact)}";
+        var contact = $"for move {Words.Number(next.Index + 1)}, contact at {Words.AtCount(next.Contact)}";
+        return ComesTooSoon(next) is { } late
+            ? $"do not go: you are ready only at {Words.AtCount(late)}, too late {contact}"
+            : $"be ready by {Words.AtCount(ReadyFor(next))}; go at {Words.AtCount(Leaves(next))} from {PlaceAt(Leaves(next))}; {contact}";
     }
 }

@@ -147,7 +147,7 @@ public static class TeachingSheet
     {
         var repeats = drill.Repeats == 0 ? "mark it only" : Words.Many(drill.Repeats, "time");
         var held = drill.Repeats < drill.Wanted ? $"{Page.Clean(drill.HeldBackBy)} has no more falls or effort left this day" : string.Empty;
-        return Page.Row(4, (drill.What, 26), ($"{drill.Speed} speed", 19), ("metronome " + drill.Speed.MetronomeOf(tempo), 13), (repeats, 12))
+        return Page.Row(2, (drill.What, 25), ($"{drill.Speed} speed", 19), ("metronome " + drill.Speed.MetronomeOf(tempo), 16), (repeats, 12))
             .Concat(Page.Hang("        ", held));
     }
 }

@@ -8,7 +8,7 @@ namespace Generator.Paperwork.Text;
 public static class AuditReport
 {
     /// <summary>The whole report, ending with a line feed.</summary>
-    public static string Of(Scene scene, Routine routine, Verdict verdict) => string.Concat(Lines(scene, routine, verdict).Select(l => l + "\n"));
+    public static string Of(Scene scene, Routine routine, Verdict verdict) => PaperHead.Of(routine, verdict).Above(string.Concat(Lines(scene, routine, verdict).Select(l => l + "\n")));
 
     private static IEnumerable<string> Lines(Scene scene, Routine routine, Verdict verdict) =>
     [

@@ -49,5 +49,11 @@ public sealed class SheetPaper(string fileName, string purpose, Func<PaperSource
         return empty < 0 ? room : room - Early + empty + 1;
     }
 
-    private static IReadOnlyList<string> Foot(PaperHead head, int page, int of) => Page.Wrap($"{head.Title}. {head.Identity}; page {Words.Number(page)} of {Words.Number(of)}", Page.Width);
+    /// <summary>Which page it is stands on one line, whatever else has to be broken; a page that comes away from the first one warns as well.</summary>
+    private static IReadOnlyList<string> Foot(PaperHead head, int page, int of)
+    {
+        IReadOnlyList<string> lines = [.. head.Warning is null ? [] : new[] { $"!!  {PaperHead.Forbidden.ToUpperInvariant()}" }, .. Page.Wrap($"{head.Title}. {head.Identity};", Page.Width)];
+        var number = $"page {Words.Number(page)} of {Words.Number(of)}";
+        return Page.LengthOf(lines[^1]) + 1 + number.Length <= Page.Width ? [.. lines.SkipLast(1), lines[^1] + " " + number] : [.. lines, number];
+    }
 }

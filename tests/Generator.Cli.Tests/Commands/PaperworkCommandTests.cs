@@ -32,7 +32,7 @@ public class PaperworkCommandTests
         using var rig = new Rig();
         var answer = rig.Run("paperwork", rig.File("r.csv", Samples.BrokenCsv), "--out", rig.Folder);
         Assert.Equal(ExitCode.Forbidden, answer.Code);
-        Assert.EndsWith("The audit found something unsafe or broken; the papers say where.\n", answer.Err, StringComparison.Ordinal);
+        Assert.EndsWith("Not to be performed like this: the audit found 1 broken, at move 1. The papers say why.\n", answer.Err, StringComparison.Ordinal);
     }
 
     [Fact]

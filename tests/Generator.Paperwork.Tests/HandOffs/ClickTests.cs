@@ -44,7 +44,7 @@ public class ClickTests
     public void Sound_clicks_at_the_nearest_sample_and_marks_every_phrase()
     {
         var tempo = new Tempo(97);
-        using var reader = new WaveFileReader(new MemoryStream(WavClick.Of(tempo, End, Markers)));
+        using var reader = new WaveFileReader(new MemoryStream(WavClick.Of("x", tempo, End, Markers)));
         Assert.Equal((48000, 16, 1), (reader.WaveFormat.SampleRate, reader.WaveFormat.BitsPerSample, reader.WaveFormat.Channels));
         var samples = new float[reader.SampleCount];
         Assert.Equal(samples.Length, reader.ToSampleProvider().Read(samples));
@@ -64,7 +64,7 @@ public class ClickTests
     [Fact]
     public void Riff_lengths_add_up()
     {
-        var bytes = WavClick.Of(Tempo, 16, [new Marker(0, "odd"), new Marker(4, "even")]);
+        var bytes = WavClick.Of("x", Tempo, 16, [new Marker(0, "odd"), new Marker(4, "even")]);
         Assert.Equal(bytes.Length - 8, BitConverter.ToInt32(bytes, 4));
         var names = new List<string>();
         var at = 12;
@@ -75,7 +75,7 @@ public class ClickTests
         }
 
         Assert.Equal(bytes.Length, at);
-        Assert.Equal(["fmt ", "data", "cue ", "LIST"], names);
+        Assert.Equal(["fmt ", "data", "cue ", "LIST", "LIST"], names);
     }
 
     [Fact]
@@ -83,6 +83,6 @@ public class ClickTests
     {
         var events = new MidiFile(new MemoryStream(MidiClick.Of("empty", Tempo, 0, [])), strictChecking: true).Events[0];
         Assert.Equal(5, events.OfType<NoteOnEvent>().Count(n => n.Velocity > 0));
-        Assert.NotEmpty(WavClick.Of(Tempo, 0, []));
+        Assert.NotEmpty(WavClick.Of("x", Tempo, 0, []));
     }
 }
