@@ -21,6 +21,7 @@ public static class Mirror
         Demands = [.. technique.Demands.Select(Demand)],
         Load = technique.Load.Mirrored,
         PartnerLoad = technique.PartnerLoad.Mirrored,
+        SupportLoad = technique.SupportLoad.Mirrored,
     };
 
     public static Attack Of(Attack attack) => attack with

@@ -94,6 +94,9 @@ public sealed record Technique
     /// <summary>What it asks of the partner's body beyond what the reaction does: the joint that is levered, the leg that is swept, the hip that takes a sole.</summary>
     public Load PartnerLoad { get; init; }
 
+    /// <summary>What it asks of those who hold the hero or are held meanwhile, beyond what holding on asks: to bear the hero's weight, to be turned and sell a blow.</summary>
+    public Load SupportLoad { get; init; }
+
     /// <summary>The fall that the hero takes in it, if any.</summary>
     public FallClass HeroFall { get; init; }
 

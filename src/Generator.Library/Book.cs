@@ -36,6 +36,7 @@ public sealed class Book
         Version = own.Version;
         Stances = own.Stances.At(tempo, own.Settle);
         Settle = own.Settle.At(tempo);
+        Holds = own.Holds;
         Techniques = [.. own.Techniques.Select(t => tempo.Lasting(t.Length, t.FewestSeconds) is var length && length == t.Length ? t : t with { Length = length })];
         Attacks = [.. own.Attacks.Select(a => tempo.Lasting(a.Length, a.FewestSeconds) is var length && length == a.Length ? a : a with { Length = length })];
         Reactions = own.Reactions;
@@ -48,6 +49,9 @@ public sealed class Book
     public StanceTable Stances { get; }
 
     public Settle Settle { get; }
+
+    /// <summary>What holds and grips ask while they last.</summary>
+    public HoldTable Holds { get; init; } = HoldTable.Empty;
 
     /// <summary>How people write of these records.</summary>
     public Notebook Notebook { get; init; } = Notebook.Empty;

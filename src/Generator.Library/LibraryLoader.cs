@@ -14,6 +14,8 @@ public static class LibraryLoader
 
     private const string StancesFile = "stances.json";
 
+    private const string HoldsFile = "holds.json";
+
     private const string NotebookFile = "notebook.json";
 
     /// <summary>The files of records that a library folder must hold, in the order of the book.</summary>
@@ -24,7 +26,7 @@ public static class LibraryLoader
     ];
 
     /// <summary>Names of all files that a library folder must hold.</summary>
-    public static IReadOnlyList<string> Files { get; } = [SettleFile, StancesFile, .. RecordFiles, NotebookFile];
+    public static IReadOnlyList<string> Files { get; } = [SettleFile, StancesFile, HoldsFile, .. RecordFiles, NotebookFile];
 
     /// <summary>The library that comes with the program.</summary>
     public static string BundledFolder => Path.Combine(AppContext.BaseDirectory, "technique-library");
@@ -62,6 +64,7 @@ public static class LibraryLoader
         var settle = new Settle();
         var version = string.Empty;
         var stances = new StanceTable([]);
+        var holds = HoldTable.Empty;
         var (notebook, notebookFile) = (Notebook.Empty, (ObjectReader?)null);
         foreach (var file in files)
         {
@@ -78,6 +81,10 @@ public static class LibraryLoader
             else if (IsNamed(file, StancesFile))
             {
                 stances = StanceReader.Read(root);
+            }
+            else if (IsNamed(file, HoldsFile))
+            {
+                holds = HoldReader.Read(root);
             }
             else if (IsNamed(file, NotebookFile))
             {
@@ -101,7 +108,7 @@ public static class LibraryLoader
 
         return new Read<Book>(
             problems.IsEmpty
-                ? new Book($"{version}-{fingerprint.GetAwaiter().GetResult()}", stances, settle, records.Techniques.Select(p => p.Record), records.Attacks.Select(p => p.Record), records.Reactions.Select(p => p.Record)) { Notebook = notebook }
+                ? new Book($"{version}-{fingerprint.GetAwaiter().GetResult()}", stances, settle, records.Techniques.Select(p => p.Record), records.Attacks.Select(p => p.Record), records.Reactions.Select(p => p.Record)) { Holds = holds, Notebook = notebook }
                 : null,
             problems);
     }

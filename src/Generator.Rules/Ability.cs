@@ -19,6 +19,7 @@ public sealed class Ability
     public Ability(Brief brief, Book book)
     {
         var cast = brief.Attackers.Count;
+        Meanwhile = new Meanwhile(brief, book);
         stance = new string?[Stances.Length, Stances.Length];
         foreach (var from in Stances)
         {
@@ -52,6 +53,9 @@ public sealed class Ability
             }
         }
     }
+
+    /// <summary>What those who hold or are held can bear while the hero works on somebody else.</summary>
+    public Meanwhile Meanwhile { get; }
 
     /// <summary>Why the hero cannot do the technique.</summary>
     public string? WhyNotTechnique(int t) => technique[t];
@@ -103,7 +107,7 @@ public sealed class Ability
         ?? Floor(r.Name, r.Surface, surface);
 
     /// <summary>Why somebody cannot do what asks for this; whatever leaves the floor or kneels is a jump or a knee, whether it says so or not.</summary>
-    private static string? Asked(string what, IReadOnlyList<string> demands, Load load, Performer person, Settle settle)
+    internal static string? Asked(string what, IReadOnlyList<string> demands, Load load, Performer person, Settle settle)
     {
         IReadOnlyList<string> all = [.. demands, .. load.Jump == BodyParts.None ? [] : (string[])[Demand.Jump], .. load.Kneel == BodyParts.None ? [] : (string[])[Demand.Kneel]];
         return Limited(what, all, person, settle) ?? Spared(what, load, person);

@@ -32,7 +32,7 @@ internal static class AttackReader
             Aliases = source.Texts("aliases"),
             Side = side,
             LimbWords = source.RequiredText("limb", "\"limb\": \"fist\""),
-            Line = ReadLine(source),
+            Line = source.Line(),
             HeroStances = StanceSet.Of([.. source.SomeWords<Stance>("stances")]),
             From = source.Window("from"),
             StartDistance = new(source.RequiredWhole("startDistance", Start)),
@@ -57,23 +57,6 @@ internal static class AttackReader
         miss?.Finish();
         source.Finish();
         return attack;
-    }
-
-    /// <summary>One line, with its side.</summary>
-    private static AttackLine ReadLine(ObjectReader source)
-    {
-        var word = source.RequiredText("line", "\"line\": \"high-round-left\"");
-        var lines = LineWords.Parse(word);
-        if (lines.Count == 1 || word.Length == 0)
-        {
-            return lines.Count == 1 ? lines[0] : default;
-        }
-
-        source.Refuse(
-            "line",
-            lines.Count == 0 ? $"{FieldText.Quote(word)} is no line of attack." : "The line says no side of the hero.",
-            lines.Count == 0 ? NearestWords.Maybe(word, LineWords.All, "Maybe write kind and side, such as high-round-left.") : $"Maybe write {word}-left, {word}-centre or {word}-right.");
-        return default;
     }
 
     private static string ReadArrival(ObjectReader source)

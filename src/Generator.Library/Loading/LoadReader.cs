@@ -10,14 +10,14 @@ internal static class LoadReader
     private const string Field = "load";
 
     /// <summary>A load that must be there; an empty object says that nothing is asked.</summary>
-    public static Load Required(ObjectReader source)
+    public static Load Required(ObjectReader source, string field = Field)
     {
-        if (!source.Has(Field))
+        if (!source.Has(field))
         {
-            source.Missing(Field, "\"load\": { \"carry\": [\"left-leg\"], \"work\": [\"right-leg\"] }, or {} when no part of the body takes more than standing");
+            source.Missing(field, $"\"{field}\": {{ \"carry\": [\"left-leg\"], \"work\": [\"right-leg\"] }}, or {{}} when no part of the body takes more than standing");
         }
 
-        return Optional(source);
+        return Optional(source, field);
     }
 
     /// <summary>A load; nothing when absent.</summary>

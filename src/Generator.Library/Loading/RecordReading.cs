@@ -176,6 +176,23 @@ internal static class RecordReading
         }
     }
 
+    /// <summary>One line of attack, with its side.</summary>
+    public static AttackLine Line(this ObjectReader source)
+    {
+        var word = source.RequiredText("line", "\"line\": \"high-round-left\"");
+        var lines = LineWords.Parse(word);
+        if (lines.Count == 1 || word.Length == 0)
+        {
+            return lines.Count == 1 ? lines[0] : default;
+        }
+
+        source.Refuse(
+            "line",
+            lines.Count == 0 ? $"{FieldText.Quote(word)} is no line of attack." : "The line says no side of the hero.",
+            lines.Count == 0 ? NearestWords.Maybe(word, LineWords.All, "Maybe write kind and side, such as high-round-left.") : $"Maybe write {word}-left, {word}-centre or {word}-right.");
+        return default;
+    }
+
     /// <summary>What it asks of the body.</summary>
     public static IReadOnlyList<string> Demands(this ObjectReader source)
     {

@@ -54,6 +54,7 @@ internal static class TechniqueReader
             Demands = source.Demands(),
             Load = LoadReader.Required(source),
             PartnerLoad = LoadReader.Optional(source, "partnerLoad"),
+            SupportLoad = ReadSupport(source),
             HeroFall = source.Word<FallClass>("heroFall") ?? FallClass.None,
             Draws = source.Flag("draws"),
             Supported = source.Flag("supported"),
@@ -77,6 +78,23 @@ internal static class TechniqueReader
         }
 
         return own ?? fileFamily ?? default;
+    }
+
+    /// <summary>What it asks of whoever is its base: it must be said where there is one, and cannot be where there is none.</summary>
+    private static Load ReadSupport(ObjectReader source)
+    {
+        const string field = "supportLoad";
+        if (source.Token("supported") is JValue { Value: true } || source.Token("carriesHeld") is JValue { Value: true })
+        {
+            return LoadReader.Required(source, field);
+        }
+
+        if (source.Has(field))
+        {
+            source.Refuse(field, "Nobody is its base: it is neither supported nor carries the held one.", "Maybe \"supported\": true is missing, or \"partnerLoad\" is meant.");
+        }
+
+        return default;
     }
 
     private static BoundSet ReadBounds(ObjectReader source) => source.Has("bound")

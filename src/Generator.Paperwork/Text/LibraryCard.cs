@@ -27,6 +27,7 @@ public static class LibraryCard
         ("asks for", string.Join(", ", technique.Demands.Select(d => d.Replace('-', ' ')))),
         ("loads", LoadText.Of(technique.Load)),
         ("the partner", technique.PartnerLoad == default ? string.Empty : LoadText.Of(technique.PartnerLoad)),
+        ("the support", technique.SupportLoad == default ? string.Empty : LoadText.Of(technique.SupportLoad)),
         ("while holding", Holding(technique)),
         ("hazard", technique.Hazard),
         ("kept safe", technique.Safety));

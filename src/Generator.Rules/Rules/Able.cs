@@ -4,7 +4,7 @@ using Generator.Rules.Replaying;
 
 namespace Generator.Rules.Rules;
 
-/// <summary>Skill, limits, wardrobe and surface allow the technique for the hero, and the attack and the reaction for the attacker. Told once a move and person.</summary>
+/// <summary>Skill, limits, wardrobe and surface allow the technique for the hero, the attack and the reaction for the attacker, and what holds and grips ask meanwhile. Told once a move and person.</summary>
 public sealed class Able : Rule
 {
     public override string Id => "able";
@@ -15,10 +15,8 @@ public sealed class Able : Rule
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
-        if (step.Technique is not null)
-        {
-            Tell(scene, step, -1, scene.Able.WhyNotTechnique(step.Row.Technique) ?? scene.Able.WhyNotStance(step.StanceFrom, step.StanceStart), tally);
-        }
+        var own = step.Technique is null ? null : scene.Able.WhyNotTechnique(step.Row.Technique) ?? scene.Able.WhyNotStance(step.StanceFrom, step.StanceStart);
+        Tell(scene, step, -1, own ?? scene.Able.Meanwhile.WhyNotHero(step), tally);
 
         if (step.HasTarget)
         {
@@ -28,6 +26,11 @@ public sealed class Able : Rule
         if (step.Second >= 0)
         {
             Tell(scene, step, step.Second, step.Technique is { TakesTwo: true } ? WhyNotPartner(scene, step, step.Second) : scene.Able.WhyNotReaction(step.Row.Reaction, step.Second), tally);
+        }
+
+        foreach (var (attacker, reason) in scene.Able.Meanwhile.WhyNotOthers(step))
+        {
+            Tell(scene, step, attacker, reason, tally);
         }
 
         return null;

@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Rules.Replaying;
 using Generator.Solver.Filling;
+using Google.OrTools.Sat;
 
 namespace Generator.Solver.Rules;
 
@@ -35,6 +36,36 @@ public sealed class Able : RuleModule
                     var taken = model.OverUses(slot, u => u.Technique is { TakesTwo: true } && able.WhyNotOn(u.Index, attacker) is not null ? 1 : 0);
                     model.Cp.Model.Add(taken == 0).OnlyEnforceIf(slot.Seconds[a]);
                 }
+
+                Meanwhile(model, slot, a);
+            }
+        }
+    }
+
+    /// <summary>An attacker whom the row does not concern goes on holding the hero, or being held, only if both can bear that, and what the technique asks of its base.</summary>
+    private static void Meanwhile(MoveModel model, SlotVars slot, int a)
+    {
+        var (cp, able, was) = (model.Cp, model.Scene.Able.Meanwhile, slot.Before.Attackers[a]);
+        ILiteral[] elsewhere = [slot.Used, slot.Targets[a].Not(), slot.Seconds[a].Not()];
+        Never(slot.Before.Left, able.WhyNotHolding(Side.Left) is null ? [] : [HandPart.Code(new Hand(HandKind.Holding, a), model.Cast)], elsewhere);
+        Never(slot.Before.Right, able.WhyNotHolding(Side.Right) is null ? [] : [HandPart.Code(new Hand(HandKind.Holding, a), model.Cast)], elsewhere);
+        Never(was.Posture, Enum.GetValues<Posture>().Where(p => p.IsControlled() && able.WhyNotHeld(p, a) is not null).Select(p => (int)p), elsewhere);
+        var lines = Enumerable.Range(0, AttackLine.Count).Where(i => AttackLine.FromIndex(i) is var line && (able.WhyNotGripping(line, a) ?? able.WhyNotGripped(line)) is not null);
+        Never(was.Grip, ReferenceEquals(was.Gripping, cp.False) ? [] : lines, [.. elsewhere, was.Gripping]);
+        if (model.Vocabulary.Uses.Any(Overburdens))
+        {
+            var burdens = model.OverUses(slot, u => Overburdens(u) ? 1 : 0);
+            cp.Model.Add(burdens == 0).OnlyEnforceIf([.. elsewhere, was.Gripping]);
+            cp.Model.Add(burdens == 0).OnlyEnforceIf([.. elsewhere, was.Controlled]);
+        }
+
+        bool Overburdens(Use use) => use.Index >= 0 && able.WhyNotBase(use.Index, a) is not null;
+
+        void Never(IntVar what, IEnumerable<int> values, ILiteral[] when)
+        {
+            foreach (var value in values)
+            {
+                cp.Model.Add(what != value).OnlyEnforceIf(when);
             }
         }
     }

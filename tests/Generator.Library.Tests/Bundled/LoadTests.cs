@@ -1,6 +1,7 @@
 using FsCheck.Xunit;
 using Generator.Domain;
 using Generator.Library.Words;
+using Newtonsoft.Json.Linq;
 
 namespace Generator.Library.Tests.Bundled;
 
@@ -59,6 +60,29 @@ public class LoadTests
 
     [Fact]
     public void Every_limit_has_words_of_its_own() => Assert.All(Limit.All, l => Assert.DoesNotContain('-', LimitText.Of(l)));
+
+    /// <summary>A record that asks nothing says so with an empty load; only what stays on both feet and does nothing with a limb may.</summary>
+    [Fact]
+    public void Every_record_says_what_it_asks()
+    {
+        var records = LibraryTexts.All().SelectMany(f => JObject.Parse(f.Text).Properties().Where(p => p.Name is "techniques" or "attacks" or "reactions" && p.Value is JArray).SelectMany(p => p.Value)).ToList();
+        Assert.Equal(Book.Techniques.DistinctBy(t => t.BaseId).Count() + Book.Attacks.DistinctBy(a => a.BaseId).Count() + Book.Reactions.Count, records.Count(r => r["load"] is JObject));
+        Assert.All(Book.Techniques.Where(t => t.Load == default), t => Assert.True(t.Demands.Count == 0 && t.HeroFall == FallClass.None, t.Id));
+        Assert.All(Book.Attacks.Where(a => a.Load == default), a => Assert.True(a.IsWalkIn, a.Id));
+        Assert.All(Book.Reactions.Where(r => r.Load == default), r => Assert.True(r.Fall == FallClass.None && r.Back.Value <= 20, r.Id));
+    }
+
+    /// <summary>A hand that keeps hold takes the pull, and so does whoever is held or grips.</summary>
+    [Fact]
+    public void Every_hold_and_every_grip_says_what_it_asks_while_it_lasts()
+    {
+        var grabs = Book.Attacks.Where(a => a.IsGrab).ToList();
+        Assert.All(grabs, a => Assert.True(Book.Holds.OfGrip(a.Line) is { } grip && grip.Load.Strain != BodyParts.None && (grip.HeroLoad.Strain | grip.HeroLoad.Carry) != BodyParts.None, a.Id));
+        Assert.All(grabs, a => Assert.Equal(Book.Holds.OfGrip(a.Line).Load.Mirrored, Book.Holds.OfGrip(a.Line.Mirrored).Load));
+        Assert.All(Enum.GetValues<Posture>(), p => Assert.Equal(p.IsControlled(), Book.Holds.OfHeld(p).Strain != BodyParts.None));
+        Assert.Equal((BodyParts.LeftArm, BodyParts.RightArm), (Book.Holds.OfHand(Side.Left).Strain, Book.Holds.OfHand(Side.Right).Strain));
+        Assert.True(grabs.Count >= 40);
+    }
 
     [Fact]
     public void A_fall_lands_on_something_and_spares_no_neck()

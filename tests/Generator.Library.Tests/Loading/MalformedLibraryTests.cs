@@ -14,6 +14,8 @@ public class MalformedLibraryTests
 
     public static TheoryData<string> Stances => Names("stances-");
 
+    public static TheoryData<string> Holds => Names("holds-");
+
     [Theory]
     [MemberData(nameof(Own))]
     public void A_file_of_ones_own_is_refused_with_every_problem(string name) => Refused(name, inPlaceOf: string.Empty, name + ".json");
@@ -25,6 +27,10 @@ public class MalformedLibraryTests
     [Theory]
     [MemberData(nameof(Stances))]
     public void Stances_are_refused_with_every_problem(string name) => Refused(name, "stances.json", "stances.json");
+
+    [Theory]
+    [MemberData(nameof(Holds))]
+    public void Holds_are_refused_with_every_problem(string name) => Refused(name, "holds.json", "holds.json");
 
     [Fact]
     public void There_are_many_such_files() => Assert.True(Ids("own-").Count + Ids("settle-").Count + Ids("stances-").Count >= 20);

@@ -47,6 +47,10 @@ public class SchemaTests
         { "stances.json", "stances[0].heightShare", "95" },
         { "stances.json", "stances[0].changes[0].trained", "0" },
         { "stances.json", "stances[0].lead", "\"none\"" },
+        { "holds.json", "held[0].posture", "\"kneeling\"" },
+        { "holds.json", "grips[0].line", "\"grab-wrist\"" },
+        { "holds.json", "hand", "{ \"strain\": [\"tail\"] }" },
+        { "finishes.json", "techniques[23].supportLoad", "{ \"lift\": [\"arms\"] }" },
         { "settle.json", "turnByGap[0]", "13" },
         { "settle.json", "reactionSeconds", "\"short\"" },
         { "settle.json", "version", "\"new\"" },
@@ -88,6 +92,8 @@ public class SchemaTests
     [InlineData("attacks.json", "attacks", "id", "name", "limb", "line", "stances", "startDistance", "band", "counts", "fewestSeconds", "arrives", "load", "miss", "safety")]
     [InlineData("reactions.json", "reactions", "id", "name", "posture", "load", "sell")]
     [InlineData("stances.json", "stances", "id", "name", "heightShare")]
+    [InlineData("holds.json", "held", "posture", "load")]
+    [InlineData("holds.json", "grips", "line", "load", "heroLoad")]
     public async Task A_field_too_few_is_refused_by_both(string file, string list, params string[] fields)
     {
         foreach (var field in fields)

@@ -19,6 +19,13 @@ internal sealed class Found(IReadOnlyList<Finding> findings)
         return this;
     }
 
+    /// <summary>So many findings at one move about one person, whatever else is found.</summary>
+    public Found Tells(int count, int move, string who)
+    {
+        Assert.True(count == findings.Count(f => f.Move == move && f.Who == who), $"Expected {count} at move {move} about {who}, found:\n{Told}");
+        return this;
+    }
+
     /// <summary>All findings are of this severity.</summary>
     public Found As(Severity severity)
     {

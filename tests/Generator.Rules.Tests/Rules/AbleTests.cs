@@ -117,4 +117,50 @@ public sealed class AbleTests
     [InlineData("neck: no kneel", 0)]
     public void What_a_technique_does_to_the_partner_is_judged(string limit, int findings) =>
         Judge(Fight.Of("left-lead Bruno@12/250", "swing-right > outside-block-left {limb-stopped} ; foot-sweep-right {to-one-knee}").WithAttacker(0, b => b with { Limits = [limit] })).Finds(findings, 2);
+
+    /// <summary>Taking hold and letting go ask nothing of the shoulder; pulling against somebody while Wanda is fought goes through the whole arm.</summary>
+    [Theory]
+    [InlineData("left-shoulder: no strain", 1)]
+    [InlineData("right-shoulder: no strain", 0)]
+    [InlineData("left-wrist: no kneel", 0)]
+    public void A_hero_who_keeps_hold_of_one_while_kicking_another_is_judged_for_the_hold(string limit, int findings) =>
+        Judge(Held.WithHero(h => h with { Limits = [limit] })).Tells(findings, 2, "Ines");
+
+    [Theory]
+    [Fails("able")]
+    [InlineData("right-shoulder: no strain", 1)]
+    [InlineData("left-leg: no carry", 1)]
+    [InlineData("left-leg: no bend", 0)]
+    public void So_is_who_is_held_and_serves_as_base(string limit, int findings) =>
+        Judge(Held.WithAttacker(0, b => b with { Limits = [limit] })).Tells(findings, 2, "Bruno");
+
+    /// <summary>Nobody else is fought: what the hold asks then stands with the moves on the one who is held.</summary>
+    [Fact]
+    public void Who_is_let_go_before_another_is_fought_is_not() =>
+        Judge(Fight.Of("square Bruno@12/250", "cross-right > wrist-catch-left {arm-caught} ; lets-go-standing-left {staggers-back}").WithHero(h => h with { Limits = ["left-shoulder: no strain"] })).FindsNothing();
+
+    [Theory]
+    [InlineData("right-shoulder: no strain", 1)]
+    [InlineData("right-wrist: no work", 0)]
+    [InlineData("left-shoulder: no strain", 0)]
+    public void So_is_who_keeps_a_grip_while_the_hero_fights_another(string limit, int findings) =>
+        Judge(Gripped.WithAttacker(0, b => b with { Limits = [limit] })).Tells(findings, 2, "Bruno");
+
+    [Theory]
+    [InlineData("left-shoulder: no strain", 1)]
+    [InlineData("right-wrist: no pivot", 0)]
+    public void And_the_hero_who_is_gripped_meanwhile(string limit, int findings) =>
+        Judge(Gripped.WithHero(h => h with { Limits = [limit] })).Tells(findings, 2, "Ines");
+
+    /// <summary>Who hugs from behind holds with the arms; the hero's weight comes on the legs as well.</summary>
+    [Theory]
+    [InlineData("injured-right-knee", 1)]
+    [InlineData("neck: no strain", 0)]
+    public void Who_bears_the_hero_in_a_kick_at_another_is_judged_for_it(string limit, int findings) =>
+        Judge(Fight.Of("square Bruno@6/200 Wanda@12/350", "!bear-hug-rear > hugged-from-behind {keeps-grip} ; Wanda: +2 rush > lean-back-kick {staggers-back} ; Bruno: +1 drop-out {grip-breaks}")
+            .WithAttacker(0, b => b with { Limits = [limit] })).Tells(findings, 2, "Bruno");
+
+    private static Fight Held => Fight.Of("square Bruno@12/250 Wanda@2/350", "cross-right > wrist-catch-left {arm-caught} ; Wanda: +1 walk-in > hold-and-kick-right {folds} ; Bruno: pull-past-left {rolls-through}");
+
+    private static Fight Gripped => Fight.Of("square Bruno@12/250 Wanda@2/350", "wrist-grab-same-right > wrist-taken-left {keeps-grip} ; Wanda: +1 swing-right > held-block-right {limb-stopped} ; Bruno: thumb-pull-left {grip-breaks}");
 }

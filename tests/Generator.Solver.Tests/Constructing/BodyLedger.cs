@@ -19,6 +19,8 @@ internal static class BodyLedger
             .SelectMany(p => p.Value.OfType<JObject>().Select(r => (Key: $"{(Techniques.Contains(f) ? "techniques" : f)}/{(string)r["id"]!}", File: f, Record: r))))
         .ToDictionary(p => p.Key, p => { p.Record["file"] = p.File; return p.Record; }, StringComparer.Ordinal);
 
+    private static readonly JObject Holds = JObject.Parse(File.ReadAllText(Path.Combine(LibraryLoader.BundledFolder, "holds.json")));
+
     /// <summary>Who is asked what in which move: the hero is −1; <c>right-knee bend</c>.</summary>
     public static IEnumerable<(int Move, int Who, string What)> Of(Routine routine)
     {
@@ -59,6 +61,11 @@ internal static class BodyLedger
                 yield return (m, move.Attacker!.Value, what);
             }
 
+            foreach (var lasting in Meanwhile(steps[m], technique))
+            {
+                yield return (m, lasting.Who, lasting.What);
+            }
+
             foreach (var what in steps[m].Second < 0 ? [] : Loads(reaction?["load"]))
             {
                 yield return (m, steps[m].Second, what);
@@ -66,10 +73,45 @@ internal static class BodyLedger
         }
     }
 
+    /// <summary>
+    /// What the hold or the grip of everybody whom the move does not concern asks of both meanwhile, and the move of its base. Who holds whom when it starts is the replay's word; a grip is
+    /// that of the files for its line, or for the same line at the other side.
+    /// </summary>
+    private static IEnumerable<(int Who, string What)> Meanwhile(Step step, JObject technique)
+    {
+        for (var a = 0; a < step.Before.Attackers.Count; a++)
+        {
+            var state = step.Before.Attackers[a];
+            string posture = Kebab(state.Posture.ToString()), line = state.Grip is { } g ? $"{Kebab(g.Kind.ToString())}-{Kebab(g.Side.ToString())}" : string.Empty;
+            var held = Holds["held"]!.FirstOrDefault(h => (string)h["posture"]! == posture);
+            var grip = posture == "gripping" ? Holds["grips"]!.FirstOrDefault(h => (string)h["line"]! == line) ?? Swapped(Holds)["grips"]!.FirstOrDefault(h => (string)h["line"]! == line) : null;
+            if (a == step.Row.Attacker || a == step.Second || (held ?? grip) is not { } hold)
+            {
+                continue;
+            }
+
+            var hand = held is null ? [] : new[] { (step.Before.Left, Holds), (step.Before.Right, Swapped(Holds)) }.Where(h => h.Item1.Holds(a)).SelectMany(h => Loads(h.Item2["hand"]));
+            foreach (var what in Loads(hold["load"]).Concat(Loads(technique["supportLoad"])))
+            {
+                yield return (a, what);
+            }
+
+            foreach (var what in Loads(hold["heroLoad"]).Concat(hand))
+            {
+                yield return (-1, what);
+            }
+        }
+    }
+
+    /// <summary>Moves during which somebody whom they do not concern holds or is held; a test of holds must have seen some.</summary>
+    public static int Holding(Routine routine) => Replay.Of(new Scene(routine.Brief, Drafts.Book), routine).Count(s => Meanwhile(s, []).Any());
+
     /// <summary>Whether the hero takes a stance in a gap in some move; a test of stances must have seen some.</summary>
     public static int Changes(Routine routine) => routine.Moves.Count(m => m.Stance is not null);
 
-    private static string Word(Stance stance) => string.Concat(stance.ToString().Select((c, i) => char.IsUpper(c) ? (i > 0 ? "-" : string.Empty) + char.ToLowerInvariant(c) : c.ToString()));
+    private static string Word(Stance stance) => Kebab(stance.ToString());
+
+    private static string Kebab(string name) => string.Concat(name.Select((c, i) => char.IsUpper(c) ? (i > 0 ? "-" : string.Empty) + char.ToLowerInvariant(c) : c.ToString()));
 
     /// <summary>The record for one side: written once, and mirrored word by word.</summary>
     private static JObject Written(string kind, string id, Side? side)
@@ -78,8 +120,11 @@ internal static class BodyLedger
         var written = (string?)record["side"];
         return side is null || written is null || string.Equals(written, side.ToString(), StringComparison.OrdinalIgnoreCase)
             ? record
-            : JObject.Parse(record.ToString().Replace("left", "#", StringComparison.Ordinal).Replace("right", "left", StringComparison.Ordinal).Replace("#", "right", StringComparison.Ordinal));
+            : Swapped(record);
     }
+
+    private static JObject Swapped(JObject record) =>
+        JObject.Parse(record.ToString().Replace("left", "#", StringComparison.Ordinal).Replace("right", "left", StringComparison.Ordinal).Replace("#", "right", StringComparison.Ordinal));
 
     private static IEnumerable<string> Loads(JToken? load) =>
         load is not JObject acts ? [] : acts.Properties().SelectMany(act => act.Value.SelectMany(p => Joints((string)p!)).Select(joint => $"{joint} {act.Name}"));

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
@@ -10,7 +11,8 @@ namespace Generator.Solver.Tests.Constructing;
 /// <summary>No draft and no revision loads an injured part, by the library's own files (<see cref="BodyLedger"/>) and not by the program's reading of limits.</summary>
 public class InjuryTests(ITestOutputHelper output)
 {
-    private const int Seeds = 20;
+    /// <summary>Drafts of each kind; GENERATOR_INJURED asks for another number, of which 20 is a thorough one.</summary>
+    private static readonly int Seeds = int.TryParse(Environment.GetEnvironmentVariable("GENERATOR_INJURED"), CultureInfo.InvariantCulture, out var asked) ? asked : 5;
 
     private static readonly Lazy<IReadOnlyList<Routine>> Sound = new(() => [.. Enumerable.Range(1, Seeds).Select(s => Drafted(Brief(), s)).OfType<Routine>()]);
 
@@ -23,7 +25,7 @@ public class InjuryTests(ITestOutputHelper output)
         var hurt = Brief() with { Hero = new HeroPart { Name = "Ines", Skill = Skill.Stunt, Limits = [limit] } };
         var drafts = Enumerable.Range(1, Seeds).Select(s => Drafted(hurt, s)).OfType<Routine>().ToList();
         var (moves, without) = (drafts.Sum(d => d.Moves.Count), Sound.Value.Sum(d => Loads(d, -1, limit)));
-        output.WriteLine($"{drafts.Count} drafts, {moves} moves, {drafts.Sum(BodyLedger.Changes)} changes of stance; a sound hero loads it {without} times in {Sound.Value.Sum(d => d.Moves.Count)} moves");
+        output.WriteLine($"{drafts.Count} drafts, {moves} moves, {drafts.Sum(BodyLedger.Changes)} changes of stance, {drafts.Sum(BodyLedger.Holding)} while somebody else is held or grips; a sound hero loads it {without} times in {Sound.Value.Sum(d => d.Moves.Count)} moves");
         Assert.All(drafts, d => Assert.Equal(0, Loads(d, -1, limit)));
         Assert.True(drafts.Count >= Seeds * 3 / 4 && without > Seeds, $"{drafts.Count} drafts; loaded {without} times by a sound hero");
     }
@@ -35,9 +37,29 @@ public class InjuryTests(ITestOutputHelper output)
         var hurt = Brief() with { Attackers = [Brief().Attackers[0] with { Limits = [limit] }, Brief().Attackers[1]] };
         var drafts = Enumerable.Range(1, Seeds).Select(s => Drafted(hurt, s)).OfType<Routine>().ToList();
         var (moves, without) = (drafts.Sum(d => d.Moves.Count(m => m.Attacker == 0)), Sound.Value.Sum(d => Loads(d, 0, limit)));
-        output.WriteLine($"{drafts.Count} drafts, {moves} moves; a sound attacker loads it {without} times in {Sound.Value.Sum(d => d.Moves.Count(m => m.Attacker == 0))} moves");
+        output.WriteLine($"{drafts.Count} drafts, {moves} moves, {drafts.Sum(BodyLedger.Holding)} of all while somebody else is held or grips; a sound attacker loads it {without} times in {Sound.Value.Sum(d => d.Moves.Count(m => m.Attacker == 0))} moves");
         Assert.All(drafts, d => Assert.Equal(0, Loads(d, 0, limit)));
         Assert.True(drafts.Count >= Seeds * 3 / 4 && moves > Seeds && without > Seeds, $"{drafts.Count} drafts, {moves} moves; loaded {without} times by a sound one");
+    }
+
+    /// <summary>Wanda is kicked while Bruno or Piet is held as the base, who stands on both legs as firm as a post.</summary>
+    [Fact]
+    public void Nobody_is_the_base_of_a_kick_at_another_on_a_leg_that_must_not_carry()
+    {
+        const string limit = "left-knee: no carry";
+        var kicked = new Moment([new MomentMove("hold-and-kick", "Wanda", null, null)], null, null);
+        var sound = Brief() with { Moments = [kicked], Attackers = [.. Brief().Attackers, new AttackerPart { Name = "Piet", Skill = Skill.Stunt }], Setbacks = null };
+        var hurt = sound with { Attackers = [sound.Attackers[0] with { Limits = [limit] }, .. sound.Attackers.Skip(1)] };
+        var (freely, spared) = (Bases(sound), Bases(hurt));
+        output.WriteLine($"base of the kick with nobody hurt: {string.Join(' ', freely)}; with Bruno hurt: {string.Join(' ', spared)}");
+        Assert.Contains(0, freely);
+        Assert.True(spared.Count >= Seeds * 3 / 4 && spared.All(b => b == 2), string.Join(' ', spared));
+
+        IReadOnlyList<int> Bases(Brief brief) =>
+        [
+            .. Enumerable.Range(1, Seeds).Select(s => Drafted(brief, s)).OfType<Routine>()
+                .Select(d => Replay.Of(new Scene(d.Brief, Drafts.Book), d).First(s => s.Technique!.GoesBy("hold-and-kick")).Before.Attackers.Select((a, i) => (a, i)).First(p => p.a.Posture.IsControlled()).i),
+        ];
     }
 
     /// <summary>The injury comes when the fight stands: what is put in for what must go does not load it either, nor does anything else.</summary>

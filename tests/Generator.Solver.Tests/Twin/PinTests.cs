@@ -97,6 +97,40 @@ public sealed class PinTests(ITestOutputHelper output)
         Assert.Equal(CpAnswer.Optimal, Solve(one.Scene, one.Placements, one.Rows).Answer);
     }
 
+    /// <summary>Routines in which one attacker is held, or holds the hero, while another is fought: what that asks of a body that must not do it is forbidden by able alone.</summary>
+    [Fact]
+    public void What_a_hold_asks_while_it_lasts_is_forbidden_as_the_audit_says()
+    {
+        var arms = new Load { Strain = BodyParts.LeftArm | BodyParts.RightArm };
+        var grip = new GripLoad(new AttackLine(LineKind.GrabWrist, LineSide.Left), new Load { Strain = BodyParts.RightArm }, new Load { Strain = BodyParts.LeftArm });
+        var holds = new HoldTable(new Load { Strain = BodyParts.LeftArm }, new Dictionary<Posture, Load> { [Posture.HeldArm] = arms }, [grip]);
+        var (allowed, forbidden, whom) = (0, 0, new HashSet<string>(StringComparer.Ordinal));
+        for (var seed = 1; seed <= 100 && (forbidden < 12 || allowed < 8 || whom.Count < 4); seed++)
+        {
+            var (world, lenient) = (new TinyWorld(seed, holds: holds), new TinyWorld(seed, holds: HoldTable.Empty));
+            var lasting = Exhaustive.Routines(lenient).Where(r => r.Moves.Count == 3 && r.Moves[0].Attacker == r.Moves[2].Attacker && r.Moves[1].Attacker == 1 - r.Moves[0].Attacker).ToList();
+            var told = lasting.Select(r => Audit.Of(world.Scene, r with { Brief = world.Brief }).Findings.Where(f => f.Severity >= Severity.Broken).ToList()).ToList();
+            foreach (var i in Enumerable.Range(0, lasting.Count).DistinctBy(i => string.Join(' ', told[i].Select(f => f.Who)) + lasting[i].Moves[0].Technique))
+            {
+                if (told[i].Count == 0 && allowed >= 8)
+                {
+                    continue;
+                }
+
+                var rows = lasting[i].Moves.Select(m => Row.Of(m, world.Scene)).ToList();
+                Assert.All(told[i], f => Assert.Equal(("able", 2), (f.Rule, f.Move)));
+                Assert.True(Solve(world, rows).Answer == (told[i].Count > 0 ? CpAnswer.Infeasible : CpAnswer.Optimal), $"seed {seed}: the audit has {told[i].Count} findings, the solver disagrees: {Exhaustive.Key(rows)}");
+                Assert.True(Solve(world, rows, "able").Answer == CpAnswer.Optimal, $"seed {seed}: without able the solver still forbids {Exhaustive.Key(rows)}");
+                (allowed, forbidden) = told[i].Count > 0 ? (allowed, forbidden + 1) : (allowed + 1, forbidden);
+                whom.UnionWith(told[i].Select(f => f.Who + " " + lasting[i].Moves[0].Technique));
+            }
+        }
+
+        output.WriteLine($"{allowed} allowed, {forbidden} forbidden; {string.Join(", ", whom.Order(StringComparer.Ordinal))}");
+        Assert.True(allowed >= 8 && forbidden >= 12, $"{allowed} allowed, {forbidden} forbidden");
+        Assert.True(whom.Count >= 4, string.Join(", ", whom));
+    }
+
     /// <summary>A random walk that mostly follows what fits, so that few rules break at once.</summary>
     private static List<Row> Wander(TinyWorld world, int seed)
     {

@@ -20,15 +20,19 @@ internal sealed class TinyWorld
     /// <param name="seed">The same seed gives the same world.</param>
     /// <param name="seconds">With a reaction that bumps into a second attacker, a technique that takes two, and two or three attackers close together.</param>
     /// <param name="beside">The second attacker stands half an hour round and a metre farther out, so that the first falls in their way.</param>
-    public TinyWorld(int seed, bool seconds = false, bool beside = false)
+    /// <param name="holds">One attacker is held, or holds the hero, while another is fought, and somebody has a limit that this may be against: three moves by two attackers opposite one another.</param>
+    public TinyWorld(int seed, bool seconds = false, bool beside = false, HoldTable? holds = null)
     {
         dice = new Random(seed);
         injuries = new Random(~seed);
         this.seconds = seconds;
         Rows = 2 + dice.Next(2);
         MostGap = 1 + dice.Next(3);
-        Book = new Book("tiny", Stances(), new Settle(), Techniques(), Attacks(), Reactions());
-        Brief = DrawBrief();
+        Book = holds is null
+            ? new Book("tiny", Stances(), new Settle(), Techniques(), Attacks(), Reactions())
+            : new Book("tiny", Stances(), new Settle(), Holding(holds), Attacks(), Reactions()) { Holds = holds };
+        (Rows, MostGap) = holds is null ? (Rows, MostGap) : (3, 0);
+        Brief = holds is null ? DrawBrief() : Opposite(DrawBrief());
         Brief = beside ? Brief with { Attackers = [.. Brief.Attackers.Select((a, i) => a with { Bearing = new Bearing(i), Distance = new Centimetres(150 + (110 * i)) })] } : Brief;
         Placements = [.. Brief.Attackers.Select(a => new Placement(a.Bearing!.Value, a.Distance!.Value, a.Entrance!.Value))];
         Scene = new Scene(Brief, Book);
@@ -140,6 +144,54 @@ internal sealed class TinyWorld
         {
             yield return Technique("breath", Family.Pause, "none") with { Reactions = [], Knap = Knap.Breath };
         }
+    }
+
+    /// <summary>Catches, seizures and what goes on meanwhile, wherever everybody stands. With no holds given a kick leans on nobody.</summary>
+    private IEnumerable<Technique> Holding(HoldTable holds)
+    {
+        var (round, wrist) = (LineSet.Of([new AttackLine(LineKind.HighRound, LineSide.Left)]), LineSet.Of([new AttackLine(LineKind.GrabWrist, LineSide.Left)]));
+        var leans = ReferenceEquals(holds, HoldTable.Empty) ? default : new Load { Carry = BodyParts.LeftKnee };
+        return
+        [
+            Easy("catch", Family.Defence, "held") with { Answers = round, LeftNeed = HandNeed.Guard, LeftEnd = HandEnd.Holding, RightNeed = HandNeed.Any },
+            Easy("seized", Family.Setback, "grips") with { Answers = wrist, LeftNeed = HandNeed.Guard, LeftEnd = HandEnd.Held },
+            Easy("kick", Family.Kick, "folds", "stopped") with { Needs = PostureSet.Of(Posture.Ready), LeftNeed = HandNeed.Any, Supported = true, SupportLoad = leans },
+            Easy("block", Family.Defence, "stopped") with { Answers = round, LeftNeed = HandNeed.Any },
+            Easy("finish", Family.Finish, "out") with { Needs = PostureSet.Of(Posture.HeldArm, Posture.Folded), LeftNeed = HandNeed.Any },
+            Easy("escape", Family.Escape, "stopped") with { Answers = wrist, LeftNeed = HandNeed.Held, LeftEnd = HandEnd.Out },
+        ];
+    }
+
+    private Technique Easy(string id, Family family, params string[] reactions) => Technique(id, family, reactions) with
+    {
+        Starts = StanceSet.Of(Enum.GetValues<Stance>()),
+        Window = Window.Anywhere,
+        Band = Anywhere,
+        Turn = default,
+        EndStance = null,
+        Length = new HalfCounts(2),
+        FewestSeconds = 0.5m,
+        HeroSkill = Skill.Novice,
+    };
+
+    private Brief Opposite(Brief brief)
+    {
+        string[] limits = ["left-elbow: no strain", "right-elbow: no strain", "left-knee: no carry", "neck: no strain"];
+        return brief with
+        {
+            Hero = brief.Hero with { Limits = injuries.Next(3) == 0 ? [limits[injuries.Next(2)]] : [] },
+            Attackers = [.. new[] { "Ash", "Birch" }.Select((n, i) => new AttackerPart
+            {
+                Name = n,
+                Skill = Skill.Stunt,
+                Bearing = new Bearing(12 * i),
+                Distance = new Centimetres(120 + (60 * dice.Next(2))),
+                Entrance = HalfCounts.Zero,
+                Limits = injuries.Next(2) == 0 ? [limits[injuries.Next(4)]] : [],
+            })],
+            Moments = [],
+            Ending = null,
+        };
     }
 
     private IEnumerable<Attack> Attacks()
