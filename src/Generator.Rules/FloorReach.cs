@@ -22,10 +22,10 @@ public sealed class FloorReach
         for (var b = 0; b < Bearing.Circle; b++)
         {
             var (dx, dy) = new Bearing(b).Direction;
-            var edge = Math.Min(ToWall(dx, floor.MarkX.Value, floor.Width.Value, clearance), ToWall(dy, floor.MarkY.Value, floor.Depth.Value, clearance));
+            var edge = ToEdge(dx, dy, clearance);
             foreach (var obstacle in floor.Obstacles)
             {
-                Close(obstacle.Name, ToObstacle(dx, dy, floor, obstacle, clearance));
+                Close(obstacle.Name, ToObstacle(dx, dy, obstacle));
             }
 
             foreach (var post in posts)
@@ -60,18 +60,89 @@ public sealed class FloorReach
             && posts.All(p => FloorGeometry.Whole(place.To(new Place(p.X, p.Y))) >= Camera.Around.Value + clearance);
     }
 
-    private static double ToWall(double step, int mark, int size, int clearance)
+    /// <summary>Centimetres from the mark to the very edge of the floor on a bearing in half hours.</summary>
+    public double Edge(int bearing) => Place.At(bearing, 1) is var step ? ToEdge(step.X, step.Y, 0) : 0;
+
+    /// <summary>The places on the floor's edge straight across from one on the floor, one a side.</summary>
+    public Place[] EdgesFrom(Place place) =>
+    [
+        place with { X = -floor.MarkX.Value },
+        place with { X = floor.Width.Value - floor.MarkX.Value },
+        place with { Y = -floor.MarkY.Value },
+        place with { Y = floor.Depth.Value - floor.MarkY.Value },
+    ];
+
+    /// <summary>
+    /// What stands between two places, so that nobody can walk straight from one to the other; null for nothing. All clearance is kept, or as much as the nearer of the two has.
+    /// </summary>
+    public string? Between(Place from, Place to)
+    {
+        foreach (var obstacle in floor.Obstacles)
+        {
+            var margin = Math.Min(clearance, Math.Min(Away(obstacle, from), Away(obstacle, to))) - 1e-6;
+            if (Crosses(obstacle, margin, from, to))
+            {
+                return obstacle.Name;
+            }
+        }
+
+        return posts.FirstOrDefault(p => IsNear(new Place(p.X, p.Y), Camera.Around.Value + clearance, from, to))?.Text;
+    }
+
+    /// <summary>A straight way between two places comes nearer to a third than it must, or than either end is.</summary>
+    internal static bool IsNear(Place middle, double radius, Place from, Place to) =>
+        middle.ToLine(from, to) < Math.Min(radius, Math.Min(middle.To(from), middle.To(to))) - 1e-6;
+
+    /// <summary>Places at the corners of everything that stands on the floor, at which a way round it may turn.</summary>
+    public IEnumerable<Place> Corners() =>
+        floor.Obstacles.SelectMany(o => new[]
+        {
+            At(o.X.Value - clearance, o.Y.Value - clearance),
+            At(o.X.Value - clearance, o.Y.Value + o.Depth.Value + clearance),
+            At(o.X.Value + o.Width.Value + clearance, o.Y.Value - clearance),
+            At(o.X.Value + o.Width.Value + clearance, o.Y.Value + o.Depth.Value + clearance),
+        })
+        .Concat(posts.SelectMany(p => Round(new Place(p.X, p.Y), Camera.Around.Value + clearance)))
+        .Where(Holds);
+
+    /// <summary>Twelve places round a disc, so far out that a straight way from one to the next leaves it alone.</summary>
+    internal static IEnumerable<Place> Round(Place middle, double radius) =>
+        Enumerable.Range(0, Bearing.Circle / 2).Select(i => middle + Place.At(2 * i, (radius + 1) / FloorGeometry.Cosine(1)));
+
+    private Place At(int x, int y) => new(x - floor.MarkX.Value, y - floor.MarkY.Value);
+
+    /// <summary>How far a place is from an obstacle, the longer of across and along; 0 inside it.</summary>
+    private double Away(Obstacle obstacle, Place place)
+    {
+        var (x, y) = (floor.MarkX.Value + place.X, floor.MarkY.Value + place.Y);
+        return Math.Max(0, Math.Max(
+            Math.Max(obstacle.X.Value - x, x - obstacle.X.Value - obstacle.Width.Value),
+            Math.Max(obstacle.Y.Value - y, y - obstacle.Y.Value - obstacle.Depth.Value)));
+    }
+
+    private bool Crosses(Obstacle obstacle, double margin, Place from, Place to)
+    {
+        var (left, low) = (obstacle.X.Value - margin - floor.MarkX.Value, obstacle.Y.Value - margin - floor.MarkY.Value);
+        var (enterX, leaveX) = Slab(to.X - from.X, left - from.X, left + obstacle.Width.Value + (2 * margin) - from.X);
+        var (enterY, leaveY) = Slab(to.Y - from.Y, low - from.Y, low + obstacle.Depth.Value + (2 * margin) - from.Y);
+        return Math.Max(Math.Max(enterX, enterY), 0) < Math.Min(Math.Min(leaveX, leaveY), 1);
+    }
+
+    private double ToEdge(double dx, double dy, int kept) =>
+        Math.Min(ToWall(dx, floor.MarkX.Value, floor.Width.Value, kept), ToWall(dy, floor.MarkY.Value, floor.Depth.Value, kept));
+
+    private static double ToWall(double step, int mark, int size, int kept)
     {
         if (Math.Abs(step) < 1e-9)
         {
             return double.MaxValue;
         }
 
-        return step > 0 ? (size - clearance - mark) / step : (mark - clearance) / -step;
+        return step > 0 ? (size - kept - mark) / step : (mark - kept) / -step;
     }
 
-    /// <summary>Distance along the ray to the obstacle grown by the clearance; unlimited when the ray passes it by.</summary>
-    private static double ToObstacle(double dx, double dy, FloorPlan floor, Obstacle obstacle, int clearance)
+    /// <summary>Distance along the ray from the mark to the obstacle grown by the clearance; unlimited when the ray passes it by.</summary>
+    private double ToObstacle(double dx, double dy, Obstacle obstacle)
     {
         var (enterX, leaveX) = Slab(dx, obstacle.X.Value - clearance - floor.MarkX.Value, obstacle.X.Value + obstacle.Width.Value + clearance - floor.MarkX.Value);
         var (enterY, leaveY) = Slab(dy, obstacle.Y.Value - clearance - floor.MarkY.Value, obstacle.Y.Value + obstacle.Depth.Value + clearance - floor.MarkY.Value);

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Library;
+using Generator.Rules.Bodies;
 
 namespace Generator.Rules;
 
@@ -27,6 +28,7 @@ public sealed class Scene
         Book = book;
         Cast = brief.Attackers.Count;
         Floor = new FloorReach(brief.Floor, book.Settle, brief.Cameras);
+        Entries = new Entries(brief.Floor, Floor, book.Settle);
         Able = new Ability(brief, book);
         techniqueReach = new Reach[book.Techniques.Count, Cast];
         attackReach = new Reach[book.Attacks.Count, Cast];
@@ -63,6 +65,9 @@ public sealed class Scene
 
     public FloorReach Floor { get; }
 
+    /// <summary>How those who are not in from the start come onto the floor.</summary>
+    public Entries Entries { get; }
+
     public Ability Able { get; }
 
     /// <summary>Distance band of a technique between the hero and one attacker.</summary>
@@ -98,6 +103,9 @@ public sealed class Scene
         var perHalfCount = 30 * Brief.Attackers[attacker].Speed;
         return way <= 0 ? 0 : ((way * Brief.Tempo.CountsPerMinute) + perHalfCount - 1) / perHalfCount;
     }
+
+    /// <summary>Half counts that an attacker needs for a way in centimetres on which they walk, not rounded.</summary>
+    public double HalfCounts(int attacker, double way) => way * Brief.Tempo.CountsPerMinute / (30 * Brief.Attackers[attacker].Speed);
 
     /// <summary>Half counts that anybody needs for a way on which they are sent, at the fastest that people go.</summary>
     public int HalfCountsFor(int way)

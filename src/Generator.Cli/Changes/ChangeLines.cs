@@ -68,7 +68,7 @@ internal static class ChangeLines
     }
 
     private static string Opening(Placement placement) =>
-        $"{placement.Bearing.InWords}, {placement.Distance} from the mark, {(placement.Entrance > HalfCounts.Zero ? "enters at count " + placement.Entrance.ToCountText() : "in from the start")}";
+        $"{placement.Bearing.InWords}, {placement.Distance} from the mark, {(placement.Entrance > HalfCounts.Zero ? "in play from count " + placement.Entrance.ToCountText() : "in from the start")}";
 
     private static IEnumerable<string> One(Reworked reworked, MoveChange change, int number)
     {

@@ -11,13 +11,17 @@ internal sealed class AttackerTrail
     private readonly int attacker;
     private readonly FightState open;
 
+    /// <summary>Half count in which somebody who is not in from the start sets off from where they come in.</summary>
+    private readonly int sets;
+
     public AttackerTrail(PaperSource source, int attacker)
     {
         this.source = source;
         this.attacker = attacker;
         open = source.Steps.Count > 0 ? source.Steps[0].Before : Replay.Open(source.Scene, source.Routine.Placements);
         var first = source.Steps.FirstOrDefault(Takes);
-        Earliest = Math.Min(open.Attackers[attacker].ReadyAt, first?.Attack is null ? 0 : AttackStart(first));
+        sets = EntranceCue.SetsOffOn(open.Attackers[attacker].Way, open.Attackers[attacker].Entrance);
+        Earliest = Math.Min(Math.Min(open.Attackers[attacker].ReadyAt, sets), first?.Attack is null ? 0 : AttackStart(first));
     }
 
     /// <summary>The first half count in which this attacker stirs.</summary>
@@ -38,7 +42,7 @@ internal sealed class AttackerTrail
 
             var begins = step.Attack is null ? step.Start : Math.Max(AttackStart(step), since);
             Idle(cells, now, since, begins);
-            if (now.Attackers[attacker].Entrance > begins)
+            if (sets > begins)
             {
                 // Too early by the audit's word, and drawn all the same.
                 cells.Pose(begins, Figure.Standing);
@@ -115,7 +119,7 @@ internal sealed class AttackerTrail
                 Posture.Out => Doing.Out,
                 Posture.Gripping => Doing.Grips,
                 var held when held.IsControlled() => Doing.Held,
-                _ when state.Entrance > 0 && time < state.Entrance => Doing.NotIn,
+                _ when time < state.Entrance => time < sets ? Doing.NotIn : Doing.ComesIn,
                 not Posture.Ready when time < state.OpenUntil => Doing.Reaction,
                 _ when time < state.ReadyAt => Doing.Reset,
                 _ => time < threat ? Doing.Ready : Doing.Waiting,
@@ -126,11 +130,11 @@ internal sealed class AttackerTrail
             }
         }
 
-        if (state.Entrance > since)
+        if (state.Entrance > since && sets > since)
         {
-            // Whoever is not in yet is not on the floor.
+            // Whoever has not come in yet is not on the floor.
             cells.Pose(since, Figure.Away);
-            cells.Pose(state.Entrance, Figure.Standing);
+            cells.Pose(sets, Figure.Standing);
         }
 
         if (state.IsActive)

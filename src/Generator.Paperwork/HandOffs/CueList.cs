@@ -1,6 +1,6 @@
 using Generator.Domain;
-using Generator.Paperwork.Teaching;
 using Generator.Paperwork.Following;
+using Generator.Paperwork.Teaching;
 using Generator.Paperwork.Text;
 using Generator.Rules;
 using Generator.Rules.Replaying;
@@ -19,8 +19,8 @@ public static class CueList
         IEnumerable<CueEntry> all =
         [
             .. phrases.Select(p => new CueEntry(steps[p.First - 1].Start, "phrase", string.Empty, "phrase " + Words.Number(p.Number), p.First)),
-            .. routine.Placements.Take(scene.Cast).Select((p, a) => (Placement: p, a)).Where(e => e.Placement.Entrance > HalfCounts.Zero)
-                .Select(e => new CueEntry(e.Placement.Entrance.Value, "enters", StepDetails.Name(scene, e.a), "from " + Words.Clock(e.Placement.Bearing), 0)),
+            .. routine.Placements.Take(scene.Cast).Select((p, a) => (Placement: p, Attacker: a, Cue: EntranceCue.Of(scene, p, a))).Where(e => e.Cue is not null)
+                .Select(e => new CueEntry(e.Cue!.SetsOff, "enters", StepDetails.Name(scene, e.Attacker), $"from {e.Cue.From} to {Words.Clock(e.Placement.Bearing)}", 0)),
             .. LeadIn.Of(scene, steps) is { } early ? [new CueEntry(early.SetsOff, "sets off", early.Who, early.Short, 1)] : Array.Empty<CueEntry>(),
             .. steps.SelectMany(s => Of(scene, s)),
         ];

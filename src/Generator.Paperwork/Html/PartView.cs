@@ -58,8 +58,7 @@ public sealed class PartView
             }
 
             var placement = placements[Performer];
-            var entrance = placement.Entrance > HalfCounts.Zero ? $"Enters at count {placement.Entrance.ToCountText()}" : "In from the start";
-            return $"At {Words.Clock(placement.Bearing)}, {placement.Distance} from the mark. {entrance}.";
+            return $"At {Words.Clock(placement.Bearing)}, {placement.Distance} from the mark, {EntranceCue.Told(view.Source.Scene, placement, Performer)}.";
         }
     }
 

@@ -1,5 +1,7 @@
 using Generator.Domain;
 using Generator.Library.Words;
+using Generator.Paperwork.Following;
+using Generator.Rules;
 
 namespace Generator.Paperwork.Text;
 
@@ -8,8 +10,9 @@ internal static class CastLines
 {
     private const int LongestName = 24;
 
-    public static IEnumerable<string> Of(Brief brief, IReadOnlyList<Placement> placements)
+    public static IEnumerable<string> Of(Scene scene, IReadOnlyList<Placement> placements)
     {
+        var brief = scene.Brief;
         var width = Math.Min(LongestName, brief.Attackers.Select(a => Page.LengthOf(a.Name)).Append(Page.LengthOf(brief.Hero.Name)).Max());
         yield return "CAST";
         var hero = brief.Hero;
@@ -22,7 +25,7 @@ internal static class CastLines
         for (var i = 0; i < brief.Attackers.Count; i++)
         {
             var attacker = brief.Attackers[i];
-            foreach (var line in One(Words.Sign(i), attacker, (i < placements.Count ? Opens(placements[i]) : "nowhere") + Limits(attacker), width))
+            foreach (var line in One(Words.Sign(i), attacker, (i < placements.Count ? Opens(scene, placements[i], i) : "nowhere") + Limits(attacker), width))
             {
                 yield return line;
             }
@@ -32,11 +35,8 @@ internal static class CastLines
     private static IEnumerable<string> One(string number, Performer performer, string rest, int width) =>
         Page.Row(2, (number, 2), (performer.Name, width), (performer.Height.ToString(), 6), (Words.Of(performer.Skill), 7), (rest, Page.Width - width - 25));
 
-    private static string Opens(Placement placement)
-    {
-        var entrance = placement.Entrance > HalfCounts.Zero ? $"enters at count {placement.Entrance.ToCountText()}" : "in from the start";
-        return $"opens at {Words.Clock(placement.Bearing)}, {placement.Distance} from the mark, {entrance}";
-    }
+    private static string Opens(Scene scene, Placement placement, int attacker) =>
+        $"opens at {Words.Clock(placement.Bearing)}, {placement.Distance} from the mark, {EntranceCue.Told(scene, placement, attacker)}";
 
     private static string Limits(Performer performer)
     {

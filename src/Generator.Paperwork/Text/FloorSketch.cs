@@ -138,7 +138,7 @@ internal static class FloorSketch
         yield return "^ " + Page.Clean(brief.Hero.Name) + " on the mark";
         for (var a = 0; a < brief.Attackers.Count; a++)
         {
-            var enters = a < placements.Count && placements[a].Entrance > HalfCounts.Zero ? $", enters at count {placements[a].Entrance.ToCountText()}" : null;
+            var enters = a < placements.Count && placements[a].Entrance > HalfCounts.Zero ? $", in play from count {placements[a].Entrance.ToCountText()}" : null;
             var beyond = enters ?? (outside.Contains(a) || a >= placements.Count ? " (not on this plan)" : string.Empty);
             yield return Words.Sign(a) + " " + Page.Clean(brief.Attackers[a].Name) + beyond;
         }

@@ -32,7 +32,7 @@ public static class WallSheet
         Page.Line('='),
         .. Page.Wrap(Cautions.Sheet, Page.Width),
         string.Empty,
-        .. CastLines.Of(routine.Brief, routine.Placements),
+        .. CastLines.Of(scene, routine.Placements),
         .. Following.LeadIn.Of(scene, steps) is { } early ? Page.Hang("  ", early.Sentence) : [],
         string.Empty,
         .. FloorSketch.Of(routine.Brief, routine.Placements),

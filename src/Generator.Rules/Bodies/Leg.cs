@@ -53,9 +53,12 @@ public sealed class Leg
     public bool Reaches(double moment) => latest > moment;
 
     /// <summary>The nearest that the middles of two bodies come to one another while both legs are on, in centimetres; infinite where they are on at different times.</summary>
-    public double Apart(Leg other)
+    public double Apart(Leg other) => Apart(other, double.NegativeInfinity, double.PositiveInfinity);
+
+    /// <summary>The same within a span of time in half counts.</summary>
+    public double Apart(Leg other, double soonest, double latest)
     {
-        var (from, to) = (Math.Max(From, other.From), Math.Min(To, other.To));
+        var (from, to) = (Math.Max(soonest, Math.Max(From, other.From)), Math.Min(latest, Math.Min(To, other.To)));
         if (from >= to)
         {
             return double.PositiveInfinity;

@@ -6,6 +6,9 @@ public enum LegKind
     /// <summary>Upright at one place: ready, recovering, kneeling, held or holding.</summary>
     Rests,
 
+    /// <summary>Comes onto the floor, to the place where they open.</summary>
+    Enters,
+
     /// <summary>Walks round the clock or comes in.</summary>
     Comes,
 

@@ -47,6 +47,7 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
             }
         }
 
+        Bodies.Entering.Meetings(scene, step, ref found);
         return found ?? (IReadOnlyList<Meeting>)[];
     }
 
@@ -62,7 +63,7 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
 
             for (var two = others; two is not null && two.Reaches(one.From); two = two.Before)
             {
-                if (bothMove && !(one.IsTheEnd && two.IsTheEnd))
+                if (two.Kind == LegKind.Enters || (bothMove && !(one.IsTheEnd && two.IsTheEnd)))
                 {
                     continue;
                 }
@@ -77,6 +78,37 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
                 if (apart < wanted)
                 {
                     var meeting = new Meeting(a, b, one, two, apart, wanted);
+                    Nearer(ref meeting.IsUnderfoot ? ref under : ref meeting.IsInALane ? ref lane : ref space, meeting);
+                }
+            }
+        }
+
+        Add(under, ref found);
+        Add(lane, ref found);
+        Add(space, ref found);
+    }
+
+    /// <summary>Those of one who comes onto the floor with one other, the nearest moment for each of the three.</summary>
+    /// <param name="settle">How near is too near.</param>
+    /// <param name="who">Who comes, and the other.</param>
+    /// <param name="mine">The last leg of who comes.</param>
+    /// <param name="others">That of the other.</param>
+    /// <param name="move">Number of the move whose legs are looked at from the beginning; the others are within the span.</param>
+    /// <param name="span">In half counts; after its end nothing is looked at.</param>
+    /// <param name="found">Is added to.</param>
+    internal static void Entering(Settle settle, (int One, int Other) who, Leg mine, Leg others, int move, (double Since, double Until) span, ref List<Meeting>? found)
+    {
+        var (under, lane, space) = (default(Meeting?), default(Meeting?), default(Meeting?));
+        for (var one = mine; one is not null && who.One != who.Other; one = one.Before)
+        {
+            for (var two = one.Kind == LegKind.Enters ? others : null; two is not null && two.Reaches(one.From); two = two.Before)
+            {
+                var apart = two.Kind == LegKind.Enters && who.Other < who.One ? int.MaxValue
+                    : FloorGeometry.Whole(one.Apart(two, two.Move == move ? double.NegativeInfinity : span.Since, span.Until));
+                var wanted = Wanted(settle, one.Kind, two.Kind);
+                if (apart < wanted)
+                {
+                    var meeting = new Meeting(who.One, who.Other, one, two, apart, wanted);
                     Nearer(ref meeting.IsUnderfoot ? ref under : ref meeting.IsInALane ? ref lane : ref space, meeting);
                 }
             }

@@ -34,11 +34,21 @@ public readonly record struct AttackerState
     /// <summary>Ran off by the agreed exit: no longer on the floor.</summary>
     public bool Gone { get; init; }
 
-    /// <summary>The legs of their way so far, the last first; null while they have not stirred from the place where they open.</summary>
+    /// <summary>The legs of their way so far, the last first, beginning with the entrance; null while somebody who is in from the start has not stirred.</summary>
     public Leg? Leg { get; init; }
 
-    /// <summary>The same with the one leg of who has not stirred: on the floor from the entrance on.</summary>
-    public Leg Way => Leg ?? new Leg(LegKind.Rests, -1, Entrance > 0 ? Entrance : double.NegativeInfinity, double.PositiveInfinity, Place.At(Bearing, Distance), Place.At(Bearing, Distance), null);
+    /// <summary>The same with the one leg of who has not stirred.</summary>
+    public Leg Way => Leg ?? new Leg(LegKind.Rests, -1, double.NegativeInfinity, double.PositiveInfinity, Place.At(Bearing, Distance), Place.At(Bearing, Distance), null);
+
+    /// <summary>No move has concerned them yet: they stand at their opening place, or are still to come there.</summary>
+    public bool HasNotActed => Leg is null or { Move: < 0 };
+
+    /// <summary>The same, coming in at another moment; only of somebody who has not acted.</summary>
+    /// <param name="scene">Their speed and the ways in.</param>
+    /// <param name="attacker">Their number.</param>
+    /// <param name="entrance">In half counts, above 0.</param>
+    public AttackerState Entering(Scene scene, int attacker, int entrance) =>
+        this with { Entrance = entrance, ReadyAt = entrance, Leg = Entries.Legs(scene, attacker, Bearing, Distance, entrance) };
 
     /// <summary>Neither out, nor held by the hero, nor holding the hero: could come at the hero once ready.</summary>
     public bool IsActive => !Posture.IsControlled() && Posture is not (Posture.Gripping or Posture.Out);

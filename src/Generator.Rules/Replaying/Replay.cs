@@ -36,7 +36,7 @@ public static class Replay
     {
         Facing = facing.HalfHours,
         Stance = scene.Brief.Hero.OpeningStance,
-        Attackers = [.. Enumerable.Range(0, scene.Cast).Select(a => Place(a < placements.Count ? placements[a] : new Placement(default, new Centimetres(300), HalfCounts.Zero), leadIn))],
+        Attackers = [.. Enumerable.Range(0, scene.Cast).Select(a => Place(scene, a, a < placements.Count ? placements[a] : new Placement(default, new Centimetres(300), HalfCounts.Zero), leadIn))],
     };
 
     /// <summary>
@@ -70,14 +70,17 @@ public static class Replay
         return step;
     }
 
-    private static AttackerState Place(Placement placement, int leadIn) => new()
+    private static AttackerState Place(Scene scene, int attacker, Placement placement, int leadIn)
     {
-        Bearing = placement.Bearing.HalfHours,
-        Distance = placement.Distance.Value,
-        Posture = Posture.Ready,
-        OpenUntil = int.MinValue,
-        ReadyAt = placement.Entrance > HalfCounts.Zero ? placement.Entrance.Value : -leadIn,
-        Entrance = placement.Entrance.Value,
-        OutAt = -1,
-    };
+        var open = new AttackerState
+        {
+            Bearing = placement.Bearing.HalfHours,
+            Distance = placement.Distance.Value,
+            Posture = Posture.Ready,
+            OpenUntil = int.MinValue,
+            ReadyAt = -leadIn,
+            OutAt = -1,
+        };
+        return placement.Entrance > HalfCounts.Zero ? open.Entering(scene, attacker, placement.Entrance.Value) : open;
+    }
 }

@@ -30,6 +30,11 @@ public sealed class Spacing : Rule
                 tally.Tell(OffTheFloor(scene, AtEnd(open, Severity.Unsafe, Words.Name(scene, a), string.Empty), a, one.Bearing, one.Distance, "opens"));
             }
 
+            if (one.Entrance > 0 && scene.Entries.To(one.Bearing, one.Distance).Closed is { } closed && tally.Count(Severity.Unsafe))
+            {
+                tally.Tell(NoWayOn(scene, AtEnd(open, Severity.Unsafe, Words.Name(scene, a), string.Empty), a, one, closed));
+            }
+
             for (var b = a + 1; b < scene.Cast; b++)
             {
                 var apart = Apart(one.Bearing, one.Distance, open.Attackers[b]);
@@ -170,7 +175,7 @@ public sealed class Spacing : Rule
 
     private static string HowNear(Meeting meeting) => (meeting.Mine.Kind, meeting.Other.Kind) switch
     {
-        (LegKind.Comes, LegKind.Rests) or (LegKind.Led, LegKind.Rests) => "pass",
+        (LegKind.Comes or LegKind.Enters or LegKind.Led, LegKind.Rests) => "pass",
         (LegKind.Rests, LegKind.Rests) => "stand",
         _ => "meet",
     };
@@ -190,6 +195,12 @@ public sealed class Spacing : Rule
             Advice = "Start nearer to the mark, or from a deeper side of the floor.",
         };
     }
+
+    private static Finding NoWayOn(Scene scene, Finding finding, int attacker, AttackerState stands, string closed) => finding with
+    {
+        Message = $"{Words.Name(scene, attacker)} cannot come in to {new Bearing(stands.Bearing).InWords}, {Words.Metres(stands.Distance)} out: {closed} stands between the way in and that place, and there is no way round.",
+        Advice = "Give a way in on that side of the floor, or another opening place.",
+    };
 
     private static Finding TooClose(Scene scene, Finding finding, int first, int second, int apart, string verb, int wanted)
     {

@@ -66,7 +66,7 @@ public sealed class Underfoot : Rule
         {
             (true, true) => $"{one} comes to lie on {other}, {Words.Metres(meeting.Apart)} from body to body.",
             (true, false) => $"{one} falls at the feet of {other}, {Words.Metres(meeting.Apart)} from the body.",
-            _ when meeting.Mine.Kind == LegKind.Comes => $"{goes} walks over {lies}, who lies on the floor: {Words.Metres(meeting.Apart)} from the body.",
+            _ when meeting.Mine.Kind is LegKind.Comes or LegKind.Enters => $"{goes} walks over {lies}, who lies on the floor: {Words.Metres(meeting.Apart)} from the body.",
             _ when meeting.Mine.Kind == LegKind.Rests => $"{goes} stands on {lies}, who lies on the floor: {Words.Metres(meeting.Apart)} from the body.",
             _ => $"{goes} is sent over {lies}, who lies on the floor: {Words.Metres(meeting.Apart)} from the body.",
         };

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Rules;
+using Generator.Rules.Bodies;
 using Generator.Rules.Replaying;
 
 namespace Generator.Solver.Constructing;
@@ -108,6 +109,14 @@ internal sealed class Lingering(Scene scene)
         return Done(node, attackers, decided, ref patches);
     }
 
+    private static IEnumerable<FightState> States(Node? node)
+    {
+        for (; node is not null; node = node.Parent)
+        {
+            yield return node.State;
+        }
+    }
+
     private static FightState Done(Node node, AttackerState[]? attackers, List<Patch>? decided, ref Patch[] patches)
     {
         if (attackers is null || decided is null)
@@ -136,12 +145,13 @@ internal sealed class Lingering(Scene scene)
         {
             var walk = scene.WalkTime(attacker, was.Distance);
             var entrance = Math.Max(1, threat - walk);
-            if (entrance + walk > highest)
+            attackers[attacker] = was.Entering(scene, attacker, entrance);
+            if (entrance + walk > highest || scene.Entries.To(was.Bearing, was.Distance).Closed is not null || Entering.Meets(scene, attacker, attackers, States(node)))
             {
+                attackers[attacker] = was;
                 return before;
             }
 
-            attackers[attacker] = was with { Entrance = entrance, ReadyAt = entrance };
             decided.Add(new Patch(attacker, anchor, entrance));
             return entrance + walk;
         }

@@ -10,6 +10,9 @@ public sealed record MoveModelOptions
     /// <summary>State before the first row; null to choose the opening (placements and entrances) as well.</summary>
     public FightState? From { get; init; }
 
+    /// <summary>The states before <see cref="From"/>, the last first: whoever comes in later than was known then must not have met anybody.</summary>
+    public IReadOnlyList<FightState> Past { get; init; } = [];
+
     /// <summary>What the rules remember at <see cref="From"/>; null when the opening is chosen.</summary>
     public Score? Memory { get; init; }
 

@@ -9,10 +9,11 @@ namespace Generator.Solver.Rolling;
 /// <summary>The rows committed so far, replayed from the start: the true state and the rules' memories.</summary>
 public sealed class Draft
 {
-    private Draft(IReadOnlyList<Placement> placements, IReadOnlyList<Row> rows, FightState state, Score score)
+    private Draft(IReadOnlyList<Placement> placements, IReadOnlyList<Row> rows, IReadOnlyList<FightState> past, FightState state, Score score)
     {
         Placements = placements;
         Rows = rows;
+        Past = past;
         State = state;
         Score = score;
     }
@@ -20,6 +21,9 @@ public sealed class Draft
     public IReadOnlyList<Placement> Placements { get; }
 
     public IReadOnlyList<Row> Rows { get; }
+
+    /// <summary>What was known before each row, the last first.</summary>
+    public IReadOnlyList<FightState> Past { get; }
 
     public FightState State { get; }
 
@@ -30,14 +34,17 @@ public sealed class Draft
     {
         var state = Replay.Open(scene, placements);
         var score = Score.Begin(scene, state);
+        var past = new List<FightState>();
         foreach (var row in rows)
         {
+            past.Add(state);
             var step = Replay.Step(scene, state, row);
             score = score.Observe(scene, step);
             state = step.After;
         }
 
-        return new Draft(placements, rows, state, score);
+        past.Reverse();
+        return new Draft(placements, rows, past, state, score);
     }
 
     /// <summary>The same with later entrances or longer lingers of those who have acted, and more rows.</summary>

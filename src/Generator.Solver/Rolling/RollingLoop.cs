@@ -98,6 +98,7 @@ public sealed class RollingLoop
         var model = new MoveModel(scene, words, new MoveModelOptions
         {
             From = draft?.State,
+            Past = draft?.Past ?? [],
             Memory = draft?.Score,
             Rows = rows,
             FewestRows = ends ? Math.Max(1, rows - 5) : rows,

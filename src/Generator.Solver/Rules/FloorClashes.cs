@@ -13,7 +13,7 @@ namespace Generator.Solver.Rules;
 internal sealed class FloorClashes(ModelAnswer answer)
 {
     /// <summary>Half counts by which one of two moves is tried sooner and later.</summary>
-    private const int Neighbours = 40;
+    public const int Neighbours = 40;
 
     private readonly MoveModel model = answer.Model;
     private readonly FloorWays ways = answer.Ways;
@@ -53,7 +53,7 @@ internal sealed class FloorClashes(ModelAnswer answer)
         ways.Deeds.Where(d => d.Treatment is not null && d.Motion.Legs().Any(l => l.Lies && !(model.Scene.Floor.Holds(l.Start) && model.Scene.Floor.Holds(l.End)))).Select(d => Pinned(d.Slot.Index));
 
     /// <summary>Rules out the rows up to one as they are.</summary>
-    private List<ILiteral> Pinned(int last)
+    public List<ILiteral> Pinned(int last)
     {
         var clause = new FloorClause(answer);
         for (var a = 0; a < model.Cast; a++)
@@ -121,7 +121,7 @@ internal sealed class FloorClashes(ModelAnswer answer)
     }
 
     /// <summary>A row on its target that leaves nobody lying as they lay, and in which nobody sets off later than they would like to.</summary>
-    private bool IsPlain(FloorDeed deed) =>
+    public bool IsPlain(FloorDeed deed) =>
         deed is { IsTarget: true, Treatment: { Lay: false } treatment } && (!deed.Motion.ComesIn || (treatment with { Soonest = int.MinValue }).Motion(model.Scene).Leaves == deed.Motion.Leaves);
 
     /// <summary>How much sooner and later the row may be and still clash.</summary>
@@ -158,7 +158,7 @@ internal sealed class FloorClashes(ModelAnswer answer)
         {
             foreach (var two in theirs)
             {
-                if (Of(one.Kind, two.Kind) == concern && FloorGeometry.Whole(one.Apart(two)) < (bothMove ? 2 * settle.BodyRadius.Value : Room(one.Kind, two.Kind)))
+                if (two.Kind != LegKind.Enters && Of(one.Kind, two.Kind) == concern && FloorGeometry.Whole(one.Apart(two)) < (bothMove ? 2 * settle.BodyRadius.Value : Room(one.Kind, two.Kind)))
                 {
                     return two;
                 }
@@ -168,13 +168,13 @@ internal sealed class FloorClashes(ModelAnswer answer)
         return null;
     }
 
-    private int Room(LegKind one, LegKind two) => Of(one, two) switch
+    public int Room(LegKind one, LegKind two) => Of(one, two) switch
     {
         FloorConcern.Underfoot => 2 * settle.BodyRadius.Value,
         FloorConcern.Lane when one == LegKind.Sent || two == LegKind.Sent => settle.LaneBesideFall.Value,
         _ => settle.LaneBeside.Value,
     };
 
-    private static FloorConcern Of(LegKind one, LegKind two) =>
+    public static FloorConcern Of(LegKind one, LegKind two) =>
         one == LegKind.Lies || two == LegKind.Lies ? FloorConcern.Underfoot : one.IsSent() || two.IsSent() ? FloorConcern.Lane : FloorConcern.Spacing;
 }

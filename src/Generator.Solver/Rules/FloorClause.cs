@@ -23,6 +23,9 @@ internal sealed class FloorClause(ModelAnswer answer)
         Literals.Add(model.Cp.UpTo(variable, most).Not());
     }
 
+    /// <summary>A variable keeps at least at a value.</summary>
+    public void AtLeast(IntVar variable, long least) => Literals.Add(model.Cp.UpTo(variable, least - 1));
+
     /// <summary>A literal keeps true.</summary>
     public void True(ILiteral literal) => Literals.Add(literal.Not());
 

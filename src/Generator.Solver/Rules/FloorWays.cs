@@ -52,9 +52,10 @@ internal sealed class FloorWays
             return state.Attackers[a].Way;
         }
 
-        var place = Place.At(Value(model.Start.Attackers[a].Bearing), Value(model.Start.Attackers[a].Distance));
-        var entrance = Value(model.Entrances[a]);
-        return new Leg(LegKind.Rests, -1, entrance > 0 ? entrance : double.NegativeInfinity, double.PositiveInfinity, place, place, null);
+        var (bearing, distance) = Stands(model.Start.Attackers[a]);
+        var place = Place.At(bearing, distance);
+        return Entries.Legs(model.Scene, a, bearing, distance, Value(model.Entrances[a]))
+            ?? new Leg(LegKind.Rests, -1, double.NegativeInfinity, double.PositiveInfinity, place, place, null);
     }
 
     private FloorDeed? Of(SlotVars slot, int a, Leg way)

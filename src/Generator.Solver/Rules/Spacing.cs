@@ -40,8 +40,11 @@ public sealed class Spacing : RuleModule
     public override IEnumerable<IReadOnlyList<ILiteral>> Refute(ModelAnswer answer)
     {
         var rests = new FloorRests(answer);
-        return [.. rests.Opening(), .. rests.AtContact(), .. rests.BetweenMoves(), .. rests.AtTheHero(lying: false), .. rests.WalkingRound(), .. new FloorClashes(answer).Of(FloorConcern.Spacing)];
+        return [.. rests.Opening(), .. rests.AtContact(), .. rests.BetweenMoves(), .. rests.AtTheHero(lying: false), .. rests.WalkingRound(), .. new FloorClashes(answer).Of(FloorConcern.Spacing), .. Entrances(new FloorEntrances(answer))];
     }
+
+    private static IEnumerable<IReadOnlyList<ILiteral>> Entrances(FloorEntrances entrances) =>
+        [.. entrances.Of(FloorConcern.Spacing), .. entrances.NoWayOn(), .. entrances.Late()];
 
     private static void Open(MoveModel model)
     {

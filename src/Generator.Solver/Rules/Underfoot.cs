@@ -14,5 +14,9 @@ public sealed class Underfoot : RuleModule
     }
 
     public override IEnumerable<IReadOnlyList<ILiteral>> Refute(ModelAnswer answer) =>
-        [.. new FloorClashes(answer).Of(FloorConcern.Underfoot), .. new FloorRests(answer).AtTheHero(lying: true)];
+    [
+        .. new FloorClashes(answer).Of(FloorConcern.Underfoot),
+        .. new FloorEntrances(answer).Of(FloorConcern.Underfoot),
+        .. new FloorRests(answer).AtTheHero(lying: true),
+    ];
 }
