@@ -1,0 +1,54 @@
+using Generator.Domain;
+using Generator.Rules.Bodies;
+using Generator.Rules.Tests.Fights;
+
+namespace Generator.Rules.Tests.Rules;
+
+/// <summary>Who is not in from the start walks in: from where, round what, how fast, and past whom.</summary>
+public sealed class EntranceTests
+{
+    private const string Blocks = "swing-right > outside-block-left {limb-stopped}";
+
+    private static Scene SceneOf(FloorPlan floor, IReadOnlyList<Camera>? cameras = null) =>
+        new(Fight.Of("left-lead Bruno@12/250 Wanda@12/300", Blocks).Scene.Brief with { Floor = floor, Cameras = cameras ?? [] }, Fight.Of("left-lead Bruno@12/250 Wanda@12/300", Blocks).Scene.Book);
+
+    [Fact]
+    public void Without_a_way_in_they_come_straight_over_the_edge_at_their_own_speed()
+    {
+        var scene = SceneOf(new FloorPlan());
+        var legs = Entries.Legs(scene, 1, 0, 300, 20)!.Chain().Where(l => l.Kind == LegKind.Enters).ToList();
+        var leg = Assert.Single(legs);
+        Assert.Equal((new Place(0, 400), new Place(0, 300), 20.0), (leg.Start, leg.End, leg.To));
+        Assert.Equal(1.0, (leg.To - leg.From) * 0.3 * scene.Brief.Attackers[1].Speed / 100, 6);
+    }
+
+    /// <summary>A crate of 1 m × 0.6 m between the edge and the place, and a door beside it.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Round_whatever_stands_there(bool door)
+    {
+        var floor = new FloorPlan
+        {
+            Obstacles = [new Obstacle("crate", new Centimetres(350), new Centimetres(640), new Centimetres(100), new Centimetres(60))],
+            WaysIn = door ? [new WayIn("the pit door", new Centimetres(400), new Centimetres(800))] : [],
+        };
+        var scene = SceneOf(floor, [new Camera("A", new Bearing(2), new Centimetres(350), new Centimetres(150))]);
+        var way = scene.Entries.To(0, 200);
+        Assert.Null(way.Closed);
+        Assert.Equal(door ? "the pit door" : null, way.From);
+        Assert.All(way.Places.Zip(way.Places.Skip(1)), l => Assert.Null(scene.Floor.Between(l.First, l.Second)));
+        Assert.True(way.Places.Count > 2);
+    }
+
+    [Fact]
+    public void Whoever_cannot_come_in_at_all_is_told_so()
+    {
+        var floor = new FloorPlan
+        {
+            Obstacles = [new Obstacle("wall", new Centimetres(0), new Centimetres(720), new Centimetres(800), new Centimetres(20))],
+            WaysIn = [new WayIn("the gate", new Centimetres(400), new Centimetres(800))],
+        };
+        Assert.Equal("wall", SceneOf(floor).Entries.To(0, 250).Closed);
+    }
+}
