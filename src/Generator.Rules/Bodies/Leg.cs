@@ -75,7 +75,7 @@ public sealed class Leg
         return default(Place).ToLine(start - first, end - last);
     }
 
-    /// <summary>All of the other leg is that far from all of this one along one of the two axes, so that <see cref="Apart"/> is not less: quickly told, and true of most.</summary>
+    /// <summary>All of the other leg is that far from all of this one along one of the two axes, so that <see cref="Apart(Leg)"/> is not less: quickly told, and true of most.</summary>
     /// <param name="other">The other leg.</param>
     /// <param name="distance">In centimetres.</param>
     public bool IsClearOf(Leg other, double distance) =>
