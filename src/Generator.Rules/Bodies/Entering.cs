@@ -16,7 +16,7 @@ public static class Entering
         for (var a = 0; a < scene.Cast; a++)
         {
             var one = step.After.Attackers[a];
-            if (one.Entrance <= 0 || (one.Entrance <= since && one.Entrance <= (stirs ??= FirstStir(step))))
+            if (one.Entrance <= 0 || (one.Entrance <= since && one.Entrance <= (stirs ??= FirstStir(step))) || SetsOff(one.Way) >= step.After.Time)
             {
                 continue;
             }
@@ -29,45 +29,69 @@ public static class Entering
     }
 
     /// <summary>
-    /// What nobody would see who comes onto the floor at another moment than was known while the moves so far were worked out: whether they meet somebody.
+    /// What nobody would see who comes onto the floor at another moment than was known while the moves so far were worked out: whether they meet somebody who has acted.
     /// </summary>
     /// <param name="scene">The floor.</param>
     /// <param name="attacker">Who; has not acted.</param>
-    /// <param name="now">What is known of everybody now.</param>
+    /// <param name="way">Their last leg now.</param>
     /// <param name="states">What was known after each move, the last first, and before the first.</param>
-    public static bool Meets(Scene scene, int attacker, IReadOnlyList<AttackerState> now, IEnumerable<FightState> states)
+    public static bool MeetsOnTheFloor(Scene scene, int attacker, Leg way, IEnumerable<FightState> states)
     {
-        List<Meeting>? found = null;
-        var mine = now[attacker].Way;
+        var setsOff = SetsOff(way);
+        FightState? now = null;
         FightState? after = null;
         foreach (var before in states)
         {
             if (after is not null)
             {
-                var window = (Since(before), (double)after.Time);
                 for (var b = 0; b < scene.Cast; b++)
                 {
-                    var theirs = after.Attackers[b].HasNotActed ? now[b].Way : after.Attackers[b].Way;
-                    Meeting.Entering(scene.Settle, (attacker, b), mine, theirs, before.Moves, window, ref found);
-                    Meeting.Entering(scene.Settle, (b, attacker), theirs, mine, before.Moves, window, ref found);
-                }
-
-                if (found is not null)
-                {
-                    return true;
+                    var other = after.Attackers[b];
+                    if (now!.Attackers[b] is var last && !last.HasNotActed && Meets(scene, (attacker, b), way, other.HasNotActed ? StandsBy(scene, b, other, last.Entrance) : other, before.Moves, (Since(before), after.Time)))
+                    {
+                        return true;
+                    }
                 }
             }
 
-            if (before.Time <= First(mine).From)
+            if (before.Time <= setsOff)
             {
                 return false;
             }
 
+            now ??= before;
             after = before;
         }
 
         return false;
     }
+
+    /// <summary>The same of somebody else who has not acted, either.</summary>
+    /// <param name="scene">The floor.</param>
+    /// <param name="who">The two.</param>
+    /// <param name="way">Last leg of the first.</param>
+    /// <param name="other">The second.</param>
+    /// <param name="until">End of the last move so far, in half counts.</param>
+    public static bool MeetsAtTheEdge(Scene scene, (int One, int Other) who, Leg way, AttackerState other, int until) =>
+        SetsOff(way) < until && Meets(scene, who, way, other, int.MinValue, (double.NegativeInfinity, until));
+
+    /// <summary>The moment at which somebody's first leg begins.</summary>
+    private static double SetsOff(Leg way) => way.Before is { } before ? SetsOff(before) : way.From;
+
+    private static bool Meets(Scene scene, (int One, int Other) who, Leg way, AttackerState other, int move, (double Since, double Until) span)
+    {
+        List<Meeting>? found = null;
+        Meeting.Entering(scene.Settle, who, way, other.Way, move, span, ref found);
+        if (found is null && other.Entrance > 0)
+        {
+            Meeting.Entering(scene.Settle, (who.Other, who.One), other.Way, way, move, span, ref found);
+        }
+
+        return found is not null;
+    }
+
+    /// <summary>Somebody who has not acted yet, with the entrance that was found for them since.</summary>
+    private static AttackerState StandsBy(Scene scene, int attacker, AttackerState stands, int entrance) => stands.Entrance == entrance ? stands : stands.Entering(scene, attacker, entrance);
 
     /// <summary>Moment up to which a state's past has been looked at.</summary>
     private static double Since(FightState before) => before.Moves == 0 ? double.NegativeInfinity : before.Time;
@@ -86,6 +110,4 @@ public static class Entering
 
         return first;
     }
-
-    private static Leg First(Leg way) => way.Before is { } before ? First(before) : way;
 }

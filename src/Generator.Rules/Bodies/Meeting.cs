@@ -101,11 +101,15 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
         var (under, lane, space) = (default(Meeting?), default(Meeting?), default(Meeting?));
         for (var one = mine; one is not null && who.One != who.Other; one = one.Before)
         {
-            for (var two = one.Kind == LegKind.Enters ? others : null; two is not null && two.Reaches(one.From); two = two.Before)
+            for (var two = one.Kind == LegKind.Enters && one.From < span.Until ? others : null; two is not null && two.Reaches(one.From); two = two.Before)
             {
-                var apart = two.Kind == LegKind.Enters && who.Other < who.One ? int.MaxValue
-                    : FloorGeometry.Whole(one.Apart(two, two.Move == move ? double.NegativeInfinity : span.Since, span.Until));
                 var wanted = Wanted(settle, one.Kind, two.Kind);
+                if ((two.Kind == LegKind.Enters && who.Other < who.One) || one.IsClearOf(two, wanted))
+                {
+                    continue;
+                }
+
+                var apart = FloorGeometry.Whole(one.Apart(two, two.Move == move ? double.NegativeInfinity : span.Since, span.Until));
                 if (apart < wanted)
                 {
                     var meeting = new Meeting(who.One, who.Other, one, two, apart, wanted);

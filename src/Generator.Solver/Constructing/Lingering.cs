@@ -17,6 +17,11 @@ internal sealed class Lingering(Scene scene)
     private readonly int patience = scene.Brief.Pace.Patience.Value;
     private readonly int tolerance = HalfCounts.PerCount;
 
+    /// <summary>What is known of entrances at the node asked about last: many moves are tried at each.</summary>
+    private readonly Dictionary<(int Attacker, int Entrance), AttackerState?> answers = [];
+
+    private Node? asked;
+
     /// <summary>Half counts by which an attacker's return can still be put off.</summary>
     public int Room(Node node, int attacker) => node.Anchors[attacker] switch
     {
@@ -109,14 +114,6 @@ internal sealed class Lingering(Scene scene)
         return Done(node, attackers, decided, ref patches);
     }
 
-    private static IEnumerable<FightState> States(Node? node)
-    {
-        for (; node is not null; node = node.Parent)
-        {
-            yield return node.State;
-        }
-    }
-
     private static FightState Done(Node node, AttackerState[]? attackers, List<Patch>? decided, ref Patch[] patches)
     {
         if (attackers is null || decided is null)
@@ -145,13 +142,12 @@ internal sealed class Lingering(Scene scene)
         {
             var walk = scene.WalkTime(attacker, was.Distance);
             var entrance = Math.Max(1, threat - walk);
-            attackers[attacker] = was.Entering(scene, attacker, entrance);
-            if (entrance + walk > highest || scene.Entries.To(was.Bearing, was.Distance).Closed is not null || Entering.Meets(scene, attacker, attackers, States(node)))
+            if (entrance + walk > highest || ComingIn(node, attacker, entrance, attackers) is not { } enters)
             {
-                attackers[attacker] = was;
                 return before;
             }
 
+            attackers[attacker] = enters;
             decided.Add(new Patch(attacker, anchor, entrance));
             return entrance + walk;
         }
@@ -160,5 +156,41 @@ internal sealed class Lingering(Scene scene)
         attackers[attacker] = was with { ReadyAt = was.ReadyAt + by };
         decided.Add(new Patch(attacker, anchor, node.Lingers[attacker] + by));
         return threat;
+    }
+
+    /// <summary>Somebody who has not acted, coming in at that moment; null where they cannot, or would have met somebody by now.</summary>
+    private AttackerState? ComingIn(Node node, int attacker, int entrance, AttackerState[] now)
+    {
+        if (node != asked)
+        {
+            answers.Clear();
+            asked = node;
+        }
+
+        if (!answers.TryGetValue((attacker, entrance), out var comes))
+        {
+            var enters = now[attacker].Entering(scene, attacker, entrance);
+            var closed = scene.Entries.To(enters.Bearing, enters.Distance).Closed is not null;
+            comes = closed || Entering.MeetsOnTheFloor(scene, attacker, enters.Way, States(node)) ? null : enters;
+            answers[(attacker, entrance)] = comes;
+        }
+
+        for (var b = 0; b < now.Length && comes is { } on; b++)
+        {
+            if (b != attacker && now[b].HasNotActed && Entering.MeetsAtTheEdge(scene, (attacker, b), on.Way, now[b], node.State.Time))
+            {
+                comes = null;
+            }
+        }
+
+        return comes;
+    }
+
+    private static IEnumerable<FightState> States(Node? node)
+    {
+        for (; node is not null; node = node.Parent)
+        {
+            yield return node.State;
+        }
     }
 }

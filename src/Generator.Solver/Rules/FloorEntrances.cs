@@ -54,7 +54,9 @@ internal sealed class FloorEntrances(ModelAnswer answer)
 
         var late = Enumerable.Range(0, model.Cast).Where(a => state.Attackers[a].HasNotActed && answer.Value(model.Delays[a]) > 0).ToList();
         AttackerState[] now = [.. state.Attackers.Select((s, a) => late.Contains(a) ? s.Entering(model.Scene, a, (int)answer.Value(model.Entrances[a])) : s)];
-        foreach (var _ in late.Where(a => model.Scene.Entries.To(now[a].Bearing, now[a].Distance).Closed is not null || Entering.Meets(model.Scene, a, now, model.Options.Past.Prepend(state))))
+        foreach (var _ in late.Where(a => model.Scene.Entries.To(now[a].Bearing, now[a].Distance).Closed is not null
+            || Entering.MeetsOnTheFloor(model.Scene, a, now[a].Way, model.Options.Past.Prepend(state))
+            || now.Where((s, b) => b != a && s.HasNotActed && Entering.MeetsAtTheEdge(model.Scene, (a, b), now[a].Way, s, state.Time)).Any()))
         {
             var clause = new FloorClause(answer);
             foreach (var entrance in model.Entrances)

@@ -9,6 +9,8 @@ public sealed class EntranceTests
 {
     private const string Blocks = "swing-right > outside-block-left {limb-stopped}";
 
+    private const string Falls = Blocks + " ; step-punch-right {back-fall} ; Ada: +22 " + Blocks;
+
     private static Scene SceneOf(FloorPlan floor, IReadOnlyList<Camera>? cameras = null) =>
         new(Fight.Of("left-lead Bruno@12/250 Wanda@12/300", Blocks).Scene.Brief with { Floor = floor, Cameras = cameras ?? [] }, Fight.Of("left-lead Bruno@12/250 Wanda@12/300", Blocks).Scene.Book);
 
@@ -50,5 +52,18 @@ public sealed class EntranceTests
             WaysIn = [new WayIn("the gate", new Centimetres(400), new Centimetres(800))],
         };
         Assert.Equal("wall", SceneOf(floor).Entries.To(0, 250).Closed);
+    }
+
+    /// <summary>From a door at 12 Wanda comes past Bruno, who stands on her way; from one beyond 10 through the fall that puts him down, or over him as he lies.</summary>
+    [Theory]
+    [InlineData("spacing", 600, 1200, "left-lead Ada@9/250 Bruno@1:30/283 Wanda@3/300/20", "Ada: +22 " + Blocks, 1, "pass 0.00 m apart")]
+    [InlineData("clear-lane", 0, 800, "left-lead Bruno@12/150 Wanda@2/300/8 Ada@6/250", Falls, 2, "still being sent, at 0.50 m")]
+    [InlineData("underfoot", 0, 800, "left-lead Bruno@12/150 Wanda@2/300/20 Ada@6/250", Falls, 3, "walks over Bruno")]
+    public void Nobody_comes_in_through_another(string rule, int x, int y, string start, string moves, int move, string says)
+    {
+        var fight = Fight.Of(start, moves);
+        var door = fight.With(b => b with { Floor = b.Floor with { WaysIn = [new WayIn("the door", new Centimetres(x), new Centimetres(y))] } });
+        Verify.Rule(rule).Given(door).Finds(1, move).As(Severity.Unsafe).Concerns("Wanda, Bruno").Says(says);
+        Verify.Rule(rule).Given(fight).FindsNothing();
     }
 }
