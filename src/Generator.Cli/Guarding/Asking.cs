@@ -9,8 +9,7 @@ namespace Generator.Cli.Guarding;
 internal sealed class Asking : IDisposable
 {
     private readonly Stream orders;
-    private readonly PosixSignalRegistration interrupt;
-    private readonly PosixSignalRegistration terminate;
+    private readonly PosixSignalRegistration[] heard;
     private volatile int stops;
     private volatile bool end;
 
@@ -18,8 +17,13 @@ internal sealed class Asking : IDisposable
     public Asking(Stream orders)
     {
         this.orders = orders;
-        interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
-        terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, End);
+        heard =
+        [
+            PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop),
+            PosixSignalRegistration.Create(PosixSignal.SIGTERM, End),
+            PosixSignalRegistration.Create(PosixSignal.SIGHUP, End),
+            PosixSignalRegistration.Create(PosixSignal.SIGQUIT, End),
+        ];
     }
 
     /// <summary>The search is to stop and to keep the best.</summary>
@@ -30,8 +34,7 @@ internal sealed class Asking : IDisposable
 
     public void Dispose()
     {
-        interrupt.Dispose();
-        terminate.Dispose();
+        Array.ForEach(heard, h => h.Dispose());
     }
 
     private void Stop(PosixSignalContext signal)

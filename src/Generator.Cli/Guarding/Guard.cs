@@ -63,7 +63,7 @@ internal static class Guard
 
             orders.DisposeLocalCopyOfClientHandle();
             news.DisposeLocalCopyOfClientHandle();
-            return new Watch(worker, asking, news, rescue).Code();
+            return new Watch(worker, asking, news, rescue, () => LeftBehind.Clear(RescuePath.OutOf(args), rescue)).Code();
         }
         catch (Exception error) when (error is Win32Exception or FileNotFoundException)
         {

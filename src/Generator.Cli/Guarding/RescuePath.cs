@@ -23,7 +23,8 @@ internal static class RescuePath
         }
     }
 
-    private static string? OutOf(string[] args)
+    /// <summary>What <c>--out</c> says; null where it is not there.</summary>
+    public static string? OutOf(string[] args)
     {
         for (var i = 0; i < args.Length; i++)
         {

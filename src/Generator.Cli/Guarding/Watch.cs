@@ -13,14 +13,20 @@ internal sealed class Watch
     private readonly Process worker;
     private readonly Asking asking;
     private readonly string rescue;
+    private readonly Action clear;
     private readonly News news = new();
     private readonly Thread reader;
     private readonly WatchLimits limits = WatchLimits.Find();
     private BreakdownKind? cause;
 
-    public Watch(Process worker, Asking asking, Stream news, string rescue)
+    /// <param name="worker">Whom it watches.</param>
+    /// <param name="asking">What the user asks.</param>
+    /// <param name="news">What the worker tells.</param>
+    /// <param name="rescue">Where the best routine is kept.</param>
+    /// <param name="clear">Clears up after a worker that did not live to its end.</param>
+    public Watch(Process worker, Asking asking, Stream news, string rescue, Action clear)
     {
-        (this.worker, this.asking, this.rescue) = (worker, asking, rescue);
+        (this.worker, this.asking, this.rescue, this.clear) = (worker, asking, rescue, clear);
         reader = new Thread(() => this.news.ReadAll(new StreamReader(news))) { IsBackground = true, Name = "worker's news" };
         reader.Start();
     }
@@ -33,6 +39,11 @@ internal sealed class Watch
         if (news.EndCode is { } code and < ExitCode.Fault)
         {
             return code;
+        }
+
+        if (news.EndCode is null)
+        {
+            clear();
         }
 
         var breakdown = new Breakdown(cause ?? Died(), worker.ExitCode, limits);

@@ -15,12 +15,25 @@ public static class FileKind
     private const int Regular = 0x8000;
     private const int Folder = 0x4000;
 
-    /// <summary>There is something of that name, links followed, and it is neither a file nor a folder. Asked without opening it. Known on Linux alone.</summary>
+    /// <summary>Names of what a process has open, standard output among it. Whatever that is now, even a file, it is no place for another file.</summary>
+    private static readonly string[] OpenAlready = ["/dev/stdin", "/dev/stdout", "/dev/stderr", "/dev/fd/", "/proc/"];
+
+    /// <summary>Links that are followed; more than any system follows itself.</summary>
+    private const int MostLinks = 64;
+
+    /// <summary>
+    /// There is something of that name, links followed, and it is neither a file nor a folder, or it is what a process has open. Asked without opening it. Known on Linux alone.
+    /// </summary>
     public static bool IsDevice(string path)
     {
         if (!OperatingSystem.IsLinux())
         {
             return false;
+        }
+
+        if (LeadsTo(path).Any(p => OpenAlready.Any(o => p.StartsWith(o, StringComparison.Ordinal))))
+        {
+            return true;
         }
 
         var answer = new byte[256];
@@ -32,6 +45,16 @@ public static class FileKind
         {
             // A system library too old to be asked.
             return false;
+        }
+    }
+
+    /// <summary>The path and, one after another, those to which it leads as a link.</summary>
+    private static IEnumerable<string> LeadsTo(string path)
+    {
+        for (var (next, left) = (Path.GetFullPath(path), MostLinks); next is not null && left > 0; left--)
+        {
+            yield return next;
+            next = new FileInfo(next).LinkTarget is { } target ? Path.GetFullPath(target, Path.GetDirectoryName(next)!) : null;
         }
     }
 

@@ -38,8 +38,13 @@ public static class RoutineFiles
             throw;
         }
 
-        Temporary.ClearLeft(target);
+        ClearLeft(Path.GetDirectoryName(target)!, name => string.Equals(name, Path.GetFileName(target), StringComparison.Ordinal));
     }
+
+    /// <summary>Deletes what programs that were killed while they wrote have left in a folder; what another one is still writing stays.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="isWritten">Whether what grew for a file of this name goes.</param>
+    public static void ClearLeft(string folder, Func<string, bool> isWritten) => Temporary.ClearLeft(folder, isWritten);
 
     /// <summary>Name of the file that a killed program was writing when it left a file of this name behind; null for any other file.</summary>
     public static string? LeftWriting(string name) => Temporary.TargetOf(name);

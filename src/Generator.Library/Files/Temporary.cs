@@ -9,12 +9,14 @@ internal static class Temporary
     public static string NameFor(string target) => $"{target}.{Path.GetRandomFileName()}{Ending}";
 
     /// <summary>
-    /// Deletes what writes of the same file that were killed have left behind. One that another program is still writing is locked and stays; so
+    /// Deletes what writes that were killed have left behind in a folder. One that another program is still writing is locked and stays; so
     /// does what cannot be deleted, which hinders nobody.
     /// </summary>
-    public static void ClearLeft(string target)
+    /// <param name="folder">Looked through without what lies deeper.</param>
+    /// <param name="isWritten">Whether what grew for a file of this name goes.</param>
+    public static void ClearLeft(string folder, Func<string, bool> isWritten)
     {
-        foreach (var path in Directory.EnumerateFiles(Path.GetDirectoryName(target)!).Where(p => IsFor(target, p)).ToList())
+        foreach (var path in Directory.EnumerateFiles(folder).Where(p => TargetOf(Path.GetFileName(p)) is { } written && isWritten(written)).ToList())
         {
             try
             {
@@ -49,6 +51,4 @@ internal static class Temporary
 
         return name[..(from - 1)];
     }
-
-    private static bool IsFor(string target, string path) => string.Equals(TargetOf(Path.GetFileName(path)), Path.GetFileName(target), StringComparison.Ordinal);
 }

@@ -19,17 +19,19 @@ public static class FieldText
     /// <summary>A word out of a file, in quotation marks.</summary>
     public static string Quote(string text) => Shorten(JsonConvert.ToString(text));
 
-    /// <summary>At most 40 characters, control characters replaced.</summary>
+    /// <summary>At most 40 characters; control characters are replaced, and marks that nobody would see are written by their number.</summary>
     public static string Shorten(string text)
     {
-        var clean = string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c));
+        var clean = Clean(text);
         return clean.Length <= Longest ? clean : clean[..(char.IsHighSurrogate(clean[Longest - 2]) ? Longest - 2 : Longest - 1)] + "…";
     }
 
     /// <summary>A path without control characters, shortened at its beginning.</summary>
     public static string Path(string path)
     {
-        var clean = string.Concat(path.Select(c => char.IsControl(c) ? ' ' : c));
+        var clean = Clean(path);
         return clean.Length <= 2 * Longest ? clean : "…" + clean[^(2 * Longest)..];
     }
+
+    private static string Clean(string text) => UnseenMarks.Shown(string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c)));
 }

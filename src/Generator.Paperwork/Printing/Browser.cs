@@ -53,16 +53,14 @@ public sealed class Browser
     }
 
     /// <summary>Removes the folders of programs that were killed while they printed; one in use is locked.</summary>
-    private static void ClearLeft()
+    public static void ClearLeft()
     {
         foreach (var left in Directory.EnumerateDirectories(Path.GetTempPath(), Prefix + "*").Where(f => File.Exists(Path.Combine(f, Sign))).ToList())
         {
             try
             {
-                using (new FileStream(Path.Combine(left, Sign), FileMode.Open, FileAccess.Write, FileShare.None))
-                {
-                    Directory.Delete(left, recursive: true);
-                }
+                using var free = new FileStream(Path.Combine(left, Sign), FileMode.Open, FileAccess.Write, FileShare.None);
+                Remove(left);
             }
             catch (Exception error) when (error is IOException or UnauthorizedAccessException)
             {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Generator.Library.Reading;
 
 namespace Generator.Paperwork.Text;
 
@@ -13,7 +14,7 @@ public static class Page
 
     /// <summary>The text on one line: control characters, marks that turn the direction of writing, and runs of spaces become one space.</summary>
     public static string Clean(string text) =>
-        string.Join(' ', string.Concat(text.Select(c => char.IsControl(c) || TurnsDirection(c) ? ' ' : c)).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        string.Join(' ', string.Concat(text.Select(c => UnseenMarks.BreaksLine(c) || UnseenMarks.TurnsDirection(c) ? ' ' : c)).Split(' ', StringSplitOptions.RemoveEmptyEntries));
 
     /// <summary>Letters as a reader counts them, so that an accent takes no room of its own.</summary>
     public static int LengthOf(string text) => new StringInfo(text).LengthInTextElements;
@@ -65,8 +66,6 @@ public static class Page
             yield return (new string(' ', indent) + string.Join("  ", parts)).TrimEnd();
         }
     }
-
-    private static bool TurnsDirection(char mark) => mark is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
 
     private static IEnumerable<string> Cut(string word, int width)
     {

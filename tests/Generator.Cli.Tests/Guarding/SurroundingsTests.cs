@@ -54,14 +54,17 @@ public sealed class SurroundingsTests : IDisposable
     public void A_closed_standard_input_is_an_empty_one(string line) =>
         Ends(ExitCode.Input, $"timeout 60 $G {line} <&-", "standard input: The file is empty.\n  Maybe ");
 
-    /// <summary>A pipe made here stands for every device: tried before the search, and there afterwards.</summary>
+    /// <summary>A pipe made here stands for every device: tried before the search, and there afterwards. So is standard output, even where it goes into a file.</summary>
     [Theory]
     [InlineData("draft --time 600 --out p")]
     [InlineData("audit r.csv --out p")]
     [InlineData("draft --time 600 --out link")]
+    [InlineData("draft --time 600 --out /dev/stdout >printed")]
+    [InlineData("audit r.csv --out /proc/self/fd/1 >printed")]
+    [InlineData("audit r.csv --out linked >printed")]
     public void A_pipe_is_not_replaced_by_a_file(string line)
     {
-        Ends(ExitCode.Input, $"mkfifo p; ln -s p link; $G {line}", "this is a device or a pipe, not a file.\n  Maybe ");
+        Ends(ExitCode.Input, $"mkfifo p; ln -s p link; ln -s /dev/fd/1 linked; $G {line}", "this is a device or a pipe, not a file.\n  Maybe ");
         Ends(0, "test -p p", string.Empty);
     }
 

@@ -165,27 +165,6 @@ public class RoutineReaderTests
         Assert.Contains(message, read.ToText(), StringComparison.Ordinal);
     }
 
-    [Theory]
-    [InlineData("\u200B\u200D", "Nobody could see this name.")]
-    [InlineData("\u3164", "Nobody could see this name.")]
-    [InlineData("Bru\u202Eno", "A mark in this name turns the line round, so that papers would show something else.")]
-    [InlineData("\u2066Bruno", "A mark in this name turns the line round, so that papers would show something else.")]
-    public void A_name_that_is_not_seen_as_it_is_is_refused_in_every_file(string name, string message)
-    {
-        var csv = RoutineReader.Parse(new SourceFile("x.csv", $"{Header}1,{name},,,,shove off,,,\n"), TinyBook.Book);
-        Assert.Contains(message, csv.ToText(), StringComparison.Ordinal);
-        var brief = BriefReader.Parse(new SourceFile("x.json", $$"""{ "length": { "counts": 24 }, "attackers": [ { "name": "{{name}}" } ] }"""), TinyBook.Book);
-        Assert.Contains(message, brief.ToText(), StringComparison.Ordinal);
-    }
-
-    [Theory]
-    [InlineData("小林")]
-    [InlineData("Zoë")]
-    [InlineData("مها")]
-    [InlineData("👩‍🎤")]
-    public void Names_of_all_scripts_are_read(string name) =>
-        Assert.Equal(name, Good($"{Header}1,{name},,,,shove off,,,\n").Brief.Attackers[0].Name);
-
     [Fact]
     public void A_text_without_an_end_is_refused()
     {

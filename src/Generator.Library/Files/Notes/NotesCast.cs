@@ -127,9 +127,20 @@ internal sealed class NotesCast
             CheckName(name, named, names);
         }
 
+        foreach (var hero in people.Where(p => p.Said.IsHero))
+        {
+            CheckForm(hero.Line.Name, hero.Line.Number);
+        }
+
+        var title = lines.FirstOrDefault(l => l is { Kind: NotesLineKind.Remark, Rest.IsEmpty: false });
+        if (title is not null)
+        {
+            CheckForm(title.Rest.Text, title.Number);
+        }
+
         return new Brief
         {
-            Title = lines.FirstOrDefault(l => l is { Kind: NotesLineKind.Remark, Rest.IsEmpty: false })?.Rest.Text ?? "Untitled fight",
+            Title = title?.Rest.Text ?? "Untitled fight",
             Hero = new HeroPart { Name = heroes.FirstOrDefault("Hero"), Skill = Skill.Stunt },
             Attackers = [.. names.Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })],
         };
@@ -139,11 +150,12 @@ internal sealed class NotesCast
     private void CheckName(string name, List<NotesLine> named, List<string> names)
     {
         var first = named.First(l => Same(l.Name, name));
-        if (NameForm.Fault(name) is var (message, maybe))
+        if (!CheckForm(name, first.Number))
         {
-            refuse(first.Number, new NotesFault(1, message, maybe));
+            return;
         }
-        else if (char.IsAsciiDigit(name[0]) && name.Contains(' ', StringComparison.Ordinal))
+
+        if (char.IsAsciiDigit(name[0]) && name.Contains(' ', StringComparison.Ordinal))
         {
             refuse(first.Number, new NotesFault(1, "A figure stands before the name.", $"Maybe a count is meant; it stands behind the move, such as {name[(name.IndexOf(' ', StringComparison.Ordinal) + 1)..]}: swing > duck @4"));
         }
@@ -156,6 +168,18 @@ internal sealed class NotesCast
         {
             refuse(first.Number, new NotesFault(1, $"{name} stands here only, and is one letter off {other}.", $"Maybe {other} is meant; if they are two people, say who {name} is on a line such as {name}: 3, 3 m"));
         }
+    }
+
+    /// <summary>Whether everybody sees the name as it is; refuses it otherwise.</summary>
+    private bool CheckForm(string name, int line)
+    {
+        if (NameForm.Fault(name) is not var (message, maybe))
+        {
+            return true;
+        }
+
+        refuse(line, new NotesFault(1, message, maybe));
+        return false;
     }
 
     /// <summary>Whoever is said to stand somewhere, or to come from somewhere the first time, opens there; null where nothing is said.</summary>

@@ -1,0 +1,110 @@
+namespace Generator.Cli.Tests.Guarding;
+
+/// <summary>Paperwork that is killed while a paper is half written, or while the pack is being printed, leaves neither half a file nor the folder it is printed from. On Linux.</summary>
+public class LeftBehindTests
+{
+    private const string Half = "*.tmp";
+
+    [Theory]
+    [InlineData("TERM", ExitCode.Stopped)]
+    [InlineData("HUP", ExitCode.Stopped)]
+    [InlineData("KILL", ExitCode.BrokenDown)]
+    public async Task Half_a_paper_is_cleared_up(string signal, int code)
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var rig = new Rig();
+        var papers = Path.Combine(rig.Folder, "papers");
+        using var program = await HalfWritten(rig, papers);
+        await Send(program, signal);
+        Assert.Equal(code, (await program.End()).Code);
+        Assert.Empty(Directory.EnumerateFiles(papers, Half));
+    }
+
+    /// <summary>The guard is killed as well: nobody is left to clear up, and the next run does.</summary>
+    [Fact]
+    public async Task Where_both_are_killed_the_next_run_clears_up()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var rig = new Rig();
+        var papers = Path.Combine(rig.Folder, "papers");
+        using (var program = await HalfWritten(rig, papers))
+        {
+            var worker = await program.Worker();
+            program.Send("KILL");
+            Guarded.Send("KILL", worker);
+            await program.End();
+        }
+
+        Assert.Single(Directory.EnumerateFiles(papers, Half));
+        Assert.Equal(ExitCode.Good, rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", papers, "--no-pdf").Code);
+        Assert.Empty(Directory.EnumerateFiles(papers, Half));
+    }
+
+    /// <summary>A browser that never ends stands in for one that is slow.</summary>
+    [Theory]
+    [InlineData("TERM", ExitCode.Stopped)]
+    [InlineData("KILL", ExitCode.BrokenDown)]
+    public async Task What_a_pack_is_printed_from_is_cleared_up(string signal, int code)
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var rig = new Rig();
+        var scratch = Directory.CreateDirectory(Path.Combine(rig.Folder, "scratch")).FullName;
+        File.SetUnixFileMode(rig.File("chromium", "#!/bin/sh\nexec sleep 1000\n"), UnixFileMode.UserRead | UnixFileMode.UserExecute);
+        string[] surroundings = ["TMPDIR=" + scratch, $"PATH={rig.Folder}:{Environment.GetEnvironmentVariable("PATH")}"];
+        using var program = Guarded.Start(surroundings, "paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", Path.Combine(rig.Folder, "papers"));
+        while (!Directory.EnumerateFiles(scratch, "pack.html", SearchOption.AllDirectories).Any())
+        {
+            await program.Worker();
+            await Task.Delay(20);
+        }
+
+        await Send(program, signal);
+        Assert.Equal(code, (await program.End()).Code);
+        Assert.Empty(Directory.EnumerateDirectories(scratch, "generator-print-*"));
+    }
+
+    /// <summary>Paperwork, halted while half a paper lies in the folder.</summary>
+    private static async Task<Guarded> HalfWritten(Rig rig, string papers)
+    {
+        var program = Guarded.Start([], "paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", papers, "--no-pdf");
+        while (true)
+        {
+            var worker = await program.Worker();
+            if (Directory.Exists(papers) && Directory.EnumerateFiles(papers, Half).Any())
+            {
+                Guarded.Send("STOP", worker);
+                if (Directory.EnumerateFiles(papers, Half).Any())
+                {
+                    return program;
+                }
+
+                Guarded.Send("CONT", worker);
+            }
+        }
+    }
+
+    /// <summary>To the worker when it is to be killed from outside, else to the guard.</summary>
+    private static async Task Send(Guarded program, string signal)
+    {
+        if (signal == "KILL")
+        {
+            Guarded.Send(signal, await program.Worker());
+        }
+        else
+        {
+            program.Send(signal);
+        }
+    }
+}
