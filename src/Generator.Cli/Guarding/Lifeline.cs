@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.IO.Pipes;
+using System.Runtime.InteropServices;
 using Generator.Domain;
 
 namespace Generator.Cli.Guarding;
@@ -12,6 +13,9 @@ internal sealed class Lifeline : IDisposable
 {
     /// <summary>What an ending worker returns when its guard is gone, as a program ended from outside does.</summary>
     private const int Orphaned = 143;
+
+    private const int SetFlags = 2;
+    private const int CloseOnStart = 1;
 
     private readonly AnonymousPipeClientStream orders;
     private readonly StreamWriter news;
@@ -39,6 +43,8 @@ internal sealed class Lifeline : IDisposable
         }
 
         Environment.SetEnvironmentVariable(Guard.LifelineVariable, null);
+        KeepFromOthers(orders);
+        KeepFromOthers(news);
         return new Lifeline(orders, news, rescue);
     }
 
@@ -59,6 +65,17 @@ internal sealed class Lifeline : IDisposable
     {
         // The listening thread still reads: its pipe and the token live as long as the process.
         news.Dispose();
+    }
+
+    /// <summary>
+    /// A browser that prints would inherit the pipe, as this process did, and the guard would wait for the end of news for as long as that browser lives. The runtime sees to it elsewhere.
+    /// </summary>
+    private static void KeepFromOthers(string handle)
+    {
+        if (OperatingSystem.IsLinux())
+        {
+            _ = FCntl(int.Parse(handle, CultureInfo.InvariantCulture), SetFlags, CloseOnStart);
+        }
     }
 
     private void Listen()
@@ -98,4 +115,10 @@ internal sealed class Lifeline : IDisposable
             }
         }
     }
+
+#pragma warning disable SYSLIB1054 // the generated form needs unsafe code, which this house does without
+    [DllImport("libc", EntryPoint = "fcntl")]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static extern int FCntl(int handle, int command, int flags);
+#pragma warning restore SYSLIB1054
 }

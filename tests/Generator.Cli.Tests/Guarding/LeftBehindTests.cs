@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Generator.Cli.Tests.Guarding;
 
 /// <summary>Paperwork that is killed while a paper is half written, or while the pack is being printed, leaves neither half a file nor the folder it is printed from. On Linux.</summary>
@@ -48,7 +50,7 @@ public class LeftBehindTests
         Assert.Empty(Directory.EnumerateFiles(papers, Half));
     }
 
-    /// <summary>A browser that never ends stands in for one that is slow.</summary>
+    /// <summary>A browser that never ends stands in for one that is slow. Where the worker alone is killed it lives on, and the guard does not wait for it.</summary>
     [Theory]
     [InlineData("TERM", ExitCode.Stopped)]
     [InlineData("KILL", ExitCode.BrokenDown)]
@@ -60,18 +62,23 @@ public class LeftBehindTests
         }
 
         using var rig = new Rig();
-        var scratch = Directory.CreateDirectory(Path.Combine(rig.Folder, "scratch")).FullName;
-        File.SetUnixFileMode(rig.File("chromium", "#!/bin/sh\nexec sleep 1000\n"), UnixFileMode.UserRead | UnixFileMode.UserExecute);
+        var (scratch, started) = (Directory.CreateDirectory(Path.Combine(rig.Folder, "scratch")).FullName, Path.Combine(rig.Folder, "started"));
+        File.SetUnixFileMode(rig.File("chromium", $"#!/bin/sh\necho $$ >{started}.half\nmv {started}.half {started}\nexec sleep 1000\n"), UnixFileMode.UserRead | UnixFileMode.UserExecute);
         string[] surroundings = ["TMPDIR=" + scratch, $"PATH={rig.Folder}:{Environment.GetEnvironmentVariable("PATH")}"];
         using var program = Guarded.Start(surroundings, "paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", Path.Combine(rig.Folder, "papers"));
-        while (!Directory.EnumerateFiles(scratch, "pack.html", SearchOption.AllDirectories).Any())
+        while (!File.Exists(started))
         {
             await program.Worker();
             await Task.Delay(20);
         }
 
+        Assert.NotEmpty(Directory.EnumerateDirectories(scratch, "generator-print-*"));
         await Send(program, signal);
-        Assert.Equal(code, (await program.End()).Code);
+        var end = program.End();
+        await Task.WhenAny(end, Task.Delay(TimeSpan.FromMinutes(5)));
+        await Guarded.Kill("KILL", int.Parse(await File.ReadAllTextAsync(started), CultureInfo.InvariantCulture));
+        Assert.True(end.IsCompleted, "the guard waits for the browser");
+        Assert.Equal(code, (await end).Code);
         Assert.Empty(Directory.EnumerateDirectories(scratch, "generator-print-*"));
     }
 
