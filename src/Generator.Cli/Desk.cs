@@ -23,6 +23,9 @@ public sealed class Desk
     /// <summary>Set once the user wants to stop.</summary>
     public CancellationToken Stop { get; init; }
 
+    /// <summary>How long a search may last where its command line does not say; null for what is usual with the command. A machine that has much else to do needs more.</summary>
+    public TimeSpan? Patience { get; init; }
+
     /// <summary>To be told after how long from now the work is over at the latest, so that whoever watches it knows when it hangs.</summary>
     public Action<TimeSpan> Limit { get; init; } = _ => { };
 

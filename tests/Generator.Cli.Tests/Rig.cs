@@ -17,6 +17,9 @@ internal sealed class Rig : IDisposable
 
     public CancellationToken Stop { get; init; }
 
+    /// <summary>Given to searches that end by themselves, which takes long on a busy machine; null for what is usual.</summary>
+    public TimeSpan? Patience { get; init; }
+
     /// <summary>Told of every better routine and its points while a search goes on.</summary>
     public Action<Routine, int> Keep { get; init; } = (_, _) => { };
 
@@ -44,7 +47,7 @@ internal sealed class Rig : IDisposable
         using var output = new StringWriter { NewLine = "\n" };
         using var errors = new StringWriter { NewLine = "\n" };
         using var input = new StringReader(Input);
-        var code = CommandLine.Run(args, new Desk { In = input, Out = output, Err = errors, Stop = Stop, Keep = Keep, Draft = Draft, Printer = Printer, Screen = () => Screen });
+        var code = CommandLine.Run(args, new Desk { In = input, Out = output, Err = errors, Stop = Stop, Patience = Patience, Keep = Keep, Draft = Draft, Printer = Printer, Screen = () => Screen });
         return new Answer(code, Named(output), Named(errors));
     }
 

@@ -22,7 +22,7 @@ public sealed class OutlineTests(ITestOutputHelper output)
         var (count, across, drafted) = (new OutlineCount(), Across(), 0);
         for (var seed = 1; drafted < Drafts && seed <= 2 * Drafts; seed++)
         {
-            var draft = Drafting.Draft(Brief(seed), Outside.Book, new DraftOptions { Seed = seed, Rounds = 1, Time = TimeSpan.FromSeconds(2) });
+            var draft = Drafting.Draft(Brief(seed), Outside.Book, new DraftOptions { Seed = seed, Rounds = 1, Time = TimeSpan.FromHours(1) });
             if (draft.Routine is not { } routine)
             {
                 continue;

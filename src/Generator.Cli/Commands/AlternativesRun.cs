@@ -38,7 +38,7 @@ internal static class AlternativesRun
             SharePercent = asked.Differ ?? options.SharePercent,
             Slack = asked.Slack ?? options.Slack,
             Seed = asked.Seed ?? options.Seed,
-            Time = asked.Time ?? options.Time,
+            Time = asked.Time ?? desk.Patience ?? options.Time,
             Locked = given.Routine is { } whole ? [.. asked.Keep.Select(r => new LockedStretch(r.First - 1, r.Last - 1, Slip(whole, r)))] : [],
         };
         var shown = 0;

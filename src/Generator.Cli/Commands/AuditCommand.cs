@@ -79,7 +79,7 @@ internal static class AuditCommand
 
     private static (string Text, int Code) OfSketch(Desk desk, ReadSketch sketch, Book book, bool json)
     {
-        if (Sketches.Fill(sketch, book, desk, new CompleteOptions()) is not { } completed)
+        if (Sketches.Fill(sketch, book, desk) is not { } completed)
         {
             return (string.Empty, ExitCode.OutOfTime);
         }

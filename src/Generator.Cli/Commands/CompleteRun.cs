@@ -24,7 +24,7 @@ internal static class CompleteRun
         var brief = asked.Brief is { } beside ? Inputs.Brief(beside, book, desk) : null;
         var read = Inputs.Sketch(path, brief, book, desk);
         var options = new CompleteOptions();
-        options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? options.Time };
+        options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? desk.Patience ?? options.Time };
         var completed = Sketches.Fill(read, book, desk, options, tell: true);
         return completed is null ? Endings.OutOfTime(desk, "a routine") : Show(desk, asked, read, completed, book);
     }

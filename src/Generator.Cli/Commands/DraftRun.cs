@@ -30,7 +30,7 @@ internal static class DraftRun
         var book = Inputs.Book(asked.Library);
         var brief = BriefOf(asked, book, desk);
         var options = new DraftOptions { Cold = asked.Cold, Rounds = asked.Rounds };
-        options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? (asked.Rounds is null ? options.Time : Desk.Untimed) };
+        options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? desk.Patience ?? (asked.Rounds is null ? options.Time : Desk.Untimed) };
         desk.Limit(options.Time);
         var progress = Progress.At(desk);
         var result = progress.Run("Drafting", () => desk.Draft(brief, book, options, new ProgressBoard(progress, desk.Keep), desk.Stop));

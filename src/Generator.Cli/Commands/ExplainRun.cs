@@ -31,7 +31,7 @@ internal static class ExplainRun
         }
 
         var options = new ExplainOptions();
-        options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? options.Time };
+        options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? desk.Patience ?? options.Time };
         desk.Limit(options.Time);
         var progress = Progress.At(desk);
         var explanation = progress.Run("Explaining", () => Explain.Of(given.Brief, book, options, progress.Tell, desk.Stop));

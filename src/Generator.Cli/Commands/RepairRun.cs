@@ -22,7 +22,7 @@ internal static class RepairRun
         var book = Inputs.Book(asked.Library);
         var routine = Pairs.Routine(asked.Routine, asked.Brief, book, desk);
         var options = new RepairOptions { Keep = [.. asked.Keep.Select(k => k.In(routine)).Select(k => (k.First - 1, k.Last - 1))] };
-        options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? options.Time };
+        options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? desk.Patience ?? options.Time };
         desk.Limit(options.Time);
         var progress = Progress.At(desk);
         var result = progress.Run("Repairing", () => Repair.Of(routine, book, options, new ChangeProgress(progress, desk.Keep).Report, desk.Stop));

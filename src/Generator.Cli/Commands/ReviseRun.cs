@@ -31,7 +31,7 @@ internal static class ReviseRun
         options = options with
         {
             Seed = asked.Seed ?? options.Seed,
-            Time = asked.Time ?? options.Time,
+            Time = asked.Time ?? desk.Patience ?? options.Time,
             Weights = new TeachingWeights { Count = asked.CountCost ?? weights.Count, Technique = asked.TechniqueCost ?? weights.Technique, Order = asked.OrderCost ?? weights.Order },
         };
         desk.Limit(options.Time);

@@ -16,11 +16,12 @@ internal static class Sketches
     /// <param name="read">The sketch.</param>
     /// <param name="book">The library.</param>
     /// <param name="desk">Is told how long it takes at most; may stop it.</param>
-    /// <param name="options">Seed and time.</param>
-    /// <param name="tell">Whether every better filling is told and kept.</param>
+    /// <param name="options">Seed and time; what is usual for null.</param>
+    /// <param name="tell">Whether every better filling is told; it is kept in any case.</param>
     /// <exception cref="RefusedException">No filling can be.</exception>
-    public static Completed? Fill(ReadSketch read, Book book, Desk desk, CompleteOptions options, bool tell = false)
+    public static Completed? Fill(ReadSketch read, Book book, Desk desk, CompleteOptions? options = null, bool tell = false)
     {
+        options ??= new CompleteOptions { Time = desk.Patience ?? new CompleteOptions().Time };
         if (Complete.Clash(read.Sketch, book) is { Count: > 0 } clash)
         {
             throw new RefusedException($"No routine can be made of these notes. {string.Join(' ', clash)}", "Maybe another place, fewer people or a larger floor; a brief (--brief) says how large it is.") { Code = ExitCode.Impossible };
@@ -28,14 +29,14 @@ internal static class Sketches
 
         desk.Limit(options.Time);
         var progress = Progress.At(desk);
-        return progress.Run("Completing", () => Complete.Of(read.Sketch, book, options, tell ? new CompleteProgress(progress, desk.Keep).Report : null, desk.Stop)) is { } completed ? WithNotes(completed, book) : null;
+        return progress.Run("Completing", () => Complete.Of(read.Sketch, book, options, tell ? new CompleteProgress(progress, desk.Keep).Report : better => desk.Keep(better.Routine, better.Verdict.Points), desk.Stop)) is { } completed ? WithNotes(completed, book) : null;
     }
 
     /// <summary>The routine that a sketch becomes; what was understood and what gave is told.</summary>
     /// <exception cref="RefusedException">There was none in time.</exception>
     public static Routine Filled(ReadSketch read, string name, Book book, Desk desk)
     {
-        if (Fill(read, book, desk, new CompleteOptions()) is not { } completed)
+        if (Fill(read, book, desk) is not { } completed)
         {
             throw new RefusedException($"{name}: time ran out before these notes were filled in. Whether they can be is not known.", $"Maybe fill them in first, with more time: generator complete {name} --time 60 --out fight.routine.json")
             {

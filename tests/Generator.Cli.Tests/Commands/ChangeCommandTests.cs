@@ -12,7 +12,7 @@ public class ChangeCommandTests
     {
         using var rig = new Rig();
         var folder = Path.Combine(rig.Folder, "ways");
-        var answer = rig.Run("alternatives", rig.File("b.json", OneMove), "--number", "2", "--time", "60", "--out", folder);
+        var answer = rig.Run("alternatives", rig.File("b.json", OneMove), "--number", "2", "--time", "1200", "--out", folder);
         Assert.Equal(ExitCode.Good, answer.Code);
         Assert.Contains("comes first", answer.Out, StringComparison.Ordinal);
         Assert.Equal(2, Directory.GetFiles(folder).Length);
@@ -48,7 +48,7 @@ public class ChangeCommandTests
     {
         using var rig = new Rig();
         var brief = """{ "length": { "moves": 2, "tolerance": 0 }, "setbacks": 5, "attackers": [ { "name": "Bruno" } ] }""";
-        var answer = rig.Run("explain", rig.File("b.json", brief), "--time", "6");
+        var answer = rig.Run("explain", rig.File("b.json", brief), "--time", "60");
         Assert.Equal(ExitCode.Impossible, answer.Code);
         Assert.Contains("THESE CLASH\n", answer.Out, StringComparison.Ordinal);
         Assert.Contains("  - 5 setbacks", answer.Out, StringComparison.Ordinal);
@@ -84,11 +84,11 @@ public class ChangeCommandTests
         using var rig = new Rig { Draft = Drafting.Draft };
         var text = $$"""{ "title": "{{title}}", "length": { {{length}} }, {{moments}} "hero": { "skill": "stunt" }, "attackers": [ { "name": "Bruno", "skill": "stunt", {{bruno}} }, { "name": "Wanda", "skill": "stunt" {{wanda}} } ] }""";
         var brief = rig.File("b.json", text);
-        var explained = rig.Run("explain", brief, "--time", "30");
+        var explained = rig.Run("explain", brief, "--time", "60");
         Assert.Equal(ExitCode.Impossible, explained.Code);
         Assert.Contains("THESE CLASH\n", explained.Out, StringComparison.Ordinal);
         Assert.Contains("  - " + clash, explained.Out, StringComparison.Ordinal);
-        var drafted = rig.Run("draft", brief, "--time", "30");
+        var drafted = rig.Run("draft", brief, "--time", "1200");
         Assert.Equal((ExitCode.Impossible, string.Empty), (drafted.Code, drafted.Out));
         Assert.Contains("No routine can satisfy", drafted.Err, StringComparison.Ordinal);
         Assert.Contains("\n  - ", drafted.Err, StringComparison.Ordinal);

@@ -6,10 +6,13 @@ public class CompleteCommandTests
 {
     private const string Notes = "# Yard\nBruno: swing > forearm block, cross\nBruno: jab > slips, reverse punch\n";
 
+    /// <summary>For what ends by itself, on any machine.</summary>
+    private static readonly TimeSpan Enough = TimeSpan.FromMinutes(20);
+
     [Fact]
     public void Notes_become_a_routine_that_can_be_audited()
     {
-        using var rig = new Rig();
+        using var rig = new Rig { Patience = Enough };
         var answer = rig.Run("complete", rig.File("yard.notes.txt", Notes), "--out", Path.Combine(rig.Folder, "yard.json"));
         Assert.Equal(ExitCode.Good, answer.Code);
         Assert.Contains("Completed: Yard\nAll 4 moves stand as written.\n", answer.Out, StringComparison.Ordinal);
@@ -22,15 +25,16 @@ public class CompleteCommandTests
     [Fact]
     public void Notes_may_come_from_standard_input()
     {
-        using var rig = new Rig { Input = Notes };
+        using var rig = new Rig { Input = Notes, Patience = Enough };
         Assert.Equal(ExitCode.Good, rig.Run("complete", "-").Code);
     }
 
     [Fact]
     public void What_had_to_give_is_told_with_the_rule_and_exit_code_1()
     {
-        using var rig = new Rig();
-        var answer = rig.Run("complete", rig.File("a.notes.txt", "Bruno: jab > slips\nBruno: > submit\n"), "--time", "2");
+        using var stop = new CancellationTokenSource();
+        using var rig = new Rig { Stop = stop.Token, Keep = (_, _) => stop.Cancel() };
+        var answer = rig.Run("complete", rig.File("a.notes.txt", "Bruno: jab > slips\nBruno: > submit\n"), "--time", "1200");
         Assert.Equal(ExitCode.Forbidden, answer.Code);
         Assert.Contains("HAD TO GIVE\n", answer.Out, StringComparison.Ordinal);
         Assert.Contains("  line 2   ", answer.Out, StringComparison.Ordinal);
@@ -54,7 +58,7 @@ public class CompleteCommandTests
     [Fact]
     public void Json_tells_what_was_said_what_stands_and_what_gave()
     {
-        using var rig = new Rig();
+        using var rig = new Rig { Patience = Enough };
         var root = JObject.Parse(rig.Run("complete", "--json", rig.File("a.notes.txt", Notes)).Out);
         Assert.Equal(["routine", "findings", "points", "said", "stands", "proven", "understood", "gave"], root.Properties().Select(p => p.Name));
         Assert.Equal((4, 4, true), ((int)root["said"]!, (int)root["stands"]!, (bool)root["proven"]!));
@@ -80,7 +84,7 @@ public class CompleteCommandTests
     [InlineData("a.json", """{ "moves": [ { "attacker": "Bruno", "attack": "swing", "technique": "forearm block", "note": "from the stairs" }, { "attacker": "Bruno", "attack": "-", "technique": "cross", "reaction": "head back" }, { "technique": "..." } ] }""")]
     public void Rows_with_open_cells_are_filled_in_and_keep_their_notes(string name, string text)
     {
-        using var rig = new Rig();
+        using var rig = new Rig { Patience = Enough };
         var answer = rig.Run("complete", rig.File(name, text), "--out", Path.Combine(rig.Folder, "whole.json"));
         Assert.True(answer.Code == ExitCode.Good, answer.Err);
         Assert.Contains("\"forearm block\" as Outside block", answer.Out, StringComparison.Ordinal);
@@ -91,7 +95,20 @@ public class CompleteCommandTests
     [Fact]
     public void The_audit_of_a_sketch_says_what_must_give_in_the_words_of_the_writer()
     {
-        using var rig = new Rig();
+        using var stop = new CancellationTokenSource();
+        using var rig = new Rig
+        {
+            Patience = Enough,
+            Stop = stop.Token,
+            Keep = (routine, _) =>
+            {
+                // Both moves stand, with something between them.
+                if (routine.Moves is [{ Technique: ['s', 'l', 'i', 'p', ..] }, _, .., { Technique: ['s', 'u', 'b', 'm', 'i', 't', ..] }])
+                {
+                    stop.Cancel();
+                }
+            },
+        };
         var good = rig.Run("audit", rig.File("yard.notes.txt", Notes));
         Assert.Equal(ExitCode.Good, good.Code);
         Assert.Contains("All 4 moves can stand as written.", good.Out, StringComparison.Ordinal);
@@ -105,7 +122,7 @@ public class CompleteCommandTests
     [Fact]
     public void Notes_may_be_given_wherever_a_routine_may()
     {
-        using var rig = new Rig();
+        using var rig = new Rig { Patience = Enough };
         var notes = rig.File("yard.notes.txt", Notes);
         var brief = rig.File("b.json", """{ "attackers": [ { "name": "Bruno", "height": 1.9 } ], "length": { "moves": 4, "tolerance": 1 } }""");
         IReadOnlyList<string[]> commands = [["repair", notes], ["revise", notes, "--brief", brief], ["explain", notes, "2"], ["paperwork", notes, "--out", Path.Combine(rig.Folder, "papers"), "--no-pdf"]];

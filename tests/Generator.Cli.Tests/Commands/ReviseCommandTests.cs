@@ -42,7 +42,7 @@ public class ReviseCommandTests
         using var rig = StopsWhen(stop, r => RoutineChange.Between(Taught, r) is var c && c.Changed <= MostChanged && (kind is "shorter" || APhraseStays(c)));
         var (routine, brief, revised) = (rig.File("taught.json", Ferry), rig.File("now.brief.json", Changed(kind)), Path.Combine(rig.Folder, "revised.json"));
         Assert.NotEqual(ExitCode.Good, rig.Run("audit", routine, "--brief", brief).Code);
-        var answer = rig.Run("revise", routine, "--brief", brief, "--out", revised, "--time", "120", "--json");
+        var answer = rig.Run("revise", routine, "--brief", brief, "--out", revised, "--time", "1200", "--json");
         Assert.True(answer.Code == ExitCode.Good, answer.Err);
         var audit = rig.Run("audit", revised, "--brief", brief, "--json");
         Assert.Equal(ExitCode.Good, audit.Code);
@@ -70,7 +70,7 @@ public class ReviseCommandTests
         using var stop = new CancellationTokenSource();
         var book = LibraryLoader.LoadBundled().Value!;
         var brief = BriefReader.Parse(new SourceFile("now.brief.json", Changed(kind)), book).Value!;
-        var options = new ReviseOptions { Time = TimeSpan.FromMinutes(2) };
+        var options = new ReviseOptions { Time = TimeSpan.FromMinutes(20) };
         void Stop(Reworked better)
         {
             if (Reteaching.Of(better, options.Weights).Cost <= most)
@@ -86,7 +86,7 @@ public class ReviseCommandTests
     public void Phrases_that_rehearsal_can_skip_are_named_as_they_were_taught()
     {
         using var rig = new Rig();
-        var answer = rig.Run("revise", rig.File("taught.json", Ferry), "--brief", rig.File("now.brief.json", Changed("removed")), "--time", "120");
+        var answer = rig.Run("revise", rig.File("taught.json", Ferry), "--brief", rig.File("now.brief.json", Changed("removed")), "--time", "1200");
         Assert.Equal(ExitCode.Good, answer.Code);
         Assert.Contains("5 moves go with those who are no longer in it. Nothing else changes.\n", answer.Out, StringComparison.Ordinal);
         Assert.Contains("\n  Ines forgets 5 moves (cost 25)\n  Bruno learns nothing anew\n  Piet learns nothing anew\n", answer.Out, StringComparison.Ordinal);
@@ -99,7 +99,7 @@ public class ReviseCommandTests
     public void Whoever_takes_over_a_part_learns_all_of_it()
     {
         using var rig = new Rig();
-        var answer = rig.Run("revise", rig.File("taught.json", Ferry), "--brief", rig.File("now.brief.json", Changed("replaced")), "--time", "120");
+        var answer = rig.Run("revise", rig.File("taught.json", Ferry), "--brief", rig.File("now.brief.json", Changed("replaced")), "--time", "1200");
         Assert.Equal(ExitCode.Good, answer.Code);
         Assert.Contains(" Odile does all as taught; takes over from Piet and learns all 9 moves of the part ", string.Join(' ', answer.Out.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
     }
@@ -113,7 +113,7 @@ public class ReviseCommandTests
         using var stop = new CancellationTokenSource();
         using var rig = StopsWhen(stop, r => Unlike(r, m => m.Technique) == 1 && Unlike(r, m => (m.Start, m.Attacker, m.Attack)) == 0);
         var (routine, brief) = (rig.File("taught.json", Ferry), rig.File("now.brief.json", Changed("injured")));
-        return JObject.Parse(rig.Run(["revise", routine, "--brief", brief, "--time", "120", "--json", .. weights]).Out)["teaching"]!.Sum(t => (int)t["cost"]!);
+        return JObject.Parse(rig.Run(["revise", routine, "--brief", brief, "--time", "1200", "--json", .. weights]).Out)["teaching"]!.Sum(t => (int)t["cost"]!);
     }
 
     /// <summary>Every move of some phrase is as it was taught, at its counts.</summary>

@@ -12,6 +12,10 @@ using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 using Generator.Solver;
+using Generator.Solver.Completing;
+using Generator.Solver.Repairing;
+using Generator.Solver.Revising;
+using Generator.Solver.Reworking;
 using Generator.Testing;
 
 namespace Generator.Cli.Tests.Files;
@@ -19,7 +23,8 @@ namespace Generator.Cli.Tests.Files;
 /// <summary>A draft is the same routine, with the same findings and points, as JSON, as CSV, and as a sheet of the workbook read by the Open XML SDK.</summary>
 public class SameInEveryFileTests
 {
-    private const int Wanted = 120;
+    /// <summary>Drafts that are looked at; <c>GENERATOR_FILES=300</c> asks for so many.</summary>
+    private static readonly int Wanted = int.TryParse(Environment.GetEnvironmentVariable("GENERATOR_FILES"), NumberStyles.None, CultureInfo.InvariantCulture, out var more) ? more : 100;
 
     private static readonly string[] Names = ["Bruno", "=1+1", "+Wanda", "@Piet", "'=Ama", "O'Dell", "Jürgen \"Jo\"", "Le, Mai", "-", "小林", "'Ned", "A; B"];
 
@@ -30,16 +35,44 @@ public class SameInEveryFileTests
     {
         var drafts = ParallelEnumerable.Range(0, 4 * Wanted).AsOrdered().WithDegreeOfParallelism(2).Select(Draft).OfType<Routine>().Take(Wanted).ToList();
         Assert.Equal(Wanted, drafts.Count);
-        var wanted = drafts.Select(r => DeepText.Of(r with { LibraryVersion = string.Empty })).ToList();
-        var audits = drafts.Select(Audited).ToList();
-        for (var i = 0; i < drafts.Count; i++)
+        drafts.ForEach(Same);
+        Covered(drafts);
+    }
+
+    /// <summary>Whatever else writes routines: what was filled in, mended, changed for another brief, and rows put together anyhow, most of which break rules.</summary>
+    [Fact]
+    public void So_is_what_was_completed_repaired_revised_or_broken_by_hand()
+    {
+        var made = new Dictionary<string, List<Routine>>(StringComparer.Ordinal);
+        void Add(string kind, Routine? routine)
         {
-            Same(wanted[i], audits[i], new SourceFile("r.routine.json", RoutineWriter.Text(drafts[i])), null);
-            Same(wanted[i], audits[i], new SourceFile("r.csv", RoutineWriter.Csv(drafts[i])), drafts[i].Brief);
-            Same(wanted[i], audits[i], new SourceFile("sheet", SheetAsCsv(Paperwork.HandOffs.Workbook.Of(Paperwork.PaperHead.Of(drafts[i], new Verdict([], 0, [])), RoutineSheet.Of(drafts[i])))), drafts[i].Brief);
+            if (routine is not null)
+            {
+                made.TryAdd(kind, []);
+                made[kind].Add(routine);
+            }
         }
 
-        Covered(drafts);
+        foreach (var (routine, seed) in Enumerable.Range(1000, 40).Select(s => (Draft(s), s)).Where(d => d.Item1 is not null).Take(4))
+        {
+            var broken = routine! with { Moves = [.. routine.Moves.Select((m, i) => i == 1 ? m with { Start = m.Start - new HalfCounts(1), Technique = Book.Techniques[seed % Book.Techniques.Count].Id } : m)] };
+            Add("broken", broken);
+            Add("completed", First<Completed>((told, stop) => Complete.Of(Erased.Of(routine, new Chance(seed), Erasing.Mixed, 40), Book, new CompleteOptions { Time = Desk.Untimed }, told, stop))?.Routine);
+            Add("repaired", First<Reworked>((told, stop) => Repair.Of(broken, Book, new RepairOptions { Time = Desk.Untimed }, told, stop).Repaired)?.Routine);
+            var shorter = routine.Brief with { Length = new Length(null, routine.Moves.Count - 1, 0) };
+            Add("revised", First<Reworked>((told, stop) => Revise.Of(routine, shorter, Book, new ReviseOptions { Time = Desk.Untimed }, told, stop).Revised)?.Routine);
+        }
+
+        // A cell of a workbook knows one kind of line end.
+        made["by hand"] = [.. Enumerable.Range(1, 60).Select(s => RandomRoutine.Of(s, Book)).Where(r => r.Moves.Count > 0).Select(r => r with { Moves = [.. r.Moves.Select(m => m with { Note = m.Note.ReplaceLineEndings("\n") })] })];
+        foreach (var routine in made.Values.SelectMany(r => r))
+        {
+            Same(routine);
+        }
+
+        var clean = made["by hand"].Concat(made["broken"]).Count(r => Audit.Of(new Scene(r.Brief, Book), r).IsClean);
+        var told = string.Join(", ", made.Select(m => $"{m.Key} {m.Value.Count}")) + $"; {clean} clean";
+        Assert.True(made.Count == 5 && made.Values.All(r => r.Count >= 3) && made["by hand"].Count > 40 && clean < 20, told);
     }
 
     /// <summary>Said from outside the program: what a draft writes for a spreadsheet is clean, and so is what is read back with its brief.</summary>
@@ -88,12 +121,30 @@ public class SameInEveryFileTests
 
     private static string Audited(Routine routine) => AuditJson.Of(Audit.Of(new Scene(routine.Brief, Book), routine));
 
-    private static void Same(string wanted, string audit, SourceFile file, Brief? brief)
+    /// <summary>Read back from each kind of file it is the same in every field, and has the same findings and points.</summary>
+    private static void Same(Routine routine)
     {
-        var read = RoutineReader.Parse(file, Book, brief);
-        Assert.Equal(string.Empty, read.ToText());
-        Assert.Equal(wanted, DeepText.Of(read.Value! with { LibraryVersion = string.Empty }));
-        Assert.Equal(audit, Audited(read.Value!));
+        var (wanted, audit) = (DeepText.Of(routine with { LibraryVersion = string.Empty }), Audited(routine));
+        var sheet = Paperwork.HandOffs.Workbook.Of(Paperwork.PaperHead.Of(routine, new Verdict([], 0, [])), RoutineSheet.Of(routine));
+        foreach (var (file, brief) in new[]
+        {
+            (new SourceFile("r.routine.json", RoutineWriter.Text(routine)), (Brief?)null),
+            (new SourceFile("r.csv", RoutineWriter.Csv(routine)), routine.Brief),
+            (new SourceFile("sheet", SheetAsCsv(sheet)), routine.Brief),
+        })
+        {
+            var read = RoutineReader.Parse(file, Book, brief);
+            Assert.Equal(string.Empty, read.ToText());
+            Assert.Equal(wanted, DeepText.Of(read.Value! with { LibraryVersion = string.Empty }));
+            Assert.Equal(audit, Audited(read.Value!));
+        }
+    }
+
+    /// <summary>The first answer of a search.</summary>
+    private static T? First<T>(Func<Action<T>, CancellationToken, T?> search)
+    {
+        using var stop = new CancellationTokenSource();
+        return search(_ => stop.Cancel(), stop.Token);
     }
 
     /// <summary>Drafts that never use a column would say nothing of it.</summary>

@@ -6,6 +6,8 @@ namespace Generator.Cli.Tests.Guarding;
 /// <summary>Each kind of breakdown is forced on the built program. Elsewhere than on Linux there is no /proc to find the worker by.</summary>
 public class GuardTests
 {
+    private const string Hung = "Generator stopped: the work had not ended 1 s after its time, and was ended.";
+
     private static readonly string[] Nothing = [];
 
     [Theory]
@@ -83,6 +85,7 @@ public class GuardTests
         Assert.Contains("\n  Maybe ", answer.Err, StringComparison.Ordinal);
     }
 
+    /// <summary>Told to stop, it does not: the time that it had itself makes no difference then.</summary>
     [Fact]
     public async Task A_search_that_does_not_end_is_ended_and_its_best_routine_kept()
     {
@@ -93,13 +96,43 @@ public class GuardTests
 
         using var rig = new Rig();
         var old = rig.File("mine.routine.json", "old");
-        using var draft = Guarded.Start(["GENERATOR_GRACE=1"], "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", "25", "--out", old);
+        using var draft = Guarded.Start(["GENERATOR_GRACE=1"], "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", "1200", "--out", old);
         await draft.Kept(rig.Folder);
         Guarded.Send("STOP", await draft.Worker());
+        draft.Send("INT");
         var answer = await draft.End();
         Assert.Equal((ExitCode.BrokenDown, string.Empty), (answer.Code, answer.Out));
-        Assert.Contains("Generator stopped: the work had not ended 1 s after its time, and was ended.\n  The best routine so far, of ", answer.Err, StringComparison.Ordinal);
+        Assert.Contains(Hung + "\n  The best routine so far, of ", answer.Err, StringComparison.Ordinal);
         AssertGood(rig, answer.Err);
+    }
+
+    /// <summary>Halted before its own time is over: on a machine too busy for that there is nothing to see, and it is tried again with more time.</summary>
+    [Fact]
+    public async Task A_search_that_goes_on_after_its_time_is_ended()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var rig = new Rig();
+        for (var time = 3; time < 1000; time *= 2)
+        {
+            using var draft = Guarded.Start(["GENERATOR_GRACE=1"], "draft", rig.File("b.brief.json", Guarded.NeverDone), "--time", time.ToString(System.Globalization.CultureInfo.InvariantCulture));
+            var worker = await draft.Worker();
+            if (await draft.Says("points, no fewer than"))
+            {
+                Guarded.Send("STOP", worker);
+                if (await draft.End() is { Code: ExitCode.BrokenDown } answer)
+                {
+                    Assert.Equal(string.Empty, answer.Out);
+                    Assert.Contains(Hung, answer.Err, StringComparison.Ordinal);
+                    return;
+                }
+            }
+        }
+
+        Assert.Fail("It was never halted in time.");
     }
 
     [Fact]

@@ -29,7 +29,8 @@ internal sealed class Guarded : IDisposable
     /// <param name="args">The command line.</param>
     public static Guarded Start(string[] environment, params string[] args)
     {
-        string[] line = ["--default-signal=INT", .. environment, "dotnet", Path.Combine(AppContext.BaseDirectory, "generator.dll"), .. args];
+        // A busy machine may take long to end what is over; who tests just that says otherwise.
+        string[] line = ["--default-signal=INT", "GENERATOR_GRACE=900", .. environment, "dotnet", Path.Combine(AppContext.BaseDirectory, "generator.dll"), .. args];
         return new Guarded(Process.Start(new ProcessStartInfo("env", line)
         {
             UseShellExecute = false,
@@ -62,6 +63,9 @@ internal sealed class Guarded : IDisposable
         Assert.Contains(words, line, StringComparison.Ordinal);
         return line!;
     }
+
+    /// <summary>Whether the next line on standard error says this.</summary>
+    public async Task<bool> Says(string words) => await guard.StandardError.ReadLineAsync() is { } line && line.Contains(words, StringComparison.Ordinal);
 
     /// <summary>Waits until a routine is found and kept; a better one may take its place.</summary>
     public async Task Kept(string folder)

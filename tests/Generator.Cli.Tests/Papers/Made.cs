@@ -65,6 +65,6 @@ internal static class Made
             Cameras = chance.List(0, 2, i => new Camera("camera " + i, new Bearing(chance.Whole(0, 23)), new Centimetres(500), new Centimetres(150))),
             Setbacks = chance.Maybe(() => chance.Whole(0, 1)),
         };
-        return Drafting.Draft(brief, Book, new DraftOptions { Seed = seed, Rounds = 1, Time = TimeSpan.FromSeconds(60) }).Routine;
+        return Drafting.Draft(brief, Book, new DraftOptions { Seed = seed, Rounds = 1, Time = TimeSpan.FromHours(1) }).Routine;
     }
 }

@@ -8,7 +8,7 @@ namespace Generator.Solver.Tests.Alternatives;
 
 public class AlternativeSearchTests
 {
-    private static readonly AlternativesOptions Options = new() { Number = 3, Time = TimeSpan.FromSeconds(120) };
+    private static readonly AlternativesOptions Options = new() { Number = 3, Time = Drafts.Hang };
 
     [Theory]
     [InlineData(1)]

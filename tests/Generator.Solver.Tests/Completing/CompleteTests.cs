@@ -13,7 +13,7 @@ namespace Generator.Solver.Tests.Completing;
 
 public class CompleteTests
 {
-    private static readonly CompleteOptions Patient = new() { Time = TimeSpan.FromSeconds(30) };
+    private static readonly CompleteOptions Patient = new() { Time = Drafts.Hang };
 
     /// <summary>Exchanges of the kind that boxing and karate teach, in plain words; sequences of this kind are published in many handbooks.</summary>
     [Theory]
@@ -54,7 +54,7 @@ public class CompleteTests
     public void What_cannot_stand_gives_and_the_audit_says_why()
     {
         // Whoever is to submit must be held first.
-        var completed = Complete.Of(Read("Ash: jab > step back\nAsh: > submit"), Drafts.Book, new CompleteOptions { Time = TimeSpan.FromSeconds(2) })!;
+        var completed = First(Read("Ash: jab > step back\nAsh: > submit"));
         Assert.NotEmpty(completed.Gave);
         Assert.True(completed.Verdict.IsClean);
         Assert.All(completed.Gave, g => Assert.True(WhyGave.Of(completed, g, new Scene(completed.Routine.Brief, Drafts.Book)) is { Severity: >= Severity.Broken, Message.Length: > 20 }, g.ToString()));
@@ -67,8 +67,7 @@ public class CompleteTests
         var (said, stands) = (0, 0);
         foreach (var name in (string[])["attic", "bar", "ferry", "galley", "garage", "market", "office"])
         {
-            using var first = new CancellationTokenSource();
-            var completed = Complete.Of(RoughNotes.Read(name, Drafts.Book).Sketch, Drafts.Book, Patient, _ => first.Cancel(), first.Token);
+            var completed = First(RoughNotes.Read(name, Drafts.Book).Sketch);
             Assert.True(completed is { Verdict.IsClean: true }, name);
             (said, stands) = (said + completed.Said, stands + completed.Stands);
         }
@@ -93,7 +92,7 @@ public class CompleteTests
     public void What_must_not_give_does_not()
     {
         var sketch = Read("Ash: jab > step back !\nAsh: > hip throw !");
-        var completed = Complete.Of(sketch, Drafts.Book, new CompleteOptions { Time = TimeSpan.FromSeconds(2) })!;
+        var completed = First(sketch);
         Assert.All(sketch.Moves.Zip(completed.Rows), p => Assert.Contains(completed.Routine.Moves[p.Second].Technique!, p.First.Technique!.Ids));
         Assert.All(completed.Gave, g => Assert.NotEqual(SketchPart.Technique, g.Part));
     }
@@ -140,6 +139,13 @@ public class CompleteTests
 
         Assert.True(cases >= 150 && open.All(o => o > 20), $"{cases} cases, moves with something open: {string.Join(", ", open)}");
         Assert.True(gave.Count == 0, string.Join("\n", gave));
+    }
+
+    /// <summary>The first filling, where a better one would only be looked for until time is up.</summary>
+    private static Completed First(Sketch sketch)
+    {
+        using var first = new CancellationTokenSource();
+        return Complete.Of(sketch, Drafts.Book, Patient, _ => first.Cancel(), first.Token)!;
     }
 
     private static Sketch Read(string notes)

@@ -164,7 +164,7 @@ public class DraftingTests
     {
         using var stop = new CancellationTokenSource();
         var brief = Drafts.Plain() with { Attackers = [new AttackerPart { Name = "Bruno" }], Length = new Length(12, null, 6) };
-        var result = Drafting.Draft(brief, Drafts.Book, new DraftOptions { Cold = true, Time = TimeSpan.FromMinutes(2) }, new StopAtFirst(stop), stop.Token);
+        var result = Drafting.Draft(brief, Drafts.Book, new DraftOptions { Cold = true, Time = Drafts.Hang }, new StopAtFirst(stop), stop.Token);
         Assert.Equal("rolling CP-SAT", result.Source);
         Assert.True(Audit.Of(new Scene(result.Routine!.Brief, Drafts.Book), result.Routine).IsClean);
     }

@@ -17,6 +17,9 @@ internal static class Drafts
 
     public static Book Book => Loaded.Value;
 
+    /// <summary>What a search that ends by itself is given, on whatever machine: only one that hangs takes it.</summary>
+    public static readonly TimeSpan Hang = TimeSpan.FromMinutes(20);
+
     /// <summary>A small brief that makes sense, from its seed.</summary>
     public static Brief Small(int seed)
     {
@@ -55,8 +58,11 @@ internal static class Drafts
     public static DraftResult Rounds(Brief brief, int seed, int rounds = 6) =>
         Drafting.Draft(brief, Book, new DraftOptions { Seed = seed, Rounds = rounds, Time = TimeSpan.FromHours(1) });
 
-    public static DraftResult Draft(Brief brief, int seed = 1, int seconds = 20) =>
-        Drafting.Draft(brief, Book, new DraftOptions { Seed = seed, Time = TimeSpan.FromSeconds(seconds) });
+    /// <summary>A draft that ends at no points, or after more work than nearly any brief needs.</summary>
+    public static DraftResult Draft(Brief brief, int seed = 1) => Rounds(brief, seed, 20);
+
+    /// <summary>As it is done for users, for briefs of which a proof or a routine is sure to end it: the time is only there in case it hangs.</summary>
+    public static DraftResult Ended(Brief brief) => Drafting.Draft(brief, Book, new DraftOptions { Time = Hang });
 
     private static AttackerPart Attacker(Chance chance, string name, int bearing) => new()
     {

@@ -76,7 +76,8 @@ public class InjuryTests(ITestOutputHelper output)
                 ? routine.Brief with { Hero = routine.Brief.Hero with { Limits = [limit] } }
                 : routine.Brief with { Attackers = [.. routine.Brief.Attackers.Select((a, i) => i == who ? a with { Limits = [limit] } : a)] };
             Assert.Contains(Audit.Of(new Scene(brief, Drafts.Book), routine with { Brief = brief }).Findings, f => f.Rule == "able");
-            if (Revise.Of(routine, brief, Drafts.Book, new ReviseOptions { Time = TimeSpan.FromSeconds(2) }).Revised is { } change)
+            using var first = new CancellationTokenSource();
+            if (Revise.Of(routine, brief, Drafts.Book, new ReviseOptions { Time = Drafts.Hang }, _ => first.Cancel(), first.Token).Revised is { } change)
             {
                 (revised, swapped) = (revised + 1, swapped + change.Change.Changed);
                 Assert.Equal(0, Loads(StanceNotes.Written(change.Scene, change.Routine), who, limit));

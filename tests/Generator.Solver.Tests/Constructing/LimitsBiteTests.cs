@@ -40,7 +40,7 @@ public sealed class LimitsBiteTests
 
     private static List<Move> Moves(Brief brief)
     {
-        var drafted = Seeds.Select(seed => Drafts.Draft(brief, seed, 4)).ToList();
+        var drafted = Seeds.Select(seed => Drafts.Draft(brief, seed)).ToList();
         Assert.All(drafted, d => Assert.Equal(DraftStatus.Found, d.Status));
         return [.. drafted.SelectMany(d => d.Routine!.Moves)];
     }

@@ -23,7 +23,7 @@ public class NestedMomentsTests
         var (first, last) = (at + before, at + after);
         var kept = Kept.Run(routine, first, last);
         var brief = routine.Brief with { Moments = [.. routine.Brief.Moments, kept] };
-        var options = new AlternativesOptions { Number = 2, Time = TimeSpan.FromMinutes(2) };
+        var options = new AlternativesOptions { Number = 2, Time = Drafts.Hang };
         var result = AlternativeSearch.Of(brief, Drafts.Book, options, [routine]);
         Assert.Equal(2, result.Found.Count);
         foreach (var found in result.Found)

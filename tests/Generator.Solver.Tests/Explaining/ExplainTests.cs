@@ -66,7 +66,7 @@ public class ExplainTests(ITestOutputHelper output)
             Length = new Length(16, null, 2),
             Attackers = [new AttackerPart { Name = "Bruno", Skill = Skill.Stunt, Entrance = new HalfCounts(20) }, new AttackerPart { Name = "Wanda", Skill = Skill.Stunt }],
         };
-        var drafted = Drafts.Draft(brief, seconds: 60);
+        var drafted = Drafts.Ended(brief);
         Assert.Equal(DraftStatus.Impossible, drafted.Status);
         Assert.Equal(["the hero moment outside-reap on Bruno starting between counts 4 and 7", "Bruno not in before count 11"], drafted.Clash);
 

@@ -21,7 +21,7 @@ public class RoutinePlanTests(ITestOutputHelper output)
         var (pinned, moves) = (0, 0);
         for (var seed = 1; seed <= 40; seed++)
         {
-            if (Drafts.Draft(Drafts.Small(seed), seed, 2) is { Status: DraftStatus.Found, Routine: { } routine })
+            if (Drafts.Rounds(Drafts.Small(seed), seed, 2) is { Status: DraftStatus.Found, Routine: { } routine })
             {
                 var answer = PlanPin.Of(new Scene(routine.Brief, Drafts.Book), routine, Quick);
                 Assert.True(answer is CpAnswer.Optimal or CpAnswer.Feasible, $"seed {seed}: {answer}");
@@ -93,7 +93,7 @@ public class RoutinePlanTests(ITestOutputHelper output)
         var (asked, moments) = (0, 0);
         for (var seed = 1; seed <= 6; seed++)
         {
-            if (Drafts.Draft(Drafts.Small(seed), seed, 2) is not { Status: DraftStatus.Found, Routine: { } routine })
+            if (Drafts.Rounds(Drafts.Small(seed), seed, 2) is not { Status: DraftStatus.Found, Routine: { } routine })
             {
                 continue;
             }

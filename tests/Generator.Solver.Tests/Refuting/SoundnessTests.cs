@@ -19,7 +19,7 @@ public class SoundnessTests
         var (cases, outs, setbacks) = (0, 0, 0);
         for (var seed = 0; seed < 14; seed++)
         {
-            if (Drafts.Draft(Drafts.Small(seed), seed, 3).Routine is not { } routine)
+            if (Drafts.Rounds(Drafts.Small(seed), seed).Routine is not { } routine)
             {
                 continue;
             }

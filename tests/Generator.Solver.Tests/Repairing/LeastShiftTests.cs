@@ -21,7 +21,7 @@ public class LeastShiftTests
             Placements = [new Placement(default, new Centimetres(300), HalfCounts.FromCounts(20))],
             Moves = [Move("a", 0), Move("b", 3), Move("c", 6)],
         };
-        var result = Repair.Of(routine, book, new RepairOptions { Time = TimeSpan.FromSeconds(20) });
+        var result = Repair.Of(routine, book, new RepairOptions { Time = Constructing.Drafts.Hang });
         Assert.Equal([0, 5, 7], result.Repaired!.Routine.Moves.Select(m => m.Start.Value));
         Assert.Equal((0, 3), (result.Repaired.Change.Changed, result.Repaired.Change.Shift));
         Assert.True(result.FewestProven);

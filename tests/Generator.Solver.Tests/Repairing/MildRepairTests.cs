@@ -25,7 +25,7 @@ public sealed class MildRepairTests(ITestOutputHelper told)
             {
                 if (WithWrongReaction(clean, at, seed) is { } broken)
                 {
-                    var answer = Repair.Of(broken, Drafts.Book, new RepairOptions { Time = TimeSpan.FromSeconds(60) }).Repaired!;
+                    var answer = Repair.Of(broken, Drafts.Book, new RepairOptions { Time = Drafts.Hang }).Repaired!;
                     Assert.InRange(answer.Change.Changed, 0, 1);
                     Assert.True(Mildness.Of(answer) % Mildness.OneMove == 0, $"seed {seed}, move {at + 1}: {broken.Moves[at]} becomes {answer.Routine.Moves[at]}");
                     repaired++;

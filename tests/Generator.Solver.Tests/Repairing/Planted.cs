@@ -37,7 +37,7 @@ internal static class Planted
     public static RepairResult Repaired(Routine broken, Book book, int moves, params IReadOnlyList<(int First, int Last)> keep)
     {
         using var stop = new CancellationTokenSource();
-        return Repair.Of(broken, book, new RepairOptions { Time = TimeSpan.FromSeconds(120), Keep = keep }, StopWhenFew, stop.Token);
+        return Repair.Of(broken, book, new RepairOptions { Time = Constructing.Drafts.Hang, Keep = keep }, StopWhenFew, stop.Token);
 
         void StopWhenFew(Reworked better)
         {

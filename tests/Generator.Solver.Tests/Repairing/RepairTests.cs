@@ -69,7 +69,7 @@ public class RepairTests
     {
         var clean = Drafts.Draft(Drafts.Plain(), 2).Routine!;
         var at = Enumerable.Range(1, clean.Moves.Count - 1).First(i => Broken(clean, i));
-        var result = Repair.Of(Early(clean, at), Drafts.Book, new RepairOptions { Time = TimeSpan.FromSeconds(60) });
+        var result = Repair.Of(Early(clean, at), Drafts.Book, new RepairOptions { Time = Drafts.Hang });
         Assert.Equal(0, result.Repaired!.Change.Changed);
         Assert.True(result.FewestProven);
         Assert.True(result.Repaired.Change.Shift > 0);

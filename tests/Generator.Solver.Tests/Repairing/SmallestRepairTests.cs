@@ -2,6 +2,7 @@ using Generator.Domain;
 using Generator.Rules.Judging;
 using Generator.Solver.Repairing;
 using Generator.Solver.Reworking;
+using Generator.Solver.Tests.Constructing;
 using Generator.Solver.Tests.Twin;
 using Xunit.Abstractions;
 
@@ -39,7 +40,7 @@ public sealed class SmallestRepairTests(ITestOutputHelper output)
             compared++;
             var (mildest, shift) = clean.Select(r => Told(world, broken, r)).Min();
             var fewest = (int)(mildest / Mildness.OneMove);
-            var result = Repair.Of(broken, world.Book, new RepairOptions { Time = TimeSpan.FromSeconds(60) });
+            var result = Repair.Of(broken, world.Book, new RepairOptions { Time = Drafts.Hang });
             var change = result.Repaired?.Change;
             Assert.True(
                 result.Repaired is { } found && Told(world, broken, found.Routine).CompareTo((mildest, shift)) <= 0,

@@ -19,7 +19,7 @@ public class CastSizesTests
 {
     private static readonly string[] Names = ["Bruno", "Wanda", "Piet", "Lotte", "Odile", "Sven", "Ines", "Karel"];
 
-    private static readonly TimeSpan Time = TimeSpan.FromSeconds(120);
+    private static readonly TimeSpan Time = Drafts.Hang;
 
     [Theory]
     [InlineData(2)]
@@ -77,7 +77,7 @@ public class CastSizesTests
             Hero = new HeroPart { Name = "Zoe", Skill = Skill.Stunt },
             Attackers = [.. Names.Take(cast).Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })],
         };
-        return Drafts.Draft(brief, seed, 60).Routine ?? throw new InvalidOperationException($"No routine for {cast} attackers, seed {seed}.");
+        return Drafts.Draft(brief, seed).Routine ?? throw new InvalidOperationException($"No routine for {cast} attackers, seed {seed}.");
     }
 
     private static bool Stands(Routine old, int first, int last, Routine now) =>

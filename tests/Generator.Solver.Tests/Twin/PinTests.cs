@@ -15,7 +15,7 @@ namespace Generator.Solver.Tests.Twin;
 public sealed class PinTests(ITestOutputHelper output)
 {
     private const int Enough = 4;
-    private static readonly SearchSettings Settings = new() { Time = TimeSpan.FromSeconds(60), Bare = true, Linear = false };
+    private static readonly SearchSettings Settings = new() { Time = Constructing.Drafts.Hang, Bare = true, Linear = false };
 
     /// <summary>
     /// Rules whose breach a model of these worlds cannot even say (attacks less than a count apart, see below; a technique without the attack it answers, moves that overlap), or

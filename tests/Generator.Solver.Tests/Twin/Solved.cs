@@ -9,7 +9,7 @@ namespace Generator.Solver.Tests.Twin;
 /// <summary>Tiny worlds by CP-SAT.</summary>
 internal static class Solved
 {
-    public static readonly SearchSettings Settings = new() { Time = TimeSpan.FromSeconds(60), Bare = true, Linear = false };
+    public static readonly SearchSettings Settings = new() { Time = Constructing.Drafts.Hang, Bare = true, Linear = false };
 
     /// <summary>The whole world as a model, its opening fixed.</summary>
     public static MoveModel Model(TinyWorld world, bool inOneTable = false, params RuleModule[] besides)
