@@ -138,8 +138,8 @@ public sealed record Technique
     /// <summary>A miss or contact that the audience should read as a hit.</summary>
     public bool IsHit => Family is Family.Strike or Family.Kick or Family.Finish && Knap != Knap.Breath;
 
-    /// <summary>A hit at head height, however the one who takes it sells it.</summary>
-    public bool IsHeadHit => IsHit && Height == Height.High;
+    /// <summary>A hit at head height, however the one who takes it sells it; a defence is one where it stops whoever comes in with a hit that they sell.</summary>
+    public bool IsHeadHit => Height == Height.High && (IsHit || (Family == Family.Defence && Band.MeetsOnTheWay && Knap == Knap.Victim));
 
     private static bool KeepsHold(HandNeed need, HandEnd end) =>
         need is HandNeed.Any or HandNeed.Unused or HandNeed.HoldingOther && end is HandEnd.Unchanged or HandEnd.Holding;

@@ -35,9 +35,10 @@ public sealed class Exposure : RuleModule
     private static bool IsHigh(Attack attack) =>
         attack.Line.Kind is LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KickHighRound;
 
-    /// <summary>A blow, kick or finish that the audience reads at head height.</summary>
+    /// <summary>A blow, kick or finish that the audience reads at head height, or a stop-hit there.</summary>
     private static bool IsHeadHit(Technique technique) =>
-        technique is { Family: Family.Strike or Family.Kick or Family.Finish, Height: Height.High, Knap: not Knap.Breath };
+        technique is { Family: Family.Strike or Family.Kick or Family.Finish, Height: Height.High, Knap: not Knap.Breath }
+            or { Family: Family.Defence, Height: Height.High, Knap: Knap.Victim, Band.MeetsOnTheWay: true };
 
     private static void Cap(MoveModel model, int attacker, int before, int cap, Func<SlotVars, BoolVar> counts, string name)
     {

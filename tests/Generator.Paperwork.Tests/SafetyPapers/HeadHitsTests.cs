@@ -16,11 +16,13 @@ public partial class HeadHitsTests
 {
     private static readonly HashSet<string> AtHead =
     [
-        .. ((string[])["strikes.json", "kicks.json", "finishes.json"])
-            .SelectMany(f => JObject.Parse(File.ReadAllText(Path.Combine(LibraryLoader.BundledFolder, f)))["techniques"]!)
-            .Where(t => (string?)t["height"] == "high" && (string?)t["knap"] != "breath")
-            .Select(t => (string)t["id"]!),
+        .. ((string[])["strikes.json", "kicks.json", "finishes.json"]).SelectMany(Techniques).Where(t => (string?)t["height"] == "high" && (string?)t["knap"] != "breath").Select(t => (string)t["id"]!),
+
+        // A defence is a hit where it stops whoever comes in and they clap for it: the palm under the chin.
+        .. Techniques("defences.json").Where(t => (string?)t["height"] == "high" && (string?)t["knap"] == "victim" && (bool)t["band"]!["meets"]!).Select(t => (string)t["id"]!),
     ];
+
+    private static JToken Techniques(string file) => JObject.Parse(File.ReadAllText(Path.Combine(LibraryLoader.BundledFolder, file)))["techniques"]!;
 
     [Fact]
     public void The_rule_the_teaching_plan_and_the_risk_assessment_count_the_same()

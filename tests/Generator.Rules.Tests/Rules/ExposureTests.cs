@@ -44,6 +44,7 @@ public sealed class ExposureTests
     [Theory]
     [InlineData("hook-left {side-fall}", 1)]
     [InlineData("finishing-hook-left {out-crumples}", 1)]
+    [InlineData("+20 lapel-grab > palm-stop-right {staggers-back}", 1)]
     [InlineData("body-punch-right {folds}", 0)]
     public void They_are_counted_from_the_hit_and_not_from_how_it_is_sold(string last, int findings) =>
         Judge(Alone("swing-right > outside-block-left {limb-stopped} ; cross-right {head-back} ; " + last).With(b => b with { Safety = b.Safety with { HeadHitsPerDay = b.Safety.Runs } })).Finds(findings, 3);
