@@ -11,6 +11,7 @@ using Generator.Paperwork.Json;
 using Generator.Paperwork.Text;
 using Generator.Rules;
 using Generator.Rules.Judging;
+using Generator.Solver.Diagnosing;
 using Generator.Solver.Completing;
 
 namespace Generator.Cli.Commands;
@@ -74,7 +75,8 @@ internal static class AuditCommand
     {
         var scene = new Scene(routine.Brief, book);
         var verdict = Audit.Of(scene, routine);
-        return (json ? AuditJson.Of(verdict) : AuditReport.Of(scene, routine, verdict), verdict.IsClean ? ExitCode.Good : ExitCode.Forbidden);
+        var folds = Folds.Of(scene, routine, verdict);
+        return (json ? AuditJson.Of(verdict, folds) : AuditReport.Of(scene, routine, verdict, folds), verdict.IsClean ? ExitCode.Good : ExitCode.Forbidden);
     }
 
     private static (string Text, int Code) OfSketch(Desk desk, ReadSketch sketch, Book book, bool json)

@@ -98,7 +98,8 @@ internal sealed record RowFile(Brief Brief, string Version, IReadOnlyDictionary<
             }
         }
 
-        return new Brief { Attackers = [.. names.Select(n => new AttackerPart { Name = n })] };
+        // Nobody says who they are: what a cast must be able to do is not a fault of the rows.
+        return new Brief { Hero = new HeroPart { Name = "Hero", Skill = Skill.Stunt }, Attackers = [.. names.Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })] };
     }
 
     /// <summary>3 for "A3"; 0 for what is a name.</summary>

@@ -103,8 +103,8 @@ internal static class RecordReading
             var usual = length.Value * SecondsInHalfCount;
             source.Refuse(
                 "fewestSeconds",
-                FormattableString.Invariant($"At 100 counts a minute {length.ToSpanText()} counts last {usual:0.##} s, less than the fewest seconds, {seconds:0.##}."),
-                FormattableString.Invariant($"Maybe give it {new HalfCounts((int)Math.Ceiling(seconds / SecondsInHalfCount)).ToSpanText()} counts."));
+                FormattableString.Invariant($"At 100 counts a minute {length.InWords} {(length.Value == HalfCounts.PerCount ? "lasts" : "last")} {usual:0.##} s, less than the fewest seconds, {seconds:0.##}."),
+                FormattableString.Invariant($"Maybe give it {new HalfCounts((int)Math.Ceiling(seconds / SecondsInHalfCount)).InWords}."));
         }
 
         return seconds;

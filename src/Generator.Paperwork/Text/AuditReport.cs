@@ -8,19 +8,27 @@ namespace Generator.Paperwork.Text;
 public static class AuditReport
 {
     /// <summary>The whole report, ending with a line feed.</summary>
-    public static string Of(Scene scene, Routine routine, Verdict verdict) => PaperHead.Of(routine, verdict).Above(string.Concat(Lines(scene, routine, verdict).Select(l => l + "\n")));
+    /// <param name="scene">Brief and library.</param>
+    /// <param name="routine">The routine.</param>
+    /// <param name="verdict">What the audit says of it.</param>
+    /// <param name="folds">Its findings, those under others that vanish with them.</param>
+    public static string Of(Scene scene, Routine routine, Verdict verdict, IReadOnlyList<Fold> folds) =>
+        PaperHead.Of(routine, verdict).Above(string.Concat(Lines(scene, routine, verdict, folds).Select(l => l + "\n")));
 
-    private static IEnumerable<string> Lines(Scene scene, Routine routine, Verdict verdict) =>
+    private static IEnumerable<string> Lines(Scene scene, Routine routine, Verdict verdict, IReadOnlyList<Fold> folds) =>
     [
         .. Page.Wrap("Audit: " + routine.Brief.Title, Page.Width),
-        .. Page.Wrap($"{Words.Many(routine.Moves.Count, "move")} against {Words.Many(scene.Cast, "attacker")}: {Sum(verdict)}.", Page.Width),
+        .. Page.Wrap($"{Words.Many(routine.Moves.Count, "move")} against {Words.Many(scene.Cast, "attacker")}: {Sum(verdict)}{Headings(folds)}.", Page.Width),
         Page.Line('='),
-        .. FindingLines.Of(verdict.Findings),
+        .. FindingLines.Of(folds),
         .. verdict.Findings.Count > 0 ? [Page.Line('-')] : Array.Empty<string>(),
         .. PointsLines.Of(verdict, standing: null, scene),
         string.Empty,
         .. Page.Wrap(Cautions.Audit, Page.Width),
     ];
+
+    private static string Headings(IReadOnlyList<Fold> folds) => folds.Sum(f => f.Folded.Count) is > 0 and var folded
+        ? $", {Words.Number(folded)} of them under others with which {(folded == 1 ? "it goes" : "they go")}" : string.Empty;
 
     private static string Sum(Verdict verdict)
     {

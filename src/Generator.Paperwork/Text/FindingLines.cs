@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Rules.Judging;
 
 namespace Generator.Paperwork.Text;
 
@@ -9,6 +10,22 @@ public static class FindingLines
 
     /// <summary>All of them, each under its count, rule and move.</summary>
     public static IEnumerable<string> Of(IReadOnlyList<Finding> findings) => findings.OrderBy(f => f.Count).ThenBy(f => f.Move).SelectMany(One);
+
+    /// <summary>All of them, under each in one or two lines those that vanish with it.</summary>
+    public static IEnumerable<string> Of(IReadOnlyList<Fold> folds) => folds.OrderBy(f => f.Finding.Count).ThenBy(f => f.Finding.Move).SelectMany(f => One(f.Finding).Concat(Folded(f)));
+
+    private static IEnumerable<string> Folded(Fold fold) =>
+    [
+        .. fold.Mend.Length == 0 ? [] : Page.Hang(Under, "Mended with " + fold.Mend + "."),
+        .. fold.Folded.Count == 0 ? [] : Page.Hang(Under, $"With it {(fold.Folded.Count == 1 ? "goes" : "go")} {string.Join("; ", fold.Folded.GroupBy(f => f.Rule).Select(g => Named(g.Key, [.. g])))}."),
+    ];
+
+    /// <summary>"blind-side at moves 11, 16"; a finding of the whole routine by its rule alone.</summary>
+    private static string Named(string rule, IReadOnlyList<Finding> findings)
+    {
+        int[] moves = [.. findings.Select(f => f.Move).Where(m => m > 0).Distinct()];
+        return moves.Length == 0 ? rule : $"{rule} at {(moves.Length == 1 ? "move" : "moves")} {string.Join(", ", moves.Select(Words.Number))}";
+    }
 
     private static IEnumerable<string> One(Finding finding)
     {

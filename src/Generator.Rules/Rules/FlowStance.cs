@@ -48,7 +48,7 @@ public sealed class FlowStance : Rule
             Measured = step.Gap / 2m,
             Allowed = step.StanceTime / 2m,
             Unit = "counts",
-            Advice = $"Leave {new HalfCounts(step.StanceTime).ToSpanText()} counts before this move, or choose a technique that starts from {from}.",
+            Advice = $"Leave {new HalfCounts(step.StanceTime).InWords} before this move, or choose a technique that starts from {from}.",
         };
     }
 }

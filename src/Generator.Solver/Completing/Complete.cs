@@ -70,6 +70,21 @@ public sealed class Complete
         return complete.best;
     }
 
+    /// <summary>The best filling that so much work finds, the same on every machine; null when there is none.</summary>
+    /// <param name="sketch">What is said and what is open.</param>
+    /// <param name="book">The library.</param>
+    /// <param name="work">Moves tried at most, about.</param>
+    public static Completed? Soon(Sketch sketch, Book book, long work)
+    {
+        var complete = new Complete(sketch, book, CancellationToken.None);
+        for (var turn = 0; complete.strictWork + complete.givingWork < work && complete.best?.Price is not 0; turn++)
+        {
+            complete.Turn(new Dice(Dice.SeedOf(1, 0, turn)));
+        }
+
+        return complete.best;
+    }
+
     /// <summary>What speaks against any filling before one is searched for, such as an opening place that is off the floor, in words; empty where nothing does.</summary>
     public static IReadOnlyList<string> Clash(Sketch sketch, Book book) => Refutations.Plainly(new Scene(Searched(sketch), book))?.Reasons ?? [];
 

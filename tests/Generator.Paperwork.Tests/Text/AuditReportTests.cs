@@ -12,5 +12,5 @@ public class AuditReportTests
     [Fact]
     public void Nothing_found() => Golden.Matches("audit-clean", Report(Fights.NothingFound));
 
-    private static string Report(Verdict verdict) => AuditReport.Of(Fights.SceneOf(Fights.Night), Fights.Night, verdict);
+    private static string Report(Verdict verdict) => AuditReport.Of(Fights.SceneOf(Fights.Night), Fights.Night, verdict, Fold.None(verdict));
 }
