@@ -13,7 +13,7 @@ public readonly record struct Bearing
 
     public const int DegreesPerHalfHour = 15;
 
-    public Bearing(int halfHours) => HalfHours = ((halfHours % Circle) + Circle) % Circle;
+    public Bearing(int halfHours) => HalfHours = Wrapped(halfHours);
 
     public int HalfHours { get; }
 
@@ -47,6 +47,17 @@ public readonly record struct Bearing
 
     /// <summary>In a sentence: "12 o'clock", "2:30".</summary>
     public string InWords => ToClockText() + (HalfHours % 2 == 0 ? " o'clock" : string.Empty);
+
+    /// <summary>Searches wrap millions of bearings, nearly all less than once round: no division for those.</summary>
+    private static int Wrapped(int halfHours)
+    {
+        if (halfHours is >= -Circle and < 0)
+        {
+            return halfHours + Circle;
+        }
+
+        return halfHours is >= 0 and < Circle ? halfHours : ((halfHours % Circle) + Circle) % Circle;
+    }
 
     /// <summary>Reads "12", "2:30", "2:00" or "0".</summary>
     public static bool TryParse(string? text, out Bearing bearing)

@@ -14,6 +14,7 @@ public sealed class Book
     private readonly Dictionary<string, int> techniqueIndex;
     private readonly Dictionary<string, int> attackIndex;
     private readonly Dictionary<string, int> reactionIndex;
+    private readonly bool[] listed;
 
     /// <summary>Builds a book from one record a technique and attack; the other side of sided ones is added.</summary>
     public Book(string version, StanceTable stances, Settle settle, IEnumerable<Technique> techniques, IEnumerable<Attack> attacks, IEnumerable<Reaction> reactions)
@@ -28,6 +29,7 @@ public sealed class Book
         techniqueIndex = Index(Techniques.Select(t => t.Id));
         attackIndex = Index(Attacks.Select(a => a.Id));
         reactionIndex = Index(Reactions.Select(r => r.Id));
+        listed = Listed();
     }
 
     private Book(Book own, Tempo tempo)
@@ -40,7 +42,7 @@ public sealed class Book
         Techniques = [.. own.Techniques.Select(t => tempo.Lasting(t.Length, t.FewestSeconds) is var length && length == t.Length ? t : t with { Length = length })];
         Attacks = [.. own.Attacks.Select(a => tempo.Lasting(a.Length, a.FewestSeconds) is var length && length == a.Length ? a : a with { Length = length })];
         Reactions = own.Reactions;
-        (techniqueIndex, attackIndex, reactionIndex) = (own.techniqueIndex, own.attackIndex, own.reactionIndex);
+        (techniqueIndex, attackIndex, reactionIndex, listed) = (own.techniqueIndex, own.attackIndex, own.reactionIndex, own.listed);
     }
 
     /// <summary>Changes whenever a file of the library changes.</summary>
@@ -56,11 +58,11 @@ public sealed class Book
     /// <summary>How people write of these records.</summary>
     public Notebook Notebook { get; init; } = Notebook.Empty;
 
-    public IReadOnlyList<Technique> Techniques { get; }
+    public FixedList<Technique> Techniques { get; }
 
-    public IReadOnlyList<Attack> Attacks { get; }
+    public FixedList<Attack> Attacks { get; }
 
-    public IReadOnlyList<Reaction> Reactions { get; }
+    public FixedList<Reaction> Reactions { get; }
 
     /// <summary>
     /// The library as it is at a tempo: whatever its own counts leave less than its fewest seconds lasts longer, and so do the settings that are
@@ -85,6 +87,26 @@ public sealed class Book
     public Attack Attack(string id) => Attacks[attackIndex[id]];
 
     public Reaction Reaction(string id) => Reactions[reactionIndex[id]];
+
+    /// <summary>A technique lists a reaction among those that suit it; both by position.</summary>
+    public bool Lists(int technique, int reaction) => listed[(technique * Reactions.Count) + reaction];
+
+    private bool[] Listed()
+    {
+        var lists = new bool[Techniques.Count * Reactions.Count];
+        for (var t = 0; t < Techniques.Count; t++)
+        {
+            foreach (var id in Techniques[t].Reactions)
+            {
+                if (reactionIndex.TryGetValue(id, out var reaction))
+                {
+                    lists[(t * Reactions.Count) + reaction] = true;
+                }
+            }
+        }
+
+        return lists;
+    }
 
     private static Dictionary<string, int> Index(IEnumerable<string> ids) =>
         ids.Select((id, index) => (id, index)).ToDictionary(p => p.id, p => p.index, StringComparer.Ordinal);

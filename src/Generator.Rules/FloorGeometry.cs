@@ -10,6 +10,9 @@ public static class FloorGeometry
     /// <summary>Cosine of a number of half hours, any whole number.</summary>
     public static double Cosine(int halfHours) => Cosines[new Bearing(halfHours).HalfHours];
 
+    /// <summary>Sine of a number of half hours, 0 to 23.</summary>
+    internal static double Sine(int halfHours) => Cosines[halfHours < 6 ? halfHours + 18 : halfHours - 6];
+
     /// <summary>The nearest whole number of centimetres, halves up, whichever way round the clock the same distance was worked out.</summary>
     public static int Whole(double distance) => distance > int.MaxValue ? int.MaxValue : (int)Math.Floor(distance + 0.5 + 1e-7);
 

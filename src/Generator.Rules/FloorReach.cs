@@ -56,8 +56,34 @@ public sealed class FloorReach
     {
         var (x, y) = (FloorGeometry.Whole(floor.MarkX.Value + place.X), FloorGeometry.Whole(floor.MarkY.Value + place.Y));
         return x >= clearance && y >= clearance && x <= floor.Width.Value - clearance && y <= floor.Depth.Value - clearance
-            && floor.Obstacles.All(o => x <= o.X.Value - clearance || x >= o.X.Value + o.Width.Value + clearance || y <= o.Y.Value - clearance || y >= o.Y.Value + o.Depth.Value + clearance)
-            && posts.All(p => FloorGeometry.Whole(place.To(new Place(p.X, p.Y))) >= Camera.Around.Value + clearance);
+            && IsClearOfObstacles(x, y) && IsClearOfCameras(place);
+    }
+
+    private bool IsClearOfObstacles(int x, int y)
+    {
+        for (var i = 0; i < floor.Obstacles.Count; i++)
+        {
+            var o = floor.Obstacles[i];
+            if (x > o.X.Value - clearance && x < o.X.Value + o.Width.Value + clearance && y > o.Y.Value - clearance && y < o.Y.Value + o.Depth.Value + clearance)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool IsClearOfCameras(Place place)
+    {
+        for (var i = 0; i < posts.Count; i++)
+        {
+            if (FloorGeometry.Whole(place.To(new Place(posts[i].X, posts[i].Y))) < Camera.Around.Value + clearance)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>Centimetres from the mark to the very edge of the floor on a bearing in half hours.</summary>

@@ -19,6 +19,7 @@ public sealed class Scene
     private readonly Reach[,] techniqueReach;
     private readonly Reach[,] attackReach;
     private readonly int[] open;
+    private readonly int[] perHalfCounts;
     private readonly int[,] ready;
 
     public Scene(Brief brief, Book book)
@@ -32,6 +33,7 @@ public sealed class Scene
         Able = new Ability(brief, book);
         techniqueReach = new Reach[book.Techniques.Count, Cast];
         attackReach = new Reach[book.Attacks.Count, Cast];
+        perHalfCounts = [.. brief.Attackers.Select(a => 30 * a.Speed)];
         open = [.. book.Reactions.Select(r => r.OpenSeconds is { } s ? brief.Tempo.AtLeast(s).Value : 0)];
         ready = new int[book.Reactions.Count, Cast];
         for (var a = 0; a < Cast; a++)
@@ -100,7 +102,7 @@ public sealed class Scene
     public int WalkTime(int attacker, int distance)
     {
         var way = distance - Settle.StrikingDistance.Value;
-        var perHalfCount = 30 * Brief.Attackers[attacker].Speed;
+        var perHalfCount = perHalfCounts[attacker];
         return way <= 0 ? 0 : ((way * Brief.Tempo.CountsPerMinute) + perHalfCount - 1) / perHalfCount;
     }
 

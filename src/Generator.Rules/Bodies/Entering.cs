@@ -8,8 +8,8 @@ namespace Generator.Rules.Bodies;
 /// </summary>
 public static class Entering
 {
-    /// <summary>Those of a step.</summary>
-    internal static void Meetings(Scene scene, Step step, ref List<Meeting>? found)
+    /// <summary>Adds those of a step to a list; true where there is no list and there are some.</summary>
+    internal static bool Meetings(Scene scene, Step step, List<Meeting>? found)
     {
         var since = Since(step.Before);
         double? stirs = null;
@@ -23,9 +23,14 @@ public static class Entering
 
             for (var b = 0; b < scene.Cast; b++)
             {
-                Meeting.Entering(scene.Settle, (a, b), one.Way, step.After.Attackers[b].Way, step.Index, (since, step.After.Time), ref found);
+                if (Meeting.Entering(scene.Settle, (a, b), one.Way, step.After.Attackers[b].Way, step.Index, (since, step.After.Time), found))
+                {
+                    return true;
+                }
             }
         }
+
+        return false;
     }
 
     /// <summary>
@@ -78,17 +83,9 @@ public static class Entering
     /// <summary>The moment at which somebody's first leg begins.</summary>
     private static double SetsOff(Leg way) => way.Before is { } before ? SetsOff(before) : way.From;
 
-    private static bool Meets(Scene scene, (int One, int Other) who, Leg way, AttackerState other, int move, (double Since, double Until) span)
-    {
-        List<Meeting>? found = null;
-        Meeting.Entering(scene.Settle, who, way, other.Way, move, span, ref found);
-        if (found is null && other.Entrance > 0)
-        {
-            Meeting.Entering(scene.Settle, (who.Other, who.One), other.Way, way, move, span, ref found);
-        }
-
-        return found is not null;
-    }
+    private static bool Meets(Scene scene, (int One, int Other) who, Leg way, AttackerState other, int move, (double Since, double Until) span) =>
+        Meeting.Entering(scene.Settle, who, way, other.Way, move, span, null)
+        || (other.Entrance > 0 && Meeting.Entering(scene.Settle, (who.Other, who.One), other.Way, way, move, span, null));
 
     /// <summary>Somebody who has not acted yet, with the entrance that was found for them since.</summary>
     private static AttackerState StandsBy(Scene scene, int attacker, AttackerState stands, int entrance) => stands.Entrance == entrance ? stands : stands.Entering(scene, attacker, entrance);

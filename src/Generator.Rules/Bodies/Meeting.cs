@@ -27,7 +27,17 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
     /// </summary>
     public static IReadOnlyList<Meeting> Of(Scene scene, Step step)
     {
-        List<Meeting>? found = null;
+        List<Meeting> found = [];
+        Find(scene, step, found);
+        return found;
+    }
+
+    /// <summary>There are some.</summary>
+    public static bool Any(Scene scene, Step step) => Find(scene, step, null);
+
+    /// <summary>Adds them to a list; without one it ends with the first.</summary>
+    private static bool Find(Scene scene, Step step, List<Meeting>? found)
+    {
         for (var a = 0; a < scene.Cast; a++)
         {
             var mine = step.After.Attackers[a].Leg;
@@ -40,18 +50,18 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
             {
                 var other = step.After.Attackers[b];
                 var moves = other.Leg?.Move == step.Index;
-                if (b != a && (!moves || a < b))
+                if (b != a && (!moves || a < b) && Between(scene.Settle, a, b, mine, other.Way, moves, step.Index, found))
                 {
-                    Between(scene.Settle, a, b, mine, other.Way, moves, step.Index, ref found);
+                    return true;
                 }
             }
         }
 
-        Bodies.Entering.Meetings(scene, step, ref found);
-        return found ?? (IReadOnlyList<Meeting>)[];
+        return Bodies.Entering.Meetings(scene, step, found);
     }
 
-    private static void Between(Settle settle, int a, int b, Leg mine, Leg others, bool bothMove, int move, ref List<Meeting>? found)
+    /// <summary>Adds the nearest of two to a list; true where there is none and they come too near.</summary>
+    private static bool Between(Settle settle, int a, int b, Leg mine, Leg others, bool bothMove, int move, List<Meeting>? found)
     {
         var (under, lane, space) = (default(Meeting?), default(Meeting?), default(Meeting?));
         for (var one = mine; one is not null && (one.Move == move || one.Before?.Move == move); one = one.Before)
@@ -77,15 +87,21 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
                 var apart = FloorGeometry.Whole(one.Apart(two));
                 if (apart < wanted)
                 {
+                    if (found is null)
+                    {
+                        return true;
+                    }
+
                     var meeting = new Meeting(a, b, one, two, apart, wanted);
                     Nearer(ref meeting.IsUnderfoot ? ref under : ref meeting.IsInALane ? ref lane : ref space, meeting);
                 }
             }
         }
 
-        Add(under, ref found);
-        Add(lane, ref found);
-        Add(space, ref found);
+        Add(under, found);
+        Add(lane, found);
+        Add(space, found);
+        return false;
     }
 
     /// <summary>Those of one who comes onto the floor with one other, the nearest moment for each of the three.</summary>
@@ -95,8 +111,8 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
     /// <param name="others">That of the other.</param>
     /// <param name="move">Number of the move whose legs are looked at from the beginning; the others are within the span.</param>
     /// <param name="span">In half counts; after its end nothing is looked at.</param>
-    /// <param name="found">Is added to.</param>
-    internal static void Entering(Settle settle, (int One, int Other) who, Leg mine, Leg others, int move, (double Since, double Until) span, ref List<Meeting>? found)
+    /// <param name="found">Is added to; true where there is none and they come too near.</param>
+    internal static bool Entering(Settle settle, (int One, int Other) who, Leg mine, Leg others, int move, (double Since, double Until) span, List<Meeting>? found)
     {
         var (under, lane, space) = (default(Meeting?), default(Meeting?), default(Meeting?));
         for (var one = mine; one is not null && who.One != who.Other; one = one.Before)
@@ -112,15 +128,21 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
                 var apart = FloorGeometry.Whole(one.Apart(two, two.Move == move ? double.NegativeInfinity : span.Since, span.Until));
                 if (apart < wanted)
                 {
+                    if (found is null)
+                    {
+                        return true;
+                    }
+
                     var meeting = new Meeting(who.One, who.Other, one, two, apart, wanted);
                     Nearer(ref meeting.IsUnderfoot ? ref under : ref meeting.IsInALane ? ref lane : ref space, meeting);
                 }
             }
         }
 
-        Add(under, ref found);
-        Add(lane, ref found);
-        Add(space, ref found);
+        Add(under, found);
+        Add(lane, found);
+        Add(space, found);
+        return false;
     }
 
     /// <summary>Centimetres that two keep from one another on legs of these kinds.</summary>
@@ -142,11 +164,11 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
         }
     }
 
-    private static void Add(Meeting? meeting, ref List<Meeting>? found)
+    private static void Add(Meeting? meeting, List<Meeting>? found)
     {
         if (meeting is { } known)
         {
-            (found ??= []).Add(known);
+            found?.Add(known);
         }
     }
 }

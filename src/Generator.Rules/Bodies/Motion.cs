@@ -119,12 +119,11 @@ public readonly record struct Motion
             way = End(way, Leaves);
             way = Arc(way, LegKind.Comes, Leaves, Rounded, Stands.Bearing, Round, Stands.Distance, Stands.Distance);
             way = Straight(way, LegKind.Comes, Rounded, Contact, Place.At(Meets.Bearing, Meets.Distance));
-            way = Rest(way, Contact);
         }
 
         if (!Reacts)
         {
-            return way;
+            return ComesIn ? Rest(way, Contact) : way;
         }
 
         var lay = Lying(way, Taken);
@@ -151,7 +150,7 @@ public readonly record struct Motion
     /// <summary>Where they lie at a moment; null for who is upright.</summary>
     private static Leg? Lying(Leg way, double moment)
     {
-        for (var leg = way; leg is not null; leg = leg.Before)
+        for (var leg = way; leg is not null && leg.Reaches(moment); leg = leg.Before)
         {
             if (leg.From <= moment && leg.To > moment)
             {

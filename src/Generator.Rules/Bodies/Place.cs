@@ -9,7 +9,7 @@ public readonly record struct Place(double X, double Y)
     public static Place At(int bearing, double distance)
     {
         var way = new Bearing(bearing).HalfHours;
-        return new Place(distance * FloorGeometry.Cosine(way - 6), distance * FloorGeometry.Cosine(way));
+        return new Place(distance * FloorGeometry.Sine(way), distance * FloorGeometry.Cosine(way));
     }
 
     /// <summary>Centimetres to another place.</summary>

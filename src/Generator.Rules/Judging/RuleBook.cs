@@ -5,7 +5,7 @@ namespace Generator.Rules.Judging;
 /// <summary>All rules, in the order in which the help lists them.</summary>
 public static class RuleBook
 {
-    public static readonly IReadOnlyList<Rule> All =
+    public static readonly Domain.FixedList<Rule> All =
     [
         new FlowStance(),
         new FlowHands(),
@@ -36,6 +36,11 @@ public static class RuleBook
         new Moments(),
         new Setbacks(),
     ];
+
+    /// <summary>
+    /// The same in the order in which a search asks them, by position: first those of the floor, which refuse half of all that a search of a long fight tries. Nearly nothing is refused by the others.
+    /// </summary>
+    internal static readonly int[] Sifting = [.. All.Select((_, i) => i).OrderBy(i => All[i] is Spacing or ClearLane or Underfoot ? 0 : 1)];
 
     private static readonly Dictionary<string, int> Positions = All.Select((rule, i) => (rule.Id, i)).ToDictionary(p => p.Id, p => p.i, StringComparer.Ordinal);
 

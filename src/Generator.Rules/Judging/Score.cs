@@ -1,10 +1,13 @@
 using Generator.Rules.Replaying;
+using Generator.Rules.Rules;
 
 namespace Generator.Rules.Judging;
 
 /// <summary>The memories of all rules after some moves, with the points and forbidden findings so far. Immutable.</summary>
 public sealed class Score
 {
+    private static readonly int SpacingAt = RuleBook.IndexOf("spacing");
+
     private readonly object?[] memories;
 
     private Score(object?[] memories, IReadOnlyList<int> pointsByRule, Tally tally, Score? before)
@@ -42,12 +45,7 @@ public sealed class Score
     }
 
     /// <summary>The score after one more step.</summary>
-    public Score Observe(Scene scene, Step step, List<Domain.Finding>? words = null) => Observe(scene, step, words, endsWhenForbidden: false)!;
-
-    /// <summary>The score after one more step; null as soon as a rule forbids it.</summary>
-    public Score? Allowed(Scene scene, Step step) => Observe(scene, step, null, endsWhenForbidden: true);
-
-    private Score? Observe(Scene scene, Step step, List<Domain.Finding>? words, bool endsWhenForbidden)
+    public Score Observe(Scene scene, Step step, List<Domain.Finding>? words = null)
     {
         var tally = new Tally(words is not null);
         var next = new object?[memories.Length];
@@ -56,17 +54,46 @@ public sealed class Score
         {
             var before = tally.Points;
             next[i] = RuleBook.All[i].Observe(scene, memories[i], step, tally);
-            if (endsWhenForbidden && tally.Forbidden > 0)
-            {
-                return null;
-            }
-
             points = Added(points, i, tally.Points - before);
         }
 
         words?.AddRange(tally.Findings);
         return new Score(next, points, tally, this);
     }
+
+    /// <summary>The score after one more step; null as soon as a rule forbids it.</summary>
+    public Score? Allowed(Scene scene, Step step)
+    {
+        if (step.IsTooNear(scene))
+        {
+            return null;
+        }
+
+        var tally = new Tally(inWords: false);
+        object?[]? next = null;
+        var points = PointsByRule;
+        foreach (var i in RuleBook.Sifting)
+        {
+            var before = tally.Points;
+            var memory = RuleBook.All[i].Observe(scene, memories[i], step, tally);
+            if (tally.Forbidden > 0)
+            {
+                return null;
+            }
+
+            if (!ReferenceEquals(memory, memories[i]))
+            {
+                (next ??= (object?[])memories.Clone())[i] = memory;
+            }
+
+            points = Added(points, i, tally.Points - before);
+        }
+
+        return new Score(next ?? memories, points, tally, this);
+    }
+
+    /// <summary>Told without working out the step: a rule forbids this move whatever comes of it. False says nothing.</summary>
+    public bool Refuses(Scene scene, FightState before, in Row row) => Spacing.Refuses(scene, memories[SpacingAt], before, row);
 
     /// <summary>The score of the routine when it ends here.</summary>
     public Score Close(Scene scene, FightState end, List<Domain.Finding>? words = null)

@@ -4,7 +4,7 @@ namespace Generator.Rules.Memories;
 
 /// <summary>What variety remembers.</summary>
 /// <param name="Last">The techniques of the last moves, oldest first, at most <see cref="Length"/>.</param>
-public sealed record VarietyMemory(IReadOnlyList<Technique> Last)
+public sealed record VarietyMemory(FixedList<Technique> Last)
 {
     /// <summary>How many moves back the rule looks.</summary>
     public const int Length = 7;
@@ -22,6 +22,6 @@ public sealed record VarietyMemory(IReadOnlyList<Technique> Last)
         }
 
         next[kept] = technique;
-        return new VarietyMemory(next);
+        return new VarietyMemory(new FixedList<Technique>(next));
     }
 }

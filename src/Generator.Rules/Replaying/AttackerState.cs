@@ -3,8 +3,8 @@ using Generator.Rules.Bodies;
 
 namespace Generator.Rules.Replaying;
 
-/// <summary>What is true of one attacker between two moves. Times are half counts from count 1, bearings half hours, distances centimetres from the mark.</summary>
-public readonly record struct AttackerState
+/// <summary>What is true of one attacker between two moves; shared by all states in which it is still true. Times are half counts from count 1, bearings half hours, distances centimetres from the mark.</summary>
+public sealed record AttackerState
 {
     /// <summary>0 to 23.</summary>
     public int Bearing { get; init; }

@@ -53,7 +53,7 @@ public static class Effects
         var technique = step.Technique;
         if (technique is null)
         {
-            return before with { LastStart = step.Start, Moves = before.Moves + 1, Followed = 0, Attackers = Unanswered(scene, step) };
+            return before with { LastStart = step.Start, Moves = before.Moves + 1, Followed = 0, Attackers = new FixedList<AttackerState>(Unanswered(scene, step)) };
         }
 
         var attackers = before.Attackers.ToArray();
@@ -97,7 +97,7 @@ public static class Effects
             BoundBy = bound == Bound.Free ? -1 : boundBy,
             LastTarget = target >= 0 ? target : before.LastTarget,
             Followed = target >= 0 ? Math.Clamp(step.Follows + GivesWay(scene, step.Reaction), 0, scene.Settle.FollowMost.Value) : 0,
-            Attackers = attackers,
+            Attackers = new FixedList<AttackerState>(attackers),
         };
     }
 

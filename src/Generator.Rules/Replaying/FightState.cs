@@ -34,7 +34,7 @@ public sealed record FightState
     /// <summary>How far the hero may have followed <see cref="LastTarget"/> off the mark, in centimetres up to <see cref="Settle.FollowMost"/>.</summary>
     public int Followed { get; init; }
 
-    public required IReadOnlyList<AttackerState> Attackers { get; init; }
+    public required FixedList<AttackerState> Attackers { get; init; }
 
     /// <summary>The hero is held or bound by this attacker.</summary>
     public bool GrippedBy(int attacker) => Left.HeldBy(attacker) || Right.HeldBy(attacker) || BoundBy == attacker;

@@ -62,6 +62,18 @@ public static class Replay
         return a.IsActive ? a.SetsOffAt + scene.WalkTime(attacker, a.Distance) : int.MaxValue;
     }
 
+    /// <summary>The same of every attacker.</summary>
+    public static int[] ThreatTimes(Scene scene, FightState state)
+    {
+        var threats = new int[scene.Cast];
+        for (var a = 0; a < threats.Length; a++)
+        {
+            threats[a] = ThreatTime(scene, state, a);
+        }
+
+        return threats;
+    }
+
     /// <summary>One move.</summary>
     public static Step Step(Scene scene, FightState state, Row row)
     {

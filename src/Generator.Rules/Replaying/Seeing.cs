@@ -15,8 +15,8 @@ internal static class Seeing
         var assumed = row.Reaction < 0 && hasTarget && technique is { Reactions.Count: > 0 };
         row = assumed ? row with { Reaction = LikelyReaction(scene, technique!, row.Attacker) } : row;
         var reaction = row.Reaction < 0 ? null : scene.Book.Reactions[row.Reaction];
-        var target = hasTarget ? state.Attackers[row.Attacker] : default;
-        var bearing = hasTarget && attack is not null && row.From >= 0 ? row.From : target.Bearing;
+        var target = hasTarget ? state.Attackers[row.Attacker] : null;
+        var bearing = target is null ? 0 : attack is not null && row.From >= 0 ? row.From : target.Bearing;
         var seenFrom = hasTarget ? new Bearing(state.Facing).To(new Bearing(bearing)).HalfHours : 0;
         var turn = technique is null || !hasTarget ? Turn.None : technique.Window.TurnFor(new Turn(seenFrom));
         var from = mode == MoveMode.EscapesGrab ? StanceChoice.Pulled(state.Stance, attack!) : state.Stance;
@@ -24,6 +24,7 @@ internal static class Seeing
         var (left, right, bound, boundBy) = HandsOf(scene, state, gap, row.Attacker, attack, mode);
         return new Step
         {
+            Scene = scene,
             Index = state.Moves,
             Row = row,
             Mode = mode,
@@ -36,8 +37,7 @@ internal static class Seeing
             End = technique is null ? Math.Max(state.Time, row.Start) : row.Start + technique.Length.Value,
             Contact = row.Start + scene.Settle.ContactAfter.Value,
             Opens = hasTarget && (attack is not null || row.Attacker != state.LastTarget),
-            Threats = Threats(scene, state),
-            WalkRound = hasTarget && attack is not null ? new Bearing(target.Bearing).Apart(new Bearing(bearing)) : 0,
+            WalkRound = target is not null && attack is not null ? new Bearing(target.Bearing).Apart(new Bearing(bearing)) : 0,
             TargetBearing = bearing,
             SeenFrom = seenFrom,
             StanceFrom = from,
@@ -50,8 +50,8 @@ internal static class Seeing
             RightStart = right,
             BoundStart = bound,
             BoundByStart = boundBy,
-            TargetPosture = hasTarget ? target.PostureAt(row.Start) : null,
-            Distance = !hasTarget ? 0 : row.Attack < 0 ? target.Distance : scene.ContactDistance(row.Attack, row.Technique, row.Attacker),
+            TargetPosture = target?.PostureAt(row.Start),
+            Distance = target is null ? 0 : row.Attack < 0 ? target.Distance : scene.ContactDistance(row.Attack, row.Technique, row.Attacker),
             Reach = hasTarget && row.Technique >= 0 ? scene.TechniqueReach(row.Technique, row.Attacker) : default,
             Second = hasTarget ? SecondOf(scene, state, row, technique, reaction, bearing, attack) : -1,
         };
@@ -82,17 +82,6 @@ internal static class Seeing
     {
         var listed = technique.Reactions.Select(scene.Book.ReactionIndex).ToList();
         return listed.FirstOrDefault(r => scene.Able.WhyNotReaction(r, attacker) is null, listed[0]);
-    }
-
-    private static int[] Threats(Scene scene, FightState state)
-    {
-        var threats = new int[scene.Cast];
-        for (var a = 0; a < threats.Length; a++)
-        {
-            threats[a] = Replay.ThreatTime(scene, state, a);
-        }
-
-        return threats;
     }
 
     private static int TurnAllowed(Scene scene, FightState state, int gap)

@@ -10,6 +10,10 @@ namespace Generator.Rules.Replaying;
 public sealed class Step
 {
     private IReadOnlyList<Meeting>? meetings;
+    private int[]? threats;
+
+    /// <summary>Brief and library.</summary>
+    public required Scene Scene { get; init; }
 
     /// <summary>Number of the row, from 0.</summary>
     public required int Index { get; init; }
@@ -53,7 +57,7 @@ public sealed class Step
     public bool Opens { get; init; }
 
     /// <summary>Threat time of every attacker before the move; <see cref="int.MaxValue"/> for those who are out, held or gripping.</summary>
-    public required IReadOnlyList<int> Threats { get; init; }
+    public IReadOnlyList<int> Threats => threats ??= Replay.ThreatTimes(Scene, Before);
 
     /// <summary>Half hours that the attacker walks round before the attack.</summary>
     public int WalkRound { get; init; }
@@ -108,6 +112,17 @@ public sealed class Step
 
     /// <summary>The second attacker whom the move concerns: the one bumped into, or taken along; −1 for none.</summary>
     public int Second { get; init; } = -1;
+
+    /// <summary>Somebody comes too near to somebody because of the move: quicker than <see cref="Meetings"/>, each of which one rule forbids.</summary>
+    internal bool IsTooNear(Scene scene)
+    {
+        if (meetings is null && !Meeting.Any(scene, this))
+        {
+            meetings = [];
+        }
+
+        return meetings is not { Count: 0 };
+    }
 
     /// <summary>Those who come too near to one another because of the move.</summary>
     public IReadOnlyList<Meeting> Meetings(Scene scene) => meetings ??= Meeting.Of(scene, this);

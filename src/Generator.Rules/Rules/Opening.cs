@@ -46,7 +46,7 @@ public sealed class Opening : Rule
             return null;
         }
 
-        if (step.ReactionAssumed || !technique.Reactions.Contains(reaction.Id))
+        if (step.ReactionAssumed || !scene.Book.Lists(step.Row.Technique, step.Row.Reaction))
         {
             if (tally.Count(Severity.Broken))
             {

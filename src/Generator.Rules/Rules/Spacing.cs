@@ -116,7 +116,7 @@ public sealed class Spacing : Rule
     /// <summary>Those whom the move leaves alone: who stands ready beside whom, and who is left standing at the hero's elbow.</summary>
     private object? AtRest(Scene scene, object? memory, Step step, Tally tally)
     {
-        var was = memory is ulong known ? known : 0UL;
+        var was = Known(memory);
         var told = was;
         for (var a = 0; a < scene.Cast; a++)
         {
@@ -127,7 +127,7 @@ public sealed class Spacing : Rule
                 continue;
             }
 
-            if (IsAtTheHero(scene, step, one) && !one.LiesAt(step.Start) && (told & Bit(a, a)) == 0)
+            if (StandsAtTheHero(scene, one, step.Start) && (told & Bit(a, a)) == 0)
             {
                 told |= Bit(a, a);
                 if (tally.Count(Severity.Unsafe))
@@ -155,9 +155,52 @@ public sealed class Spacing : Rule
         return told == was ? memory : told;
     }
 
+    /// <summary>
+    /// Told before the step is worked out: whom the move leaves alone stand too near to one another, or to the hero, when it starts, so that <see cref="Observe"/> would tell of it. A move that may concern
+    /// a second one is not looked at.
+    /// </summary>
+    internal static bool Refuses(Scene scene, object? memory, FightState before, in Row row)
+    {
+        var technique = row.Technique < 0 ? null : scene.Book.Techniques[row.Technique];
+        if (technique is null or { TakesTwo: true } || row.Reaction < 0 || scene.Book.Reactions[row.Reaction].HitsSecond)
+        {
+            return false;
+        }
+
+        var (told, target, attackers) = (Known(memory), technique.HasNoTarget ? -1 : row.Attacker, before.Attackers);
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            var one = attackers[a];
+            if (a == target)
+            {
+                continue;
+            }
+
+            if (StandsAtTheHero(scene, one, row.Start) && (told & Bit(a, a)) == 0)
+            {
+                return true;
+            }
+
+            for (var b = a + 1; b < scene.Cast && one.StandsReadyAt(row.Start); b++)
+            {
+                var other = attackers[b];
+                if (b != target && other.StandsReadyAt(row.Start) && (told & Bit(a, b)) == 0 && Apart(one.Bearing, one.Distance, other) < scene.Settle.Spacing.Value)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private static bool StandsAtTheHero(Scene scene, AttackerState other, int moment) => IsAtTheHero(scene, other, moment) && !other.LiesAt(moment);
+
     /// <summary>Somebody on the floor whom the hero neither works on nor holds nor is held by, and whose middle, or whose body, is within the hero's own room.</summary>
-    internal static bool IsAtTheHero(Scene scene, Step step, AttackerState other) =>
-        other.Distance < 2 * scene.Settle.BodyRadius.Value && other.Entrance <= step.Start && !other.Gone && !other.Posture.IsControlled() && other.Posture != Posture.Gripping;
+    internal static bool IsAtTheHero(Scene scene, AttackerState other, int moment) =>
+        other.Distance < 2 * scene.Settle.BodyRadius.Value && other.Entrance <= moment && !other.Gone && !other.Posture.IsControlled() && other.Posture != Posture.Gripping;
+
+    private static ulong Known(object? memory) => memory is ulong known ? known : 0UL;
 
     private static ulong Bit(int a, int b) => 1UL << ((Row * a) + b);
 

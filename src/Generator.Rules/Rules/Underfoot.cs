@@ -36,7 +36,7 @@ public sealed class Underfoot : Rule
             {
                 told &= ~(1 << a);
             }
-            else if (Spacing.IsAtTheHero(scene, step, other) && other.LiesAt(step.Start) && (told & (1 << a)) == 0)
+            else if (Spacing.IsAtTheHero(scene, other, step.Start) && other.LiesAt(step.Start) && (told & (1 << a)) == 0)
             {
                 told |= 1 << a;
                 if (tally.Count(Severity.Unsafe))

@@ -34,24 +34,24 @@ public sealed class Variety : Rule
         }
 
         var last = was.Last;
-        if (last.Count > 0 && Same(last[^1], technique))
+        if (last.Count > 0 && Same(last[^1], technique) && tally.Count(Severity.Rough, TwiceInARow))
         {
-            Tell(scene, step, TwiceInARow, $"{Words.Cap(technique.Name)} follows {Words.Low(last[^1].Name)}: the same technique twice in a row.", tally);
+            tally.Tell(Told(scene, step, TwiceInARow, $"{Words.Cap(technique.Name)} follows {Words.Low(last[^1].Name)}: the same technique twice in a row."));
         }
 
-        if (Times(last, technique) >= 2)
+        if (Times(last, technique) >= 2 && tally.Count(Severity.Rough, 1))
         {
-            Tell(scene, step, 1, $"{Words.Cap(technique.Name)} comes for the third time within {VarietyMemory.Length + 1} moves.", tally);
+            tally.Tell(Told(scene, step, 1, $"{Words.Cap(technique.Name)} comes for the third time within {VarietyMemory.Length + 1} moves."));
         }
 
-        if (RunOf(last, technique, static (a, b) => a.IsHit && b.IsHit && a.Height == b.Height))
+        if (RunOf(last, technique, static (a, b) => a.IsHit && b.IsHit && a.Height == b.Height) && tally.Count(Severity.Rough, 1))
         {
-            Tell(scene, step, 1, $"{Words.Cap(technique.Name)} is the fourth hit in a row at one height.", tally);
+            tally.Tell(Told(scene, step, 1, $"{Words.Cap(technique.Name)} is the fourth hit in a row at one height."));
         }
 
-        if (RunOf(last, technique, static (a, b) => a.IsHit && b.IsHit && a.Side is not null && a.Side == b.Side))
+        if (RunOf(last, technique, static (a, b) => a.IsHit && b.IsHit && a.Side is not null && a.Side == b.Side) && tally.Count(Severity.Rough, 1))
         {
-            Tell(scene, step, 1, $"{Words.Cap(technique.Name)} is the fourth hit in a row on one side.", tally);
+            tally.Tell(Told(scene, step, 1, $"{Words.Cap(technique.Name)} is the fourth hit in a row on one side."));
         }
 
         return was.Then(technique);
@@ -59,7 +59,7 @@ public sealed class Variety : Rule
 
     private static bool Same(Technique one, Technique other) => string.Equals(one.BaseId, other.BaseId, StringComparison.Ordinal);
 
-    private static int Times(IReadOnlyList<Technique> last, Technique technique)
+    private static int Times(FixedList<Technique> last, Technique technique)
     {
         var times = 0;
         for (var i = 0; i < last.Count; i++)
@@ -70,7 +70,7 @@ public sealed class Variety : Rule
         return times;
     }
 
-    private static bool RunOf(IReadOnlyList<Technique> last, Technique technique, Func<Technique, Technique, bool> alike)
+    private static bool RunOf(FixedList<Technique> last, Technique technique, Func<Technique, Technique, bool> alike)
     {
         if (last.Count < Run - 1)
         {
@@ -88,15 +88,9 @@ public sealed class Variety : Rule
         return true;
     }
 
-    private void Tell(Scene scene, Step step, int points, string message, Tally tally)
+    private Finding Told(Scene scene, Step step, int points, string message) => At(scene, step, Severity.Rough, message) with
     {
-        if (tally.Count(Severity.Rough, points))
-        {
-            tally.Tell(At(scene, step, Severity.Rough, message) with
-            {
-                Points = points,
-                Advice = "Choose another technique here, or change one of those before it.",
-            });
-        }
-    }
+        Points = points,
+        Advice = "Choose another technique here, or change one of those before it.",
+    };
 }

@@ -83,7 +83,7 @@ internal sealed class Ground
             Anchors = [.. placements.Select(_ => Node.AtEntrance)],
             Lingers = new int[Scene.Cast],
             Exchanges = new int[Scene.Cast],
-            Threats = [.. Enumerable.Range(0, Scene.Cast).Select(a => Replay.ThreatTime(Scene, state, a))],
+            Threats = Replay.ThreatTimes(Scene, state),
         };
     }
 }

@@ -67,11 +67,11 @@ internal sealed class Lingering(Scene scene)
 
         var wanted = Math.Min(Math.Min(contact - patience, bears), Math.Min(latest, threat + Room(node, attacker)));
         var aim = Math.Max(threat, wanted);
-        List<Patch>? decided = null;
+        var decided = 0;
         AttackerState[]? attackers = null;
         if (aim > threat)
         {
-            aim = PutOff(node, attacker, aim, Math.Min(bears, latest), ref attackers, ref decided);
+            aim = PutOff(node, attacker, aim, Math.Min(bears, latest), ref attackers, ref patches, ref decided);
         }
 
         for (var a = 0; a < scene.Cast; a++)
@@ -89,7 +89,7 @@ internal sealed class Lingering(Scene scene)
 
             if (node.Threats[a] < least)
             {
-                PutOff(node, a, least, int.MaxValue, ref attackers, ref decided);
+                PutOff(node, a, least, int.MaxValue, ref attackers, ref patches, ref decided);
             }
         }
 
@@ -100,33 +100,33 @@ internal sealed class Lingering(Scene scene)
     public FightState ForEnd(Node node, out Patch[] patches)
     {
         patches = [];
-        List<Patch>? decided = null;
+        var decided = 0;
         AttackerState[]? attackers = null;
         for (var a = 0; a < scene.Cast; a++)
         {
             var wanted = node.State.Time - patience;
             if (node.Threats[a] < wanted)
             {
-                PutOff(node, a, Math.Min(wanted, node.Threats[a] + Room(node, a)), int.MaxValue, ref attackers, ref decided);
+                PutOff(node, a, Math.Min(wanted, node.Threats[a] + Room(node, a)), int.MaxValue, ref attackers, ref patches, ref decided);
             }
         }
 
         return Done(node, attackers, decided, ref patches);
     }
 
-    private static FightState Done(Node node, AttackerState[]? attackers, List<Patch>? decided, ref Patch[] patches)
+    private static FightState Done(Node node, AttackerState[]? attackers, int decided, ref Patch[] patches)
     {
-        if (attackers is null || decided is null)
+        if (attackers is null)
         {
             return node.State;
         }
 
-        patches = [.. decided];
-        return node.State with { Attackers = attackers };
+        Array.Resize(ref patches, decided);
+        return node.State with { Attackers = new FixedList<AttackerState>(attackers) };
     }
 
     /// <summary>Puts a return off to a threat time, or leaves it alone where that is impossible; returns the threat time then.</summary>
-    private int PutOff(Node node, int attacker, int threat, int highest, ref AttackerState[]? attackers, ref List<Patch>? decided)
+    private int PutOff(Node node, int attacker, int threat, int highest, ref AttackerState[]? attackers, ref Patch[] patches, ref int decided)
     {
         var before = node.Threats[attacker];
         var anchor = node.Anchors[attacker];
@@ -135,8 +135,12 @@ internal sealed class Lingering(Scene scene)
             return before;
         }
 
-        attackers ??= [.. node.State.Attackers];
-        decided ??= [];
+        if (attackers is null)
+        {
+            attackers = node.State.Attackers.ToArray();
+            patches = new Patch[attackers.Length];
+        }
+
         var was = attackers[attacker];
         if (anchor == Node.AtEntrance)
         {
@@ -148,13 +152,13 @@ internal sealed class Lingering(Scene scene)
             }
 
             attackers[attacker] = enters;
-            decided.Add(new Patch(attacker, anchor, entrance));
+            patches[decided++] = new Patch(attacker, anchor, entrance);
             return entrance + walk;
         }
 
         var by = threat - before;
         attackers[attacker] = was with { ReadyAt = was.ReadyAt + by };
-        decided.Add(new Patch(attacker, anchor, node.Lingers[attacker] + by));
+        patches[decided++] = new Patch(attacker, anchor, node.Lingers[attacker] + by);
         return threat;
     }
 

@@ -19,6 +19,11 @@ internal sealed class Sprouting(Scene scene, Aims aims)
     public Node? Child(Node node, FightState state, Patch[] patches, in Row row, bool opens)
     {
         Effort.Add(1);
+        if (node.Score.Refuses(scene, state, row))
+        {
+            return null;
+        }
+
         var step = Replay.Step(scene, state, row);
         if (step.After.Time > aims.HighTime)
         {
@@ -43,7 +48,7 @@ internal sealed class Sprouting(Scene scene, Aims aims)
             Anchors = Anchors(node, step),
             Lingers = Lingers(node, patches, row),
             Exchanges = opens ? Counted(node.Exchanges, row.Attacker) : node.Exchanges,
-            Threats = Threats(step.After),
+            Threats = Replay.ThreatTimes(scene, step.After),
             Setbacks = node.Setbacks + (technique.Family == Family.Setback ? 1 : 0),
             Beats = node.Beats + (technique.IsStoryPause ? 1 : 0),
             Run = opens ? 1 : node.Run + 1,
@@ -54,17 +59,6 @@ internal sealed class Sprouting(Scene scene, Aims aims)
             Peaks = Peaks(node, step),
         };
         return aims.MayGoOn(child) ? child : null;
-    }
-
-    public int[] Threats(FightState state)
-    {
-        var threats = new int[scene.Cast];
-        for (var a = 0; a < threats.Length; a++)
-        {
-            threats[a] = Replay.ThreatTime(scene, state, a);
-        }
-
-        return threats;
     }
 
     private static int[] Counted(int[] exchanges, int attacker)

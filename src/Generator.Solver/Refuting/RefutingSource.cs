@@ -19,6 +19,6 @@ internal sealed class RefutingSource : IRoutineSource
     public SourceEnd Run(Scene scene, DraftOptions options, Action<Routine, Verdict> found, CancellationToken inHand, CancellationToken stop)
     {
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop, inHand);
-        return ends.Token.WaitHandle.WaitOne(Least + (Patience.Moves(scene.Brief) * ForEachMove)) || Refutations.First(scene) is null ? SourceEnd.Nothing : new SourceEnd { Impossible = true };
+        return Patience.Wait(Least + (Patience.Moves(scene.Brief) * ForEachMove), ends.Token) && Refutations.First(scene) is not null ? new SourceEnd { Impossible = true } : SourceEnd.Nothing;
     }
 }

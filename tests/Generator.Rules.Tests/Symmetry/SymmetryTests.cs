@@ -101,6 +101,29 @@ public sealed class SymmetryTests
         seen.AssertMany(fights: Fights, rules: 25);
     }
 
+    [Fact]
+    public void A_search_is_refused_exactly_what_some_rule_forbids()
+    {
+        var (allowed, forbidden, atOnce) = (0, 0, 0);
+        Each(seed =>
+        {
+            var fight = RandomFight.Of(seed);
+            var (scene, steps) = (fight.Scene, fight.Steps());
+            var score = Score.Begin(scene, steps[0].Before);
+            for (var i = 0; i < steps.Count; i++)
+            {
+                var next = score.Observe(scene, steps[i]);
+                var search = score.Allowed(scene, steps[i]);
+                Assert.Equal(next.Forbidden == score.Forbidden, search is not null);
+                Assert.Equal(search is null ? null : next.PointsByRule, search?.PointsByRule);
+                var refused = score.Refuses(scene, steps[i].Before, Row.Of(fight.Moves[i], scene));
+                Assert.True(!refused || search is null, "Refused at once, though nothing forbids it.");
+                (allowed, forbidden, atOnce, score) = (allowed + (search is null ? 0 : 1), forbidden + (search is null ? 1 : 0), atOnce + (refused ? 1 : 0), next);
+            }
+        });
+        Assert.True(allowed >= 100 && forbidden >= 100 && atOnce >= 20, $"{allowed} allowed, {forbidden} forbidden, {atOnce} of them at once");
+    }
+
     private static void Each(Action<int> judge) =>
         Check.One(Config.QuickThrowOnFailure.WithMaxTest(Fights).WithReplay(19, 97), Prop.ForAll(Gen.Choose(0, 1_000_000).ToArbitrary(), judge));
 

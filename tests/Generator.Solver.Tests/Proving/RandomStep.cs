@@ -43,7 +43,7 @@ internal static class RandomStep
             BoundBy = bound == Bound.Free ? -1 : attacker,
             LastTarget = chance.Whole(-1, scene.Cast - 1),
             Followed = chance.Whole(0, scene.Settle.FollowMost.Value),
-            Attackers = attackers,
+            Attackers = [.. attackers],
         };
         var reaction = choice.Reactions.Length == 0 ? -1 : chance.One(choice.Reactions);
         var step = Replay.Step(scene, state, new Row(Start, attacker, -1, default, choice.Attack, choice.Technique, reaction, 0));

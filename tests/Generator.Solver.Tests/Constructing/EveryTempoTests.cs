@@ -1,0 +1,104 @@
+using Generator.Domain;
+using Generator.Library;
+using Generator.Rules;
+using Generator.Rules.Replaying;
+using Generator.Solver.Constructing;
+
+namespace Generator.Solver.Tests.Constructing;
+
+/// <summary>
+/// Whatever the tempo, the techniques are there: each is looked for in a beginning of some moves that no rule forbids, for a cast of one skill against two attackers on a wide floor.
+/// </summary>
+public class EveryTempoTests
+{
+    /// <summary>Moves of the longest beginning looked at.</summary>
+    private const int Deep = 5;
+
+    private static readonly Placement[] Places = [new(new Bearing(0), new Centimetres(200), HalfCounts.Zero), new(new Bearing(3), new Centimetres(260), HalfCounts.Zero)];
+
+    [Theory]
+    [InlineData(60, Skill.Trained)]
+    [InlineData(100, Skill.Trained)]
+    [InlineData(130, Skill.Trained)]
+    [InlineData(160, Skill.Trained)]
+    [InlineData(160, Skill.Novice)]
+    [InlineData(160, Skill.Stunt)]
+    public void Nearly_all_techniques_that_the_cast_may_do_are_found_at_every_tempo(int tempo, Skill skill)
+    {
+        var ground = new Ground(new Scene(BriefAt(tempo, skill), Drafts.Book), [true, true]);
+        var book = ground.Scene.Book;
+        var mayDo = book.Techniques.Where(t => MayDo(book, t, skill)).Select(t => t.BaseId).ToHashSet(StringComparer.Ordinal);
+        var found = Found(ground).Select(t => book.Techniques[t].BaseId).ToHashSet(StringComparer.Ordinal);
+        Assert.Subset(mayDo, found);
+        Assert.True(found.Count * 100 >= mayDo.Count * 95, $"{found.Count} of {mayDo.Count}; not found: {string.Join(", ", mayDo.Except(found, StringComparer.Ordinal))}");
+        Assert.True(mayDo.Count >= (skill == Skill.Novice ? 150 : 320), $"{mayDo.Count} of {book.Own.Techniques.Select(t => t.BaseId).Distinct(StringComparer.Ordinal).Count()}");
+    }
+
+    /// <summary>By the skill that its records ask for, the tempo left out.</summary>
+    private static bool MayDo(Book book, Technique technique, Skill skill) =>
+        technique.HeroSkill <= skill && technique.AttackerSkill <= skill && (technique.Reactions.Count == 0 || technique.Reactions.Any(r => book.Reaction(r).Skill <= skill));
+
+    private static Brief BriefAt(int tempo, Skill skill) => new()
+    {
+        Tempo = new Tempo(tempo),
+        Floor = new FloorPlan { Width = new(1600), Depth = new(1600), MarkX = new(800), MarkY = new(800) },
+        Hero = new HeroPart { Name = "Ines", Skill = skill },
+        Attackers = [new AttackerPart { Name = "Bruno", Skill = skill, Height = new(180) }, new AttackerPart { Name = "Wanda", Skill = skill, Height = new(172) }],
+        Length = new Length(null, 40, 10),
+        Safety = Safety.Default with { Runs = 1 },
+    };
+
+    private static HashSet<int> Found(Ground ground)
+    {
+        var expander = new Expander(ground, new Dice(1));
+        var (found, pairs, situations) = (new HashSet<int>(), new HashSet<(int, int)>(), new HashSet<string>(StringComparer.Ordinal));
+        var nodes = new Queue<Node>(ground.Openings(Places));
+        while (nodes.TryDequeue(out var node))
+        {
+            foreach (var row in Rows(ground, node).Where(r => !pairs.Contains((r.Technique, r.Reaction))))
+            {
+                var start = expander.Soonest(node, row, out var cue);
+                if (start >= 0 && expander.Fitted(node, row with { Start = start, Cue = cue }) is { } child && pairs.Add((row.Technique, row.Reaction)))
+                {
+                    found.Add(row.Technique);
+                    if (child.Depth < Deep && situations.Add(Situation(child.State)))
+                    {
+                        nodes.Enqueue(child);
+                    }
+                }
+            }
+        }
+
+        return found;
+    }
+
+    private static IEnumerable<Row> Rows(Ground ground, Node node)
+    {
+        for (var a = 0; a < ground.Scene.Cast; a++)
+        {
+            if (node.IsOpening && node.First != a)
+            {
+                continue;
+            }
+
+            var menu = ground.Repertoire.Menus[a];
+            foreach (var choice in ((IEnumerable<Choice[]>)[menu.Answers, menu.Setbacks, .. menu.FollowUps, .. menu.Escapes, .. menu.Beats]).SelectMany(c => c))
+            {
+                foreach (var reaction in choice.Reactions.DefaultIfEmpty(-1))
+                {
+                    yield return new Row(0, a, -1, Cue.None, choice.Attack, choice.Technique, reaction, 0);
+                }
+            }
+        }
+
+        foreach (var choice in node.IsOpening ? [] : (IEnumerable<Choice>)[.. ground.Repertoire.Recoveries, .. ground.Repertoire.Breaths])
+        {
+            yield return new Row(0, -1, -1, Cue.None, -1, choice.Technique, -1, 0);
+        }
+    }
+
+    /// <summary>What decides over the next move, roughly.</summary>
+    private static string Situation(FightState state) => string.Join(
+        ' ',
+        [state.Stance, state.Left, state.Right, state.Bound, state.LastTarget, .. state.Attackers.Select(a => $"{a.Posture} {a.Grip} {a.Distance / 25} {new Bearing(state.Facing).To(new Bearing(a.Bearing)).HalfHours / 3}")]);
+}
