@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Generator.Cli.Commands;
 using Generator.Cli.Help;
+using Generator.Library.Reading;
 
 namespace Generator.Cli;
 
@@ -26,7 +27,7 @@ public static class CommandLine
         }
         catch (RefusedException refused)
         {
-            desk.Err.WriteLine(refused.Message);
+            desk.Err.WriteLine(UnseenMarks.Shown(refused.Message));
             return refused.Code;
         }
         catch (OutputException full)

@@ -35,8 +35,11 @@ internal sealed record WatchLimits(long Memory, TimeSpan Grace)
 
     private static string? Wrong(string variable, long least, string what, string example) =>
         Environment.GetEnvironmentVariable(variable) is { Length: > 0 } text && Number(variable, least) is null
-            ? $"{variable}={text} in the environment is not {what}.\n  Maybe write {variable}={example}, or take it out of the environment.\n"
+            ? $"{variable}={Plain(text)} in the environment is not {what}.\n  Maybe write {variable}={example}, or take it out of the environment.\n"
             : null;
+
+    /// <summary>Nothing that a terminal would obey; the library's own way is not loaded for it.</summary>
+    private static string Plain(string text) => string.Concat(text.Select(c => c is >= ' ' and <= '~' ? c : '?'));
 
     private static long? Number(string variable, long least) =>
         int.TryParse(Environment.GetEnvironmentVariable(variable), NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= least ? number : null;

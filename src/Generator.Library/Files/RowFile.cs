@@ -60,23 +60,22 @@ internal sealed record RowFile(Brief Brief, string Version, IReadOnlyDictionary<
         var readers = root.Objects("moves");
         root.Finish();
         List<JsonRow> rows = [.. readers.Select(r => new JsonRow(r))];
-        var names = places.Select(p => p.Name("name")).Concat(rows.Select(r => r.Text("attacker")));
-        brief ??= Default(names, file, problems);
+        brief ??= Default([.. places.Select(p => (0, p.Name("name"))), .. rows.Select(r => (r.Line, r.Text("attacker")))], file, problems);
         return new RowFile(brief, version, Placing.Places(places, Cast.Of(brief)), rows, () => readers.ToList().ForEach(r => r.Finish()));
     }
 
     private static RowFile FromCsv(SourceFile file, Brief? given, bool isOpen, ProblemList problems)
     {
         var rows = CsvRoutine.Rows(file, isOpen, problems);
-        var brief = given ?? Default(rows.Select(r => r.Text("attacker")), file, problems);
+        var brief = given ?? Default([.. rows.Select(r => (r.Line, r.Text("attacker")))], file, problems);
         var places = OpeningColumns.Places(rows, Cast.Of(brief));
         return new RowFile(brief, string.Empty, places, [.. rows.Where(r => !OpeningColumns.IsAllOf(r))], () => { });
     }
 
     /// <summary>The brief of a file that has none: whoever is named in it, names before A1, A2 …, in order of appearance.</summary>
-    private static Brief Default(IEnumerable<string?> words, SourceFile file, ProblemList problems)
+    private static Brief Default(IReadOnlyList<(int Line, string? Word)> words, SourceFile file, ProblemList problems)
     {
-        var all = words.OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase).ToList();
+        var all = words.Select(w => w.Word).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase).ToList();
         var names = all.Where(w => LabelNumber(w) == 0).ToList();
         names.AddRange(all.Where(w => LabelNumber(w) > names.Count).OrderBy(LabelNumber).ToList());
         if (names.Count > Cast.Most || (names.Count == 0 && problems.IsEmpty))
@@ -94,7 +93,7 @@ internal sealed record RowFile(Brief Brief, string Version, IReadOnlyDictionary<
         {
             if (NameForm.Fault(name) is var (message, maybe))
             {
-                problems.Add(new Problem(file.Name, 0, "attacker", FieldText.Quote(name), message, maybe));
+                problems.Add(new Problem(file.Name, words.First(w => string.Equals(w.Word, name, StringComparison.Ordinal)).Line, "attacker", FieldText.Quote(name), message, maybe));
             }
         }
 

@@ -16,6 +16,10 @@ public sealed record SourceFile(string Name, string Text)
             using var reader = new StreamReader(path, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true));
             return Read(path, reader, problems);
         }
+        catch (DecoderFallbackException) when (path.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase) || path.EndsWith(".ods", StringComparison.OrdinalIgnoreCase))
+        {
+            problems.Add(new Problem(path, 0, string.Empty, string.Empty, "This is a workbook, which holds many sheets.", "Maybe save its sheet of moves as CSV (\"CSV UTF-8\") and name that."));
+        }
         catch (DecoderFallbackException)
         {
             problems.Add(new Problem(path, 0, string.Empty, string.Empty, "The file is not text in UTF-8.", "Maybe save it again as UTF-8 (spreadsheets call it \"CSV UTF-8\")."));

@@ -27,11 +27,11 @@ public static class UnseenMarks
         return Enumerable.Range(0, runes.Count).Any(i => IsHidden(runes, i));
     }
 
-    /// <summary>The text with everything that would not be seen, or would turn or break the line, written as <c>\u202E</c>.</summary>
+    /// <summary>The text with everything that would not be seen, or would turn the line or move what shows it, written as <c>\u202E</c>; line ends stay.</summary>
     public static string Shown(string text)
     {
         var runes = text.EnumerateRunes().ToList();
-        return string.Concat(runes.Select((r, i) => IsHidden(runes, i) || r.Value is 0x2028 or 0x2029 ? string.Create(CultureInfo.InvariantCulture, $"\\u{r.Value:X4}") : r.ToString()));
+        return string.Concat(runes.Select((r, i) => IsHidden(runes, i) || r.Value is 0x2028 or 0x2029 || (Rune.IsControl(r) && r.Value is not ('\n' or '\r')) ? string.Create(CultureInfo.InvariantCulture, $"\\u{r.Value:X4}") : r.ToString()));
     }
 
     private static bool IsHidden(List<Rune> runes, int at) => Rune.GetUnicodeCategory(runes[at]) == UnicodeCategory.Format

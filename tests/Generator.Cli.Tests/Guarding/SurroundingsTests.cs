@@ -20,6 +20,12 @@ public sealed class SurroundingsTests : IDisposable
     public void A_limit_of_memory_that_is_none_is_refused(string text) =>
         Ends(ExitCode.Input, $"GENERATOR_MEMORY={text} $G draft", $"GENERATOR_MEMORY={text} in the environment is not a whole number of MB from 64 on.\n  Maybe ");
 
+    /// <summary>Names of files and words of the environment may come from anybody; no terminal obeys what is told of them.</summary>
+    [Theory]
+    [InlineData("$G audit $'no\\e[31m\\u202Efile.json'", "no\\u001B[31m\\u202Efile.json: There is no such file.\n  Maybe ")]
+    [InlineData("GENERATOR_MEMORY=$'\\e[31m9' $G audit r.csv", "GENERATOR_MEMORY=?[31m9 in the environment is not a whole number")]
+    public void What_turns_or_colours_a_line_is_told_and_not_done(string line, string told) => Ends(ExitCode.Input, line, told);
+
     [Theory]
     [InlineData("audit r.csv --brief b.json")]
     [InlineData("draft --attackers 1 --counts 12 --rounds 1 --out d.json")]

@@ -23,7 +23,7 @@ public class NameFormTests
     public void A_name_that_is_not_seen_as_it_is_is_refused_in_every_file(string name, string message)
     {
         var csv = RoutineReader.Parse(new SourceFile("x.csv", $"{Header}1,{name},,,,shove off,,,\n"), TinyBook.Book);
-        Assert.Contains(message, csv.ToText(), StringComparison.Ordinal);
+        Assert.Contains("x.csv, line 2, attacker: " + message, csv.ToText(), StringComparison.Ordinal);
         var brief = BriefReader.Parse(new SourceFile("x.json", $$"""{ "length": { "counts": 24 }, "attackers": [ { "name": "{{name}}" } ] }"""), TinyBook.Book);
         Assert.Contains(message, brief.ToText(), StringComparison.Ordinal);
         var rows = RoutineReader.Parse(new SourceFile("x.json", $$"""{ "moves": [ { "count": 1, "attacker": "{{name}}", "technique": "shove off" } ] }"""), TinyBook.Book);

@@ -173,6 +173,21 @@ public class RoutineReaderTests
         Assert.Contains("There is no end after 4 million letters.", Assert.Single(problems.InOrder).ToText(), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("moves.xlsx", "This is a workbook, which holds many sheets.", "as CSV")]
+    [InlineData("moves.csv", "The file is not text in UTF-8.", "Maybe save it again as UTF-8")]
+    public void What_is_no_text_is_told_with_what_to_save(string name, string message, string maybe)
+    {
+        var path = Path.Combine(Directory.CreateTempSubdirectory("no-text-").FullName, name);
+        File.WriteAllBytes(path, [(byte)'P', (byte)'K', 3, 4, 0xFF, 0xFE]);
+        var problems = new ProblemList();
+        Assert.Null(SourceFile.Load(path, problems));
+        Directory.Delete(Path.GetDirectoryName(path)!, recursive: true);
+        var told = Assert.Single(problems.InOrder).ToText();
+        Assert.Contains(message, told, StringComparison.Ordinal);
+        Assert.Contains(maybe, told, StringComparison.Ordinal);
+    }
+
     private sealed class Endless : TextReader
     {
         public override int Read(char[] buffer, int index, int count)
