@@ -29,7 +29,7 @@ public class CalendarReadBackTests
         Assert.Equal(["2026-12-30", "2026-12-31", "2027-01-01", "2027-01-04"], events.Take(4).Select(e => (string?)e["start"]));
         Assert.All(events, e => Assert.Equal(DateOnly.Parse((string)e["start"]!, null).AddDays(1), DateOnly.Parse((string)e["end"]!, null)));
         Assert.All(events, e => Assert.Equal("2026-12-30T00:00:00+00:00", (string?)e["stamp"]));
-        Assert.All(events, (e, i) => Assert.StartsWith($"{CalendarTests.Title}: day {i + 1}, ", (string?)e["summary"], StringComparison.Ordinal));
+        Assert.All(events, (e, i) => Assert.StartsWith($"{CalendarTests.Warned}{CalendarTests.Title}: day {i + 1}, ", (string?)e["summary"], StringComparison.Ordinal));
         Assert.All(events, e => Assert.Contains("\nFor trained performers under a qualified fight coordinator.", (string?)e["description"], StringComparison.Ordinal));
     }
 

@@ -14,6 +14,8 @@ public class CalendarTests
 {
     internal const string Title = "Nachtfähre; Öl, Wasser\\Eis — ein Titel, der länger ist als eine Zeile von fünfundsiebzig Oktetten, ≈ 小さな船 小さな船 小さな船";
 
+    internal const string Warned = "▲! Not to be performed like this: ";
+
     private static readonly string Text = Write(Title);
 
     private static readonly string[] Lines = Unfold(Text);
@@ -44,7 +46,8 @@ public class CalendarTests
     [Fact(DisplayName = "RFC 5545 section 3.3.11: backslash, semicolon, comma and line feed come back")]
     public void Text_comes_back_as_it_went_in()
     {
-        Assert.All(Values("SUMMARY"), s => Assert.StartsWith(Title + ": day ", Unescape(s), StringComparison.Ordinal));
+        // The routine is unsafe, and the first words of every day say so.
+        Assert.All(Values("SUMMARY"), s => Assert.StartsWith($"{Warned}{Title}: day ", Unescape(s), StringComparison.Ordinal));
         Assert.All(Values("DESCRIPTION"), d => Assert.Contains("\nFor trained performers", Unescape(d), StringComparison.Ordinal));
         Assert.Contains("Nachtfähre\\; Öl\\, Wasser\\\\Eis", Values("SUMMARY").First(), StringComparison.Ordinal);
     }
