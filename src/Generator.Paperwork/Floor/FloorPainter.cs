@@ -15,6 +15,9 @@ public sealed class FloorPainter
 
     private const double HourSize = 12;
 
+    /// <summary>A camera's sign stays whole on the drawing, by so many units.</summary>
+    private const double LensInside = 10;
+
     /// <summary>Somebody who moves less than this, in centimetres, gets no path.</summary>
     private const double Moved = 12;
 
@@ -46,8 +49,21 @@ public sealed class FloorPainter
     /// <summary>Where the bar stands that says how long a metre is.</summary>
     public Box ScaleBar => new(PlanWindow.Margin, Window.Height - 14, 100 * Window.Scale, 12);
 
-    /// <summary>The empty floor: obstacles, cameras and the clock, with nobody on it. For playback.</summary>
+    /// <summary>The empty floor: obstacles, cameras and the clock, with nobody on it.</summary>
     public FloorPicture Empty() => Paint([], course.From, course.From, []);
+
+    /// <summary>The same for playback: labels keep off the places where people will be.</summary>
+    public FloorPicture Stage()
+    {
+        var placer = new LabelPlacer(Window.Width, Window.Height);
+        placer.Take(Box.Around(Window.Mark.X, Window.Mark.Y, Shapes.Radius * 3.5, Shapes.Radius * 3.5));
+        foreach (var way in course.Performers.Where(p => !p.IsHero).Select(p => WayOf(p, course.From, course.To)))
+        {
+            placer.Shun(way.Points, Shapes.Radius * 2);
+        }
+
+        return Paint([], course.From, course.From, [], placer);
+    }
 
     /// <summary>Everybody's places, paths and falls during some moves.</summary>
     /// <param name="steps">The moves; at least one.</param>
@@ -58,9 +74,9 @@ public sealed class FloorPainter
         return Paint(steps, from, to, course.Performers);
     }
 
-    private FloorPicture Paint(IReadOnlyList<Step> steps, int from, int to, IReadOnlyList<PerformerCourse> performers)
+    private FloorPicture Paint(IReadOnlyList<Step> steps, int from, int to, IReadOnlyList<PerformerCourse> performers, LabelPlacer? labels = null)
     {
-        var placer = new LabelPlacer(Window.Width, Window.Height);
+        var placer = labels ?? new LabelPlacer(Window.Width, Window.Height);
         var markers = performers.Select(p => (Performer: p, From: SeenFrom(p, from, to))).Where(p => p.From < to).Select(p => MarkerOf(p.Performer, p.From, StyleOf(p.Performer.DoingAt(p.From)))).ToList();
         var ways = performers.Where(p => !p.IsHero && IsOnTheMove(p, SeenFrom(p, from, to), to)).Select(p => WayOf(p, SeenFrom(p, from, to), to)).ToList();
         var ends = ways.Where(w => course.Performers[w.Performer + 1].FigureAt(to) != Figure.Away).Select(w => MarkerOf(course.Performers[w.Performer + 1], to, "end")).ToList();
@@ -94,8 +110,8 @@ public sealed class FloorPainter
 
         foreach (var box in things.Select(t => t.Box))
         {
-            placer.Shun(new Point(box.X, box.Y), new Point(box.Right, box.Bottom));
-            placer.Shun(new Point(box.X, box.Bottom), new Point(box.Right, box.Y));
+            placer.Shun([new Point(box.X, box.Y), new Point(box.Right, box.Bottom)]);
+            placer.Shun([new Point(box.X, box.Bottom), new Point(box.Right, box.Y)]);
         }
 
         foreach (var marker in markers)
@@ -106,7 +122,7 @@ public sealed class FloorPainter
 
         foreach (var (fall, text) in falls)
         {
-            placer.Near(text, fall.At, Shapes.Radius, Size, "fall");
+            placer.Near(text, fall.Feet, Shapes.Radius, Size, "fall");
         }
 
         for (var c = 0; c < lenses.Count; c++)
@@ -132,7 +148,7 @@ public sealed class FloorPainter
             Doors = doors,
             Lenses = lenses,
             Ways = ways,
-            Landings = [.. falls.Select(f => f.Marker)],
+            Bodies = [.. falls.Select(f => f.Body), .. markers.Select(m => (Marker: m, Body: course.Performers[m.Performer + 1].BodyAt(SeenFrom(course.Performers[m.Performer + 1], from, to)))).Where(m => m.Body is not null).Select(m => OutlineOf(m.Marker.Performer, m.Body!.Value, m.Marker.Style))],
             Markers = [.. ends, .. markers],
             Labels = placer.Labels,
         };
@@ -143,14 +159,9 @@ public sealed class FloorPainter
     {
         var floor = Window.Floor;
         Point[] corners = [new(floor.X, floor.Y), new(floor.Right, floor.Y), new(floor.Right, floor.Bottom), new(floor.X, floor.Bottom)];
-        for (var i = 0; i < corners.Length; i++)
+        foreach (var line in ways.Select(w => w.Points).Concat(lenses.SelectMany(l => l.Reads.Select(r => (IReadOnlyList<Point>)[l.At, r]))).Append([.. corners, corners[0]]))
         {
-            placer.Shun(corners[i], corners[(i + 1) % corners.Length]);
-        }
-
-        foreach (var (from, to) in ways.SelectMany(w => w.Points.Zip(w.Points.Skip(1))).Concat(lenses.SelectMany(l => l.Reads.Select(r => (l.At, r)))))
-        {
-            placer.Shun(from, to);
+            placer.Shun(line);
         }
     }
 
@@ -183,14 +194,19 @@ public sealed class FloorPainter
     {
         var name = TextSize.Fit(Page.Clean(performer.Name), Size, 120) + (time > from ? " enters, " + Words.AtCount(time) : string.Empty);
         var far = Spot.Mark.To(performer.SpotAt(time));
-        return Window.Shows(performer.SpotAt(time)) ? name : $"{name}, {Words.Number(Math.Round((decimal)far / 100, 1))} m";
+        return Window.Keeps(performer.SpotAt(time), Shapes.Radius) ? name : $"{name}, {Words.Number(Math.Round((decimal)far / 100, 1))} m";
     }
 
     private Marker MarkerOf(PerformerCourse performer, int time, string style)
     {
-        var height = performer.IsHero ? source.Brief.Hero.Height : source.Brief.Attackers[performer.Attacker].Height;
         var at = Window.Held(performer.SpotAt(time), Shapes.Radius);
-        return new Marker(performer.Attacker, at, at, performer.FacingAt(time), performer.FigureAt(time), style, Shapes.Body(height, Window.Scale));
+        return new Marker(performer.Attacker, at, at, performer.FacingAt(time), performer.FigureAt(time), style);
+    }
+
+    private Outline OutlineOf(int performer, LyingBody body, string style)
+    {
+        var height = performer < 0 ? source.Brief.Hero.Height : source.Brief.Attackers[performer].Height;
+        return new Outline(performer, Window.Of(body.Feet), Shapes.Turned(Window.Of(body.Feet), Window.Of(body.Head)), Shapes.Body(height, Window.Scale), style);
     }
 
     private Way WayOf(PerformerCourse performer, int from, int to)
@@ -201,23 +217,20 @@ public sealed class FloorPainter
         return new Way(performer.Attacker, points, tip, Math.Atan2(tip.X - before.X, before.Y - tip.Y) * 180 / Math.PI);
     }
 
-    private IEnumerable<(Marker Marker, string Text)> FallsIn(Step step)
+    private IEnumerable<(Outline Body, string Text)> FallsIn(Step step)
     {
-        foreach (var (who, kind) in step.Falls.Where(f => f.Who >= 0))
+        foreach (var (who, _) in step.Falls.Where(f => f.Who >= 0))
         {
             var state = step.After.Attackers[who];
-            var spot = Spot.At(state.Bearing, state.Distance);
-            var turned = Math.Atan2(-spot.X, -spot.Y) * 180 / Math.PI;
-            var at = Window.Held(spot, Shapes.Radius);
-            var length = kind == FallClass.ToKnee ? new Centimetres(50) : source.Brief.Attackers[who].Height;
-            var marker = new Marker(who, at, at, turned, Figure.Lying, "landing", Shapes.Body(length, Window.Scale));
-            yield return (marker, $"{TextSize.Fit(Page.Clean(source.Brief.Attackers[who].Name), Size, 90)} down, {Words.AtCount(step.End)}");
+            var knees = new Outline(who, Window.Of(Spot.At(state.Bearing, state.Distance)), 0, Shapes.Body(new Centimetres(50), Window.Scale), "landing");
+            var body = state.Leg?.LastingBody(step.Index) is { } leg ? OutlineOf(who, new LyingBody(leg.From, leg.To, Spot.Of(leg.Start), Spot.Of(leg.End)), "landing") : knees;
+            yield return (body, $"{TextSize.Fit(Page.Clean(source.Brief.Attackers[who].Name), Size, 90)} down, {Words.AtCount(step.End)}");
         }
     }
 
     private Lens LensOf(Camera camera, IReadOnlyList<Step> steps)
     {
-        var at = Window.Held(Spot.At(camera.Bearing.HalfHours, camera.Distance.Value), 10);
+        var at = Window.Held(Spot.At(camera.Bearing.HalfHours, camera.Distance.Value), LensInside);
         return new Lens(at, camera.Bearing.Degrees + 180, [.. ReadFrom(camera, steps).Select(h => Window.Held(Spot.At(h.Bearing, h.Distance), 0))]);
     }
 
@@ -227,10 +240,11 @@ public sealed class FloorPainter
 
     private string LensText(Camera camera, IReadOnlyList<Step> steps)
     {
-        var name = TextSize.Fit(Page.Clean(camera.Text), Size, 160);
-        if (!Window.Shows(Spot.At(camera.Bearing.HalfHours, camera.Distance.Value)))
+        var far = $", {Words.Number(Math.Round(camera.Distance.Metres, camera.Distance.Value < 2000 ? 1 : 0))} m";
+        var name = TextSize.Fit(Page.Clean(camera.Text), Size, Math.Min(160, Window.Width - TextSize.Width(far, Size) - Shapes.Radius));
+        if (!Window.Keeps(Spot.At(camera.Bearing.HalfHours, camera.Distance.Value), LensInside))
         {
-            name += $", {Words.Number(Math.Round(camera.Distance.Metres, camera.Distance.Value < 2000 ? 1 : 0))} m";
+            name += far;
         }
 
         var reads = ReadFrom(camera, steps).Select(h => Words.MoveTag(h.Move)).ToList();

@@ -19,8 +19,8 @@ public sealed record FloorPicture
 
     public required IReadOnlyList<Way> Ways { get; init; }
 
-    /// <summary>Where falls land.</summary>
-    public required IReadOnlyList<Marker> Landings { get; init; }
+    /// <summary>Who lies, and where falls land.</summary>
+    public required IReadOnlyList<Outline> Bodies { get; init; }
 
     public required IReadOnlyList<Marker> Markers { get; init; }
 

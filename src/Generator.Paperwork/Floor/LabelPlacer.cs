@@ -33,14 +33,22 @@ public sealed class LabelPlacer(double width, double height)
     /// <summary>Keeps labels away from a box.</summary>
     public void Take(Box box) => taken.Add(box);
 
-    /// <summary>Keeps labels off a line where there is room elsewhere.</summary>
-    public void Shun(Point from, Point to)
+    /// <summary>Keeps labels off a line of that breadth where there is room elsewhere.</summary>
+    public void Shun(IReadOnlyList<Point> line, double broad = 4)
+    {
+        foreach (var (from, to) in line.Zip(line.Skip(1)))
+        {
+            Shun(from, to, broad);
+        }
+    }
+
+    private void Shun(Point from, Point to, double broad)
     {
         var pieces = Math.Max(1, (int)Math.Ceiling(Math.Max(Math.Abs(to.X - from.X), Math.Abs(to.Y - from.Y)) / 5));
         for (var i = 0; i <= pieces; i++)
         {
             var share = (double)i / pieces;
-            shunned.Add(Box.Around(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share), 4, 4));
+            shunned.Add(Box.Around(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share), broad, broad));
         }
     }
 

@@ -9,5 +9,4 @@ namespace Generator.Paperwork.Floor;
 /// <param name="Facing">Degrees clockwise from the top of the drawing.</param>
 /// <param name="Figure">Standing, kneeling or lying.</param>
 /// <param name="Style">here, end or out.</param>
-/// <param name="Body">Outline on the floor when lying, before it is turned and moved.</param>
-public sealed record Marker(int Performer, Point At, Point Stands, double Facing, Figure Figure, string Style, Box Body);
+public sealed record Marker(int Performer, Point At, Point Stands, double Facing, Figure Figure, string Style);

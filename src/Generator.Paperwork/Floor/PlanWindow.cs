@@ -27,6 +27,9 @@ public sealed class PlanWindow
 
     private const double WholeSide = 230;
 
+    /// <summary>Narrower than this, in units of the drawing, there is no room for a name and a distance.</summary>
+    private const double Narrowest = 160;
+
     private readonly double left;
     private readonly double top;
     private readonly double right;
@@ -50,6 +53,7 @@ public sealed class PlanWindow
         (left, right) = (Near(x0, west), Near(x1, east));
         (bottom, top) = (Near(y0, south), Near(y1, north));
         Scale = Side / Math.Max(right - left, top - bottom);
+        (left, right) = Broadened();
         Floor = FloorOf(floor);
     }
 
@@ -63,6 +67,7 @@ public sealed class PlanWindow
         bottom = Math.Min(-floor.MarkY.Value, ways.Select(w => w.Y).DefaultIfEmpty(0).Min()) - Beyond;
         top = Math.Max(farY.Value, ways.Select(w => w.Y).DefaultIfEmpty(0).Max()) + Beyond;
         Scale = WholeSide / Math.Max(right - left, top - bottom);
+        (left, right) = Broadened();
         Floor = FloorOf(floor);
     }
 
@@ -92,18 +97,33 @@ public sealed class PlanWindow
     /// <summary>The place, drawn back along the line to the mark until it is inside by so many units.</summary>
     public Point Held(Spot spot, double inside)
     {
-        var point = Of(spot);
-        var share = Math.Min(Share(point.X, Mark.X, Margin + inside, Width - Margin - inside), Share(point.Y, Mark.Y, Margin + inside, Height - Foot - Margin - inside));
+        var (point, share) = (Of(spot), Kept(spot, inside));
         return new Point(Mark.X + ((point.X - Mark.X) * share), Mark.Y + ((point.Y - Mark.Y) * share));
     }
 
+    /// <summary>Somebody or something there is drawn where it is.</summary>
+    public bool Keeps(Spot spot, double inside) => Kept(spot, inside) == 1;
+
     public bool Shows(Spot spot) => Inner.Holds(new Box(Of(spot).X, Of(spot).Y, 0, 0));
+
+    /// <summary>The share of the way from the mark that is drawn; 1 for all of it.</summary>
+    private double Kept(Spot spot, double inside)
+    {
+        var point = Of(spot);
+        return Math.Min(Share(point.X, Mark.X, Margin + inside, Width - Margin - inside), Share(point.Y, Mark.Y, Margin + inside, Height - Foot - Margin - inside));
+    }
 
     private Box FloorOf(FloorPlan floor) => new(
         ((-floor.MarkX.Value - left) * Scale) + Margin,
         ((top - floor.Depth.Value + floor.MarkY.Value) * Scale) + Margin,
         floor.Width.Value * Scale,
         floor.Depth.Value * Scale);
+
+    private (double Left, double Right) Broadened()
+    {
+        var lacking = Math.Max(0, (Narrowest / Scale) - (right - left)) / 2;
+        return (left - lacking, right + lacking);
+    }
 
     private static double Near(double wanted, double edge) => Math.Abs(wanted - edge) < Around * 2 || Math.Abs(edge) < Math.Abs(wanted) ? Beyond(wanted, edge) : wanted;
 

@@ -8,6 +8,9 @@ public static class Shapes
     /// <summary>Radius of a marker in units of the drawing.</summary>
     public const double Radius = 13;
 
+    /// <summary>Width of a body on the floor in centimetres, as the rules have it.</summary>
+    private const double Broad = 50;
+
     private static readonly string[] Attackers =
     [
         Polygon(4, 45, 1.3), Polygon(3, 0, 1.45), Polygon(6, 0, 1.15), Polygon(4, 0, 1.35), Polygon(5, 180, 1.25), Polygon(8, 22.5, 1.1), Polygon(3, 180, 1.45), Bars(),
@@ -19,8 +22,11 @@ public static class Shapes
     /// <summary>The nose in front of a marker that faces up: where somebody faces.</summary>
     public static string Nose { get; } = Svg.Line([new Point(-5, -Radius - 3), new Point(0, -Radius - 10), new Point(5, -Radius - 3)]) + "Z";
 
-    /// <summary>A body on the floor, to scale: 50 cm wide and as long as the performer, from the feet, which are at the place, away from where the marker faces.</summary>
-    public static Box Body(Centimetres height, double scale) => new(-25 * scale, 0, 50 * scale, height.Value * scale);
+    /// <summary>A body on the floor, to scale: 50 cm wide and as long as the performer, the feet half its width above the place and the head far below it on the drawing.</summary>
+    public static Box Body(Centimetres height, double scale) => new(-Broad / 2 * scale, -Broad / 2 * scale, Broad * scale, height.Value * scale);
+
+    /// <summary>Degrees by which that body is turned to lie from one point to another.</summary>
+    public static double Turned(Point feet, Point head) => Math.Atan2(feet.X - head.X, head.Y - feet.Y) * 180 / Math.PI;
 
     private static string Polygon(int corners, double turned, double grown) => Svg.Line(Enumerable.Range(0, corners).Select(i =>
     {

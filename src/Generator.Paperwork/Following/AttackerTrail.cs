@@ -31,7 +31,7 @@ internal sealed class AttackerTrail
     {
         var cells = new Cells(from, to, Doing.NotIn);
         var contacts = new List<Contact>();
-        var (now, since) = (open, from);
+        var (now, since, stirred) = (open, from, false);
         foreach (var step in source.Steps)
         {
             if (!Takes(step))
@@ -41,7 +41,7 @@ internal sealed class AttackerTrail
             }
 
             var begins = step.Attack is null ? step.Start : Math.Max(AttackStart(step), since);
-            Idle(cells, now, since, begins);
+            Idle(cells, now, since, begins, stirred);
             if (sets > begins)
             {
                 // Too early by the audit's word, and drawn all the same.
@@ -55,10 +55,17 @@ internal sealed class AttackerTrail
                 contacts.Add(new Contact(step.Contact, step.Index + 1, false, -1, step.Technique is null or { Family: Family.Setback }));
             }
 
-            (now, since) = (step.After, Math.Max(since, step.Over));
+            (now, since, stirred) = (step.After, Math.Max(since, step.Over), true);
         }
 
-        Idle(cells, now, since, to);
+        Idle(cells, now, since, to, stirred);
+        var last = (source.Steps.Count > 0 ? source.Steps[^1].After : open).Attackers[attacker].Way;
+        var lies = Bodies(last);
+        foreach (var body in lies)
+        {
+            cells.Pose((int)Math.Ceiling(body.From), (int)Math.Min(to, Math.Ceiling(body.To)), Figure.Lying);
+        }
+
         return new PerformerCourse
         {
             Attacker = attacker,
@@ -67,7 +74,8 @@ internal sealed class AttackerTrail
             Doings = cells.Doings,
             Moves = cells.Moves,
             Figures = cells.Figures,
-            Ways = Trail.Of(from, (source.Steps.Count > 0 ? source.Steps[^1].After : open).Attackers[attacker].Way),
+            Ways = Trail.Of(from, last),
+            Bodies = lies,
             Turns = [],
             Contacts = contacts,
         };
@@ -77,7 +85,7 @@ internal sealed class AttackerTrail
     internal static int AttackStart(Step step) =>
         Math.Min(step.Contact, Math.Max(step.Contact - step.Attack!.Length.Value, step.HasTarget ? step.Before.Attackers[step.Row.Attacker].ReadyAt : int.MinValue));
 
-    /// <summary>How somebody is left; who goes out without a fall stays as they were: lying, kneeling or on their feet.</summary>
+    /// <summary>How somebody is left who does not lie; who goes out without a fall stays as they were: kneeling or on their feet.</summary>
     private static Figure FigureOf(AttackerState state, Reaction? reaction, AttackerState before)
     {
         if (state.Gone)
@@ -90,25 +98,19 @@ internal sealed class AttackerTrail
             return FigureOf(before, null, before);
         }
 
-        return state.Posture switch
-        {
-            Posture.Kneeling => Figure.Kneeling,
-            var posture when posture.IsLying() => Figure.Lying,
-            _ => reaction?.Fall switch
-            {
-                null or FallClass.None => Figure.Standing,
-                FallClass.ToKnee => Figure.Kneeling,
-                _ => Figure.Lying,
-            },
-        };
+        return state.Posture == Posture.Kneeling || reaction is { Fall: not FallClass.None } ? Figure.Kneeling : Figure.Standing;
     }
+
+    /// <summary>Where and when they lie: from the end of the move that puts them there, or from its start if they lay before.</summary>
+    private IReadOnlyList<LyingBody> Bodies(Leg last) =>
+        [.. last.Chain().Where(l => l.Lies).Reverse().Select(l => new LyingBody(l.Before?.LiesAt(l.From - 0.5) == true ? l.From : Math.Max(l.From, source.Steps[l.Move].Over), l.To, Spot.Of(l.Start), Spot.Of(l.End)))];
 
     private bool Takes(Step step) => step.Concerns(attacker);
 
     private bool Touched(Step step) => step.After.Attackers[attacker] != step.Before.Attackers[attacker];
 
     /// <summary>What is done from the end of one move to the start of the next.</summary>
-    private void Idle(Cells cells, FightState now, int since, int until)
+    private void Idle(Cells cells, FightState now, int since, int until, bool stirred)
     {
         var state = now.Attackers[attacker];
         var threat = Replay.ThreatTime(source.Scene, now, attacker);
@@ -119,7 +121,7 @@ internal sealed class AttackerTrail
                 Posture.Out => Doing.Out,
                 Posture.Gripping => Doing.Grips,
                 var held when held.IsControlled() => Doing.Held,
-                _ when time < state.Entrance => time < sets ? Doing.NotIn : Doing.ComesIn,
+                _ when !stirred && time < state.Entrance => time < sets ? Doing.NotIn : Doing.ComesIn,
                 not Posture.Ready when time < state.OpenUntil => Doing.Reaction,
                 _ when time < state.ReadyAt => Doing.Reset,
                 _ => time < threat ? Doing.Ready : Doing.Waiting,
@@ -130,7 +132,7 @@ internal sealed class AttackerTrail
             }
         }
 
-        if (state.Entrance > since && sets > since)
+        if (!stirred && state.Entrance > since && sets > since)
         {
             // Whoever has not come in yet is not on the floor.
             cells.Pose(since, Figure.Away);
@@ -192,10 +194,6 @@ internal sealed class AttackerTrail
         }
 
         cells.Pose(falls ? ends : taken, FigureOf(after, falls ? step.Reaction : null, step.Before.Attackers[attacker]));
-        if (after.Leg?.LastingBody(step.Index) is { } body && !double.IsInfinity(body.To))
-        {
-            cells.Pose((int)Math.Ceiling(body.To), Figure.Standing);
-        }
     }
 
     /// <summary>What a step has added to the way.</summary>

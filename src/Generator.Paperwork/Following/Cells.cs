@@ -35,9 +35,12 @@ internal sealed class Cells
     }
 
     /// <summary>From a moment on, until the next pose.</summary>
-    public void Pose(int start, Figure figure)
+    public void Pose(int start, Figure figure) => Pose(start, from + figures.Length, figure);
+
+    /// <summary>Within a span only.</summary>
+    public void Pose(int start, int end, Figure figure)
     {
-        for (var i = Math.Max(0, start - from); i < figures.Length; i++)
+        for (var i = Math.Max(0, start - from); i < Math.Min(figures.Length, end - from); i++)
         {
             figures[i] = figure;
         }

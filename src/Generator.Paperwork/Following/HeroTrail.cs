@@ -38,6 +38,7 @@ internal static class HeroTrail
             Moves = cells.Moves,
             Figures = cells.Figures,
             Ways = [new Keyframe(from, Spot.Mark)],
+            Bodies = Bodies(cells, from, turns, source.Brief.Hero.Height),
             Turns = [.. turns.DistinctBy(t => (t.Time, t.Degrees))],
             Contacts = [.. source.Steps.Where(IsHit).Select(s => new Contact(s.End, s.Index + 1, true, s.Row.Attacker, true))],
         };
@@ -58,6 +59,32 @@ internal static class HeroTrail
         Family.Pause => Doing.Pauses,
         _ => Doing.Grapples,
     };
+
+    /// <summary>On the floor the hero's feet are at the mark, the head away from where they face.</summary>
+    private static List<LyingBody> Bodies(Cells cells, int from, List<TurnFrame> turns, Centimetres height)
+    {
+        var bodies = new List<LyingBody>();
+        for (var i = 0; i < cells.Figures.Count; i++)
+        {
+            if (cells.Figures[i] != Figure.Lying)
+            {
+                continue;
+            }
+
+            var facing = turns.LastOrDefault(t => t.Time <= from + i, turns[0]).Degrees;
+            var head = Spot.At(((double)facing / Bearing.DegreesPerHalfHour) + (Bearing.Circle / 2), height.Value - 50);
+            if (bodies.Count > 0 && bodies[^1].To == from + i && bodies[^1].Head == head)
+            {
+                bodies[^1] = bodies[^1] with { To = from + i + 1 };
+            }
+            else
+            {
+                bodies.Add(new LyingBody(from + i, from + i + 1, Spot.Mark, head));
+            }
+        }
+
+        return bodies;
+    }
 
     private static Figure FigureOf(Stance stance) => stance switch
     {

@@ -25,6 +25,9 @@ public sealed class PerformerCourse
     /// <summary>The hero's facing; empty for attackers, who face the mark.</summary>
     public required IReadOnlyList<TurnFrame> Turns { get; init; }
 
+    /// <summary>Where they lie, in order of time.</summary>
+    public required IReadOnlyList<LyingBody> Bodies { get; init; }
+
     public required IReadOnlyList<Contact> Contacts { get; init; }
 
     public bool IsHero => Attacker < 0;
@@ -51,6 +54,9 @@ public sealed class PerformerCourse
     }
 
     public Figure FigureAt(int time) => Figures[Math.Clamp(time - From, 0, Figures.Count - 1)];
+
+    /// <summary>Null for who does not lie; the last where two are on at once.</summary>
+    public LyingBody? BodyAt(double time) => Bodies.Where(b => b.From <= time && b.To > time).Select(b => (LyingBody?)b).LastOrDefault();
 
     public Doing DoingAt(int time) => Doings[Math.Clamp(time - From, 0, Doings.Count - 1)];
 

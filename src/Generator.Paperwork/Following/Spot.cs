@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Rules.Bodies;
 
 namespace Generator.Paperwork.Following;
 
@@ -13,6 +14,9 @@ public readonly record struct Spot(double X, double Y)
         var (sin, cos) = Math.SinCos(bearing * 2 * Math.PI / Bearing.Circle);
         return new Spot(Math.Round(distance * sin, 1) + 0.0, Math.Round(distance * cos, 1) + 0.0);
     }
+
+    /// <summary>A place as the rules know it.</summary>
+    public static Spot Of(Place place) => new(Math.Round(place.X, 1) + 0.0, Math.Round(place.Y, 1) + 0.0);
 
     public double To(Spot other) => Math.Sqrt(((X - other.X) * (X - other.X)) + ((Y - other.Y) * (Y - other.Y)));
 

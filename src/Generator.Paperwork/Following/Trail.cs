@@ -20,11 +20,11 @@ internal static class Trail
         }
 
         legs.Reverse();
-        var frames = new List<Keyframe> { new(from, SpotOf(legs[0].Start)) };
+        var frames = new List<Keyframe> { new(from, Spot.Of(legs[0].Start)) };
         foreach (var leg in legs)
         {
-            Go(frames, leg.From, SpotOf(leg.Start));
-            Go(frames, leg.To, SpotOf(leg.End));
+            Go(frames, leg.From, Spot.Of(leg.Start));
+            Go(frames, leg.To, Spot.Of(leg.End));
         }
 
         return frames;
@@ -49,6 +49,4 @@ internal static class Trail
             frames.Add(new Keyframe(time, spot));
         }
     }
-
-    private static Spot SpotOf(Place place) => new(Math.Round(place.X, 1) + 0.0, Math.Round(place.Y, 1) + 0.0);
 }

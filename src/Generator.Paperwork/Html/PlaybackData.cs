@@ -1,3 +1,4 @@
+using Generator.Paperwork.Floor;
 using Generator.Paperwork.Following;
 using Generator.Paperwork.Text;
 using Newtonsoft.Json;
@@ -16,6 +17,8 @@ internal static class PlaybackData
         var data = new JObject
         {
             ["tempo"] = view.Source.Brief.Tempo.CountsPerMinute,
+            ["metre"] = Math.Round(view.Painter.Window.Scale * 100, 3),
+            ["inner"] = new JArray(Inner(view.Painter.Window.Inner)),
             ["from"] = view.Course.From,
             ["to"] = view.Course.To,
             ["phrases"] = new JArray(view.Phrases.Select(p => new JArray(p.From, p.To))),
@@ -29,10 +32,15 @@ internal static class PlaybackData
         return text.ToString();
     }
 
+    /// <summary>Left, top, right and bottom between which a sign stays whole.</summary>
+    private static IEnumerable<double> Inner(Box box) =>
+        new[] { box.X + Shapes.Radius, box.Y + Shapes.Radius, box.Right - Shapes.Radius, box.Bottom - Shapes.Radius }.Select(n => Math.Round(n, 1));
+
     private static JObject Of(RoutineView view, PerformerCourse performer) => new()
     {
         ["name"] = Page.Clean(performer.Name),
         ["ways"] = new JArray(performer.Ways.Select(w => Place(view, w))),
+        ["bodies"] = new JArray(performer.Bodies.Select(b => Body(view, b))),
         ["turns"] = new JArray(performer.Turns.Select(t => new JArray(t.Time, t.Degrees))),
         ["figures"] = string.Concat(performer.Figures.Select(f => FigureLetters[(int)f])),
         ["doings"] = new JArray(performer.Doings.Select(d => (int)d)),
@@ -41,8 +49,15 @@ internal static class PlaybackData
 
     private static JArray Place(RoutineView view, Keyframe way)
     {
-        var point = view.Painter.Window.Held(way.Spot, Floor.Shapes.Radius);
+        var point = view.Painter.Window.Of(way.Spot);
         return new JArray(Math.Round(way.Time, 2), Math.Round(point.X, 1), Math.Round(point.Y, 1));
+    }
+
+    /// <summary>From when to when (−1 for good), where the feet are, and how far the body is turned.</summary>
+    private static JArray Body(RoutineView view, LyingBody body)
+    {
+        var (feet, head) = (view.Painter.Window.Of(body.Feet), view.Painter.Window.Of(body.Head));
+        return new JArray(body.From, double.IsInfinity(body.To) ? -1 : body.To, Math.Round(feet.X, 1), Math.Round(feet.Y, 1), Math.Round(Shapes.Turned(feet, head), 1));
     }
 
     private static string Caption(MoveView move)

@@ -34,6 +34,17 @@
     return [mix(a[1], b[1], share), mix(a[2], b[2], share)];
   }
 
+  /** Where somebody is drawn, and whether that is where they are: who is off the drawing stands at its edge, on the line to the mark. */
+  function held([x, y], [markX, markY]) {
+    const [left, top, right, bottom] = course.inner;
+    const share = Math.min(1,
+      x < left ? (markX - left) / (markX - x) : x > right ? (right - markX) / (x - markX) : 1,
+      y < top ? (markY - top) / (markY - y) : y > bottom ? (bottom - markY) / (y - markY) : 1);
+    return [markX + (x - markX) * share, markY + (y - markY) * share, share === 1];
+  }
+
+  const bodyAt = (performer, time) => performer.bodies.findLast(b => b[0] <= time && (b[1] < 0 || b[1] > time));
+
   function facingOf(performer, time, x, y, mark) {
     if (performer.turns.length > 0) {
       const [a, b, share] = between(performer.turns, time);
@@ -63,28 +74,36 @@
     byId("blows").replaceChildren(...drawn);
   }
 
+  function metres(performer, time, mark) {
+    const [x, y] = placeOf(performer, time);
+    return (Math.hypot(x - mark[0], y - mark[1]) / course.metre).toFixed(1);
+  }
+
   const moveAt = time => course.moves.findLast(m => m[0] <= time) ?? null;
 
   function draw() {
     const time = calm.matches ? Math.floor(state.at) : state.at;
     const cell = clamp(Math.floor(time) - course.from, 0, course.performers[0].doings.length - 1);
     const mark = placeOf(course.performers[0], time);
-    const places = course.performers.map(performer => placeOf(performer, time));
+    const places = course.performers.map(performer => held(placeOf(performer, time), mark));
     course.performers.forEach((performer, p) => {
       const group = actors.get(p);
-      const [x, y] = places[p];
+      const [x, y, there] = places[p];
       const figure = performer.figures[cell];
       const doing = course.doings[performer.doings[cell]];
       group.setAttribute("transform", `translate(${x.toFixed(1)},${y.toFixed(1)})`);
+      const body = bodyAt(performer, time);
+      if (body) group.querySelector(".lying").setAttribute("transform", `translate(${(body[2] - x).toFixed(1)},${(body[3] - y).toFixed(1)}) rotate(${body[4]})`);
       group.querySelector(".turned").setAttribute("transform", `rotate(${facingOf(performer, time, x, y, mark).toFixed(1)})`);
       group.classList.toggle("lies", figure === "L");
       group.classList.toggle("kneels", figure === "K");
       group.classList.toggle("away", figure === "A");
+      group.classList.toggle("afar", !there);
       group.classList.toggle("is-out", doing === "out");
       group.classList.remove("hit");
       group.dataset.x = x.toFixed(1);
       group.dataset.y = y.toFixed(1);
-      lines.get(p).querySelector(".what").textContent = doing;
+      lines.get(p).querySelector(".what").textContent = there || figure === "A" ? doing : `${doing}, off the drawing, ${metres(performer, time, mark)} m from the mark`;
     });
     blows(time, places);
     const move = moveAt(time);
@@ -203,7 +222,7 @@
     if (state.followed !== null) {
       const performer = course.performers[state.followed];
       const times = [from, ...performer.ways.map(w => w[0]).filter(t => t > from && t < to), to];
-      path.setAttribute("d", "M" + times.map(t => placeOf(performer, t).map(v => v.toFixed(1)).join()).join("L"));
+      path.setAttribute("d", "M" + times.map(t => held(placeOf(performer, t), placeOf(course.performers[0], t)).slice(0, 2).map(v => v.toFixed(1)).join()).join("L"));
     }
     byId("trace").replaceChildren(path);
   }

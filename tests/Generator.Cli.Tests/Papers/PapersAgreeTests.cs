@@ -1,14 +1,8 @@
 using System.Text;
 using Generator.Domain;
-using Generator.Library;
-using Generator.Library.Files;
-using Generator.Library.Reading;
 using Generator.Paperwork;
+using Generator.Paperwork.Printing;
 using Generator.Paperwork.Text;
-using Generator.Rules;
-using Generator.Rules.Sight;
-using Generator.Solver;
-using Generator.Testing;
 using Xunit.Abstractions;
 
 namespace Generator.Cli.Tests.Papers;
@@ -76,6 +70,38 @@ public class PapersAgreeTests(ITestOutputHelper output)
         Assert.NotEmpty(Fact.Faults(Read(Made.Ferry.Source, papers)));
     }
 
+    /// <summary>The printed pack says what the papers say of which it is made: plans, parts of the page and every text paper, on numbered pages.</summary>
+    [Fact]
+    public void And_the_printed_pack_with_them()
+    {
+        var facts = 0;
+
+        // Letters for which the machine has no font are blanks in print.
+        foreach (var pack in new[] { Made.Ferry }.Concat(Made.Packs.Where(p => p.Cast.All(n => n.All(c => c < 'ɐ'))).Where((_, i) => i % 8 == 3)))
+        {
+            var read = Read(pack.Source, Printed(pack, p => p));
+            facts += read.Count(f => PackReading.All.Contains(f.Paper));
+            var faults = Fact.Faults(read);
+            Assert.True(faults.Count == 0, string.Join('\n', faults.Take(20)));
+        }
+
+        output.WriteLine($"{facts} facts printed");
+        Assert.True(facts > 500, $"only {facts}");
+    }
+
+    [Theory]
+    [InlineData("class=\"count\">count 1", "class=\"count\">count 8")]
+    [InlineData("dd class=\"technique\">Trip", "dd class=\"technique\">Skip")]
+    [InlineData("fall: Bruno", "tale: Bruno")]
+    public void A_lie_in_the_printed_pack_is_found(string truth, string lie) =>
+        Assert.NotEmpty(Fact.Faults(Read(Made.Ferry.Source, Printed(Made.Ferry, p => p.Contains(truth, StringComparison.Ordinal) ? p.Replace(truth, lie, StringComparison.Ordinal) : throw new InvalidOperationException(truth)))));
+
+    private static Dictionary<string, byte[]> Printed(PaperPack pack, Func<string, string> change)
+    {
+        var browser = Browser.Find(Environment.GetEnvironmentVariable("PATH")) ?? throw new InvalidOperationException("There is no Chromium to print with.\n  Maybe install it: apt-get install chromium");
+        return new Dictionary<string, byte[]>(pack.Files) { [PackPage.FileName] = browser.Print(change(PackPage.Of(pack.Source))) };
+    }
+
     private static List<Fact> Read(PaperSource source, IReadOnlyDictionary<string, byte[]> papers)
     {
         IReadOnlyList<string> cast = [Page.Clean(source.Brief.Hero.Name), .. source.Brief.Attackers.Select(a => Page.Clean(a.Name))];
@@ -85,6 +111,7 @@ public class PapersAgreeTests(ITestOutputHelper output)
             (".html", var bytes) => PageReading.Of(p.Key, Encoding.UTF8.GetString(bytes), cast),
             (".csv", var bytes) => TableReading.Of(p.Key, TableReading.Csv(bytes), cast),
             (".xlsx", var bytes) => TableReading.Of(p.Key, TableReading.Sheet(bytes, "Moves"), cast),
+            (".pdf", var bytes) => PackReading.Of(bytes, cast),
             (".ics", var bytes) => TableReading.Calendar(Encoding.UTF8.GetString(bytes)),
             _ => [],
         })];

@@ -14,7 +14,13 @@ internal static partial class TextReading
     {
         var pages = text.Split('\f').Select(p => p.TrimEnd('\n').Split("\n\n")).ToList();
         var feet = pages.Select(p => Flat(p[^1])).ToList();
-        text = string.Join('\n', pages.Select(p => string.Join("\n\n", p[..^1])));
+        return Body(paper, string.Join('\n', pages.Select(p => string.Join("\n\n", p[..^1]))), cast)
+            .Concat(feet.SelectMany((f, i) => new[] { new Fact(paper, "version", "all", Version().Match(f).Groups["id"].Value), new Fact(paper, "page", $"{paper} {i}", f.EndsWith($"; page {i + 1} of {feet.Count}", StringComparison.Ordinal) ? "numbered" : f), new Fact(paper, "page", $"{paper} {i}", "numbered") }));
+    }
+
+    /// <summary>What it says between head and feet.</summary>
+    public static IEnumerable<Fact> Body(string paper, string text, IReadOnlyList<string> cast)
+    {
         var lines = text.Split('\n');
         var flat = Flat(text);
         return (paper switch
@@ -27,7 +33,6 @@ internal static partial class TextReading
         })
         .Concat(Tagged().Matches(flat).Where(m => paper is not "cue-list.txt" and not "wall.txt").Select(m => new Fact(string.Empty, "count of a move", m.Groups["move"].Value, m.Groups["count"].Value)))
         .Concat(Head(flat))
-        .Concat(feet.SelectMany((f, i) => new[] { new Fact(string.Empty, "version", "all", Version().Match(f).Groups["id"].Value), new Fact(string.Empty, "page", $"{paper} {i}", f.EndsWith($"; page {i + 1} of {feet.Count}", StringComparison.Ordinal) ? "numbered" : f), new Fact(string.Empty, "page", $"{paper} {i}", "numbered") }))
         .Select(f => f with { Paper = paper });
     }
 
@@ -36,6 +41,7 @@ internal static partial class TextReading
     {
         yield return new Fact(string.Empty, "version", "all", Version().Match(flat).Groups["id"].Value);
         var warning = Warning().Match(flat);
+        yield return new Fact(string.Empty, "forbidden", "all", warning.Success ? "yes" : "no");
         yield return new Fact(string.Empty, "warning", "all", warning.Success ? warning.Groups["what"].Value.ToUpperInvariant().Replace(" !! ", " ", StringComparison.Ordinal) : "none");
     }
 

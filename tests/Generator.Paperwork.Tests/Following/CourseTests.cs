@@ -38,6 +38,46 @@ public class CourseTests
         Assert.True(moves > 1000, $"{moves} moves");
     }
 
+    /// <summary>Of clean and faulty fights, with the whole library: whoever lies is drawn lying from when they are down until they get up, or to the end.</summary>
+    [Fact]
+    public void Who_lies_is_drawn_lying_where_they_lie()
+    {
+        var (lying, across, forGood) = (0, 0, 0);
+        foreach (var routine in Enumerable.Range(0, 120).Select(s => RandomRoutine.Of(s, Ferry.Book)).Append(Ferry.Routine).Where(r => r.Moves.Count > 0))
+        {
+            var source = PaperSource.Of(new Scene(routine.Brief, Ferry.Book), routine);
+            var course = Course.Of(source);
+            var ends = source.Steps.Select(s => s.Over).ToList();
+            foreach (var performer in course.Performers.Skip(1))
+            {
+                var legs = source.Steps[^1].After.Attackers[performer.Attacker].Way.Chain().Where(l => l.Lies).Reverse().ToList();
+                for (var time = course.From; time < course.To; time++)
+                {
+                    var leg = legs.LastOrDefault(l => l.From <= time && l.To > time);
+                    var (drawn, body) = (performer.FigureAt(time) == Figure.Lying, performer.BodyAt(time));
+                    Assert.Equal(drawn, body is not null);
+
+                    // Who is still going down is not yet drawn on the floor.
+                    Assert.True(drawn ? leg is not null : leg is null || time < ends[leg.Move], $"{performer.Name} at {time}");
+                    if (body is { } at)
+                    {
+                        Assert.InRange(at.Feet.To(new Spot(leg!.Start.X, leg.Start.Y)) + at.Head.To(new Spot(leg.End.X, leg.End.Y)), 0, 0.3);
+                        lying++;
+                        across += Math.Abs(Spot.Mark.To(at.Feet) - Spot.Mark.To(at.Head)) < 5 ? 1 : 0;
+                    }
+                }
+
+                if (legs.Count > 0 && double.IsInfinity(legs[^1].To))
+                {
+                    Assert.Equal(Figure.Lying, performer.FigureAt(course.To));
+                    forGood++;
+                }
+            }
+        }
+
+        Assert.True(lying > 500 && across > 50 && forGood > 20, $"{lying}, {across} of them across, {forGood} for good");
+    }
+
     [Fact]
     public void A_night_on_the_ferry_half_count_by_half_count()
     {

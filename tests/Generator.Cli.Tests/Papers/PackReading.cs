@@ -1,0 +1,157 @@
+using System.Text;
+using System.Text.RegularExpressions;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+
+namespace Generator.Cli.Tests.Papers;
+
+/// <summary>Reads the printed pack with PdfPig, from letters and where they stand.</summary>
+internal static partial class PackReading
+{
+    /// <summary>What the pages of the routine say in print.</summary>
+    public const string Pages = "pack.pdf, routine";
+
+    /// <summary>What the text papers say in print.</summary>
+    public const string Sheets = "pack.pdf, text papers";
+
+    public static readonly string[] All = [Pages, Sheets];
+
+    /// <summary>Points at the upper and lower edge in which warning and foot stand.</summary>
+    private const double Edge = 45;
+
+    /// <summary>What the pack says.</summary>
+    /// <param name="bytes">The file.</param>
+    /// <param name="cast">Names, the hero first.</param>
+    public static IEnumerable<Fact> Of(byte[] bytes, IReadOnlyList<string> cast)
+    {
+        using var pdf = PdfDocument.Open(bytes);
+        var facts = new List<Fact>();
+        var sheets = new List<List<string>>();
+        foreach (var page in pdf.GetPages())
+        {
+            var words = page.GetWords().ToList();
+            var foot = Joined(words.Where(w => w.BoundingBox.Bottom < Edge));
+            facts.Add(new Fact(Pages, "page", $"pack {page.Number}", foot.EndsWith($"page {page.Number} of {pdf.NumberOfPages}", StringComparison.Ordinal) ? "numbered" : foot));
+            facts.Add(new Fact(Pages, "page", $"pack {page.Number}", "numbered"));
+            facts.AddRange(TextReading.Head(foot).Where(f => f.Topic == "version").Select(f => f with { Paper = Pages }));
+            facts.Add(new Fact(Pages, "forbidden", "all", words.Exists(w => w.BoundingBox.Bottom > page.Height - Edge && w.Text == "PERFORMED") ? "yes" : "no"));
+            var body = page.Letters.Where(l => l.StartBaseLine.Y is var y && y > Edge && y < page.Height - Edge).ToList();
+            if (body.Count(l => l.FontName?.Contains("Mono", StringComparison.Ordinal) == true) > body.Count / 2)
+            {
+                var lines = Typed(body);
+                if (sheets.Count == 0 || lines.Take(8).Any(l => Identity().IsMatch(l)))
+                {
+                    sheets.Add([]);
+                }
+
+                sheets[^1].AddRange(lines);
+            }
+            else
+            {
+                facts.AddRange(Drawn(words.Where(w => w.BoundingBox.Bottom > Edge && w.BoundingBox.Bottom < page.Height - Edge).ToList(), page.Width, cast));
+            }
+        }
+
+        facts.Add(new Fact(Pages, "number of phrases", "all", facts.Count(f => f.Topic == "phrase").ToString(System.Globalization.CultureInfo.InvariantCulture)));
+        return facts.Concat(sheets.SelectMany(s => TextReading.Body(PaperOf(s[0]), string.Join('\n', s), cast)).Select(f => f with { Paper = Sheets }));
+    }
+
+    private static string PaperOf(string title) => title.Split(':')[0] switch
+    {
+        "Teaching plan" => "teaching-plan.txt",
+        "Risk assessment" => "risk-assessment.txt",
+        "Fight call" => "fight-call.txt",
+        "Camera plan" => "camera-plan.txt",
+        "Cue list" => "cue-list.txt",
+        _ => "wall.txt",
+    };
+
+    /// <summary>Lines of a typewriter: every letter in its column.</summary>
+    private static List<string> Typed(IReadOnlyList<Letter> letters)
+    {
+        var wide = letters.Where(l => l.Value == "e").Select(l => l.Width).DefaultIfEmpty(6).First();
+        var left = Math.Min(letters.Min(l => l.StartBaseLine.X), 34.1);
+        return [.. letters.GroupBy(l => Math.Round(l.StartBaseLine.Y)).OrderByDescending(g => g.Key).Select(g =>
+        {
+            var line = new StringBuilder();
+            foreach (var letter in g.OrderBy(l => l.StartBaseLine.X))
+            {
+                line.Append(' ', Math.Max(0, (int)Math.Round((letter.StartBaseLine.X - left) / wide) - line.Length)).Append(letter.Value);
+            }
+
+            return line.ToString().TrimEnd();
+        })];
+    }
+
+    /// <summary>The moves of a phrase: column by column, bold words marked.</summary>
+    private static IEnumerable<Fact> Drawn(IReadOnlyList<Word> words, double width, IReadOnlyList<string> cast)
+    {
+        foreach (var column in words.GroupBy(w => w.BoundingBox.Left > width / 2).OrderBy(g => g.Key))
+        {
+            var lines = Lines(column);
+            var large = lines.SelectMany(l => l.Zip(l.Skip(1))).Where(p => p.First.Text is "count" or "click" && IsLarge(p.First)).ToList();
+            var said = lines.SelectMany(l => l).Except(large.SelectMany(p => new[] { p.First, p.Second })).Where(w => w.Text.Any(char.IsLetterOrDigit) && !Sign().IsMatch(w.Text));
+            var text = string.Join(' ', said.Select(w => (IsBold(w) ? "*" : string.Empty) + w.Text)).Replace("ﬀ", "ff", StringComparison.Ordinal).Replace("ﬁ", "fi", StringComparison.Ordinal).Replace("ﬂ", "fl", StringComparison.Ordinal).Replace("ﬃ", "ffi", StringComparison.Ordinal);
+            foreach (Match phrase in Phrase().Matches(text))
+            {
+                yield return new Fact(Pages, "phrase", phrase.Groups["number"].Value, phrase.Groups["counts"].Value);
+            }
+
+            // The count stands in large letters beside the heading of its move, a little higher or lower.
+            var heads = lines.SelectMany(l => l.Zip(l.Skip(1))).Where(p => p.First.Text == "Move" && p.Second.Text.EndsWith(':')).Select(p => p.Second).ToList();
+            var counts = large.Select(p => (At: p.First, Text: p.First.Text == "click" ? "click " + p.Second.Text : p.Second.Text)).ToList();
+            foreach (var head in heads)
+            {
+                var count = counts.MinBy(c => Math.Abs(c.At.BoundingBox.Bottom - head.BoundingBox.Bottom));
+                yield return new Fact(Pages, "count of a move", head.Text.TrimEnd(':'), count.Text ?? string.Empty);
+            }
+
+            foreach (Match move in Move(cast[0]).Matches(text))
+            {
+                var number = move.Groups["number"].Value;
+                string Said(string group) => move.Groups[group].Value.Replace("*", string.Empty, StringComparison.Ordinal).Trim();
+                yield return new Fact(Pages, "who", number, Said("who").EndsWith(" alone", StringComparison.Ordinal) ? "nobody" : Said("who"));
+                yield return new Fact(Pages, "attack", number, Said("attack"));
+                yield return new Fact(Pages, "technique", number, Said("technique"));
+                yield return new Fact(Pages, "reaction", number, Said("reaction"));
+            }
+        }
+    }
+
+    private static List<List<Word>> Lines(IEnumerable<Word> words)
+    {
+        var lines = new List<List<Word>>();
+        foreach (var word in words.OrderByDescending(w => w.Letters[0].StartBaseLine.Y))
+        {
+            if (lines.Count == 0 || lines[^1][0].Letters[0].StartBaseLine.Y - word.Letters[0].StartBaseLine.Y > 2.5)
+            {
+                lines.Add([]);
+            }
+
+            lines[^1].Add(word);
+        }
+
+        return [.. lines.Select(l => l.OrderBy(w => w.BoundingBox.Left).ToList())];
+    }
+
+    private static string Joined(IEnumerable<Word> words) => string.Join(' ', Lines(words).SelectMany(l => l).Select(w => w.Text));
+
+    private static bool IsBold(Word word) => word.FontName?.Contains("Bold", StringComparison.OrdinalIgnoreCase) == true;
+
+    private static bool IsLarge(Word word) => IsBold(word) && word.Letters[0].PointSize > 12;
+
+    /// <summary>Heading, then attack, the hero's technique and the reaction, each in bold behind its label.</summary>
+    private static Regex Move(string hero) => new(
+        @"Move (?<number>\d+):(?<who>( \*\S+)+)(?<rest>( (?!Move |Attack \*|" + Regex.Escape(hero) + @" \*)\S+)*?)( Attack(?<attack>( \*\S+)+))? " + Regex.Escape(hero) + @"(?<technique>( \*\S+)+)( Reaction(?<reaction>( \*\S+)+))?",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        TimeSpan.FromSeconds(10));
+
+    [GeneratedRegex(@"\*Phrase \*(?<number>\d+) counts (?<counts>(click )?-?\d+&? to (click )?-?\d+&?)", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
+    private static partial Regex Phrase();
+
+    [GeneratedRegex(@"^(H|A\d)$", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
+    private static partial Regex Sign();
+
+    [GeneratedRegex(@"^Version [0-9a-f]{8}\b", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
+    private static partial Regex Identity();
+}
