@@ -169,11 +169,11 @@ public sealed class PartView
 
     private PerformerCourse Own => view.Course.Performers[Performer + 1];
 
-    /// <summary>The half count in which the way in begins, or the attack where there is none.</summary>
+    /// <summary>The half count in which the way in begins, or the attack where there is none; how they come onto the floor before that stands where they open.</summary>
     private int Leaves(Step step)
     {
         var time = AttackerTrail.AttackStart(step);
-        while (time > Own.From && Own.DoingAt(time - 1) == Doing.ComesIn)
+        while (time > Math.Max(Own.From, ReadyFor(step)) && Own.DoingAt(time - 1) == Doing.ComesIn)
         {
             time--;
         }

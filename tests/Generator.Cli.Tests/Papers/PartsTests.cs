@@ -84,7 +84,7 @@ public partial class PartsTests(ITestOutputHelper output)
     [GeneratedRegex(@"^(?<what>count|click) (?<number>-?\d+)(?<and>&?)", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex Counted();
 
-    [GeneratedRegex(@"Enters at (?<at>count -?\d+&?)", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"in play from (?<at>(count|click) -?\d+&?)", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex Enters();
 
     [GeneratedRegex(@"^at (?<at>(count|click) -?\d+&?)", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
