@@ -52,38 +52,24 @@ public sealed class FloorReach
     public string? InTheWay(int bearing) => inTheWay[new Bearing(bearing).HalfHours];
 
     /// <summary>A place is on the floor, clear of its edge, of obstacles and of cameras, to the centimetre.</summary>
-    public bool Holds(Place place)
+    public bool Holds(Place place) => Room(place) >= clearance;
+
+    /// <summary>Centimetres from a place to the nearest of the floor's edge, square to it, the obstacles and the cameras with their operators; below 0 beyond the edge.</summary>
+    public int Room(Place place)
     {
         var (x, y) = (FloorGeometry.Whole(floor.MarkX.Value + place.X), FloorGeometry.Whole(floor.MarkY.Value + place.Y));
-        return x >= clearance && y >= clearance && x <= floor.Width.Value - clearance && y <= floor.Depth.Value - clearance
-            && IsClearOfObstacles(x, y) && IsClearOfCameras(place);
-    }
-
-    private bool IsClearOfObstacles(int x, int y)
-    {
+        var room = Math.Min(Math.Min(x, floor.Width.Value - x), Math.Min(y, floor.Depth.Value - y));
         for (var i = 0; i < floor.Obstacles.Count; i++)
         {
-            var o = floor.Obstacles[i];
-            if (x > o.X.Value - clearance && x < o.X.Value + o.Width.Value + clearance && y > o.Y.Value - clearance && y < o.Y.Value + o.Depth.Value + clearance)
-            {
-                return false;
-            }
+            room = Math.Min(room, (int)Away(floor.Obstacles[i], x, y));
         }
 
-        return true;
-    }
-
-    private bool IsClearOfCameras(Place place)
-    {
         for (var i = 0; i < posts.Count; i++)
         {
-            if (FloorGeometry.Whole(place.To(new Place(posts[i].X, posts[i].Y))) < Camera.Around.Value + clearance)
-            {
-                return false;
-            }
+            room = Math.Min(room, FloorGeometry.Whole(place.To(new Place(posts[i].X, posts[i].Y))) - Camera.Around.Value);
         }
 
-        return true;
+        return room;
     }
 
     /// <summary>Centimetres from the mark to the very edge of the floor on a bearing in half hours.</summary>
@@ -138,13 +124,11 @@ public sealed class FloorReach
     private Place At(int x, int y) => new(x - floor.MarkX.Value, y - floor.MarkY.Value);
 
     /// <summary>How far a place is from an obstacle, the longer of across and along; 0 inside it.</summary>
-    private double Away(Obstacle obstacle, Place place)
-    {
-        var (x, y) = (floor.MarkX.Value + place.X, floor.MarkY.Value + place.Y);
-        return Math.Max(0, Math.Max(
-            Math.Max(obstacle.X.Value - x, x - obstacle.X.Value - obstacle.Width.Value),
-            Math.Max(obstacle.Y.Value - y, y - obstacle.Y.Value - obstacle.Depth.Value)));
-    }
+    private double Away(Obstacle obstacle, Place place) => Away(obstacle, floor.MarkX.Value + place.X, floor.MarkY.Value + place.Y);
+
+    private static double Away(Obstacle obstacle, double x, double y) => Math.Max(0, Math.Max(
+        Math.Max(obstacle.X.Value - x, x - obstacle.X.Value - obstacle.Width.Value),
+        Math.Max(obstacle.Y.Value - y, y - obstacle.Y.Value - obstacle.Depth.Value)));
 
     private bool Crosses(Obstacle obstacle, double margin, Place from, Place to)
     {

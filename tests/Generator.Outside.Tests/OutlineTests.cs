@@ -62,6 +62,56 @@ public sealed class OutlineTests(ITestOutputHelper output)
         Assert.Equal(0, square.Apart(Outline.FeetNear(0, 40, 180)), 6);
     }
 
+    /// <summary>Two in one place: where an attack is thrown from, over a body, on the way onto the floor, in a fall.</summary>
+    [Theory]
+    [InlineData("Bruno@12/250/0 Wanda@2/300/0", "0 Bruno swing-right outside-block-left limb-stopped ; 3 Bruno - cross-right head-back ; 12 Wanda@12 swing-left outside-block-right limb-stopped", "Bruno", "Wanda")]
+    [InlineData("Bruno@12/150/0 Wanda@12:30/300/0", "0 Bruno swing-right outside-block-left limb-stopped ; 2 Bruno - step-punch-right back-fall ; 8 Wanda swing-right outside-block-left limb-stopped", "Bruno", "Wanda")]
+    [InlineData("Bruno@1:30/283/0 Wanda@3/300/20 Ada@9/250/0", "22 Ada swing-right outside-block-left limb-stopped", "Bruno", "Wanda")]
+    [InlineData("Bruno@12/150/0 Wanda@12:30/180/0", "0 Bruno swing-right outside-block-left limb-stopped ; 2 Bruno - step-punch-right back-fall ; 20 Bruno swing-right outside-block-left limb-stopped", "Bruno", "Wanda")]
+    public void Two_planted_in_one_place_are_found(string cast, string moves, string one, string other)
+    {
+        var count = Watched(cast, moves);
+        Assert.Contains(count.Faults, f => f.Contains(one, StringComparison.Ordinal) && f.Contains(other, StringComparison.Ordinal));
+    }
+
+    /// <summary>The first of these again, with Wanda coming from where nobody stands.</summary>
+    [Fact]
+    public void Nothing_is_found_where_nothing_is() =>
+        Assert.Empty(Watched("Bruno@12/250/0 Wanda@2/300/0", "0 Bruno swing-right outside-block-left limb-stopped ; 3 Bruno - cross-right head-back ; 12 Wanda swing-left outside-block-right limb-stopped").Faults);
+
+    /// <summary>A routine as it is, on a large floor with a way in at 12: name@clock/centimetres/entrance; start, name@from, attack, technique, reaction.</summary>
+    private static OutlineCount Watched(string cast, string moves)
+    {
+        var people = cast.Split(' ').Select(p => p.Split('@', '/')).ToList();
+        var brief = new Brief
+        {
+            Floor = new FloorPlan { Width = new(1200), Depth = new(1200), MarkX = new(600), MarkY = new(600), WaysIn = [new WayIn("the door", new(600), new(1200))] },
+            Attackers = [.. people.Select(p => new AttackerPart { Name = p[0], Skill = Skill.Stunt })],
+        };
+        var routine = new Routine
+        {
+            Brief = brief,
+            LibraryVersion = Outside.Book.Version,
+            Placements = [.. people.Select(p => new Placement(Clock(p[1]), new Centimetres(Whole(p[2])), new HalfCounts(Whole(p[3]))))],
+            Moves = [.. moves.Split(';', StringSplitOptions.TrimEntries).Select(m => m.Split(' ')).Select(m => m[1].Split('@') is var who ? new Move
+            {
+                Start = new HalfCounts(Whole(m[0])),
+                Attacker = people.FindIndex(p => p[0] == who[0]),
+                From = who.Length > 1 ? Clock(who[1]) : null,
+                Attack = m[2] == "-" ? null : m[2],
+                Technique = m[3],
+                Reaction = m[4],
+            } : null!)],
+        };
+        var count = new OutlineCount();
+        new OutlineWatch(PaperSource.Of(new Scene(brief, Outside.Book), routine), Across(), "planted", count).Run();
+        return count;
+
+        static int Whole(string text) => int.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
+
+        static Bearing Clock(string text) => Bearing.TryParse(text, out var bearing) ? bearing : throw new FormatException(text);
+    }
+
     private static HashSet<string> Across()
     {
         var file = Directory.EnumerateFiles(AppContext.BaseDirectory, "reactions.json", SearchOption.AllDirectories).First();

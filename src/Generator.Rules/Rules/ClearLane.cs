@@ -52,27 +52,35 @@ public sealed class ClearLane : Rule
             reaches += scene.AxisOf(attacker);
         }
 
-        if ((reaches > edge || (body is not null && !(scene.Floor.Holds(body.Start) && scene.Floor.Holds(body.End)))) && tally.Count(Severity.Unsafe))
+        var room = body is null ? int.MaxValue : Math.Min(scene.Floor.Room(body.Start), scene.Floor.Room(body.End));
+        if ((reaches > edge || room < scene.Settle.EdgeClearance.Value) && tally.Count(Severity.Unsafe))
         {
-            tally.Tell(OffTheFloor(scene, step, attacker, lands, reaches, edge));
+            tally.Tell(reaches > edge ? OffTheFloor(scene, step, attacker, lands, reaches, edge) : NearTheEdge(scene, step, attacker, lands, room));
         }
     }
 
     private Finding OffTheFloor(Scene scene, Step step, int attacker, AttackerState lands, int reaches, int edge)
     {
-        var clock = new Bearing(lands.Bearing).InWords;
         var whole = reaches > lands.Distance ? ", the head included" : string.Empty;
-        var message = reaches > edge
-            ? $"{Words.Cap(step.Reaction!.Name)} carries {Words.Name(scene, attacker)} {Words.Metres(reaches)} out at {clock}{whole}; {Words.FloorEnds(scene, lands.Bearing)}."
-            : $"{Words.Cap(step.Reaction!.Name)} leaves {Words.Name(scene, attacker)} lying across at {clock}, where the floor is not clear from the feet to the head.";
-        return At(scene, step, Severity.Unsafe, message) with
-        {
-            Measured = reaches / 100m,
-            Allowed = edge / 100m,
-            Unit = "m",
-            Advice = "Choose a reaction that carries less far, or turn the exchange to a deeper side of the floor.",
-        };
+        var message = $"{Words.Cap(step.Reaction!.Name)} carries {Words.Name(scene, attacker)} {Words.Metres(reaches)} out at {new Bearing(lands.Bearing).InWords}{whole}; {Words.FloorEnds(scene, lands.Bearing)}.";
+        return OnTheFloor(scene, step, message, reaches, edge);
     }
+
+    // The room is that of the head or the feet, whichever is nearer to something.
+    private Finding NearTheEdge(Scene scene, Step step, int attacker, AttackerState lands, int room)
+    {
+        var beyond = room < 0 ? $"{Words.Metres(-room)} beyond the floor's edge" : $"{Words.Metres(room)} from the floor's edge or what stands on it";
+        var message = $"{Words.Cap(step.Reaction!.Name)} leaves {Words.Name(scene, attacker)} lying at {new Bearing(lands.Bearing).InWords} with the head or the feet {beyond}.";
+        return OnTheFloor(scene, step, message, room, scene.Settle.EdgeClearance.Value);
+    }
+
+    private Finding OnTheFloor(Scene scene, Step step, string message, int measured, int allowed) => At(scene, step, Severity.Unsafe, message) with
+    {
+        Measured = measured / 100m,
+        Allowed = allowed / 100m,
+        Unit = "m",
+        Advice = "Choose a reaction that carries less far, or turn the exchange to a deeper side of the floor.",
+    };
 
     private Finding InTheWay(Scene scene, Step step, Meeting meeting)
     {

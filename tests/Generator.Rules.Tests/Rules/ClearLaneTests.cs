@@ -64,4 +64,10 @@ public sealed class ClearLaneTests
     [Fact]
     public void Whoever_has_not_come_in_is_in_nobodys_way() =>
         Verify.Rule("clear-lane").Given(Fight.Of("square Bruno@12/250 Wanda@6/120/30", Throw)).FindsNothing();
+
+    /// <summary>Thrown over, Bruno lies across at 6, 63 cm to either side; the floor reaches 80.</summary>
+    [Fact]
+    public void Nor_lies_with_the_head_at_the_edge() =>
+        Verify.Rule("clear-lane").Given(Fight.Of("square Bruno@12/250", Throw).With(b => b with { Floor = b.Floor with { Width = new(160), MarkX = new(80) } }))
+            .Finds(1, 2).Measures(0.17m, 0.3m, "m").Says("the head or the feet 0.17 m from the floor's edge");
 }
