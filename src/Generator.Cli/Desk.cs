@@ -1,6 +1,8 @@
 using Generator.Domain;
 using Generator.Library;
 using Generator.Paperwork.Printing;
+using Generator.Rules;
+using Generator.Rules.Replaying;
 using Generator.Solver;
 using Spectre.Console;
 
@@ -29,8 +31,8 @@ public sealed class Desk
     /// <summary>To be told after how long from now the work is over at the latest, so that whoever watches it knows when it hangs.</summary>
     public Action<TimeSpan> Limit { get; init; } = _ => { };
 
-    /// <summary>To be told of every better routine and its points while a search goes on, so that it is kept whatever happens.</summary>
-    public Action<Routine, int> Keep { get; init; } = (_, _) => { };
+    /// <summary>To be told of every better routine and its points while a search goes on, so that it is kept whatever happens; how it is to be written is asked only of those that are.</summary>
+    public Action<Func<Routine>, int> Keep { get; init; } = (_, _) => { };
 
     /// <summary>The screen on which progress may move; null where lines are only ever added. Asked for only when there is progress.</summary>
     public Func<IAnsiConsole?> Screen { get; init; } = () => null;
@@ -38,6 +40,13 @@ public sealed class Desk
     /// <summary>Prints a page as PDF; null where there is no browser to print with. Asked for only when something is printed.</summary>
     public Func<Func<string, CancellationToken, byte[]>?> Printer { get; init; } =
         () => Browser.Find(Environment.GetEnvironmentVariable("PATH")) is { } browser ? browser.Print : null;
+
+    /// <summary>Keeps routines as they are written in the end: with the stances to which the hero changes.</summary>
+    internal Action<Routine, int> Keeper(Book book)
+    {
+        Scene? scene = null;
+        return (routine, points) => Keep(() => StanceNotes.Written(scene = ReferenceEquals(scene?.Brief, routine.Brief) ? scene : new Scene(routine.Brief, book), routine), points);
+    }
 
     /// <summary>Turns a brief into a routine.</summary>
     public Func<Brief, Book, DraftOptions, IProgress<DraftProgress>, CancellationToken, DraftResult> Draft { get; init; } =

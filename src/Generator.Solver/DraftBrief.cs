@@ -2,6 +2,8 @@ using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
 using Generator.Rules.Connecting;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
 
 namespace Generator.Solver;
 
@@ -21,6 +23,26 @@ public static class DraftBrief
             Ending = brief.Ending ?? new Ending([.. brief.Attackers.Select(a => a.Name)], null),
             Setbacks = brief.Setbacks ?? moments.Sum(m => SetbacksOf(m, brief, book)),
             Pauses = brief.Pauses ?? moments.Sum(m => m.Moves.Count(move => Is(move, book, t => t.IsStoryPause))),
+        };
+    }
+
+    /// <summary>
+    /// The brief with what it leaves open of the story (who goes out, how many setbacks and pauses) as a routine has it that satisfies it: whoever asks for others of
+    /// that kind, or keeps some of its moves, has in it an answer already.
+    /// </summary>
+    public static Brief Like(Routine routine, Brief brief, Book book)
+    {
+        var scene = new Scene(brief, book);
+        if (!Audit.Of(scene, routine with { Brief = brief }).IsClean || Replay.Of(scene, routine) is not { Count: > 0 } steps)
+        {
+            return brief;
+        }
+
+        return brief with
+        {
+            Ending = brief.Ending ?? new Ending([.. brief.Attackers.Where((_, a) => steps[^1].After.Attackers[a].Posture == Posture.Out).Select(a => a.Name)], null),
+            Setbacks = brief.Setbacks ?? steps.Count(s => s.Technique?.Family == Family.Setback),
+            Pauses = brief.Pauses ?? steps.Count(s => s.Technique?.IsStoryPause == true),
         };
     }
 

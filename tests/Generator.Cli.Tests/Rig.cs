@@ -21,7 +21,7 @@ internal sealed class Rig : IDisposable
     public TimeSpan? Patience { get; init; }
 
     /// <summary>Told of every better routine and its points while a search goes on.</summary>
-    public Action<Routine, int> Keep { get; init; } = (_, _) => { };
+    public Action<Func<Routine>, int> Keep { get; init; } = (_, _) => { };
 
     /// <summary>Stands in for the search; a test that does not set it must not draft.</summary>
     public Func<Brief, Book, DraftOptions, IProgress<DraftProgress>, CancellationToken, DraftResult> Draft { get; init; } =

@@ -6,7 +6,9 @@ using Generator.Domain;
 using Generator.Library.Files;
 using Generator.Paperwork.Json;
 using Generator.Paperwork.Text;
+using Generator.Rules;
 using Generator.Rules.Replaying;
+using Generator.Solver;
 using Generator.Solver.Alternatives;
 using Generator.Solver.Reworking;
 using Newtonsoft.Json.Linq;
@@ -25,7 +27,18 @@ internal static class AlternativesRun
 
         var book = Inputs.Book(asked.Library);
         var given = RoutineOrBrief.Read("alternatives", asked.File, asked.Brief, book, desk);
-        var brief = given.Brief with { Moments = [.. given.Brief.Moments, .. Kept(given, asked.Keep)] };
+        var (brief, locked) = (given.Brief, (IReadOnlyList<LockedStretch>)[]);
+        if (given.Routine is { } inHand)
+        {
+            brief = DraftBrief.Like(inHand, brief, book);
+            var kept = KeptMoves.Of(new Scene(brief, book), inHand, [.. asked.Keep.Select(r => r.In(inHand)).Select(r => new LockedStretch(r.First - 1, r.Last - 1, Slip(inHand, r)))]);
+            (brief, locked) = (brief with { Moments = kept.Moments }, kept.Locked);
+        }
+        else if (asked.Keep.Count > 0)
+        {
+            throw new RefusedException("generator alternatives: --keep needs a routine.", "Maybe give a routine instead of a brief, or write the moment into the brief.");
+        }
+
         if (brief.Length is null)
         {
             brief = brief with { Length = new Length(null, Math.Clamp(given.Routine!.Moves.Count, 1, 500), 1) };
@@ -39,9 +52,9 @@ internal static class AlternativesRun
             Slack = asked.Slack ?? options.Slack,
             Seed = asked.Seed ?? options.Seed,
             Time = asked.Time ?? desk.Patience ?? options.Time,
-            Locked = given.Routine is { } whole ? [.. asked.Keep.Select(r => new LockedStretch(r.First - 1, r.Last - 1, Slip(whole, r)))] : [],
+            Locked = locked,
         };
-        var shown = 0;
+        var (shown, keep) = (0, desk.Keeper(book));
         desk.Limit(options.Time);
         var progress = Progress.At(desk);
         var result = progress.Run("Looking for alternatives", () => AlternativeSearch.Of(brief, book, options, given.Routine is { } routine ? [routine] : [], Told, desk.Stop));
@@ -54,29 +67,13 @@ internal static class AlternativesRun
 
         void Told(int number, Alternative best)
         {
-            desk.Keep(best.Routine, best.Verdict.Points);
+            keep(best.Routine, best.Verdict.Points);
             if (number > shown)
             {
                 shown = number;
                 progress.Tell(string.Create(CultureInfo.InvariantCulture, $"{number} of {options.Number}, the best has {Words.Points(best.Verdict.Points)}"));
             }
         }
-    }
-
-    private static IEnumerable<Moment> Kept(RoutineOrBrief given, IReadOnlyList<MoveRange> ranges)
-    {
-        if (ranges.Count > 0 && given.Routine is null)
-        {
-            throw new RefusedException("generator alternatives: --keep needs a routine.", "Maybe give a routine instead of a brief, or write the moment into the brief.");
-        }
-
-        return ranges.Select(r => r.In(given.Routine!)).Select(r => Kept(given.Routine!, r, Slip(given.Routine!, r)));
-    }
-
-    private static Moment Kept(Routine routine, MoveRange range, (int Sooner, int Later)? slip)
-    {
-        var start = routine.Moves[range.First - 1].Start.Value;
-        return Solver.Reworking.Kept.Run(routine, range.First - 1, range.Last - 1, slip is null ? null : new HalfCounts(Math.Max(0, start + slip.Value.Sooner)), slip is null ? null : new HalfCounts(start + slip.Value.Later));
     }
 
     /// <summary>Half counts by which moves that are kept may come sooner and later than they do; null for freely.</summary>

@@ -33,7 +33,7 @@ internal static class DraftRun
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? desk.Patience ?? (asked.Rounds is null ? options.Time : Desk.Untimed) };
         desk.Limit(options.Time);
         var progress = Progress.At(desk);
-        var result = progress.Run("Drafting", () => desk.Draft(brief, book, options, new ProgressBoard(progress, desk.Keep), desk.Stop));
+        var result = progress.Run("Drafting", () => desk.Draft(brief, book, options, new ProgressBoard(progress, desk.Keeper(book)), desk.Stop));
         return result.Status switch
         {
             DraftStatus.Found => Show(desk, asked, book, result, result.Routine!, result.Verdict!),

@@ -25,7 +25,7 @@ internal static class RepairRun
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? desk.Patience ?? options.Time };
         desk.Limit(options.Time);
         var progress = Progress.At(desk);
-        var result = progress.Run("Repairing", () => Repair.Of(routine, book, options, new ChangeProgress(progress, desk.Keep).Report, desk.Stop));
+        var result = progress.Run("Repairing", () => Repair.Of(routine, book, options, new ChangeProgress(progress, desk.Keeper(book)).Report, desk.Stop));
         if (result.Clash.Count > 0)
         {
             return Endings.Impossible(desk, result.Clash);

@@ -36,7 +36,7 @@ internal static class ReviseRun
         };
         desk.Limit(options.Time);
         var progress = Progress.At(desk);
-        var result = progress.Run("Revising", () => Revise.Of(routine, brief, book, options, new ChangeProgress(progress, desk.Keep).Report, desk.Stop));
+        var result = progress.Run("Revising", () => Revise.Of(routine, brief, book, options, new ChangeProgress(progress, desk.Keeper(book)).Report, desk.Stop));
         if (result.Clash.Count > 0)
         {
             return Endings.Impossible(desk, result.Clash);

@@ -52,7 +52,7 @@ internal sealed class Lifeline : IDisposable
     public void Limit(TimeSpan time) => Tell(News.Limit, (long)time.TotalMilliseconds);
 
     /// <summary>Keeps a routine in case this process does not live to write it.</summary>
-    public void Keep(Routine routine, int points) => _ = rescue.Keep(routine, points);
+    public void Keep(Func<Routine> routine, int points) => _ = rescue.Keep(routine, points);
 
     /// <summary>Says that the work has ended in an orderly way. What was kept is deleted, unless the end is a fault.</summary>
     public void End(int code)

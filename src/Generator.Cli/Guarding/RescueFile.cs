@@ -8,14 +8,14 @@ namespace Generator.Cli.Guarding;
 internal sealed class RescueFile(string rescue)
 {
     private readonly Lock door = new();
-    private (Routine Routine, int Points)? waiting;
+    private (Func<Routine> Routine, int Points)? waiting;
     private Task? writing;
     private string? last;
     private bool isClosed;
 
-    /// <summary>Writes a routine soon; a newer one may overtake it.</summary>
+    /// <summary>Writes a routine soon; a newer one may overtake it, and then it is not asked for.</summary>
     /// <returns>Ends when it has been written, or could not be; null after <see cref="Close"/>.</returns>
-    public Task? Keep(Routine routine, int points)
+    public Task? Keep(Func<Routine> routine, int points)
     {
         lock (door)
         {
@@ -53,7 +53,7 @@ internal sealed class RescueFile(string rescue)
         {
             try
             {
-                Write(Kept.PathOf(rescue, points), routine);
+                Write(Kept.PathOf(rescue, points), routine());
             }
 #pragma warning disable CA1031 // whatever goes wrong here is no fault of the routine: the search goes on, and the guard says that nothing was kept
             catch (Exception)
@@ -64,7 +64,7 @@ internal sealed class RescueFile(string rescue)
         }
     }
 
-    private (Routine Routine, int Points)? Next()
+    private (Func<Routine> Routine, int Points)? Next()
     {
         lock (door)
         {

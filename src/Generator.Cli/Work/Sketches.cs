@@ -29,7 +29,8 @@ internal static class Sketches
 
         desk.Limit(options.Time);
         var progress = Progress.At(desk);
-        return progress.Run("Completing", () => Complete.Of(read.Sketch, book, options, tell ? new CompleteProgress(progress, desk.Keep).Report : better => desk.Keep(better.Routine, better.Verdict.Points), desk.Stop)) is { } completed ? WithNotes(completed, book) : null;
+        var keep = desk.Keeper(book);
+        return progress.Run("Completing", () => Complete.Of(read.Sketch, book, options, tell ? new CompleteProgress(progress, keep).Report : better => keep(better.Routine, better.Verdict.Points), desk.Stop)) is { } completed ? WithNotes(completed, book) : null;
     }
 
     /// <summary>The routine that a sketch becomes; what was understood and what gave is told.</summary>

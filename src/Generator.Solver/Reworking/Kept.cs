@@ -23,6 +23,6 @@ public static class Kept
     private static MomentMove Of(Routine routine, Move move) => new(
         move.Technique ?? throw new ArgumentOutOfRangeException(nameof(move), move.Attack, "An attack that nothing answers cannot be kept."),
         move.Attacker is { } a ? routine.Brief.Attackers[a].Name : null,
-        move.Attack ?? (move.Attacker is null ? null : MomentMove.NoAttack),
+        move.Attack ?? MomentMove.NoAttack,
         move.Reaction);
 }

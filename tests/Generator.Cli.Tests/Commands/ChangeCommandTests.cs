@@ -43,6 +43,19 @@ public class ChangeCommandTests
         Assert.Equal(2, root["teaching"]!.Count());
     }
 
+    /// <summary>A brief that leaves the story open asks for that of the routine in hand, which is an answer to it already, and not for none.</summary>
+    [Fact]
+    public void Alternatives_of_a_routine_have_as_many_setbacks_as_it_has_where_the_brief_says_nothing()
+    {
+        using var rig = new Rig { Draft = Drafting.Draft };
+        string Brief(string setbacks) => $$"""{ "length": { "counts": 20 }, {{setbacks}} "attackers": [ { "name": "Bruno", "skill": "stunt" }, { "name": "Wanda", "skill": "stunt" } ] }""";
+        var routine = Path.Combine(rig.Folder, "r.routine.json");
+        Assert.Equal(ExitCode.Good, rig.Run("draft", rig.File("b.json", Brief("\"setbacks\": 1,")), "--rounds", "1", "--out", routine).Code);
+        var answer = rig.Run("alternatives", routine, "--brief", rig.File("open.json", Brief(string.Empty)), "--keep", "1-2", "--number", "2", "--time", "60", "--json");
+        Assert.True(answer.Code == ExitCode.Good, answer.Err);
+        Assert.All(JObject.Parse(answer.Out)["alternatives"]!, a => Assert.Equal(1, (int)a["routine"]!["brief"]!["setbacks"]!));
+    }
+
     [Fact]
     public void A_clash_is_explained_with_exit_code_3()
     {

@@ -103,7 +103,7 @@ public class CompleteCommandTests
             Keep = (routine, _) =>
             {
                 // Both moves stand, with something between them.
-                if (routine.Moves is [{ Technique: ['s', 'l', 'i', 'p', ..] }, _, .., { Technique: ['s', 'u', 'b', 'm', 'i', 't', ..] }])
+                if (routine().Moves is [{ Technique: ['s', 'l', 'i', 'p', ..] }, _, .., { Technique: ['s', 'u', 'b', 'm', 'i', 't', ..] }])
                 {
                     stop.Cancel();
                 }

@@ -133,7 +133,7 @@ public class ReviseCommandTests
         Stop = stop.Token,
         Keep = (routine, _) =>
         {
-            if (enough(routine))
+            if (enough(routine()))
             {
                 stop.Cancel();
             }

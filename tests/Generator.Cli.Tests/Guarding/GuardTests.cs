@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Generator.Cli.Tests.Files;
 using Newtonsoft.Json.Linq;
 
 namespace Generator.Cli.Tests.Guarding;
@@ -242,6 +243,7 @@ public class GuardTests
         var kept = Regex.Match(told, @"^  The best routine so far, of (?<points>\d+) points?, is in (?<file>.+)\.$", RegexOptions.Multiline | RegexOptions.ExplicitCapture, TimeSpan.FromMinutes(1));
         Assert.True(kept.Success, told);
         Assert.Equal(rig.Folder, Path.GetDirectoryName(kept.Groups["file"].Value));
+        StancesWritten.In(File.ReadAllText(kept.Groups["file"].Value));
         var audit = rig.Run("audit", kept.Groups["file"].Value, "--json");
         Assert.Equal(ExitCode.Good, audit.Code);
         Assert.Equal(kept.Groups["points"].Value, JObject.Parse(audit.Out)["points"]!.ToString());

@@ -16,7 +16,7 @@ public sealed class RescueFileTests
         var path = Path.Combine(rig.Folder, "mine.rescued-abc");
         var rescue = new RescueFile(path);
         Assert.Null(Kept.Find(path));
-        _ = rescue.Keep(Nothing, 3);
+        _ = rescue.Keep(() => Nothing, 3);
         rescue.Close(delete: false);
         Assert.Equal(new Kept(path + ".3.routine.json", 3), Kept.Find(path));
         rescue.Close(delete: true);
@@ -31,12 +31,12 @@ public sealed class RescueFileTests
         var rescue = new RescueFile(path);
         foreach (var points in new[] { 12, 12, 3 })
         {
-            await rescue.Keep(Nothing, points)!;
+            await rescue.Keep(() => Nothing, points)!;
             Assert.Equal([Kept.PathOf(path, points)], Directory.EnumerateFiles(rig.Folder));
         }
 
         rescue.Close(delete: true);
-        Assert.Null(rescue.Keep(Nothing, 1));
+        Assert.Null(rescue.Keep(() => Nothing, 1));
         Assert.Empty(Directory.EnumerateFiles(rig.Folder));
     }
 
@@ -60,7 +60,7 @@ public sealed class RescueFileTests
     public void A_path_that_no_system_takes_is_no_fault_of_the_run()
     {
         var rescue = new RescueFile("kept\0");
-        _ = rescue.Keep(Nothing, 3);
+        _ = rescue.Keep(() => Nothing, 3);
         rescue.Close(delete: true);
         Assert.Null(Kept.Find("kept\0"));
     }
@@ -72,9 +72,9 @@ public sealed class RescueFileTests
         var path = Path.Combine(rig.Folder, "mine.rescued-abc");
         Directory.CreateDirectory(Kept.PathOf(path, 3));
         var rescue = new RescueFile(path);
-        await rescue.Keep(Nothing, 3)!;
+        await rescue.Keep(() => Nothing, 3)!;
         Assert.Null(Kept.Find(path));
-        await rescue.Keep(Nothing, 2)!;
+        await rescue.Keep(() => Nothing, 2)!;
         Assert.Equal(new Kept(Kept.PathOf(path, 2), 2), Kept.Find(path));
     }
 }

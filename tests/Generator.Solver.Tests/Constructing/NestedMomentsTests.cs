@@ -33,6 +33,41 @@ public class NestedMomentsTests
         }
     }
 
+    /// <summary>Kept is half of a moment of three moves, with what comes before or after it: the moment is there once, not once more for what is kept of it.</summary>
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(-1, 1)]
+    [InlineData(1, 3)]
+    public void Half_of_a_moment_is_kept_and_the_moment_comes_once(int from, int to)
+    {
+        MomentMove[] lead = [new("wrist-lock", "Bruno", null, null), new("stand-them-up", "Bruno", null, null), Throw];
+        var (routine, at) = WithThrow(Drafts.Plain(new Moment(lead, null, null)));
+        var kept = KeptMoves.Of(new Scene(routine.Brief, Drafts.Book), routine, [new LockedStretch(at - 2 + from, at - 2 + to, (0, 0))]);
+        Assert.Equal(new LockedStretch(at - 2 + Math.Min(from, 0), at - 2 + Math.Max(to, 2), (0, 0)), Assert.Single(kept.Locked));
+        var brief = routine.Brief with { Moments = kept.Moments };
+        var result = AlternativeSearch.Of(brief, Drafts.Book, new AlternativesOptions { Number = 2, Locked = kept.Locked, Time = TimeSpan.FromMinutes(2) }, [routine]);
+        Assert.Equal(2, result.Found.Count);
+        Assert.All(result.Found, f =>
+        {
+            Assert.True(Audit.Of(new Scene(brief, Drafts.Book), f.Routine).IsClean);
+            var steps = Replay.Of(result.Scene, f.Routine);
+            Assert.Single(Enumerable.Range(0, steps.Count - 2), i => lead.Select((m, k) => MomentRule.Matches(result.Scene, m, steps[i + k])).All(also => also));
+        });
+    }
+
+    [Fact]
+    public void A_move_without_a_partner_is_kept_as_one_without_an_attack()
+    {
+        var routine = new Routine
+        {
+            Brief = Drafts.Plain(),
+            LibraryVersion = string.Empty,
+            Placements = [],
+            Moves = [new Move { Start = new HalfCounts(4), Technique = "rise" }, new Move { Start = new HalfCounts(8), Attacker = 0, Technique = "uppercut-right", Reaction = "head-back" }],
+        };
+        Assert.Equal([1, -1], NestedMoments.Of(Drafts.Plain(new Moment([new("rise", null, MomentMove.NoAttack, null)], null, null), Kept.Run(routine, 0, 1)), Drafts.Book));
+    }
+
     [Fact]
     public void What_a_moment_holds_is_told_by_its_words_and_not_by_their_order_in_the_brief()
     {
