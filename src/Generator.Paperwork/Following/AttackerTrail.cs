@@ -13,6 +13,7 @@ internal sealed class AttackerTrail
 
     /// <summary>Half count in which somebody who is not in from the start sets off from where they come in.</summary>
     private readonly int sets;
+    private readonly bool isInFromTheStart;
 
     public AttackerTrail(PaperSource source, int attacker)
     {
@@ -20,6 +21,7 @@ internal sealed class AttackerTrail
         this.attacker = attacker;
         open = source.Steps.Count > 0 ? source.Steps[0].Before : Replay.Open(source.Scene, source.Routine.Placements);
         var first = source.Steps.FirstOrDefault(Takes);
+        isInFromTheStart = open.Attackers[attacker].Entrance <= 0;
         sets = EntranceCue.SetsOffOn(open.Attackers[attacker].Way, open.Attackers[attacker].Entrance);
         Earliest = Math.Min(Math.Min(open.Attackers[attacker].ReadyAt, sets), first?.Attack is null ? 0 : AttackStart(first));
     }
@@ -121,7 +123,7 @@ internal sealed class AttackerTrail
                 Posture.Out => Doing.Out,
                 Posture.Gripping => Doing.Grips,
                 var held when held.IsControlled() => Doing.Held,
-                _ when !stirred && time < state.Entrance => time < sets ? Doing.NotIn : Doing.ComesIn,
+                _ when !stirred && !isInFromTheStart && time < state.Entrance => time < sets ? Doing.NotIn : Doing.ComesIn,
                 not Posture.Ready when time < state.OpenUntil => Doing.Reaction,
                 _ when time < state.ReadyAt => Doing.Reset,
                 _ => time < threat ? Doing.Ready : Doing.Waiting,
@@ -132,7 +134,7 @@ internal sealed class AttackerTrail
             }
         }
 
-        if (!stirred && state.Entrance > since && sets > since)
+        if (!stirred && !isInFromTheStart && sets > since)
         {
             // Whoever has not come in yet is not on the floor.
             cells.Pose(since, Figure.Away);

@@ -6,7 +6,7 @@ using Generator.Solver;
 
 namespace Generator.Cli.Tests.Papers;
 
-/// <summary>Who is not in from the start is nowhere on the floor, then comes from a way in or over the floor's edge, and stands at their place when they are in play.</summary>
+/// <summary>Who is in from the start stands there through the count-in; who is not is nowhere on the floor, then comes from a way in or over the floor's edge, and stands at their place when they are in play.</summary>
 public class EntrancePapersTests
 {
     private const int Drafts = 8;
@@ -17,7 +17,7 @@ public class EntrancePapersTests
     [Fact]
     public void Nobody_is_on_the_floor_before_they_come_in()
     {
-        var (byDoor, overEdge, away) = (0, 0, 0);
+        var (byDoor, overEdge, away, there) = (0, 0, 0, 0);
         for (var seed = 1; seed <= Drafts; seed++)
         {
             if (Drafting.Draft(Brief(seed), Made.Book, new DraftOptions { Seed = seed, Rounds = 2, Time = Desk.Untimed }).Routine is not { } routine)
@@ -26,6 +26,13 @@ public class EntrancePapersTests
             }
 
             var course = Course.Of(PaperSource.Of(new Scene(routine.Brief, Made.Book), routine));
+            foreach (var performer in course.Performers.Where(p => !p.IsHero && routine.Placements[p.Attacker].Entrance == HalfCounts.Zero))
+            {
+                // From the first click of the count-in on.
+                Assert.All(Enumerable.Range(course.From, -course.From), t => Assert.True((performer.FigureAt(t), performer.DoingAt(t)) is not (Figure.Away, _) and not (_, Doing.NotIn), $"seed {seed}, {performer.Name}, {t}"));
+                there += -course.From;
+            }
+
             foreach (var performer in course.Performers.Where(p => !p.IsHero && routine.Placements[p.Attacker].Entrance > HalfCounts.Zero))
             {
                 var place = routine.Placements[performer.Attacker];
@@ -40,7 +47,7 @@ public class EntrancePapersTests
             }
         }
 
-        Assert.True(byDoor >= 3 && overEdge >= 3 && away > 20, $"{byDoor} by a way in, {overEdge} over the edge, {away} half counts away");
+        Assert.True(byDoor >= 3 && overEdge >= 3 && away > 20 && there >= 3, $"{byDoor} by a way in, {overEdge} over the edge, {away} half counts away, {there} there");
     }
 
     /// <summary>On the edge, or beyond it.</summary>
