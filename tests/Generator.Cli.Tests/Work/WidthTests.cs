@@ -12,13 +12,46 @@ public class WidthTests
 
     private const string Brief = """{ "title": "Two in the yard", "length": { "counts": 16 }, "attackers": [ { "name": "Bruno" }, { "name": "Wanda" } ], "cameras": [ { "name": "A", "bearing": "6", "distance": 5, "height": 1.5 } ] }""";
 
-    public static TheoryData<string> Commands { get; } = new(
+    private const string Mine = """
+        {
+          "techniques": [
+            {
+              "id": "hat-in-face", "name": "Hat in the face", "aliases": ["hat trick"], "family": "strike", "side": "right",
+              "stances": ["left-lead", "right-lead", "square"], "endStance": "same",
+              "hands": { "left": "unused", "right": "guard", "endLeft": "same", "endRight": "out" }, "bound": ["free"], "endBound": "same",
+              "window": [-2, 2], "turn": 0, "carry": "none",
+              "band": { "limb": "arm", "from": 1.2, "to": 1.8, "stepIn": 30, "stepOut": 20, "meets": false },
+              "counts": 1, "fewestSeconds": 0.6, "needs": ["off-balance", "turned"], "reactions": ["head-turns", "clutches-face"],
+              "weight": 2, "heroSkill": "novice", "attackerSkill": "novice", "kind": "non-contact", "knap": "breath", "sells": "any", "height": "high",
+              "demands": ["right-hand"], "load": { "work": ["right-arm"] }, "hazard": "eyes", "safety": "The brim stops a hand short of the face."
+            }
+          ]
+        }
+        """;
+
+    private static readonly string[] Lines =
+    [
         "--help", "draft --help", "complete --help", "alternatives --help", "audit --help", "repair --help", "revise --help", "explain --help", "paperwork --help",
         "library --help", "library list --help", "library show --help", "library search --help", "library check --help", "library add --help",
         "draft brief.json --rounds 1", "draft brief.json --rounds 1 --out made.csv", "audit broken.csv --brief brief.json", "audit clean.csv", "repair broken.csv --brief brief.json --time 2",
         "revise clean.csv --brief brief.json --time 2", "complete notes.txt --time 2", "explain clean.csv 1", "explain impossible.json --time 2", "alternatives brief.json --number 2 --time 3",
-        "paperwork broken.csv --brief brief.json --out papers --from 2027-03-15 --no-pdf", "library list", "library check", "library search swing", "library list --able brief.json",
-        "draft nowhere.json", "draft --no-such-option", "audit bad.csv");
+        "paperwork broken.csv --brief brief.json --out papers --from 2027-03-15 --no-pdf", "library list", "library check", "library search swing", "library list --able brief.json", "library show jab", "library add mine.json",
+        "draft nowhere.json", "draft --no-such-option", "audit bad.csv",
+    ];
+
+    public static TheoryData<string> Commands { get; } = new(Lines);
+
+    [Fact]
+    public void No_command_is_left_out()
+    {
+        using var silent = new StringWriter();
+        var (told, asked) = (Lines.ToList(), Names(CommandLine.Root(new Desk { In = TextReader.Null, Out = silent, Err = silent, Stop = default })).ToList());
+        Assert.True(asked.Count >= 13);
+        Assert.All(asked, name => Assert.True(told.Contains(name + " --help") && told.Exists(t => t.StartsWith(name + " ", StringComparison.Ordinal) && !t.EndsWith("--help", StringComparison.Ordinal) || t == name), name));
+
+        static IEnumerable<string> Names(System.CommandLine.Command command) =>
+            command.Subcommands.SelectMany(c => c.Subcommands.Count == 0 ? [c.Name] : Names(c).Select(n => c.Name + " " + n));
+    }
 
     [Theory]
     [MemberData(nameof(Commands))]
@@ -75,6 +108,7 @@ public class WidthTests
         rig.File("brief.json", Brief);
         rig.File("impossible.json", """{ "length": { "counts": 2 }, "attackers": [ { "name": "Bruno", "out": true }, { "name": "Wanda", "out": true } ], "moments": [ { "technique": "hip-throw", "attacker": "Bruno", "counts": [20, 28] } ] }""");
         rig.File("notes.txt", Notes);
+        rig.File("mine.json", Mine);
         return rig.Run([.. line.Split(' ').Select(w => w.Contains(".csv", StringComparison.Ordinal) || w.Contains(".json", StringComparison.Ordinal) || w.Contains(".txt", StringComparison.Ordinal) || w == "papers" ? Path.Combine(rig.Folder, w) : w)]);
     }
 }
