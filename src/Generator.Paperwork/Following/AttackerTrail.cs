@@ -125,7 +125,7 @@ internal sealed class AttackerTrail
                 var held when held.IsControlled() => Doing.Held,
                 _ when !stirred && !isInFromTheStart && time < state.Entrance => time < sets ? Doing.NotIn : Doing.ComesIn,
                 not Posture.Ready when time < state.OpenUntil => Doing.Reaction,
-                _ when time < state.ReadyAt => Doing.Reset,
+                _ when stirred && time < state.ReadyAt => Doing.Reset,
                 _ => time < threat ? Doing.Ready : Doing.Waiting,
             };
             if (cells[time] != Doing.Fall)
