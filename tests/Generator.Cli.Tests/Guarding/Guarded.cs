@@ -30,7 +30,7 @@ internal sealed class Guarded : IDisposable
     public static Guarded Start(string[] environment, params string[] args)
     {
         // A busy machine may take long to end what is over; who tests just that says otherwise.
-        string[] line = ["--default-signal=INT", "GENERATOR_GRACE=900", .. environment, "dotnet", Path.Combine(AppContext.BaseDirectory, "generator.dll"), .. args];
+        string[] line = ["--default-signal=INT,HUP,QUIT,TERM", "GENERATOR_GRACE=900", .. environment, "dotnet", Path.Combine(AppContext.BaseDirectory, "generator.dll"), .. args];
         return new Guarded(Process.Start(new ProcessStartInfo("env", line)
         {
             UseShellExecute = false,
