@@ -4,4 +4,8 @@ namespace Generator.Domain;
 /// <param name="Bearing">Opening bearing.</param>
 /// <param name="Distance">Opening distance from the mark.</param>
 /// <param name="Entrance">Moment before which the attacker is not yet in play.</param>
-public sealed record Placement(Bearing Bearing, Centimetres Distance, HalfCounts Entrance);
+public sealed record Placement(Bearing Bearing, Centimetres Distance, HalfCounts Entrance)
+{
+    /// <summary>"2:30, 3.00 m from the mark, in play from count 5" or "in from the start".</summary>
+    public string InWords => $"{Bearing.InWords}, {Distance} from the mark, {(Entrance > HalfCounts.Zero ? "in play from count " + Entrance.ToCountText() : "in from the start")}";
+}

@@ -61,14 +61,11 @@ internal static class ChangeLines
             if (was != now)
             {
                 yield return $"  opening, {Page.Clean(brief.Attackers[a].Name)}";
-                yield return $"    was  {Opening(was)}";
-                yield return $"    now  {Opening(now)}";
+                yield return $"    was  {was.InWords}";
+                yield return $"    now  {now.InWords}";
             }
         }
     }
-
-    private static string Opening(Placement placement) =>
-        $"{placement.Bearing.InWords}, {placement.Distance} from the mark, {(placement.Entrance > HalfCounts.Zero ? "in play from count " + placement.Entrance.ToCountText() : "in from the start")}";
 
     private static IEnumerable<string> One(Reworked reworked, MoveChange change, int number)
     {

@@ -11,8 +11,8 @@ using Generator.Paperwork.Json;
 using Generator.Paperwork.Text;
 using Generator.Rules;
 using Generator.Rules.Judging;
-using Generator.Solver.Diagnosing;
 using Generator.Solver.Completing;
+using Generator.Solver.Diagnosing;
 
 namespace Generator.Cli.Commands;
 

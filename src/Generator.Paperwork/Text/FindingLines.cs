@@ -11,8 +11,8 @@ public static class FindingLines
     /// <summary>All of them, each under its count, rule and move.</summary>
     public static IEnumerable<string> Of(IReadOnlyList<Finding> findings) => findings.OrderBy(f => f.Count).ThenBy(f => f.Move).SelectMany(One);
 
-    /// <summary>All of them, under each in one or two lines those that vanish with it.</summary>
-    public static IEnumerable<string> Of(IReadOnlyList<Fold> folds) => folds.OrderBy(f => f.Finding.Count).ThenBy(f => f.Finding.Move).SelectMany(f => One(f.Finding).Concat(Folded(f)));
+    /// <summary>All of them as they come, under each in one or two lines those that vanish with it.</summary>
+    public static IEnumerable<string> Of(IReadOnlyList<Fold> folds) => folds.SelectMany(f => One(f.Finding).Concat(Folded(f)));
 
     private static IEnumerable<string> Folded(Fold fold) =>
     [

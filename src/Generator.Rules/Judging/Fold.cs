@@ -8,6 +8,6 @@ namespace Generator.Rules.Judging;
 /// <param name="Mend">What was changed to mend it, such as "move 7 as jab left, head turns"; empty where it stays.</param>
 public sealed record Fold(Finding Finding, IReadOnlyList<Finding> Folded, string Mend)
 {
-    /// <summary>Every finding by itself.</summary>
-    public static IReadOnlyList<Fold> None(Verdict verdict) => [.. verdict.Findings.Select(f => new Fold(f, [], string.Empty))];
+    /// <summary>Every finding by itself, in the order of the counts.</summary>
+    public static IReadOnlyList<Fold> None(Verdict verdict) => [.. verdict.Findings.OrderBy(f => f.Count).ThenBy(f => f.Move).Select(f => new Fold(f, [], string.Empty))];
 }

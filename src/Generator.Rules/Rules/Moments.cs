@@ -53,6 +53,11 @@ public sealed class Moments : Rule
         && (wanted.Attack is null || (step.Attack is { } attack ? attack.GoesBy(wanted.Attack) : wanted.WantsNoAttack))
         && (wanted.Reaction is null || (step.Reaction is { } reaction && Equal(wanted.Reaction, reaction.Id)));
 
+    /// <summary>Positions in a routine, from 0, at which a moment stands as the brief fixed it.</summary>
+    public static IEnumerable<int> Standing(Scene scene, Moment moment, IReadOnlyList<Step> steps) =>
+        Enumerable.Range(0, Math.Max(0, steps.Count - moment.Moves.Count + 1))
+            .Where(at => moment.MayStart(new HalfCounts(steps[at].Start)) && Enumerable.Range(0, moment.Moves.Count).All(k => Matches(scene, moment.Moves[k], steps[at + k])));
+
     private static MomentProgress Advance(Scene scene, Moment moment, MomentProgress was, Step step)
     {
         if (was.Done)
@@ -60,10 +65,8 @@ public sealed class Moments : Rule
             return was;
         }
 
-        var start = new HalfCounts(step.Start);
-        var inTime = (moment.Earliest is not { } earliest || start >= earliest) && (moment.Latest is not { } latest || start <= latest);
         List<int>? begun = null;
-        if (inTime && Matches(scene, moment.Moves[0], step))
+        if (moment.MayStart(new HalfCounts(step.Start)) && Matches(scene, moment.Moves[0], step))
         {
             begun = [1];
         }

@@ -29,7 +29,7 @@ public sealed record KeptMoves(IReadOnlyList<Moment> Moments, IReadOnlyList<Lock
         var (first, last) = (kept.First, kept.Last);
         foreach (var moment in scene.Brief.Moments)
         {
-            foreach (var at in Enumerable.Range(0, Math.Max(0, steps.Count - moment.Moves.Count + 1)).Where(at => Stands(scene, moment, steps, at)))
+            foreach (var at in MomentRule.Standing(scene, moment, steps))
             {
                 if (at <= kept.Last && at + moment.Moves.Count > kept.First)
                 {
@@ -39,12 +39,6 @@ public sealed record KeptMoves(IReadOnlyList<Moment> Moments, IReadOnlyList<Lock
         }
 
         return kept with { First = first, Last = last };
-    }
-
-    private static bool Stands(Scene scene, Moment moment, IReadOnlyList<Step> steps, int at)
-    {
-        var start = new HalfCounts(steps[at].Start);
-        return !(start < moment.Earliest) && !(start > moment.Latest) && moment.Moves.Select((m, k) => MomentRule.Matches(scene, m, steps[at + k])).All(matches => matches);
     }
 
     private static Moment Run(Routine routine, LockedStretch kept)

@@ -29,7 +29,7 @@ public sealed class Shape
     public static Shape Of(Scene scene, Routine routine)
     {
         var steps = Replay.Of(scene, routine);
-        var order = Enumerable.Range(0, scene.Brief.Moments.Count).Select(m => (Moment: m, First: FirstOf(scene, steps, scene.Brief.Moments[m])))
+        var order = Enumerable.Range(0, scene.Brief.Moments.Count).Select(m => (Moment: m, First: MomentRule.Standing(scene, scene.Brief.Moments[m], steps).FirstOrDefault(-1)))
             .Where(m => m.First >= 0).OrderBy(m => m.First).ToList();
         var parts = new List<IReadOnlyList<Move>>();
         var from = 0;
@@ -60,20 +60,5 @@ public sealed class Shape
             ? one.Parts.Zip(other.Parts, Alignment.Fewest).Sum()
             : Alignment.Fewest([.. one.Parts.SelectMany(p => p)], [.. other.Parts.SelectMany(p => p)]);
         return Math.Min(100, 100 * changed / most);
-    }
-
-    private static int FirstOf(Scene scene, IReadOnlyList<Step> steps, Moment moment)
-    {
-        for (var i = 0; i + moment.Moves.Count <= steps.Count; i++)
-        {
-            var start = new HalfCounts(steps[i].Start);
-            var inTime = (moment.Earliest is not { } earliest || start >= earliest) && (moment.Latest is not { } latest || start <= latest);
-            if (inTime && Enumerable.Range(0, moment.Moves.Count).All(k => MomentRule.Matches(scene, moment.Moves[k], steps[i + k])))
-            {
-                return i;
-            }
-        }
-
-        return -1;
     }
 }

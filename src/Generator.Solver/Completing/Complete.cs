@@ -62,12 +62,7 @@ public sealed class Complete
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);
         var complete = new Complete(sketch, book, ends.Token) { Better = better };
-        for (var turn = 0; !ends.IsCancellationRequested && complete.best?.Price is not 0; turn++)
-        {
-            complete.Turn(new Dice(Dice.SeedOf(options.Seed, 0, turn)));
-        }
-
-        return complete.best;
+        return complete.Run(options.Seed, () => !ends.IsCancellationRequested);
     }
 
     /// <summary>The best filling that so much work finds, the same on every machine; null when there is none.</summary>
@@ -77,12 +72,7 @@ public sealed class Complete
     public static Completed? Soon(Sketch sketch, Book book, long work)
     {
         var complete = new Complete(sketch, book, CancellationToken.None);
-        for (var turn = 0; complete.strictWork + complete.givingWork < work && complete.best?.Price is not 0; turn++)
-        {
-            complete.Turn(new Dice(Dice.SeedOf(1, 0, turn)));
-        }
-
-        return complete.best;
+        return complete.Run(new CompleteOptions().Seed, () => complete.strictWork + complete.givingWork < work);
     }
 
     /// <summary>What speaks against any filling before one is searched for, such as an opening place that is off the floor, in words; empty where nothing does.</summary>
@@ -91,6 +81,16 @@ public sealed class Complete
     private Action<Completed>? Better { get; init; }
 
     private long Below => best?.Price ?? long.MaxValue;
+
+    private Completed? Run(int seed, Func<bool> goesOn)
+    {
+        for (var turn = 0; goesOn() && best?.Price is not 0; turn++)
+        {
+            Turn(new Dice(Dice.SeedOf(seed, 0, turn)));
+        }
+
+        return best;
+    }
 
     /// <summary>Half of the work goes into fillings in which nothing gives, half into a first answer and then into better ones.</summary>
     private void Turn(Dice dice)

@@ -26,7 +26,7 @@ internal sealed class Mending(Scene scene, Routine old, Completed mended)
         if (!old.Placements.SequenceEqual(mended.Routine.Placements))
         {
             placements = mended.Routine.Placements;
-            yield return Made("other opening places: " + Listed(old.Placements.Index().Where(p => p.Item != placements[p.Index]).Select(p => Opening(p.Index))));
+            yield return Made("other opening places: " + Listed(old.Placements.Index().Where(p => p.Item != placements[p.Index]).Select(p => $"{scene.Brief.Attackers[p.Index].Name} {placements[p.Index].InWords}")));
         }
 
         foreach (var (kind, to) in Throughout())
@@ -57,9 +57,9 @@ internal sealed class Mending(Scene scene, Routine old, Completed mended)
         }
 
         done = now.Length + 1;
-        if (moves.Count > Before(now.Length))
+        if (PutIn(now.Length).Select(Named).ToList() is { Count: > 0 } last)
         {
-            yield return Made("put in at the end: " + Listed(moves.Skip(Before(now.Length)).Select(Named)));
+            yield return Made("put in at the end: " + Listed(last));
         }
     }
 
@@ -68,13 +68,7 @@ internal sealed class Mending(Scene scene, Routine old, Completed mended)
     {
         yield return ("a cue", (move, to) => move.Attack is null || to.Attack is null || move.Cue == to.Cue ? (move, string.Empty) : (move with { Cue = to.Cue }, EnumWords.Of(to.Cue)));
         var later = 0;
-        yield return ("other time before", (move, to) =>
-        {
-            var more = to.Start.Value - move.Start.Value - later;
-            later += more;
-            return (move with { Start = to.Start }, more == 0 ? string.Empty : $"{new HalfCounts(Math.Abs(more)).InWords} {(more > 0 ? "more" : "less")}");
-        }
-        );
+        yield return ("other time before", Timed);
         yield return ("another place", (move, to) => move.Attacker != to.Attacker || move.From == to.From ? (move, string.Empty)
             : (move with { From = to.From }, to.From?.InWords ?? "where they were left"));
         yield return ("coming back later after", (move, to) => move.Linger == to.Linger ? (move, string.Empty) : (move with { Linger = to.Linger }, to.Linger.InWords));
@@ -82,13 +76,20 @@ internal sealed class Mending(Scene scene, Routine old, Completed mended)
             : (move with { Attack = to.Attack, Technique = to.Technique, Reaction = to.Reaction, Stance = null }, What(to)));
         yield return ("another reaction", (move, to) => Same(move, to) || !Same(move with { Reaction = to.Reaction }, to) ? (move, string.Empty)
             : (move with { Reaction = to.Reaction, Stance = null }, to.Reaction is { } reaction ? scene.Book.Reaction(reaction).Name : "none"));
+
+        (Move, string) Timed(Move move, Move to)
+        {
+            var more = to.Start.Value - move.Start.Value - later;
+            later += more;
+            return (move with { Start = to.Start }, more == 0 ? string.Empty : $"{new HalfCounts(Math.Abs(more)).InWords} {(more > 0 ? "more" : "less")}");
+        }
     }
 
     /// <summary>What a move becomes and what is put in before it, in words; null where it stays.</summary>
     private string? Become(int index)
     {
         var row = mended.Rows[index];
-        var putIn = moves.Skip(Before(index)).Take((row < 0 ? Before(index) : row) - Before(index)).Select(Named).ToList();
+        var putIn = PutIn(index).Select(Named).ToList();
         string?[] told =
         [
             putIn.Count > 0 ? $"put in before move {Number(index + 1)}: {Listed(putIn)}" : null,
@@ -97,42 +98,27 @@ internal sealed class Mending(Scene scene, Routine old, Completed mended)
         return string.Join("; ", told.OfType<string>()) is { Length: > 0 } text ? text : null;
     }
 
-    /// <summary>The row after the last move before this one that stays, from 0.</summary>
-    private int Before(int index) => mended.Rows.Take(index).Aggregate(0, (next, row) => row < 0 ? next : row + 1);
+    /// <summary>What is put in before a move, or at the end after the last; what stands before one that is left out is put in before the next.</summary>
+    private IEnumerable<Move> PutIn(int index)
+    {
+        var from = mended.Rows.Take(index).Max(r => (int?)r) + 1 ?? 0;
+        var to = index == now.Length ? moves.Count : mended.Rows[index];
+        return moves.Skip(from).Take(to - from);
+    }
 
     private Change Made(string told)
     {
-        var (made, written) = (new List<Move>(), new List<int>());
-        for (var i = 0; i < now.Length; i++)
+        var made = new List<(Move Move, int Written)>();
+        for (var i = 0; i <= now.Length; i++)
         {
-            var row = mended.Rows[i];
-            if (i >= done)
+            made.AddRange(i < done ? PutIn(i).Select(m => (m, 0)) : []);
+            if (i < now.Length && (i >= done || mended.Rows[i] >= 0))
             {
-                made.Add(now[i]);
-                written.Add(i + 1);
-                continue;
-            }
-
-            for (var r = Before(i); r < row; r++)
-            {
-                made.Add(moves[r]);
-                written.Add(0);
-            }
-
-            if (row >= 0)
-            {
-                made.Add(moves[row]);
-                written.Add(i + 1);
+                made.Add((i < done ? moves[mended.Rows[i]] : now[i], i + 1));
             }
         }
 
-        if (done > now.Length)
-        {
-            made.AddRange(moves.Skip(Before(now.Length)));
-            written.AddRange(Enumerable.Repeat(0, made.Count - written.Count));
-        }
-
-        return new Change(told, old with { Placements = placements, Moves = made }, written);
+        return new Change(told, old with { Placements = placements, Moves = [.. made.Select(m => m.Move)] }, [.. made.Select(m => m.Written)]);
     }
 
     private static bool Same(Move one, Move other) =>
@@ -152,12 +138,6 @@ internal sealed class Mending(Scene scene, Routine old, Completed mended)
         var book = scene.Book;
         string?[] parts = [move.Attack is { } a ? book.Attack(a).Name : null, move.Technique is { } t ? book.Technique(t).Name : null, move.Reaction is { } r ? book.Reaction(r).Name : null];
         return string.Join(", ", parts.OfType<string>());
-    }
-
-    private string Opening(int attacker)
-    {
-        var (name, place) = (scene.Brief.Attackers[attacker].Name, placements[attacker]);
-        return place.Entrance > HalfCounts.Zero ? $"{name} {place.Bearing.InWords}, {place.Distance}, in at count {place.Entrance.ToCountText()}" : $"{name} {place.Bearing.InWords}, {place.Distance}";
     }
 
     private static string Listed(IEnumerable<string> told) => string.Join("; ", told);
