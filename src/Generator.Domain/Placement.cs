@@ -7,5 +7,5 @@ namespace Generator.Domain;
 public sealed record Placement(Bearing Bearing, Centimetres Distance, HalfCounts Entrance)
 {
     /// <summary>"2:30, 3.00 m from the mark, in play from count 5" or "in from the start".</summary>
-    public string InWords => $"{Bearing.InWords}, {Distance} from the mark, {(Entrance > HalfCounts.Zero ? "in play from count " + Entrance.ToCountText() : "in from the start")}";
+    public string ToText() => $"{Bearing.InWords}, {Distance} from the mark, {(Entrance > HalfCounts.Zero ? "in play from count " + Entrance.ToCountText() : "in from the start")}";
 }

@@ -61,8 +61,8 @@ internal static class ChangeLines
             if (was != now)
             {
                 yield return $"  opening, {Page.Clean(brief.Attackers[a].Name)}";
-                yield return $"    was  {was.InWords}";
-                yield return $"    now  {now.InWords}";
+                yield return $"    was  {was.ToText()}";
+                yield return $"    now  {now.ToText()}";
             }
         }
     }

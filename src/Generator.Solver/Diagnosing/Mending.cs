@@ -26,7 +26,7 @@ internal sealed class Mending(Scene scene, Routine old, Completed mended)
         if (!old.Placements.SequenceEqual(mended.Routine.Placements))
         {
             placements = mended.Routine.Placements;
-            yield return Made("other opening places: " + Listed(old.Placements.Index().Where(p => p.Item != placements[p.Index]).Select(p => $"{scene.Brief.Attackers[p.Index].Name} {placements[p.Index].InWords}")));
+            yield return Made("other opening places: " + Listed(old.Placements.Index().Where(p => p.Item != placements[p.Index]).Select(p => $"{scene.Brief.Attackers[p.Index].Name} {placements[p.Index].ToText()}")));
         }
 
         foreach (var (kind, to) in Throughout())
