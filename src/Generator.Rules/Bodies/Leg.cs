@@ -97,17 +97,20 @@ public sealed class Leg
     }
 
     /// <summary>On this leg or one before it they lie, or are falling, at a moment.</summary>
-    public bool LiesAt(double moment)
+    public bool LiesAt(double moment) => LyingAt(moment) is not null;
+
+    /// <summary>Where they lie, or will when they have fallen, at a moment; null for who is upright.</summary>
+    public Leg? LyingAt(double moment)
     {
         for (var leg = this; leg is not null && leg.Reaches(moment); leg = leg.Before)
         {
             if (leg.Lies && leg.From <= moment && leg.To > moment)
             {
-                return true;
+                return leg;
             }
         }
 
-        return false;
+        return null;
     }
 
     /// <summary>Where they are at a moment of the leg.</summary>

@@ -107,6 +107,9 @@ public sealed class Step
     /// <summary>Farthest distance at which the technique still reaches.</summary>
     public int Farthest => Reach.Most + Follows;
 
+    /// <summary>Where the hero steps for the technique: from the mark and, before a move on somebody else, back.</summary>
+    public Place StepsTo => HasTarget && Technique is not null ? Place.At(TargetBearing, Reach.Step(Distance, Follows)) : default;
+
     /// <summary>Band of the technique for these two bodies.</summary>
     public Reach Reach { get; init; }
 

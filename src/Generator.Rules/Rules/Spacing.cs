@@ -127,12 +127,12 @@ public sealed class Spacing : Rule
                 continue;
             }
 
-            if (StandsAtTheHero(scene, one, step.Start) && (told & Bit(a, a)) == 0)
+            if ((told & Bit(a, a)) == 0 && !one.LiesAt(step.Start) && AtTheHero(scene, step, one) is { } near)
             {
                 told |= Bit(a, a);
                 if (tally.Count(Severity.Unsafe))
                 {
-                    tally.Tell(TooClose(scene, At(scene, step, Severity.Unsafe, string.Empty), a, -1, one.Distance, "stand", 2 * scene.Settle.BodyRadius.Value));
+                    tally.Tell(TooClose(scene, At(scene, step, Severity.Unsafe, string.Empty), a, -1, near, "stand", 2 * scene.Settle.BodyRadius.Value));
                 }
             }
 
@@ -194,13 +194,35 @@ public sealed class Spacing : Rule
         return false;
     }
 
-    private static bool StandsAtTheHero(Scene scene, AttackerState other, int moment) => IsAtTheHero(scene, other, moment) && !other.LiesAt(moment);
+    /// <summary>Upright at the mark itself, wherever the hero steps from there.</summary>
+    private static bool StandsAtTheHero(Scene scene, AttackerState other, int moment) =>
+        other.Distance < 2 * scene.Settle.BodyRadius.Value && IsBeside(other, moment) && !other.LiesAt(moment);
 
-    /// <summary>Somebody on the floor whom the hero neither works on nor holds nor is held by, and whose middle, or whose body, is within the hero's own room.</summary>
-    internal static bool IsAtTheHero(Scene scene, AttackerState other, int moment) =>
-        other.Distance < 2 * scene.Settle.BodyRadius.Value && other.Entrance <= moment && !other.Gone && !other.Posture.IsControlled() && other.Posture != Posture.Gripping;
+    /// <summary>On the floor, and neither held by the hero nor holding them.</summary>
+    private static bool IsBeside(AttackerState other, int moment) => other.Entrance <= moment && !other.Gone && !other.Posture.IsControlled() && other.Posture != Posture.Gripping;
 
     private static ulong Known(object? memory) => memory is ulong known ? known : 0UL;
+
+    /// <summary>
+    /// How near the hero, on the mark and on the step off it, comes to somebody on the floor whom they neither work on nor hold nor are held by: to the middle, or the whole body, in centimetres. Null
+    /// for who is clear of the hero's own room.
+    /// </summary>
+    internal static int? AtTheHero(Scene scene, Step step, AttackerState other)
+    {
+        if (!IsBeside(other, step.Start))
+        {
+            return null;
+        }
+
+        var (room, steps, lies) = (2 * scene.Settle.BodyRadius.Value, step.StepsTo, other.Leg?.LyingAt(step.Start));
+        if (lies is null && other.Distance >= room && steps == default)
+        {
+            return null;
+        }
+
+        var near = FloorGeometry.Whole(lies is null ? Place.At(other.Bearing, other.Distance).ToLine(default, steps) : Place.Between(default, steps, lies.Start, lies.End));
+        return near < room ? near : null;
+    }
 
     private static ulong Bit(int a, int b) => 1UL << ((Row * a) + b);
 

@@ -36,12 +36,12 @@ public sealed class Underfoot : Rule
             {
                 told &= ~(1 << a);
             }
-            else if (Spacing.IsAtTheHero(scene, other, step.Start) && other.LiesAt(step.Start) && (told & (1 << a)) == 0)
+            else if ((told & (1 << a)) == 0 && other.LiesAt(step.Start) && Spacing.AtTheHero(scene, step, other) is { } near)
             {
                 told |= 1 << a;
                 if (tally.Count(Severity.Unsafe))
                 {
-                    tally.Tell(AtTheHero(scene, step, a, other.Distance));
+                    tally.Tell(AtTheHero(scene, step, a, near));
                 }
             }
         }
@@ -52,7 +52,7 @@ public sealed class Underfoot : Rule
     private Finding AtTheHero(Scene scene, Step step, int attacker, int distance) => Told(
         scene,
         step,
-        $"{Words.Name(scene, attacker)} lies at {scene.Brief.Hero.Name}'s feet, {Words.Metres(distance)} from the mark, while the move is on somebody else.",
+        $"{Words.Name(scene, attacker)} lies at {scene.Brief.Hero.Name}'s feet, {Words.Metres(distance)} from {(step.StepsTo == default ? "the mark" : "where the technique steps")}, while the move is on somebody else.",
         Words.Name(scene, attacker),
         distance,
         2 * scene.Settle.BodyRadius.Value,

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Rules;
+using Generator.Rules.Bodies;
 using Generator.Solver.Filling;
 using Google.OrTools.Sat;
 
@@ -90,22 +91,60 @@ internal sealed class FloorRests(ModelAnswer answer)
             for (var a = 0; a < model.Cast; a++)
             {
                 var other = slot.Before.Attackers[a];
-                if (IsIn(slot, a) || value(other.Distance) >= 2 * settle.BodyRadius.Value || value(model.Entrances[a]) > value(slot.Start)
-                    || value(other.Gone) == 1 || value(other.Controlled) == 1 || value(other.Gripping) == 1
-                    || answer.Ways.Before(a, slot.Index).LiesAt(value(slot.Start)) != lying)
+                var body = answer.Ways.Before(a, slot.Index).LyingAt(value(slot.Start));
+                if (IsIn(slot, a) || value(model.Entrances[a]) > value(slot.Start) || value(other.Gone) == 1 || value(other.Controlled) == 1 || value(other.Gripping) == 1 || (body is not null) != lying)
                 {
                     continue;
                 }
 
-                var clause = new FloorClause(answer);
-                LeftAlone(clause, slot, a);
-                clause.Within(other.Distance, 0, (2 * settle.BodyRadius.Value) - 1);
-                clause.True(model.Cp.AtMost(model.Entrances[a], slot.Start, "entered"));
-                clause.Literals.AddRange([other.Gone, other.Controlled, other.Gripping]);
-                yield return clause.Literals;
+                var (steps, stands) = (StepsTo(slot), Place.At((int)value(other.Bearing), value(other.Distance)));
+                if (IsNear(stands.ToLine(default, steps)))
+                {
+                    yield return AtTheHero(slot, a, other, steps);
+                }
+                else if (body is not null && IsNear(Place.Between(default, steps, body.Start, body.End)))
+                {
+                    // How somebody lies hangs on all that has been done with them.
+                    yield return new FloorClashes(answer).Pinned(slot.Index);
+                }
             }
         }
     }
+
+    /// <summary>The feet, or the middle of who is upright or lies across, are too near to the hero on the step: it is all the same how they are there.</summary>
+    private List<ILiteral> AtTheHero(SlotVars slot, int a, AttackerVars other, Place steps)
+    {
+        var clause = new FloorClause(answer);
+        LeftAlone(clause, slot, a);
+        clause.True(model.Cp.AtMost(model.Entrances[a], slot.Start, "entered"));
+        clause.Literals.AddRange([other.Gone, other.Controlled, other.Gripping]);
+        if (value(other.Distance) < 2 * settle.BodyRadius.Value)
+        {
+            clause.Within(other.Distance, 0, (2 * settle.BodyRadius.Value) - 1);
+            return clause.Literals;
+        }
+
+        clause.Same(other.Bearing);
+        clause.Same(other.Distance);
+        clause.Chosen([.. slot.Uses, .. slot.Targets]);
+        clause.Same(slot.TargetBearing);
+        clause.Same(slot.Distance);
+        if (steps != default)
+        {
+            clause.Same(slot.Follows);
+        }
+
+        return clause.Literals;
+    }
+
+    private Place StepsTo(SlotVars slot)
+    {
+        var use = Array.FindIndex(slot.Uses, u => value(u) == 1);
+        return use < 0 || value(slot.NoTarget) == 1 || model.Vocabulary.Uses[use] is not { Technique: not null } chosen ? default
+            : Place.At((int)value(slot.TargetBearing), model.Scene.TechniqueReach(chosen.Index, (int)value(slot.Target)).Step((int)value(slot.Distance), (int)value(slot.Follows)));
+    }
+
+    private bool IsNear(double apart) => FloorGeometry.Whole(apart) < 2 * settle.BodyRadius.Value;
 
     /// <summary>A bearing on the way round the clock on which the floor does not reach so far.</summary>
     public IEnumerable<IReadOnlyList<ILiteral>> WalkingRound()

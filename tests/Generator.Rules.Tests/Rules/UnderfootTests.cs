@@ -45,4 +45,18 @@ public sealed class UnderfootTests
         Assert.True(steps[1].After.Attackers[0].Distance < 50);
         Assert.Equal(50, steps[2].After.Attackers[0].Distance);
     }
+
+    /// <summary>Bruno lies across at 6, 84 cm out. Wanda's swing stops at 97 cm, where a head kick, 134 cm at the nearest, has the hero step back 37.</summary>
+    [Theory]
+    [InlineData("high-round-kick-right {head-turns}", 1)]
+    [InlineData("cross-right {head-back}", 0)]
+    public void Nor_does_the_hero_step_back_onto_a_body(string technique, int findings)
+    {
+        var found = Judge("square Bruno@12/250 Wanda@12/400", "cross-right > wrist-catch-left {arm-caught} ; hip-throw-right {thrown-over} ; Wanda: +8 swing-right > outside-block-left {limb-stopped} ; " + technique);
+        found.Finds(findings, 4);
+        if (findings > 0)
+        {
+            found.Measures(0.47m, 0.5m, "m").Says("from where the technique steps");
+        }
+    }
 }
