@@ -10,4 +10,5 @@ namespace Generator.Domain;
 /// <param name="StepIn">Farthest step towards the target.</param>
 /// <param name="StepOut">Farthest step away from the target.</param>
 /// <param name="MeetsOnTheWay">A stop-hit: the attacker is met on the way in, no nearer than <see cref="From"/>.</param>
-public sealed record Band(Limb Limb, decimal From, decimal To, Centimetres StepIn, Centimetres StepOut, bool MeetsOnTheWay);
+/// <param name="Behind">How much farther out an attack stops, since it is thrown at somebody held or gripping who is put between, 0 to 2 m.</param>
+public sealed record Band(Limb Limb, decimal From, decimal To, Centimetres StepIn, Centimetres StepOut, bool MeetsOnTheWay, Centimetres Behind = default);

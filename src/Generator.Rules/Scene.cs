@@ -85,11 +85,17 @@ public sealed class Scene
         return Math.Clamp(Settle.StrikingDistance.Value, reach.Near, Math.Max(reach.Near, reach.Far));
     }
 
-    /// <summary>How far away an attacker is when the attack lands (technique −1: nothing answers it); a stop-hit meets them no nearer than its band.</summary>
+    /// <summary>How far away an attacker is when the attack lands (technique −1: nothing answers it); a stop-hit meets them no nearer than its band, and somebody put between keeps them farther out.</summary>
     public int ContactDistance(int attack, int technique, int attacker)
     {
         var stop = StopDistance(attack, attacker);
-        return technique >= 0 && Book.Techniques[technique].Band.MeetsOnTheWay ? Math.Max(stop, techniqueReach[technique, attacker].Near) : stop;
+        if (technique < 0)
+        {
+            return stop;
+        }
+
+        var band = Book.Techniques[technique].Band;
+        return Math.Max(stop + band.Behind.Value, band.MeetsOnTheWay ? techniqueReach[technique, attacker].Near : 0);
     }
 
     /// <summary>Half counts for which a reaction leaves an opening.</summary>

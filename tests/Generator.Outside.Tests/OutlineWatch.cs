@@ -51,7 +51,7 @@ internal sealed class OutlineWatch
         }
     }
 
-    private Outline HeroAt(double time) => course.Hero.SpotAt(time) is var spot ? Outline.Upright(spot.X, spot.Y) : default;
+    private Outline HeroAt(double time) => course.Hero.PlaceAt(time) is var place ? Outline.Upright(place.X, place.Y) : default;
 
     private void See(PerformerCourse attacker, int half)
     {
@@ -80,7 +80,7 @@ internal sealed class OutlineWatch
             return [];
         }
 
-        var here = attacker.SpotAt(time);
+        var here = attacker.PlaceAt(time);
         if (doing == Doing.Fall)
         {
             var end = half;
@@ -89,7 +89,7 @@ internal sealed class OutlineWatch
                 end++;
             }
 
-            while (end < course.To && attacker.FigureAt(end) == Figure.Lying && attacker.SpotAt(end).To(attacker.SpotAt(end - 1)) > 0.5)
+            while (end < course.To && attacker.FigureAt(end) == Figure.Lying && attacker.PlaceAt(end).To(attacker.PlaceAt(end - 1)) > 0.5)
             {
                 end++;
             }
@@ -116,7 +116,7 @@ internal sealed class OutlineWatch
         }
 
         // A fall may be followed up at once; who is pressed down from the knees has none.
-        var (fell, now) = (attacker.SpotAt(landed), attacker.SpotAt(half));
+        var (fell, now) = (attacker.PlaceAt(landed), attacker.PlaceAt(half));
         var move = new[] { down, down - 1 }.Where(t => attacker.DoingAt(t) == Doing.Fall).Select(t => attacker.Moves[t - course.From]).FirstOrDefault();
         var stature = (double)source.Brief.Attackers[attacker.Attacker].Height.Value;
         var reaction = move > 0 ? source.Routine.Moves[move - 1].Reaction : null;

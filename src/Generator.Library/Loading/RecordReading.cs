@@ -160,7 +160,7 @@ internal static class RecordReading
         }
 
         var result = steps
-            ? new Band(limb, from ?? 0, to ?? 0, new(band.Whole("stepIn", Step) ?? 0), new(band.Whole("stepOut", Step) ?? 0), band.Flag("meets"))
+            ? new Band(limb, from ?? 0, to ?? 0, new(band.Whole("stepIn", Step) ?? 0), new(band.Whole("stepOut", Step) ?? 0), band.Flag("meets"), new(band.Whole("behind", Step) ?? 0))
             : new Band(limb, from ?? 0, to ?? 0, default, default, MeetsOnTheWay: false);
         band.Finish();
         return result;

@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Paperwork.Following;
 using Generator.Paperwork.Text;
+using Generator.Rules.Bodies;
 using Generator.Rules.Replaying;
 using Generator.Rules.Sight;
 using Sight = Generator.Rules.Sight;
@@ -30,7 +31,7 @@ public sealed class FloorPainter
     public FloorPainter(PaperSource source, Course course)
     {
         (this.source, this.course, hits) = (source, course, Hit.Of(source.Scene, source.Steps));
-        Window = new PlanWindow(source.Brief.Floor, course.Performers.SelectMany(p => p.Ways).Select(w => w.Spot));
+        Window = new PlanWindow(source.Brief.Floor, course.Performers.SelectMany(p => p.Ways).Select(w => w.Place));
     }
 
     private FloorPainter(FloorPainter of, PlanWindow window) => (source, course, hits, Window) = (of.source, of.course, of.hits, window);
@@ -101,8 +102,8 @@ public sealed class FloorPainter
 
         ShunLines(placer, ways, lenses);
         var things = source.Brief.Floor.Obstacles.Select(ThingOf).Where(t => t.Box.Overlaps(Window.Inner)).Select(t => t with { Box = t.Box.Within(Window.Inner) }).ToList();
-        var doors = source.Brief.Floor.WaysIn.Select(w => (Name: Page.Clean(w.Name), Spot: new Spot(w.X.Value - source.Brief.Floor.MarkX.Value, w.Y.Value - source.Brief.Floor.MarkY.Value)))
-            .Where(w => Window.Shows(w.Spot)).Select(w => new Door(Window.Of(w.Spot), w.Name)).ToList();
+        var doors = source.Brief.Floor.WaysIn.Select(w => (Name: Page.Clean(w.Name), Place: new Place(w.X.Value - source.Brief.Floor.MarkX.Value, w.Y.Value - source.Brief.Floor.MarkY.Value)))
+            .Where(w => Window.Shows(w.Place)).Select(w => new Door(Window.Of(w.Place), w.Name)).ToList();
         foreach (var door in doors)
         {
             placer.Take(Box.Around(door.At.X, door.At.Y, 16, 16));
@@ -193,13 +194,13 @@ public sealed class FloorPainter
     private string Named(PerformerCourse performer, int from, int time)
     {
         var name = TextSize.Fit(Page.Clean(performer.Name), Size, 120) + (time > from ? " enters, " + Words.AtCount(time) : string.Empty);
-        var far = Spot.Mark.To(performer.SpotAt(time));
-        return Window.Keeps(performer.SpotAt(time), Shapes.Radius) ? name : $"{name}, {Words.Number(Math.Round((decimal)far / 100, 1))} m";
+        var far = Place.Mark.To(performer.PlaceAt(time));
+        return Window.Keeps(performer.PlaceAt(time), Shapes.Radius) ? name : $"{name}, {Words.Number(Math.Round((decimal)far / 100, 1))} m";
     }
 
     private Marker MarkerOf(PerformerCourse performer, int time, string style)
     {
-        var at = Window.Held(performer.SpotAt(time), Shapes.Radius);
+        var at = Window.Held(performer.PlaceAt(time), Shapes.Radius);
         return new Marker(performer.Attacker, at, at, performer.FacingAt(time), performer.FigureAt(time), style);
     }
 
@@ -222,16 +223,16 @@ public sealed class FloorPainter
         foreach (var (who, _) in step.Falls.Where(f => f.Who >= 0))
         {
             var state = step.After.Attackers[who];
-            var knees = new Outline(who, Window.Of(Spot.At(state.Bearing, state.Distance)), 0, Shapes.Body(new Centimetres(50), Window.Scale), "landing");
-            var body = state.Leg?.LastingBody(step.Index) is { } leg ? OutlineOf(who, new LyingBody(leg.From, leg.To, Spot.Of(leg.Start), Spot.Of(leg.End)), "landing") : knees;
+            var knees = new Outline(who, Window.Of(Place.At(state.Bearing, state.Distance)), 0, Shapes.Body(new Centimetres(50), Window.Scale), "landing");
+            var body = state.Leg?.LastingBody(step.Index) is { } leg ? OutlineOf(who, new LyingBody(leg.From, leg.To, leg.Start.Rounded(), leg.End.Rounded()), "landing") : knees;
             yield return (body, $"{TextSize.Fit(Page.Clean(source.Brief.Attackers[who].Name), Size, 90)} down, {Words.AtCount(step.End)}");
         }
     }
 
     private Lens LensOf(Camera camera, IReadOnlyList<Step> steps)
     {
-        var at = Window.Held(Spot.At(camera.Bearing.HalfHours, camera.Distance.Value), LensInside);
-        return new Lens(at, camera.Bearing.Degrees + 180, [.. ReadFrom(camera, steps).Select(h => Window.Held(Spot.At(h.Bearing, h.Distance), 0))]);
+        var at = Window.Held(Place.At(camera.Bearing.HalfHours, camera.Distance.Value), LensInside);
+        return new Lens(at, camera.Bearing.Degrees + 180, [.. ReadFrom(camera, steps).Select(h => Window.Held(Place.At(h.Bearing, h.Distance), 0))]);
     }
 
     /// <summary>The same judgement as that of the camera plan.</summary>
@@ -242,7 +243,7 @@ public sealed class FloorPainter
     {
         var far = $", {Words.Number(Math.Round(camera.Distance.Metres, camera.Distance.Value < 2000 ? 1 : 0))} m";
         var name = TextSize.Fit(Page.Clean(camera.Text), Size, Math.Min(160, Window.Width - TextSize.Width(far, Size) - Shapes.Radius));
-        if (!Window.Keeps(Spot.At(camera.Bearing.HalfHours, camera.Distance.Value), LensInside))
+        if (!Window.Keeps(Place.At(camera.Bearing.HalfHours, camera.Distance.Value), LensInside))
         {
             name += far;
         }
@@ -254,7 +255,7 @@ public sealed class FloorPainter
     private Thing ThingOf(Obstacle obstacle)
     {
         var floor = source.Brief.Floor;
-        var corner = Window.Of(new Spot(obstacle.X.Value - floor.MarkX.Value, obstacle.Y.Value + obstacle.Depth.Value - floor.MarkY.Value));
+        var corner = Window.Of(new Place(obstacle.X.Value - floor.MarkX.Value, obstacle.Y.Value + obstacle.Depth.Value - floor.MarkY.Value));
         return new Thing(new Box(corner.X, corner.Y, obstacle.Width.Value * Window.Scale, obstacle.Depth.Value * Window.Scale), Page.Clean(obstacle.Name));
     }
 
@@ -263,7 +264,7 @@ public sealed class FloorPainter
     {
         foreach (var hour in Hours)
         {
-            var at = Window.Held(Spot.At(hour, 100_000), -PlanWindow.Margin / 2);
+            var at = Window.Held(Place.At(hour, 100_000), -PlanWindow.Margin / 2);
             placer.TryAt(new Bearing(hour).ToClockText() + ":00", at, HourSize, "hour");
         }
     }

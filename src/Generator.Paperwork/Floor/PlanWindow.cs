@@ -1,5 +1,5 @@
 using Generator.Domain;
-using Generator.Paperwork.Following;
+using Generator.Rules.Bodies;
 
 namespace Generator.Paperwork.Floor;
 
@@ -35,18 +35,18 @@ public sealed class PlanWindow
     private readonly double right;
     private readonly double bottom;
 
-    public PlanWindow(FloorPlan floor, IEnumerable<Spot> spots)
+    public PlanWindow(FloorPlan floor, IEnumerable<Place> places)
     {
         var (west, south) = (-floor.MarkX.Value, -floor.MarkY.Value);
         var (east, north) = (west + floor.Width.Value, south + floor.Depth.Value);
         var (x0, x1, y0, y1) = (-Least, Least, -Least, Least);
-        foreach (var spot in spots)
+        foreach (var place in places)
         {
-            var held = Math.Min(1, Farthest / Math.Max(1, Spot.Mark.To(spot)));
-            x0 = Math.Min(x0, (spot.X * held) - Around);
-            x1 = Math.Max(x1, (spot.X * held) + Around);
-            y0 = Math.Min(y0, (spot.Y * held) - Around);
-            y1 = Math.Max(y1, (spot.Y * held) + Around);
+            var held = Math.Min(1, Farthest / Math.Max(1, Place.Mark.To(place)));
+            x0 = Math.Min(x0, (place.X * held) - Around);
+            x1 = Math.Max(x1, (place.X * held) + Around);
+            y0 = Math.Min(y0, (place.Y * held) - Around);
+            y1 = Math.Max(y1, (place.Y * held) + Around);
         }
 
         // An edge that is nearly reached is shown; nobody stands beyond it unless the routine is wrong.
@@ -61,7 +61,7 @@ public sealed class PlanWindow
     {
         const double Beyond = 40;
         var (farX, farY) = (floor.Width - floor.MarkX, floor.Depth - floor.MarkY);
-        var ways = floor.WaysIn.Select(w => new Spot(w.X.Value - floor.MarkX.Value, w.Y.Value - floor.MarkY.Value)).ToList();
+        var ways = floor.WaysIn.Select(w => new Place(w.X.Value - floor.MarkX.Value, w.Y.Value - floor.MarkY.Value)).ToList();
         left = Math.Min(-floor.MarkX.Value, ways.Select(w => w.X).DefaultIfEmpty(0).Min()) - Beyond;
         right = Math.Max(farX.Value, ways.Select(w => w.X).DefaultIfEmpty(0).Max()) + Beyond;
         bottom = Math.Min(-floor.MarkY.Value, ways.Select(w => w.Y).DefaultIfEmpty(0).Min()) - Beyond;
@@ -75,7 +75,7 @@ public sealed class PlanWindow
     public static PlanWindow Whole(FloorPlan floor) => new(floor);
 
     /// <summary>The corners of what is shown that lie towards 9 and 12, and towards 3 and 6.</summary>
-    public (Spot First, Spot Last) Seen => (new Spot(left, top), new Spot(right, bottom));
+    public (Place First, Place Last) Seen => (new Place(left, top), new Place(right, bottom));
 
     /// <summary>Units of the drawing for one centimetre.</summary>
     public double Scale { get; }
@@ -90,26 +90,26 @@ public sealed class PlanWindow
     /// <summary>What is shown, without the margin.</summary>
     public Box Inner => new(Margin, Margin, Width - (2 * Margin), Height - (2 * Margin) - Foot);
 
-    public Point Mark => Of(Spot.Mark);
+    public Point Mark => Of(Place.Mark);
 
-    public Point Of(Spot spot) => new(((spot.X - left) * Scale) + Margin, ((top - spot.Y) * Scale) + Margin);
+    public Point Of(Place place) => new(((place.X - left) * Scale) + Margin, ((top - place.Y) * Scale) + Margin);
 
     /// <summary>The place, drawn back along the line to the mark until it is inside by so many units.</summary>
-    public Point Held(Spot spot, double inside)
+    public Point Held(Place place, double inside)
     {
-        var (point, share) = (Of(spot), Kept(spot, inside));
+        var (point, share) = (Of(place), Kept(place, inside));
         return new Point(Mark.X + ((point.X - Mark.X) * share), Mark.Y + ((point.Y - Mark.Y) * share));
     }
 
     /// <summary>Somebody or something there is drawn where it is.</summary>
-    public bool Keeps(Spot spot, double inside) => Kept(spot, inside) == 1;
+    public bool Keeps(Place place, double inside) => Kept(place, inside) == 1;
 
-    public bool Shows(Spot spot) => Inner.Holds(new Box(Of(spot).X, Of(spot).Y, 0, 0));
+    public bool Shows(Place place) => Inner.Holds(new Box(Of(place).X, Of(place).Y, 0, 0));
 
     /// <summary>The share of the way from the mark that is drawn; 1 for all of it.</summary>
-    private double Kept(Spot spot, double inside)
+    private double Kept(Place place, double inside)
     {
-        var point = Of(spot);
+        var point = Of(place);
         return Math.Min(Share(point.X, Mark.X, Margin + inside, Width - Margin - inside), Share(point.Y, Mark.Y, Margin + inside, Height - Foot - Margin - inside));
     }
 

@@ -105,7 +105,7 @@ internal sealed class AttackerTrail
 
     /// <summary>Where and when they lie: from the end of the move that puts them there, or from its start if they lay before.</summary>
     private IReadOnlyList<LyingBody> Bodies(Leg last) =>
-        [.. last.Chain().Where(l => l.Lies).Reverse().Select(l => new LyingBody(l.Before?.LiesAt(l.From - 0.5) == true ? l.From : Math.Max(l.From, source.Steps[l.Move].Over), l.To, Spot.Of(l.Start), Spot.Of(l.End)))];
+        [.. last.Chain().Where(l => l.Lies).Reverse().Select(l => new LyingBody(l.Before?.LiesAt(l.From - 0.5) == true ? l.From : Math.Max(l.From, source.Steps[l.Move].Over), l.To, l.Start.Rounded(), l.End.Rounded()))];
 
     private bool Takes(Step step) => step.Concerns(attacker);
 

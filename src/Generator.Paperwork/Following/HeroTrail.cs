@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Rules.Bodies;
 using Generator.Rules.Replaying;
 
 namespace Generator.Paperwork.Following;
@@ -37,7 +38,7 @@ internal static class HeroTrail
             Doings = cells.Doings,
             Moves = cells.Moves,
             Figures = cells.Figures,
-            Ways = [new Keyframe(from, Spot.Mark)],
+            Ways = [new Keyframe(from, Place.Mark)],
             Bodies = Bodies(cells, from, turns, source.Brief.Hero.Height),
             Turns = [.. turns.DistinctBy(t => (t.Time, t.Degrees))],
             Contacts = [.. source.Steps.Where(IsHit).Select(s => new Contact(s.End, s.Index + 1, true, s.Row.Attacker, true))],
@@ -72,14 +73,14 @@ internal static class HeroTrail
             }
 
             var facing = turns.LastOrDefault(t => t.Time <= from + i, turns[0]).Degrees;
-            var head = Spot.At(((double)facing / Bearing.DegreesPerHalfHour) + (Bearing.Circle / 2), height.Value - 50);
+            var head = Place.At((facing / Bearing.DegreesPerHalfHour) + (Bearing.Circle / 2), height.Value - 50);
             if (bodies.Count > 0 && bodies[^1].To == from + i && bodies[^1].Head == head)
             {
                 bodies[^1] = bodies[^1] with { To = from + i + 1 };
             }
             else
             {
-                bodies.Add(new LyingBody(from + i, from + i + 1, Spot.Mark, head));
+                bodies.Add(new LyingBody(from + i, from + i + 1, Place.Mark, head));
             }
         }
 

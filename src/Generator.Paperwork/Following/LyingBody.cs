@@ -1,3 +1,5 @@
+using Generator.Rules.Bodies;
+
 namespace Generator.Paperwork.Following;
 
 /// <summary>Somebody on the floor.</summary>
@@ -5,4 +7,4 @@ namespace Generator.Paperwork.Following;
 /// <param name="To">Moment at which they are up again; infinite for good.</param>
 /// <param name="Feet">End of the body's axis, half its width from the soles.</param>
 /// <param name="Head">The other end, half its width from the crown.</param>
-public readonly record struct LyingBody(double From, double To, Spot Feet, Spot Head);
+public readonly record struct LyingBody(double From, double To, Place Feet, Place Head);

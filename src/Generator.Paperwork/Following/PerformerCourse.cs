@@ -1,3 +1,7 @@
+using Generator.Domain;
+using Generator.Paperwork.Text;
+using Generator.Rules.Bodies;
+
 namespace Generator.Paperwork.Following;
 
 /// <summary>What one performer does, and where, in every half count of a routine.</summary>
@@ -60,7 +64,7 @@ public sealed class PerformerCourse
 
     public Doing DoingAt(int time) => Doings[Math.Clamp(time - From, 0, Doings.Count - 1)];
 
-    public Spot SpotAt(double time)
+    public Place PlaceAt(double time)
     {
         for (var i = Ways.Count - 1; i >= 0; i--)
         {
@@ -69,10 +73,18 @@ public sealed class PerformerCourse
                 continue;
             }
 
-            return i == Ways.Count - 1 ? Ways[i].Spot : Ways[i].Spot.Towards(Ways[i + 1].Spot, (time - Ways[i].Time) / (Ways[i + 1].Time - Ways[i].Time));
+            return i == Ways.Count - 1 ? Ways[i].Place : Ways[i].Place.Towards(Ways[i + 1].Place, (time - Ways[i].Time) / (Ways[i + 1].Time - Ways[i].Time));
         }
 
-        return Ways[0].Spot;
+        return Ways[0].Place;
+    }
+
+    /// <summary>"3 o'clock, 1.20 m": the nearest bearing, and how far from the mark.</summary>
+    public string WhereAt(double time)
+    {
+        var place = PlaceAt(time);
+        var bearing = new Bearing((int)Math.Round(Math.Atan2(place.X, place.Y) * Bearing.Circle / (2 * Math.PI)));
+        return $"{Words.Clock(bearing)}, {new Centimetres((int)Math.Round(Place.Mark.To(place)))}";
     }
 
     /// <summary>Degrees clockwise from 12 that the hero faces, 0 to 359; attackers face the mark.</summary>
@@ -80,8 +92,8 @@ public sealed class PerformerCourse
     {
         if (!IsHero)
         {
-            var spot = SpotAt(time);
-            var towards = Math.Atan2(-spot.X, -spot.Y) * 180 / Math.PI;
+            var place = PlaceAt(time);
+            var towards = Math.Atan2(-place.X, -place.Y) * 180 / Math.PI;
             return ((int)Math.Round(towards) + 360) % 360;
         }
 
@@ -90,6 +102,6 @@ public sealed class PerformerCourse
     }
 
     /// <summary>Places passed from one moment to another, both ends included.</summary>
-    public IReadOnlyList<Spot> Path(int from, int to) =>
-        [SpotAt(from), .. Ways.Where(w => w.Time > from && w.Time < to).Select(w => w.Spot), SpotAt(to)];
+    public IReadOnlyList<Place> Path(int from, int to) =>
+        [PlaceAt(from), .. Ways.Where(w => w.Time > from && w.Time < to).Select(w => w.Place), PlaceAt(to)];
 }

@@ -20,17 +20,19 @@ internal static class Trail
         }
 
         legs.Reverse();
-        var frames = new List<Keyframe> { new(from, Spot.Of(legs[0].Start)) };
+        var frames = new List<Keyframe> { new(from, legs[0].Start.Rounded()) };
         foreach (var leg in legs)
         {
-            Go(frames, leg.From, Spot.Of(leg.Start));
-            Go(frames, leg.To, Spot.Of(leg.End));
+            // Who lies until the next leg takes them up stays where they lie.
+            Go(frames, leg.From, frames[^1].Place);
+            Go(frames, leg.From, leg.Start.Rounded());
+            Go(frames, leg.To, leg.End.Rounded());
         }
 
         return frames;
     }
 
-    private static void Go(List<Keyframe> frames, double time, Spot spot)
+    private static void Go(List<Keyframe> frames, double time, Place place)
     {
         var last = frames[^1];
         if (double.IsInfinity(time))
@@ -39,14 +41,14 @@ internal static class Trail
         }
 
         // Where the next move takes somebody over as soon as they arrive, they arrive first: both places stand at that moment.
-        var arrives = time == last.Time && frames.Count > 1 && frames[^2].Time < time && last.Spot != spot;
-        if ((time <= last.Time && !arrives) || (last.Spot == spot && frames.Count > 1 && frames[^2].Spot == spot))
+        var arrives = time == last.Time && frames.Count > 1 && frames[^2].Time < time && last.Place != place;
+        if ((time <= last.Time && !arrives) || (last.Place == place && frames.Count > 1 && frames[^2].Place == place))
         {
-            frames[^1] = new Keyframe(Math.Max(time, last.Time), spot);
+            frames[^1] = new Keyframe(Math.Max(time, last.Time), place);
         }
         else
         {
-            frames.Add(new Keyframe(time, spot));
+            frames.Add(new Keyframe(time, place));
         }
     }
 }

@@ -81,7 +81,7 @@ public sealed class PartView
             var (where, far) = step.HasTarget ? ($", at the hero's {Words.Clock(step.TargetBearing)}", $", {new Centimetres(step.Distance)} from the mark") : (string.Empty, string.Empty);
             lines.Add(("Go", ComesTooSoon(step) is { } ready
                 ? $"do not: you are ready only at {Words.AtCount(ready)}, too late for the contact"
-                : $"at {Words.AtCount(Leaves(step))} from {PlaceAt(Leaves(step))}{(step.WalkRound > 0 ? $", round to {Words.Clock(step.TargetBearing)}" : string.Empty)}"));
+                : $"at {Words.AtCount(Leaves(step))} from {Own.WhereAt(Leaves(step))}{(step.WalkRound > 0 ? $", round to {Words.Clock(step.TargetBearing)}" : string.Empty)}"));
             lines.Add(("Throw", $"{step.Attack!.Name}, {(begins == step.Contact ? "at once" : "from " + Words.AtCount(begins))}{where}"));
             lines.Add(("Contact", $"{Words.AtCount(step.Contact)}{far}"));
             AddCue(lines, step, "give it by {0} as you start");
@@ -187,13 +187,6 @@ public sealed class PartView
     /// <summary>When they will be ready, where the routine has them go before that; null where it does not.</summary>
     private int? ComesTooSoon(Step step) => ReadyFor(step) is var ready && Leaves(step) < ready ? ready : null;
 
-    private string PlaceAt(int time)
-    {
-        var spot = Own.SpotAt(time);
-        var bearing = new Bearing((int)Math.Round(Math.Atan2(spot.X, spot.Y) * Bearing.Circle / (2 * Math.PI)));
-        return $"{Words.Clock(bearing)}, {new Centimetres((int)Math.Round(Spot.Mark.To(spot)))}";
-    }
-
     private static string Posture(AttackerState state) => state.Gone ? "off the floor" : Words.Of(state.Posture);
 
     private string Again(Step step)
@@ -217,6 +210,6 @@ public sealed class PartView
         var contact = $"for move {Words.Number(next.Index + 1)}, contact at {Words.AtCount(next.Contact)}";
         return ComesTooSoon(next) is { } late
             ? $"do not go: you are ready only at {Words.AtCount(late)}, too late {contact}"
-            : $"be ready by {Words.AtCount(ReadyFor(next))}; go at {Words.AtCount(Leaves(next))} from {PlaceAt(Leaves(next))}; {contact}";
+            : $"be ready by {Words.AtCount(ReadyFor(next))}; go at {Words.AtCount(Leaves(next))} from {Own.WhereAt(Leaves(next))}; {contact}";
     }
 }

@@ -39,7 +39,7 @@ internal static class PlaybackData
     private static JObject Of(RoutineView view, PerformerCourse performer) => new()
     {
         ["name"] = Page.Clean(performer.Name),
-        ["ways"] = new JArray(performer.Ways.Select(w => Place(view, w))),
+        ["ways"] = new JArray(performer.Ways.Select(w => Frame(view, w))),
         ["bodies"] = new JArray(performer.Bodies.Select(b => Body(view, b))),
         ["turns"] = new JArray(performer.Turns.Select(t => new JArray(t.Time, t.Degrees))),
         ["figures"] = string.Concat(performer.Figures.Select(f => FigureLetters[(int)f])),
@@ -47,9 +47,9 @@ internal static class PlaybackData
         ["contacts"] = new JArray(performer.Contacts.Select(c => new JArray(c.Time, c.On + 1, c.Lands ? 1 : 0))),
     };
 
-    private static JArray Place(RoutineView view, Keyframe way)
+    private static JArray Frame(RoutineView view, Keyframe way)
     {
-        var point = view.Painter.Window.Of(way.Spot);
+        var point = view.Painter.Window.Of(way.Place);
         return new JArray(Math.Round(way.Time, 2), Math.Round(point.X, 1), Math.Round(point.Y, 1));
     }
 

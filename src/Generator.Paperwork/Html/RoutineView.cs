@@ -75,21 +75,19 @@ public sealed class RoutineView
     /// <summary>"Floor at count 1: Ines on the mark facing 12 o'clock; Bruno at 12 o'clock, 2.60 m. To count 9: Bruno to 2 o'clock, 0.90 m."</summary>
     private string InWords(Step first, int from, int to)
     {
-        var places = Course.Performers.Skip(1).Select(p => $"{Page.Clean(p.Name)} {Place(p, from)}");
-        var moved = Course.Performers.Skip(1).Where(p => Place(p, from) != Place(p, to)).Select(p => $"{Page.Clean(p.Name)} {Place(p, to)}").ToList();
+        var places = Course.Performers.Skip(1).Select(p => $"{Page.Clean(p.Name)} {Whereabouts(p, from)}");
+        var moved = Course.Performers.Skip(1).Where(p => Whereabouts(p, from) != Whereabouts(p, to)).Select(p => $"{Page.Clean(p.Name)} {Whereabouts(p, to)}").ToList();
         var end = moved.Count == 0 ? string.Empty : $" At {Words.AtCount(to)}: {string.Join("; ", moved)}.";
         return $"Floor at {Words.AtCount(from)}: {HeroName} on the mark facing {Words.Clock(first.Before.Facing)}; {string.Join("; ", places)}.{end}";
     }
 
-    private static string Place(PerformerCourse performer, int time)
+    private static string Whereabouts(PerformerCourse performer, int time)
     {
         if (performer.FigureAt(time) == Figure.Away)
         {
             return DoingWords.Of(performer.DoingAt(time));
         }
 
-        var spot = performer.SpotAt(time);
-        var bearing = new Bearing((int)Math.Round(Math.Atan2(spot.X, spot.Y) * Bearing.Circle / (2 * Math.PI)));
-        return $"at {Words.Clock(bearing)}, {new Centimetres((int)Math.Round(Spot.Mark.To(spot)))}, {DoingWords.Of(performer.DoingAt(time))}";
+        return $"at {performer.WhereAt(time)}, {DoingWords.Of(performer.DoingAt(time))}";
     }
 }

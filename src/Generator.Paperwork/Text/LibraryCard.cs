@@ -98,7 +98,8 @@ public static class LibraryCard
     private static string Band(Band band)
     {
         var step = band.StepIn > default(Centimetres) || band.StepOut > default(Centimetres) ? $"; steps in up to {band.StepIn}, out up to {band.StepOut}" : string.Empty;
-        return $"{Words.Number(band.From)} to {Words.Number(band.To)} times the {Words.Of(band.Limb)}{step}";
+        var behind = band.Behind > default(Centimetres) ? $"; an attack stops {band.Behind} farther out, behind whoever is put between" : string.Empty;
+        return $"{Words.Number(band.From)} to {Words.Number(band.To)} times the {Words.Of(band.Limb)}{step}{behind}";
     }
 
     /// <summary>How long at the usual tempo, and from which tempos on how much longer.</summary>

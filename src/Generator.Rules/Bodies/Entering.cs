@@ -99,10 +99,7 @@ public static class Entering
         var first = double.PositiveInfinity;
         foreach (var attacker in step.After.Attackers)
         {
-            for (var leg = attacker.Leg; leg is not null && leg.Move == step.Index; leg = leg.Before)
-            {
-                first = Math.Min(first, leg.From);
-            }
+            first = Math.Min(first, attacker.Leg?.Begins(step.Index) ?? double.PositiveInfinity);
         }
 
         return first;

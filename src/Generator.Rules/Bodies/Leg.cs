@@ -96,6 +96,18 @@ public sealed class Leg
         return null;
     }
 
+    /// <summary>The moment at which what a move brings about for them begins; infinite where it does nothing.</summary>
+    public double Begins(int move)
+    {
+        var first = double.PositiveInfinity;
+        for (var leg = this; leg is not null && leg.Move == move; leg = leg.Before)
+        {
+            first = Math.Min(first, leg.From);
+        }
+
+        return first;
+    }
+
     /// <summary>On this leg or one before it they lie, or are falling, at a moment.</summary>
     public bool LiesAt(double moment) => LyingAt(moment) is not null;
 

@@ -23,7 +23,7 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
 
     /// <summary>
     /// Those of a step, the nearest moment of each two for each of the three. Whoever the step moves is held against everybody else on the ways known so far: whoever has not been called yet is
-    /// where they are. Two of one move are left to the technique, but do not end in one another.
+    /// where they are. Two whom one move concerns are left to the technique, but do not end in one another; whoever is only led meanwhile keeps clear of both.
     /// </summary>
     public static IReadOnlyList<Meeting> Of(Scene scene, Step step)
     {
@@ -50,7 +50,7 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
             {
                 var other = step.After.Attackers[b];
                 var moves = other.Leg?.Move == step.Index;
-                if (b != a && (!moves || a < b) && Between(scene.Settle, a, b, mine, other.Way, moves, step.Index, found))
+                if (b != a && (!moves || a < b) && Between(scene.Settle, a, b, mine, other.Way, moves && step.Concerns(a) && step.Concerns(b), step.Index, found))
                 {
                     return true;
                 }
@@ -64,16 +64,12 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
     private static bool Between(Settle settle, int a, int b, Leg mine, Leg others, bool bothMove, int move, List<Meeting>? found)
     {
         var (under, lane, space) = (default(Meeting?), default(Meeting?), default(Meeting?));
-        for (var one = mine; one is not null && (one.Move == move || one.Before?.Move == move); one = one.Before)
+        var since = bothMove ? double.PositiveInfinity : others.Begins(move);
+        for (var one = mine; one is not null && (one.Move == move || one.Before?.Move == move || one.Reaches(since)); one = one.Before)
         {
-            if (one.Move != move)
-            {
-                continue;
-            }
-
             for (var two = others; two is not null && two.Reaches(one.From); two = two.Before)
             {
-                if (two.Kind == LegKind.Enters || (bothMove && !(one.IsTheEnd && two.IsTheEnd)))
+                if ((one.Move != move && two.Move != move) || one.Kind == LegKind.Enters || two.Kind == LegKind.Enters || (bothMove && !(one.IsTheEnd && two.IsTheEnd)))
                 {
                     continue;
                 }

@@ -12,6 +12,12 @@ public readonly record struct Place(double X, double Y)
         return new Place(distance * FloorGeometry.Sine(way), distance * FloorGeometry.Cosine(way));
     }
 
+    /// <summary>The hero's mark.</summary>
+    public static readonly Place Mark = new(0, 0);
+
+    /// <summary>To the millimetre, so that one place that was worked out in two ways is one; 0 is never negative.</summary>
+    public Place Rounded() => new(Math.Round(X, 1) + 0.0, Math.Round(Y, 1) + 0.0);
+
     /// <summary>Centimetres to another place.</summary>
     public double To(Place other) => Length(other.X - X, other.Y - Y);
 

@@ -48,7 +48,7 @@ internal static class DistancePart
             }
 
             var stops = cp.Int(0, Farthest, $"stops[{slot.Index},{a}]");
-            cp.Model.Add(stops == model.OverAttacks(slot, k => model.Scene.StopDistance(k, a)));
+            cp.Model.Add(stops == model.OverAttacks(slot, k => model.Scene.StopDistance(k, a)) + model.OverUses(slot, u => u.Technique?.Band.Behind.Value ?? 0));
             var meets = cp.Int(0, Farthest, $"meets[{slot.Index},{a}]");
             cp.Model.Add(meets == model.OverUses(slot, u => u.Technique is { Band.MeetsOnTheWay: true } ? model.Scene.TechniqueReach(u.Index, a).Near : 0));
             var contact = cp.Int(0, Farthest, $"contact[{slot.Index},{a}]");

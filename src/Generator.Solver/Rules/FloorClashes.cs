@@ -24,7 +24,7 @@ internal sealed class FloorClashes(ModelAnswer answer)
     {
         foreach (var deed in ways.Deeds)
         {
-            var mine = deed.After.Chain().Where(l => l.Move == deed.Motion.Move);
+            var mine = deed.Legs();
             for (var b = 0; b < model.Cast; b++)
             {
                 var other = ways.Deeds.FirstOrDefault(d => d.Attacker == b && d.Slot.Index == deed.Slot.Index);
@@ -35,7 +35,7 @@ internal sealed class FloorClashes(ModelAnswer answer)
 
                 if (other is not null)
                 {
-                    if (Clash(concern, mine.Where(l => l.IsTheEnd), other.After.Chain().Where(l => l.IsTheEnd), bothMove: true) is not null)
+                    if (InOneRow(concern, deed, other) is not null)
                     {
                         yield return Pinned(deed.Slot.Index);
                     }
@@ -47,6 +47,11 @@ internal sealed class FloorClashes(ModelAnswer answer)
             }
         }
     }
+
+    /// <summary>Two whom a row concerns are only held against each other as it leaves them; whoever is led meanwhile is, with what they did before as well.</summary>
+    private Leg? InOneRow(FloorConcern concern, FloorDeed one, FloorDeed other) => one.Treatment is not null && other.Treatment is not null
+        ? Clash(concern, one.Legs().Where(l => l.IsTheEnd), other.After.Chain().Where(l => l.IsTheEnd), bothMove: true)
+        : Clash(concern, one.Legs(), other.After.Chain()) ?? Clash(concern, one.After.Chain(), other.Legs());
 
     /// <summary>One clause for each body that comes to lie where the floor is not clear.</summary>
     public IEnumerable<IReadOnlyList<ILiteral>> OffTheFloor() =>
@@ -158,7 +163,7 @@ internal sealed class FloorClashes(ModelAnswer answer)
         {
             foreach (var two in theirs)
             {
-                if (two.Kind != LegKind.Enters && Of(one.Kind, two.Kind) == concern && FloorGeometry.Whole(one.Apart(two)) < (bothMove ? 2 * settle.BodyRadius.Value : Room(one.Kind, two.Kind)))
+                if (one.Kind != LegKind.Enters && two.Kind != LegKind.Enters && Of(one.Kind, two.Kind) == concern && FloorGeometry.Whole(one.Apart(two)) < (bothMove ? 2 * settle.BodyRadius.Value : Room(one.Kind, two.Kind)))
                 {
                     return two;
                 }

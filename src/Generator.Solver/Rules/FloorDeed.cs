@@ -11,6 +11,9 @@ namespace Generator.Solver.Rules;
 /// <param name="After">Their last leg after the row.</param>
 internal sealed record FloorDeed(SlotVars Slot, int Attacker, Motion Motion, Treatment? Treatment, Leg After)
 {
+    /// <summary>What the row adds to their way, the last first.</summary>
+    public IEnumerable<Leg> Legs() => After.Chain().Where(l => l.Move == Motion.Move);
+
     /// <summary>They are the target, rather than led or the second one.</summary>
     public bool IsTarget => Treatment is { IsTarget: true };
 }

@@ -2,6 +2,7 @@ using Generator.Domain;
 using Generator.Paperwork;
 using Generator.Paperwork.Following;
 using Generator.Rules;
+using Generator.Rules.Bodies;
 using Generator.Solver;
 
 namespace Generator.Cli.Tests.Papers;
@@ -39,9 +40,9 @@ public class EntrancePapersTests
                 var comes = Enumerable.Range(course.From, course.To - course.From).First(t => performer.FigureAt(t) != Figure.Away);
                 Assert.All(Enumerable.Range(course.From, comes - course.From), t => Assert.Equal((Figure.Away, Doing.NotIn), (performer.FigureAt(t), performer.DoingAt(t))));
                 Assert.InRange(comes, course.From, place.Entrance.Value);
-                var (first, opens) = (performer.Ways[0].Spot, Spot.At(place.Bearing.HalfHours, place.Distance.Value));
-                Assert.True(performer.SpotAt(place.Entrance.Value).To(opens) <= Close, $"seed {seed}, {performer.Name} stands at {performer.SpotAt(place.Entrance.Value)} and not at {opens}");
-                var isDoor = routine.Brief.Floor.WaysIn.Any(w => new Spot(w.X.Value - routine.Brief.Floor.MarkX.Value, w.Y.Value - routine.Brief.Floor.MarkY.Value).To(first) <= Close);
+                var (first, opens) = (performer.Ways[0].Place, Place.At(place.Bearing.HalfHours, place.Distance.Value));
+                Assert.True(performer.PlaceAt(place.Entrance.Value).To(opens) <= Close, $"seed {seed}, {performer.Name} stands at {performer.PlaceAt(place.Entrance.Value)} and not at {opens}");
+                var isDoor = routine.Brief.Floor.WaysIn.Any(w => new Place(w.X.Value - routine.Brief.Floor.MarkX.Value, w.Y.Value - routine.Brief.Floor.MarkY.Value).To(first) <= Close);
                 Assert.True(isDoor || (routine.Brief.Floor.WaysIn.Count == 0 && IsEdge(routine.Brief.Floor, first)), $"seed {seed}, {performer.Name} comes from {first}");
                 (byDoor, overEdge, away) = (byDoor + (isDoor ? 1 : 0), overEdge + (isDoor ? 0 : 1), away + comes - course.From);
             }
@@ -51,9 +52,9 @@ public class EntrancePapersTests
     }
 
     /// <summary>On the edge, or beyond it.</summary>
-    private static bool IsEdge(FloorPlan floor, Spot spot)
+    private static bool IsEdge(FloorPlan floor, Place place)
     {
-        var (x, y) = (spot.X + floor.MarkX.Value, spot.Y + floor.MarkY.Value);
+        var (x, y) = (place.X + floor.MarkX.Value, place.Y + floor.MarkY.Value);
         return x <= Close || y <= Close || x >= floor.Width.Value - Close || y >= floor.Depth.Value - Close;
     }
 

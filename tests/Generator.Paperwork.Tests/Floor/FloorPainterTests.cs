@@ -2,6 +2,7 @@ using Generator.Domain;
 using Generator.Paperwork.Floor;
 using Generator.Paperwork.Following;
 using Generator.Rules;
+using Generator.Rules.Bodies;
 using Generator.Testing;
 
 namespace Generator.Paperwork.Tests.Floor;
@@ -53,7 +54,7 @@ public class FloorPainterTests
     {
         var source = PaperSource.Of(Fights.SceneOf(Fights.Night), Fights.Night);
         var painter = new FloorPainter(source, Course.Of(source));
-        var (mark, east, north) = (painter.Window.Of(Spot.Mark), painter.Window.Of(Spot.At(6, 200)), painter.Window.Of(Spot.At(0, 100)));
+        var (mark, east, north) = (painter.Window.Of(Place.Mark), painter.Window.Of(Place.At(6, 200)), painter.Window.Of(Place.At(0, 100)));
         Assert.Equal(200 * painter.Window.Scale, east.X - mark.X, 6);
         Assert.Equal(mark.Y, east.Y, 6);
         Assert.Equal(100 * painter.Window.Scale, mark.Y - north.Y, 6);

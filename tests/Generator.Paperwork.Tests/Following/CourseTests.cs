@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Paperwork.Following;
 using Generator.Rules;
+using Generator.Rules.Bodies;
 using Generator.Testing;
 
 namespace Generator.Paperwork.Tests.Following;
@@ -23,15 +24,15 @@ public class CourseTests
                 Assert.Equal(Enumerable.Range(course.From, course.To - course.From), performer.Spans(course.From, course.To).SelectMany(s => Enumerable.Range(s.From, s.To - s.From)));
 
                 // Two places at one moment are an arrival and where the next move takes over; never three.
-                Assert.All(performer.Ways.Zip(performer.Ways.Skip(1)), w => Assert.True(w.First.Time < w.Second.Time || (w.First.Time == w.Second.Time && w.First.Spot != w.Second.Spot)));
+                Assert.All(performer.Ways.Zip(performer.Ways.Skip(1)), w => Assert.True(w.First.Time < w.Second.Time || (w.First.Time == w.Second.Time && w.First.Place != w.Second.Place)));
                 Assert.All(performer.Ways.Zip(performer.Ways.Skip(2)), w => Assert.True(w.First.Time < w.Second.Time));
             }
 
             foreach (var attacker in course.Performers.Skip(1).Where(_ => source.Steps.Count > 0))
             {
                 var end = source.Steps[^1].After.Attackers[attacker.Attacker];
-                var spot = Spot.At(end.Bearing, end.Distance);
-                Assert.InRange(attacker.SpotAt(course.To + 1000).To(spot), 0, 0.5);
+                var place = Place.At(end.Bearing, end.Distance);
+                Assert.InRange(attacker.PlaceAt(course.To + 1000).To(place), 0, 0.5);
             }
         }
 
@@ -42,7 +43,7 @@ public class CourseTests
     [Fact]
     public void Who_lies_is_drawn_lying_where_they_lie()
     {
-        var (lying, across, forGood) = (0, 0, 0);
+        var (lying, across, still, forGood) = (0, 0, 0, 0);
         foreach (var routine in Enumerable.Range(0, 120).Select(s => RandomRoutine.Of(s, Ferry.Book)).Append(Ferry.Routine).Where(r => r.Moves.Count > 0))
         {
             var source = PaperSource.Of(new Scene(routine.Brief, Ferry.Book), routine);
@@ -50,7 +51,8 @@ public class CourseTests
             var ends = source.Steps.Select(s => s.Over).ToList();
             foreach (var performer in course.Performers.Skip(1))
             {
-                var legs = source.Steps[^1].After.Attackers[performer.Attacker].Way.Chain().Where(l => l.Lies).Reverse().ToList();
+                var way = source.Steps[^1].After.Attackers[performer.Attacker].Way.Chain().ToList();
+                var legs = way.Where(l => l.Lies).Reverse().ToList();
                 for (var time = course.From; time < course.To; time++)
                 {
                     var leg = legs.LastOrDefault(l => l.From <= time && l.To > time);
@@ -61,9 +63,15 @@ public class CourseTests
                     Assert.True(drawn ? leg is not null : leg is null || time < ends[leg.Move], $"{performer.Name} at {time}");
                     if (body is { } at)
                     {
-                        Assert.InRange(at.Feet.To(new Spot(leg!.Start.X, leg.Start.Y)) + at.Head.To(new Spot(leg.End.X, leg.End.Y)), 0, 0.3);
+                        Assert.InRange(at.Feet.To(leg!.Start) + at.Head.To(leg.End), 0, 0.3);
                         lying++;
-                        across += Math.Abs(Spot.Mark.To(at.Feet) - Spot.Mark.To(at.Head)) < 5 ? 1 : 0;
+                        if (leg.To >= time + 1 && !way.Any(l => !l.Lies && l.From < time + 1 && l.To > time))
+                        {
+                            Assert.InRange(performer.PlaceAt(time).To(performer.PlaceAt(time + 0.9)), 0, 0.1);
+                            still++;
+                        }
+
+                        across += Math.Abs(Place.Mark.To(at.Feet) - Place.Mark.To(at.Head)) < 5 ? 1 : 0;
                     }
                 }
 
@@ -75,7 +83,7 @@ public class CourseTests
             }
         }
 
-        Assert.True(lying > 500 && across > 50 && forGood > 20, $"{lying}, {across} of them across, {forGood} for good");
+        Assert.True(lying > 500 && across > 50 && still > 300 && forGood > 20, $"{lying}, {across} of them across, {still} still, {forGood} for good");
     }
 
     [Fact]
@@ -93,8 +101,8 @@ public class CourseTests
         var course = Course.Of(source);
         foreach (var step in source.Steps.Where(s => s.Attack is not null))
         {
-            var spot = course.Performers[step.Row.Attacker + 1].SpotAt(step.Contact);
-            Assert.InRange(Spot.Mark.To(spot), step.Distance - 31, step.Distance + 31);
+            var place = course.Performers[step.Row.Attacker + 1].PlaceAt(step.Contact);
+            Assert.InRange(Place.Mark.To(place), step.Distance - 31, step.Distance + 31);
         }
     }
 }

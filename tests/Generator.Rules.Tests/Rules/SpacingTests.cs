@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Rules.Tests.Fights;
+using Generator.Rules.Tests.Replaying;
 
 namespace Generator.Rules.Tests.Rules;
 
@@ -41,6 +42,19 @@ public sealed class SpacingTests
     [Fact]
     public void Room_to_pass_is_enough_beside_who_is_not_ready() =>
         Judge("left-lead Bruno@12/250 Wanda@2/250", Block + " ; Wanda: +0 swing-left > outside-block-right {limb-stopped}").FindsNothing();
+
+    /// <summary>Bruno, held half a metre away, is turned into the way of Wanda's blow, which carries her back in the end: without room for him it stops at 90 cm, with it at 1.60 m.</summary>
+    [Theory]
+    [InlineData(0, 40)]
+    [InlineData(70, null)]
+    public void Who_is_put_between_keeps_clear_of_the_blow(int behind, int? apart)
+    {
+        var hold = CaseBook.Hit with { Id = "hold", LeftEnd = HandEnd.Holding };
+        var shield = CaseBook.Hit with { Id = "shield", CarriesHeld = true, Band = CaseBook.Hit.Band with { Behind = new(behind) } };
+        var back = CaseBook.Reels with { Id = "back", Back = new(100) };
+        var step = new Case().At("12", 50).At("3", 300).Knows(hold, shield).Knows(back).Play(Case.Row(0, 0, "hold", "caught"), Case.Row(4, 1, "shield", "back", "blow"));
+        Assert.Equal(apart is { } found ? [found] : [], step.Meetings(step.Scene).Select(m => m.Apart).Distinct());
+    }
 
     [Fact]
     public void Coming_from_another_bearing_needs_floor_there()
