@@ -45,6 +45,7 @@ internal static class CompleteText
         var what = gave switch
         {
             { Cell: "put in" } => $"put in before it: {gave.Is}",
+            { Was: "" } => $"{gave.Cell}: none is written; {gave.Is} comes in",
             { Is: "" } => $"\"{Page.Clean(gave.Was)}\" is left out",
             _ => $"{gave.Cell}: \"{Page.Clean(gave.Was)}\" became {gave.Is}",
         };

@@ -10,7 +10,7 @@ namespace Generator.Cli.Changes;
 /// <param name="Line">Line of the sketch.</param>
 /// <param name="Move">Number of the move in the sketch, from 1.</param>
 /// <param name="Cell">What gave, as a word: attack, technique …</param>
-/// <param name="Was">As it was written; empty for a move that was put in.</param>
+/// <param name="Was">As it was written; empty for a move that was put in, and where nothing was.</param>
 /// <param name="Is">What it became; empty where it was left out.</param>
 /// <param name="Why">What the audit says of it put back; null where it has nothing against it.</param>
 internal sealed record GaveText(int Line, int Move, string Cell, string Was, string Is, Finding? Why)
@@ -40,7 +40,7 @@ internal sealed record GaveText(int Line, int Move, string Cell, string Was, str
     private static string Before(SketchMove said, Departure gave, Scene scene) => gave.Part switch
     {
         SketchPart.Added => string.Empty,
-        SketchPart.Attack => said.Attack?.Text ?? "no attack",
+        SketchPart.Attack => said.Attack?.Text ?? string.Empty,
         SketchPart.Reaction => said.Reaction?.Text ?? string.Empty,
         SketchPart.Count => said.Count is { } c ? c.First == c.Last ? c.First.ToCountText() : $"{c.First.ToCountText()} to {c.Last.ToCountText()}" : string.Empty,
         SketchPart.Place => said.From?.ToClockText() ?? string.Empty,
@@ -51,7 +51,7 @@ internal sealed record GaveText(int Line, int Move, string Cell, string Was, str
     private static string After(Scene scene, Move now, Departure gave) => gave.Part switch
     {
         SketchPart.Added => MoveText.Of(scene, now),
-        SketchPart.Attack => now.Attack is { } attack ? scene.Book.Attack(attack).Name : "no attack",
+        SketchPart.Attack => now.Attack is { } attack ? scene.Book.Attack(attack).Name : "a follow-up without an attack",
         SketchPart.Reaction => now.Reaction is { } reaction ? scene.Book.Reaction(reaction).Name : string.Empty,
         SketchPart.Count => now.Start.ToCountText(),
         SketchPart.Place => now.From?.ToClockText() ?? "where they are",

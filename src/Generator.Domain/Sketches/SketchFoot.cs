@@ -12,4 +12,10 @@ public enum SketchFoot
 
     /// <summary>On the side away from the attacker; the rear where they are straight ahead.</summary>
     Far,
+
+    /// <summary>On the side of what the hero did last.</summary>
+    Same,
+
+    /// <summary>On the other side than what the hero did last.</summary>
+    Other,
 }

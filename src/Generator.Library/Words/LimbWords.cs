@@ -8,6 +8,8 @@ internal static class LimbWords
 {
     private static readonly string[] Owners = ["the", "his", "her", "their"];
 
+    private static readonly string[] Limbs = ["hand", "arm", "fist", "elbow", "palm", "wrist", "leg", "foot", "knee", "shin", "heel", "side"];
+
     /// <summary>
     /// The side of the limb that acts: the first word of the text, or behind "with the". "Takes the left wrist" speaks of the other's limb and names none.
     /// </summary>
@@ -33,15 +35,34 @@ internal static class LimbWords
             "rear" => (SketchFoot.Rear, word),
             "near" => (SketchFoot.Near, word),
             "far" => (SketchFoot.Far, word),
+            "same" when IsOfLimb(words, word) => (SketchFoot.Same, word),
+            "other" when IsOfLimb(words, word) || IsFreed(words) => (SketchFoot.Other, word),
             _ => null,
         };
     }
 
-    /// <summary>The word that stands for the limb that acts: the first one, or the one behind "with the".</summary>
+    /// <summary>The hand of the hero's that an attack takes hold of: "takes the left wrist".</summary>
+    public static Side? TakenOf(string text)
+    {
+        var words = PlainWord.Of(text).Split(' ');
+        var at = Array.FindIndex(words, w => SideWords.Parse(w) is not null);
+        return at > 0 && words.ElementAtOrDefault(at + 1) is "wrist" or "hand" or "arm" or "sleeve" or "forearm" && !string.Equals(words[at], Acting(text), StringComparison.Ordinal) ? SideWords.Parse(words[at]) : null;
+    }
+
+    private static bool IsOfLimb(string[] words, string word) => Limbs.Contains(words.ElementAtOrDefault(Array.IndexOf(words, word) + 1), StringComparer.Ordinal);
+
+    private static bool IsFreed(string[] words) => words[0] is "frees" or "free";
+
+    /// <summary>The word that stands for the limb that acts: the first one, the one behind "with the", or the hand that is freed.</summary>
     private static string? Acting(string text)
     {
         var words = PlainWord.Of(text).Split(' ');
         var with = Array.FindIndex(words, w => string.Equals(w, "with", StringComparison.Ordinal));
+        if (IsFreed(words) && Owners.Contains(words.ElementAtOrDefault(1), StringComparer.Ordinal))
+        {
+            return words.ElementAtOrDefault(2);
+        }
+
         return with >= 0 && Owners.Contains(words.ElementAtOrDefault(with + 1), StringComparer.Ordinal) ? words.ElementAtOrDefault(with + 2) : words[0];
     }
 }

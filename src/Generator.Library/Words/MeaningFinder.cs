@@ -36,31 +36,45 @@ public sealed class MeaningFinder
         var family = FamilyWords.Of(text);
         return family is { } f
             ? new Meaning([.. book.Techniques.Where(t => t.Family == f && !t.HasNoTarget).Select(t => t.Id)], null, false, [])
-            : Read(text, OfItsKind(text, Find(text, finder.Technique, RankedRecords.Techniques(book), t => techniqueSides[t.BaseId], t => t.Id, t => t.Side)), RankedRecords.Techniques(book), t => techniqueSides[t.BaseId].Select(s => s.Id), limbs: true);
+            : ReadTechnique(text, OfItsKind(text, Find(text, finder.Technique, RankedRecords.Techniques(book), t => techniqueSides[t.BaseId], t => t.Id, t => t.Side)));
     }
 
-    /// <summary>Of several guesses no beats of the story, and only kicks where a kick is named: a throw may well be an escape, but a kick is a kick.</summary>
-    private Meaning OfItsKind(string text, Meaning meaning)
-    {
-        if (!meaning.IsGuess)
-        {
-            return meaning;
-        }
-
-        var isKick = FamilyWords.Within(text) == Family.Kick;
-        var kept = meaning.Ids.Where(id => isKick ? book.Technique(id).Family is Family.Kick or Family.Finish : book.Technique(id).Family != Family.Pause).ToList();
-        return kept.Count > 0 ? meaning with { Ids = kept } : meaning;
-    }
+    private Meaning ReadTechnique(string text, Meaning meaning) => Read(text, meaning, RankedRecords.Techniques(book), t => techniqueSides[t.BaseId].Select(s => s.Id), limbs: true);
 
     /// <summary>
-    /// The same, of what the hero does about an attack: where none of it meets the attack but the words name a kind of technique ("middle block"),
-    /// any of that kind which does is meant as well.
+    /// Of several guesses no beats of the story, only kicks where a kick is named (a throw may well be an escape, but a kick is a kick), and nothing
+    /// that is done to the hero unless the words say so: who "sweeps the leg" is not swept.
+    /// </summary>
+    private Meaning OfItsKind(string text, Meaning meaning)
+    {
+        var isKick = FamilyWords.Within(text) == Family.Kick;
+        return meaning.IsGuess ? Kept(meaning, t => isKick ? t.Family is Family.Kick or Family.Finish : t.Family != Family.Pause && (t.Family != Family.Setback || IsSuffered(text))) : meaning;
+    }
+
+    private Meaning Kept(Meaning meaning, Func<Technique, bool> keep) =>
+        meaning.Ids.Where(id => keep(book.Technique(id))).ToList() is { Count: > 0 } kept ? meaning with { Ids = kept } : meaning;
+
+    private static bool IsSuffered(string text) => PlainWord.Of(text).Split(' ')[0] is "is" or "gets" or "takes" or "falls" or "goes" or "hit" or "caught" or "held" or "knocked" or "swept" or "thrown";
+
+    /// <summary>
+    /// The same, of what the hero does about an attack. Of several guesses about a blow those are meant that meet it; where none does but the words
+    /// name a kind of technique ("middle block"), any of that kind which does is meant as well. A name means what it names in any case.
     /// </summary>
     public Meaning Technique(string text, IReadOnlyList<string> attacks)
     {
         var meaning = Technique(text);
         var lines = attacks.Select(book.Attack).Where(a => !a.IsWalkIn).Select(a => a.Line).ToList();
-        if (lines.Count == 0 || FamilyWords.Within(text) is not { } family || meaning.Ids.Any(id => lines.Any(book.Technique(id).Answers.Contains)))
+        if (lines.Count == 0 || !meaning.IsGuess)
+        {
+            return meaning;
+        }
+
+        if (meaning.Ids.Any(id => lines.Any(book.Technique(id).Answers.Contains)))
+        {
+            return lines.Exists(l => l.IsGrab) ? meaning : ReadTechnique(text, Kept(meaning, t => lines.Any(t.Answers.Contains)));
+        }
+
+        if (FamilyWords.Within(text) is not { } family)
         {
             return meaning;
         }
@@ -69,7 +83,7 @@ public sealed class MeaningFinder
         return meaning with { Ids = [.. meaning.Ids.Union(meets, StringComparer.Ordinal)], IsGuess = true };
     }
 
-    /// <summary>What may be meant of something that the hero does with nobody; "pause" alone is any beat of the story.</summary>
+    /// <summary>What may be meant of something that the hero does with nobody who is named; "pause" alone is any beat of the story.</summary>
     public Meaning Beat(string text)
     {
         var beats = book.Techniques.Where(t => t.HasNoTarget).ToList();
@@ -79,12 +93,31 @@ public sealed class MeaningFinder
         }
 
         var found = Technique(text);
-        return found with { Ids = [.. found.Ids.Where(id => book.Technique(id).HasNoTarget)] };
+        return found with { Ids = [.. found.Ids.Where(id => book.Technique(id) is { HasNoTarget: true } or { Family: Family.Pause })] };
     }
 
     /// <summary>What may be meant of what the attacker does. How attackers stand is not followed, so that lead and rear say nothing of them.</summary>
-    public Meaning Attack(string text) =>
-        Read(text, Find(text, finder.Attack, RankedRecords.Attacks(book), a => attackSides[a.BaseId], a => a.Id, a => a.Side), RankedRecords.Attacks(book), a => attackSides[a.BaseId].Select(s => s.Id), limbs: false);
+    public Meaning Attack(string text)
+    {
+        var found = Find(text, finder.Attack, RankedRecords.Attacks(book), a => attackSides[a.BaseId], a => a.Id, a => a.Side);
+        var read = Read(text, found, RankedRecords.Attacks(book), a => attackSides[a.BaseId].Select(s => s.Id), limbs: false);
+        var held = LimbWords.TakenOf(text) is { } taken ? read.Ids.Where(id => (taken == Side.Left ? book.Attack(id).GripsLeft : book.Attack(id).GripsRight) == HandEnd.Held).ToList() : [];
+        return held.Count > 0 ? read with { Ids = held, Unread = [.. read.Unread.Where(u => SideWords.Parse(u) is null)] } : read;
+    }
+
+    /// <summary>An attack alone that is none, but an end of the fight for whoever does it: "runs away", "gives up".</summary>
+    public Meaning? End(string text) =>
+        finder.Attack(text).IsFound || RankedRecords.Techniques(book).Find(text, 1) is not [{ Fit: >= 1, Record: { Family: Family.Finish, BaseId: var id } }] ? null
+            : new Meaning([.. techniqueSides[id].Select(t => t.Id)], null, false, []);
+
+    public Family? FamilyOf(string id) => book.TechniqueIndex(id) is >= 0 and var t ? book.Techniques[t].Family : null;
+
+    /// <summary>The other side of techniques or attacks that are all of one; null where they are of both, or of none.</summary>
+    public IReadOnlyList<string>? OtherSide(IReadOnlyList<string> ids)
+    {
+        var sided = ids.Select(id => book.TechniqueIndex(id) is >= 0 and var t ? (book.Techniques[t].BaseId, book.Techniques[t].Side) : (book.Attack(id).BaseId, book.Attack(id).Side)).ToList();
+        return sided.Select(s => s.Side).Distinct().ToList() is [{ } side] ? [.. sided.Select(s => Mirror.Id(s.BaseId, side.Other()))] : null;
+    }
 
     /// <summary>What may be meant of how the attacker takes it.</summary>
     public Meaning Reaction(string text) => Read(text, Find(text, finder.Reaction, RankedRecords.Reactions(book), r => [r], r => r.Id, _ => null), RankedRecords.Reactions(book), r => [r.Id], limbs: false);
@@ -92,13 +125,13 @@ public sealed class MeaningFinder
     private static Meaning Find<T>(string text, Func<string, Lookup<T>> exact, Ranking<T> ranking, Func<T, IEnumerable<T>> sides, Func<T, string> idOf, Func<T, Side?> sideOf)
     {
         var lookup = exact(text);
-        if (lookup.Found.Count > 0)
+        if ((lookup.IsFound ? lookup : exact(ranking.Bare(text))) is { IsFound: true } named)
         {
-            return new Meaning([.. lookup.Found.Select(idOf)], null, false, []);
+            return new Meaning([.. named.Found.Select(idOf)], null, false, []);
         }
 
         var ranked = ranking.Find(text, Most);
-        if (ranked.Count == 0 || ranked[0].Fit < Least)
+        if (ranked.Count == 0 || ranked[0].Fit < Least || ranking.Covers(text, r => Equals(r, ranked[0].Record)) is var (written, unread) && unread > 3 * written)
         {
             return new Meaning([], null, false, lookup.Suggestions);
         }

@@ -28,6 +28,15 @@ public sealed class Notebook
     /// <summary>A notebook in which every word means itself.</summary>
     public static Notebook Empty { get; } = new([], new Dictionary<string, string>(), [], new Dictionary<string, IReadOnlyList<string>>(), new Dictionary<string, IReadOnlyList<string>>());
 
+    /// <summary>Words that say what is done and with what, such as kick, elbow or throw: they tell records apart more than where something lands.</summary>
+    public IReadOnlySet<string> Acting { get; init; } = new HashSet<string>(StringComparer.Ordinal);
+
+    /// <summary>Words without which a phrase that has them is hardly meant: nobody means a headlock who does not say so.</summary>
+    public IReadOnlySet<string> Marked { get; init; } = new HashSet<string>(StringComparer.Ordinal);
+
+    /// <summary>Words each of which is the contrary of the other, such as over and under; both ways.</summary>
+    public ILookup<string, string> Contrary { get; init; } = Array.Empty<string>().ToLookup(w => w, StringComparer.Ordinal);
+
     /// <summary>What is said of attacks, by id without side.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>> Attacks { get; }
 
@@ -50,7 +59,11 @@ public sealed class Notebook
         }
     }
 
-    private string[] Stems(string text) => [.. PlainWord.Of(text).Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Stem)];
+    /// <summary>A word in its plain form says something: it is no filler, or a side.</summary>
+    public bool Tells(string stem) => !filler.Contains(stem) || stem is "left" or "right";
+
+    /// <summary>The words of a text, each in its plain form, filler included.</summary>
+    public string[] Stems(string text) => [.. PlainWord.Of(text).Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Stem)];
 
     /// <summary>"Kicks" and "kicking" are "kick"; "thrown" and the like stand in the file.</summary>
     private string Stem(string word)

@@ -12,7 +12,7 @@ internal sealed class RankedRecords
     private const double OtherFamily = 0.12;
 
     /// <summary>For what only works in a hold or a grip, off the feet, or with a jump or spin.</summary>
-    private const double Special = 0.05;
+    private const double Special = 0.08;
 
     private static readonly Stance[] Standing = [Stance.LeftLead, Stance.RightLead, Stance.Square];
 

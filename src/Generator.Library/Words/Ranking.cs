@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Generator.Library.Reading;
 
 namespace Generator.Library.Words;
@@ -15,12 +16,24 @@ public sealed class Ranking<T>
     /// <summary>How much of a fit hangs on the phrase holding nothing else.</summary>
     private const double Whole = 0.25;
 
+    /// <summary>How much more a word counts that says what is done or with what, and what is left of a fit with a record that speaks of the contrary. Set likewise.</summary>
+    private const double Acting = 1.6, OfContrary = 0.6;
+
+    /// <summary>What is left of a fit with a phrase of which something is not said that nobody would leave out.</summary>
+    private const double Unmarked = 0.7;
+
+    /// <summary>What a fit with one of the things that "steps outside and takes the wrist" says counts at least; the more, the more of the words it takes.</summary>
+    private const double OfPart = 0.5;
+
     /// <summary>Of two that fit alike the one with the shorter phrase is meant.</summary>
     private const double Longer = 0.004;
 
     private readonly Notebook notebook;
     private readonly List<Known> records;
     private readonly Dictionary<string, int> frequency = new(StringComparer.Ordinal);
+
+    /// <summary>Two words by how they are written as one: "sidestep" is "side step".</summary>
+    private readonly Dictionary<string, string> joined = new(StringComparer.Ordinal);
 
     /// <summary>Prepares the records; each text is read by the notebook once.</summary>
     /// <param name="notebook">How words are read.</param>
@@ -33,33 +46,63 @@ public sealed class Ranking<T>
         {
             frequency[word] = frequency.GetValueOrDefault(word) + 1;
         }
+
+        foreach (var stems in this.records.SelectMany(r => r.Source.Phrases).Select(notebook.Stems))
+        {
+            foreach (var (one, two) in stems.Zip(stems.Skip(1)).Where(p => !frequency.ContainsKey(p.First + p.Second)))
+            {
+                joined.TryAdd(one + two, one + " " + two);
+            }
+        }
     }
+
+    /// <summary>How many pieces of a text a record has as they are written, and how many say nothing of it; one that is only spelt alike is neither.</summary>
+    public (int AsWritten, int Unread) Covers(string text, Func<T, bool> isTaken)
+    {
+        var taken = records.Where(r => isTaken(r.Source.Record)).ToList();
+        var pieces = notebook.Pieces(Parted(text)).Where(p => p.Means.Count > 0).ToList();
+        return (pieces.Count(p => p.Means.Any(w => taken.Exists(r => r.All.Contains(w) || r.Weak.Contains(w)))), Unread(text, isTaken).Count);
+    }
+
+    /// <summary>Every word of a text that counts is one that some record has.</summary>
+    public bool Knows(string text) => notebook.Tokens(Parted(text)).All(frequency.ContainsKey);
 
     /// <summary>The records that share a word with the text, best first; those that are called just so before all others.</summary>
     /// <param name="text">As written; typing mistakes are allowed for.</param>
     /// <param name="most">No more than so many.</param>
     public IReadOnlyList<(T Record, double Fit)> Find(string text, int most)
     {
-        var asked = notebook.Tokens(text).Select(Spelt).ToHashSet(StringComparer.Ordinal);
-        var sum = asked.Sum(Weight);
-        if (sum <= 0)
+        var asked = Asked(text);
+        if (asked.Count == 0)
         {
             return [];
         }
 
-        var whole = PlainWord.Squeezed(text);
-        return [.. records.Select(r => (r.Source.Record, Fit: Fit(asked, sum, r) + (r.Written.Contains(whole) ? 1 : 0)))
+        var (whole, sum) = (PlainWord.Squeezed(text), asked.Sum(Weight));
+        string[] parts = [.. Regex.Split(text, @"\s(?:and|then|till|until)\s", RegexOptions.IgnoreCase).Where(p => p.Length < text.Length)];
+        var doings = parts.Select(Asked).Where(a => a.Count > 0).ToList();
+        return [.. records.Select(r => (r.Source.Record, Fit: doings.Select(d => (OfPart + ((1 - OfPart) * d.Sum(Weight) / sum)) * Fit(d, asked, r)).Append(Fit(asked, asked, r)).Max() + (r.Written.Contains(whole) ? 1 : 0)))
             .Where(r => r.Fit > 0)
             .OrderByDescending(r => r.Fit)
             .Take(most)];
+    }
+
+    /// <summary>The text without filler before and behind it, each word in its plain form: "slaps him" is "slap".</summary>
+    public string Bare(string text)
+    {
+        var stems = notebook.Stems(Parted(text)).ToList();
+        var pieces = stems.SkipWhile(s => !notebook.Tells(s)).Reverse().SkipWhile(s => !notebook.Tells(s)).Reverse();
+        return string.Join(' ', pieces);
     }
 
     /// <summary>The pieces of a text of which no record that was taken speaks: neither filler, nor in its phrases, nor among what describes it.</summary>
     public IReadOnlyList<string> Unread(string text, Func<T, bool> isTaken)
     {
         var taken = records.Where(r => isTaken(r.Source.Record)).ToList();
-        return [.. notebook.Pieces(text).Where(p => p.Means.Count > 0 && !p.Means.Select(Spelt).Any(w => taken.Exists(r => r.All.Contains(w) || r.Weak.Contains(w)))).Select(p => p.Written)];
+        return [.. notebook.Pieces(Parted(text)).Where(p => p.Means.Count > 0 && !p.Means.Select(Spelt).Any(w => taken.Exists(r => r.All.Contains(w) || r.Weak.Contains(w)))).Select(p => p.Written)];
     }
+
+    private HashSet<string> Asked(string text) => notebook.Tokens(Parted(text)).Select(Spelt).ToHashSet(StringComparer.Ordinal);
 
     private static double Handicapped(double fit, double handicap) => fit <= 0 ? 0 : Math.Max(fit - handicap, double.Epsilon);
 
@@ -69,9 +112,9 @@ public sealed class Ranking<T>
         return new Known(source, source.Phrases.Select(PlainWord.Squeezed).ToHashSet(StringComparer.Ordinal), phrases, phrases.SelectMany(p => p).ToHashSet(StringComparer.Ordinal), source.Weak.SelectMany(notebook.Tokens).ToHashSet(StringComparer.Ordinal));
     }
 
-    private double Fit(HashSet<string> asked, double sum, Known record)
+    private double Fit(HashSet<string> asked, HashSet<string> whole, Known record)
     {
-        var best = 0d;
+        var (best, sum) = (0d, asked.Sum(Weight));
         foreach (var phrase in record.Phrases)
         {
             var (hit, beside) = (0d, 0d);
@@ -93,10 +136,19 @@ public sealed class Ranking<T>
 
             var unsaid = phrase.Where(w => !asked.Contains(w)).Sum(Weight);
             var said = hit > 0 ? hit / (hit + unsaid) : 0;
-            best = Math.Max(best, ((hit + beside) / sum * (1 - Whole + (Whole * said))) - (Longer * phrase.Count));
+            var isLeftOut = phrase.Any(w => notebook.Marked.Contains(w) && !whole.Contains(w));
+            best = Math.Max(best, ((isLeftOut ? Unmarked : 1) * (hit + beside) / sum * (1 - Whole + (Whole * said))) - (Longer * phrase.Count));
         }
 
-        return Handicapped(best, record.Source.Handicap);
+        var isContrary = asked.Any(w => !record.All.Contains(w) && notebook.Contrary[w].Any(c => record.All.Contains(c) && !asked.Contains(c)));
+        return Handicapped(isContrary ? OfContrary * best : best, record.Source.Handicap);
+    }
+
+    /// <summary>The text with words parted that are written as one.</summary>
+    private string Parted(string text)
+    {
+        var (written, stems) = (PlainWord.Of(text).Split(' ', StringSplitOptions.RemoveEmptyEntries), notebook.Stems(text));
+        return string.Join(' ', written.Zip(stems, (w, s) => joined.GetValueOrDefault(s, w)));
     }
 
     /// <summary>A word that no record has is read as the known one nearest to it, if it is near.</summary>
@@ -115,7 +167,7 @@ public sealed class Ranking<T>
             .Select(k => k.Word).FirstOrDefault(word);
     }
 
-    private double Weight(string word) => Math.Log(1 + (records.Count / (0.5 + Math.Max(frequency.GetValueOrDefault(word), 0.5))));
+    private double Weight(string word) => (notebook.Acting.Contains(word) ? Acting : 1) * Math.Log(1 + (records.Count / (0.5 + Math.Max(frequency.GetValueOrDefault(word), 0.5))));
 
     private sealed record Known(Ranked<T> Source, HashSet<string> Written, List<HashSet<string>> Phrases, HashSet<string> All, HashSet<string> Weak);
 }

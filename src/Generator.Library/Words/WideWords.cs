@@ -6,6 +6,7 @@ internal static class WideWords
     /// <summary>Each word, and what to offer when too few records have it in their names.</summary>
     private static readonly Dictionary<string, string[]> Offers = new(StringComparer.Ordinal)
     {
+        ["strike"] = ["cross", "jab", "hook"],
         ["block"] = ["outside block", "rising block", "blocked"],
         ["punch"] = ["cross", "jab", "body punch"],
         ["kick"] = ["front kick", "side kick", "low round kick", "round kick low"],
@@ -19,7 +20,9 @@ internal static class WideWords
         ["finish"] = ["finishing cross", "throw finish", "out crumples", "out flat"],
     };
 
-    public static bool Contains(string plain) => Offers.ContainsKey(plain);
+    public static bool Contains(string plain) => Offers.ContainsKey(Singular(plain));
 
-    public static IReadOnlyList<string> OffersFor(string plain) => Offers.GetValueOrDefault(plain, []);
+    public static IReadOnlyList<string> OffersFor(string plain) => Offers.GetValueOrDefault(Singular(plain), []);
+
+    private static string Singular(string plain) => plain.EndsWith('s') ? plain[..^1] : plain;
 }

@@ -27,6 +27,6 @@ public sealed class WordFinder
     public Lookup<Reaction> Reaction(string text) => reactions.Find(text);
 
     /// <summary>Ids without side of the records that fit a text best. The ranking is asked for when the first unknown word turns up.</summary>
-    private static Func<string, IEnumerable<string>> Nearest<T>(Func<Ranking<T>> ranking, Func<T, string> idOf) =>
-        text => ranking().Find(text, WordIndex<T>.MostSuggestions).Select(r => idOf(r.Record));
+    private static Func<string, (IEnumerable<string> Ids, bool IsSpelt)> Nearest<T>(Func<Ranking<T>> ranking, Func<T, string> idOf) =>
+        text => (ranking().Find(text, WordIndex<T>.MostSuggestions).Select(r => idOf(r.Record)), ranking().Knows(text));
 }

@@ -9,7 +9,7 @@ internal sealed class WordIndex<T>
     /// <summary>How many records an unknown word is answered with.</summary>
     public const int MostSuggestions = 3;
 
-    private readonly Func<string, IEnumerable<string>> nearest;
+    private readonly Func<string, (IEnumerable<string> Ids, bool IsSpelt)> nearest;
 
     /// <summary>Records by base id, in the order of the book.</summary>
     private readonly Dictionary<string, List<WordEntry<T>>> records = new(StringComparer.Ordinal);
@@ -21,8 +21,8 @@ internal sealed class WordIndex<T>
     private readonly Dictionary<string, string> phrases = new(StringComparer.Ordinal);
 
     /// <param name="entries">The records with their words.</param>
-    /// <param name="nearest">Ids without side of the records that fit an unknown text best, best first.</param>
-    public WordIndex(IEnumerable<WordEntry<T>> entries, Func<string, IEnumerable<string>> nearest)
+    /// <param name="nearest">Ids without side of the records that fit an unknown text best, best first, and whether all of its words are known.</param>
+    public WordIndex(IEnumerable<WordEntry<T>> entries, Func<string, (IEnumerable<string> Ids, bool IsSpelt)> nearest)
     {
         this.nearest = nearest;
         foreach (var entry in entries)
@@ -104,12 +104,13 @@ internal sealed class WordIndex<T>
     private List<T> Sides(string id, Side? side) =>
         [.. records[id].Where(e => side is null || e.Side is null || e.Side == side).Select(e => e.Record)];
 
-    /// <summary>What a wide word offers, then words with a typing slip, then what fits the text best, then whatever takes the fewest changes of letters.</summary>
+    /// <summary>What a wide word offers, then words with a typing slip and what fits the text best (that first where nothing is misspelt), then whatever takes the fewest changes of letters.</summary>
     private IReadOnlyList<string> Suggest(string rest, Side? side)
     {
+        var slips = Ids(phrases.Keys.Where(p => NearestWords.Distance(rest, p) <= Math.Min(2, rest.Length / 4)).OrderBy(p => NearestWords.Distance(rest, p)).ThenBy(p => p, StringComparer.Ordinal));
+        var (fitting, isSpelt) = nearest(rest);
         var near = Ids(WideWords.OffersFor(rest).Where(phrases.ContainsKey))
-            .Concat(Ids(phrases.Keys.Where(p => NearestWords.Distance(rest, p) <= Math.Min(2, rest.Length / 4)).OrderBy(p => NearestWords.Distance(rest, p)).ThenBy(p => p, StringComparer.Ordinal)))
-            .Concat(nearest(rest))
+            .Concat(isSpelt ? fitting.Concat(slips) : slips.Concat(fitting))
             .Concat(Ids(phrases.Keys.OrderBy(p => NearestWords.Distance(rest, p)).ThenBy(p => p, StringComparer.Ordinal)));
         return [.. near.Distinct(StringComparer.Ordinal).Take(MostSuggestions).Select(id => Mirror.Id(id, records[id][0].Side is null ? null : side))];
 

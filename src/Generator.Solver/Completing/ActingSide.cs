@@ -18,6 +18,12 @@ internal static class ActingSide
         return near is null || (foot is SketchFoot.Lead or SketchFoot.Near) == (near == side);
     }
 
+    /// <summary>The same of "same" and "other": what has no side, and what comes first, leaves both open.</summary>
+    /// <param name="foot">What was said.</param>
+    /// <param name="side">Side of the technique.</param>
+    /// <param name="last">Side of what the hero did last; null for none.</param>
+    public static bool Suits(SketchFoot foot, Side side, Side? last) => last is null || (foot == SketchFoot.Same) == (last == side);
+
     /// <summary>The side of the hero on which the attacker is; null straight ahead or behind.</summary>
     private static Side? Near(Step step)
     {

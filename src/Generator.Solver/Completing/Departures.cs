@@ -21,7 +21,7 @@ internal static class Departures
             else if (begun.Fills)
             {
                 rows[before.Next] = row;
-                gave.AddRange(steps[before.Next].Broken(before.Node.State, begun.Node.Row, before.HasOpened).Select(p => new Departure(before.Next, p, row)));
+                gave.AddRange(steps[before.Next].Broken(before.Node, begun.Node.Row, before.HasOpened).Select(p => new Departure(before.Next, p, row)));
                 if (begun.Shift != before.Shift && before.Before is not null)
                 {
                     gave.Add(new Departure(before.Next, SketchPart.Count, row));

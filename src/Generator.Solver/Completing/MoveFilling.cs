@@ -302,7 +302,7 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
 
     private bool Add(Beginning begun, SketchStep step, Node child, List<Beginning> filled, int giving = Giving.Nothing)
     {
-        var price = opens ? 0 : step.Price(begun.Node.State, child.Row, begun.HasOpened);
+        var price = opens ? 0 : step.Price(begun.Node, child.Row, begun.HasOpened);
         var shift = begun.Shift;
         if (step.Move.Count is { } count && !begun.HasOpened && !Within(child.Row.Start, count, 0) && !Within(child.Row.Start, count, shift))
         {

@@ -101,10 +101,10 @@ internal sealed class SketchStep
     public bool Concerns(int attacker, int giving) => Move.Attacker is not { } said || said == attacker || Giving.Has(giving, SketchPart.Attacker);
 
     /// <summary>Price of what a row breaks of this move, its count apart.</summary>
-    /// <param name="before">What is true before the row.</param>
+    /// <param name="before">The fight before the row.</param>
     /// <param name="row">The row.</param>
     /// <param name="hasOpened">The attack has been thrown by the row before.</param>
-    public long Price(FightState before, in Row row, bool hasOpened)
+    public long Price(Node before, in Row row, bool hasOpened)
     {
         var price = 0L;
         foreach (var part in Parts)
@@ -116,20 +116,20 @@ internal sealed class SketchStep
     }
 
     /// <summary>The parts that a row breaks, its count apart, each at what it costs.</summary>
-    public IEnumerable<SketchPart> Broken(FightState before, Row row, bool hasOpened) =>
+    public IEnumerable<SketchPart> Broken(Node before, Row row, bool hasOpened) =>
         Parts.Where(p => Breaks(p, before, row, hasOpened)).Select(PartOf);
 
     /// <summary>What the whole move costs when it is left out: the dearest thing that it says.</summary>
     public SketchPart WhenLeftOut => techniques is not null ? PartOf(SketchPart.Technique) : attacks is not null ? PartOf(SketchPart.Attack) : SketchPart.Added;
 
-    private bool Breaks(SketchPart part, FightState before, in Row row, bool hasOpened) => part switch
+    private bool Breaks(SketchPart part, Node before, in Row row, bool hasOpened) => part switch
     {
         SketchPart.Attacker => Move.Attacker is { } attacker && row.Attacker != attacker,
         SketchPart.Attack => !hasOpened && attacks is not null && !attacks[row.Attack + 1],
         SketchPart.Technique => techniques is not null && !techniques[row.Technique] && mirrored?[row.Technique] != true,
         SketchPart.Side => techniques is not null && (!techniques[row.Technique] ? mirrored?[row.Technique] == true : !SuitsFoot(before, row)),
         SketchPart.Reaction => reactions is not null && (row.Reaction < 0 || !reactions[row.Reaction]),
-        SketchPart.Place => Move.From is { } from && row.From != from.HalfHours && !(row.From < 0 && row.Attacker >= 0 && before.Attackers[row.Attacker].Bearing == from.HalfHours),
+        SketchPart.Place => Move.From is { } from && row.From != from.HalfHours && !(row.From < 0 && row.Attacker >= 0 && before.State.Attackers[row.Attacker].Bearing == from.HalfHours),
         _ => false,
     };
 
@@ -167,8 +167,9 @@ internal sealed class SketchStep
     }
 
     /// <summary>"Lead hook" is done with the limb that leads in the stance in which it starts, "near" and "far" by where the attacker is.</summary>
-    private bool SuitsFoot(FightState before, in Row row) =>
-        Move.Technique?.Foot is not { } foot || scene.Book.Techniques[row.Technique].Side is not { } side || ActingSide.Suits(foot, side, Replay.Step(scene, before, row));
+    private bool SuitsFoot(Node before, in Row row) =>
+        Move.Technique?.Foot is not { } foot || scene.Book.Techniques[row.Technique].Side is not { } side
+            || (foot is SketchFoot.Same or SketchFoot.Other ? ActingSide.Suits(foot, side, before.Depth > 0 ? scene.Book.Techniques[before.Row.Technique].Side : null) : ActingSide.Suits(foot, side, Replay.Step(scene, before.State, row)));
 
     private int OtherSide(int technique) => scene.Book.Techniques[technique] is { Side: { } side, BaseId: var id }
         ? scene.Book.TechniqueIndex(Mirror.Id(id, side == Side.Left ? Side.Right : Side.Left)) : -1;

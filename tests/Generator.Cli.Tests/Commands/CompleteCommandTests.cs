@@ -17,7 +17,7 @@ public class CompleteCommandTests
         Assert.Equal(ExitCode.Good, answer.Code);
         Assert.Contains("Completed: Yard\nAll 4 moves stand as written.\n", answer.Out, StringComparison.Ordinal);
         Assert.Contains("  line 2   \"forearm block\" as Outside block\n", answer.Out, StringComparison.Ordinal);
-        Assert.Contains("  line 3   \"reverse punch\" as Cross, Step punch", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("  line 3   \"reverse punch\" as Cross", answer.Out, StringComparison.Ordinal);
         Assert.Contains("Everything that was said stands.", answer.Err, StringComparison.Ordinal);
         Assert.Equal(ExitCode.Good, rig.Run("audit", Path.Combine(rig.Folder, "yard.json")).Code);
     }

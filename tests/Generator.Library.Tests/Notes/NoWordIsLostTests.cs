@@ -54,15 +54,21 @@ public class NoWordIsLostTests
     [InlineData("Bruno: swing > low parry with the rear hand over the table", "table")]
     [InlineData("Bruno: wide swing at the window > duck", "window")]
     [InlineData("Bruno: lead swing > duck", "lead")]
-    [InlineData("Bruno: takes the left wrist and pulls > thumb pull", "left")]
+    [InlineData("Bruno: takes the left lapel and pulls > thumb pull", "left")]
+    [InlineData("Bruno: swing > duck; Bruno: swing > duck / cross", "cross")]
+    [InlineData("Bruno: takes the other wrist > thumb pull", "other")]
     public void What_nothing_taken_speaks_of_is_told(string text, string unread) =>
-        Assert.Contains(NotesReader.Parse(new SourceFile("a.notes.txt", text), BundledLibrary.Book).Value!.Understood, u => u.Unread.Contains(unread));
+        Assert.Contains(NotesReader.Parse(new SourceFile("a.notes.txt", text.Replace("; Bruno", "\nBruno", StringComparison.Ordinal)), BundledLibrary.Book).Value!.Understood, u => u.Unread.Contains(unread));
 
     [Theory]
     [InlineData("hook with the left to the body", "left", null)]
     [InlineData("far elbow to the head", null, Domain.Sketches.SketchFoot.Far)]
     [InlineData("punch to the ribs with the near hand", null, Domain.Sketches.SketchFoot.Near)]
     [InlineData("lead hook", null, Domain.Sketches.SketchFoot.Lead)]
+    [InlineData("hook to the head with the same hand", null, Domain.Sketches.SketchFoot.Same)]
+    [InlineData("low kick with the other leg", null, Domain.Sketches.SketchFoot.Other)]
+    [InlineData("frees the left hand", "left", null)]
+    [InlineData("frees the other", null, Domain.Sketches.SketchFoot.Other)]
     public void Limbs_are_read_where_they_act(string text, string? side, Domain.Sketches.SketchFoot? foot)
     {
         var meaning = new MeaningFinder(BundledLibrary.Book).Technique(text);

@@ -10,27 +10,40 @@ namespace Generator.Library.Tests.Words;
 /// <summary>The cells of rough notes by which the benchmarks measure the word finder (<c>benchmarks/notebook-cells.json</c>).</summary>
 public class NotebookCellsTests
 {
-    private static readonly List<(string Text, bool IsAttack, string[] Means)> Cells =
-        [.. JArray.Parse(File.ReadAllText(Stored())).Select(c => ((string)c["text"]!, (string?)c["kind"] == "attack", c["means"]!.Select(m => (string)m!).ToArray()))];
+    private static readonly List<(string Text, bool IsAttack, string[] Means, bool IsOfForms)> Cells =
+        [.. JArray.Parse(File.ReadAllText(Stored())).Select(c => ((string)c["text"]!, (string?)c["kind"] == "attack", c["means"]!.Select(m => (string)m!).ToArray(), (string?)c["from"] == "forms"))];
 
     [Fact]
     public void What_is_held_out_is_written_nowhere()
     {
         var book = BundledLibrary.Book;
         var written = book.Notebook.Techniques.Concat(book.Notebook.Attacks).SelectMany(e => e.Value).Select(PlainWord.Of).ToHashSet(StringComparer.Ordinal);
-        var held = Cells.Where(c => (SHA256.HashData(Encoding.UTF8.GetBytes(c.Text))[^1] & 1) == 1).ToList();
+        var held = Cells.Where(c => IsHeldOut(c.Text)).ToList();
         Assert.All(held, c => Assert.DoesNotContain(PlainWord.Of(c.Text), written));
         Assert.True(held.Count > 70);
     }
 
-    [Fact]
-    public void Five_of_six_are_found_first_and_nearly_all_within_three()
+    /// <summary>Shares in a hundred. Phrases of fights are looser than those of printed forms.</summary>
+    [Theory]
+    [InlineData(true, true, true, 85, 97)]
+    [InlineData(true, true, false, 85, 97)]
+    [InlineData(true, false, true, 85, 97)]
+    [InlineData(true, false, false, 85, 97)]
+    [InlineData(false, true, true, 80, 95)]
+    [InlineData(false, true, false, 80, 95)]
+    [InlineData(false, false, true, 80, 90)]
+    [InlineData(false, false, false, 80, 90)]
+    public void What_is_meant_is_found_first_or_within_three(bool ofForms, bool attacks, bool heldOut, int first, int withinThree)
     {
         var finder = new WordFinder(BundledLibrary.Book);
-        var ranks = Cells.Select(c => (c.IsAttack ? Answers(finder.Attack(c.Text), a => a.BaseId) : Answers(finder.Technique(c.Text), t => t.BaseId)).FindIndex(id => c.Means.Contains(id, StringComparer.Ordinal))).ToList();
-        Assert.InRange(ranks.Count(r => r == 0), Cells.Count * 85 / 100, Cells.Count);
-        Assert.InRange(ranks.Count(r => r is 0 or 1 or 2), Cells.Count * 97 / 100, Cells.Count);
+        var cells = Cells.Where(c => c.IsOfForms == ofForms && c.IsAttack == attacks && IsHeldOut(c.Text) == heldOut).ToList();
+        var ranks = cells.Select(c => (c.IsAttack ? Answers(finder.Attack(c.Text), a => a.BaseId) : Answers(finder.Technique(c.Text), t => t.BaseId)).FindIndex(id => c.Means.Contains(id, StringComparer.Ordinal))).ToList();
+        Assert.True(cells.Count > 20);
+        Assert.True(100 * ranks.Count(r => r == 0) >= first * cells.Count, $"{ranks.Count(r => r == 0)} of {cells.Count}");
+        Assert.True(100 * ranks.Count(r => r is 0 or 1 or 2) >= withinThree * cells.Count, $"{ranks.Count(r => r is 0 or 1 or 2)} of {cells.Count}");
     }
+
+    private static bool IsHeldOut(string text) => (SHA256.HashData(Encoding.UTF8.GetBytes(text))[^1] & 1) == 1;
 
     private static List<string> Answers<T>(Lookup<T> lookup, Func<T, string> idOf) =>
         [.. lookup.Found.Select(idOf).Concat(lookup.Suggestions).Select(id => id.EndsWith("-left", StringComparison.Ordinal) ? id[..^5] : id.EndsWith("-right", StringComparison.Ordinal) ? id[..^6] : id).Distinct(StringComparer.Ordinal)];

@@ -53,7 +53,7 @@ public class WordFinderTests
     [Theory]
     [InlineData("outsid block", "outside-block")]
     [InlineData("right elbow acros", "elbow-across-right")]
-    [InlineData("left spiral fist", "back-fist-left")]
+    [InlineData("left bakc fist", "back-fist-left")]
     [InlineData("hpi throw", "hip-throw")]
     [InlineData("dukc", "duck")]
     public void A_typing_slip_gets_the_word_meant_first(string text, string first)

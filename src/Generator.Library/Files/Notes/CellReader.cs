@@ -7,11 +7,12 @@ using Generator.Library.Words;
 namespace Generator.Library.Files.Notes;
 
 /// <summary>Reads cells of a sketch, out of notes or out of rows, and keeps what each was taken for.</summary>
-internal sealed class CellReader(Action<int, NotesFault> refuse)
+internal sealed class CellReader(MeaningFinder finder, Action<int, NotesFault> refuse)
 {
     private static readonly char[] Dashes = ['-', '–', '—'];
 
     private readonly List<Understood> understood = [];
+    private readonly List<(SketchCell Cell, int Line, bool IsAnswer)> attacks = [], techniques = [];
     private int move;
 
     public IReadOnlyList<Understood> Understood => understood;
@@ -21,6 +22,64 @@ internal sealed class CellReader(Action<int, NotesFault> refuse)
 
     /// <summary>Keeps what was understood, in words.</summary>
     public void Tell(int line, string text, string meaning, bool ofMove = true) => understood.Add(new Understood(line, ofMove ? move : 0, text, [meaning]) { IsPlain = true });
+
+    /// <summary>What the attacker does; "same again" is the attack said last.</summary>
+    public SketchCell? Attack(int line, NotesWords words, bool nextMove = false) => Kept(attacks, line, true, Repeated(attacks, line, words, _ => true, isAttack: true, nextMove) ?? Cell(line, words, finder.Attack, nextMove));
+
+    /// <summary>What the hero does about an attack, or as a follow-up: "same again" is then what was done about the attack before, or just before.</summary>
+    public SketchCell? Technique(int line, NotesWords words, SketchCell? attack, bool isAnswer) => Kept(techniques, line, isAnswer,
+        Repeated(techniques, line, words, t => t.IsAnswer || !isAnswer, isAttack: false, nextMove: false) ?? Cell(line, words, attack is null ? finder.Technique : t => finder.Technique(t, attack.Ids)));
+
+    /// <summary>How the attacker takes it.</summary>
+    public SketchCell? Reaction(int line, NotesWords words) => Cell(line, words, finder.Reaction);
+
+    private static SketchCell? Kept(List<(SketchCell Cell, int Line, bool IsAnswer)> said, int line, bool isAnswer, SketchCell? cell)
+    {
+        if (cell is not null)
+        {
+            said.Add((cell, line, isAnswer));
+        }
+
+        return cell;
+    }
+
+    /// <summary>What words such as "same again" point back to; null when they do not, or to nothing.</summary>
+    private SketchCell? Repeated(List<(SketchCell Cell, int Line, bool IsAnswer)> said, int line, NotesWords words, Func<(SketchCell Cell, int Line, bool IsAnswer), bool> mayBe, bool isAttack, bool nextMove)
+    {
+        if (RepeatWords.Of(words.Text) is not { } repeat)
+        {
+            return null;
+        }
+
+        var earlier = said.Where(mayBe).LastOrDefault(s => repeat.Family is null || isAttack || s.Cell.Ids.Any(id => finder.FamilyOf(id) == repeat.Family));
+        if (earlier.Cell is null)
+        {
+            return null;
+        }
+
+        var ids = earlier.Cell.Ids;
+        SketchFoot? foot = null;
+        string[] unread = [];
+        if (repeat.IsOther && finder.OtherSide(ids) is { } mirrored)
+        {
+            ids = mirrored;
+        }
+        else if (repeat.IsOther && isAttack)
+        {
+            unread = ["other"];
+        }
+        else if (repeat.IsOther)
+        {
+            foot = SketchFoot.Other;
+        }
+
+        understood.Add(new Understood(line, nextMove ? move + 1 : move, words.Text, ids)
+        {
+            Unread = unread,
+            Also = [string.Create(CultureInfo.InvariantCulture, $"again what line {earlier.Line} says: {FieldText.Quote(earlier.Cell.Text)}"), .. Also(foot, words.Firmness)],
+        });
+        return new SketchCell(words.Text, ids, words.Firmness, foot);
+    }
 
     /// <summary>The set that the words allow; null once they have been refused.</summary>
     /// <param name="line">Line from 1.</param>
@@ -50,7 +109,7 @@ internal sealed class CellReader(Action<int, NotesFault> refuse)
         understood.Add(new Understood(line, nextMove ? move + 1 : move, words.Text, meaning.Ids, meaning.IsGuess)
         {
             Unread = meaning.Unread,
-            Also = [.. Also(meaning, words.Firmness)],
+            Also = [.. Also(meaning.Foot, words.Firmness)],
         });
         return new SketchCell(words.Text, meaning.Ids, words.Firmness, meaning.Foot);
     }
@@ -106,16 +165,18 @@ internal sealed class CellReader(Action<int, NotesFault> refuse)
         return null;
     }
 
-    private static IEnumerable<string> Also(Meaning meaning, Firmness firmness)
+    private static IEnumerable<string> Also(SketchFoot? foot, Firmness firmness)
     {
-        if (meaning.Foot is { } foot)
+        if (foot is not null)
         {
             yield return foot switch
             {
                 SketchFoot.Lead => "with the limb that leads in the stance at that moment",
                 SketchFoot.Rear => "with the rear limb of the stance at that moment",
                 SketchFoot.Near => "on the side that is nearer to the attacker at that moment",
-                _ => "on the side that is farther from the attacker at that moment",
+                SketchFoot.Far => "on the side that is farther from the attacker at that moment",
+                SketchFoot.Same => "on the side of what the hero did just before",
+                _ => "on the other side than what the hero did just before",
             };
         }
 

@@ -11,7 +11,7 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
 {
     private static readonly string[] Numbers = ["two", "three", "four"];
 
-    private readonly CellReader cells = new(refuse);
+    private readonly CellReader cells = new(finder, refuse);
     private readonly HashSet<int> seen = [];
     private (HalfCounts First, int Line)? latest;
 
@@ -55,7 +55,7 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
             yield break;
         }
 
-        yield return new SketchMove { Line = line.Number, Technique = cells.Cell(line.Number, words, finder.Beat), Count = Count(line, words) };
+        yield return new SketchMove { Line = line.Number, FollowsUp = true, Technique = cells.Cell(line.Number, words, finder.Beat), Count = Count(line, words) };
     }
 
     private IEnumerable<SketchMove> Moves(NotesLine line)
@@ -86,7 +86,14 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
 
         var left = NotesWords.Of(parts[0]);
         CheckLeft(line, left, parts);
-        var (attack, from) = (left.Words.IsEmpty ? null : cells.Cell(line.Number, left, finder.Attack, nextMove: true), From(line, attacker, left));
+        if (parts.Count == 1 && finder.End(left.Text) is { } end)
+        {
+            cells.NextMove();
+            yield return new SketchMove { Line = line.Number, Attacker = attacker, FollowsUp = true, Technique = cells.Cell(line.Number, left, _ => end), Count = Count(line, left) };
+            yield break;
+        }
+
+        var (attack, from) = (left.Words.IsEmpty ? null : cells.Attack(line.Number, left, nextMove: true), From(line, attacker, left));
         var moves = parts.Count == 1 ? [Suffered(line, attacker, attack, left)] : Answered(line, attacker, attack, left, parts[1]);
         foreach (var (move, i) in moves.Select((m, i) => (m, i)))
         {
@@ -135,8 +142,8 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
                     Attacker = attacker,
                     Attack = isAnswer ? attack : null,
                     FollowsUp = !isAnswer,
-                    Technique = plain.Words.IsEmpty ? null : cells.Cell(line.Number, plain, isAnswer && attack is not null ? t => finder.Technique(t, attack.Ids) : finder.Technique),
-                    Reaction = plain.Reaction is { } taken ? cells.Cell(line.Number, taken, finder.Reaction) : null,
+                    Technique = plain.Words.IsEmpty ? null : cells.Technique(line.Number, plain, isAnswer ? attack : null, isAnswer),
+                    Reaction = plain.Reaction is { } taken ? cells.Reaction(line.Number, taken) : null,
                     Count = i > 0 ? null : Count(line, first && left.Count is not null ? left : words),
                 };
                 (first, isAnswer) = (false, false);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Generator.Domain;
 using Generator.Domain.Sketches;
 using Generator.Library.Reading;
@@ -6,7 +7,7 @@ using Generator.Library.Reading;
 namespace Generator.Library.Files.Notes;
 
 /// <summary>Who is in the notes and where they open: from a brief given beside, else from the lines about people and the names in order of appearance.</summary>
-internal sealed class NotesCast
+internal sealed partial class NotesCast
 {
     private const int LongestName = 40;
 
@@ -155,7 +156,11 @@ internal sealed class NotesCast
             return;
         }
 
-        if (char.IsAsciiDigit(name[0]) && name.Contains(' ', StringComparison.Ordinal))
+        if (And().Split(name) is { Length: > 1 } each && each.All(e => names.Exists(n => Same(n, e.Trim()))))
+        {
+            refuse(first.Number, new NotesFault(1, $"{FieldText.Quote(name)} before the colon names {Figure(each.Length)} people; a line is about one.", $"Maybe write a line for each, such as {each[0].Trim()}: rushes > steps aside"));
+        }
+        else if (char.IsAsciiDigit(name[0]) && name.Contains(' ', StringComparison.Ordinal))
         {
             refuse(first.Number, new NotesFault(1, "A figure stands before the name.", $"Maybe a count is meant; it stands behind the move, such as {name[(name.IndexOf(' ', StringComparison.Ordinal) + 1)..]}: swing > duck @4"));
         }
@@ -189,6 +194,9 @@ internal sealed class NotesCast
         var bearing = attacker.Bearing ?? (first is { } from && FromWords.TryParse(from.Text, out var comes) ? comes : null);
         return bearing is { } b ? new Placement(b, attacker.Distance ?? RoutineReader.DefaultDistance, attacker.Entrance ?? HalfCounts.Zero) : null;
     }
+
+    [GeneratedRegex(@"\s+and\s+|[&+/,]", RegexOptions.IgnoreCase)]
+    private static partial Regex And();
 
     private static string Figure(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

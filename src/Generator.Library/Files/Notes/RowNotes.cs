@@ -16,15 +16,14 @@ internal sealed class RowNotes
 
     private readonly Cast cast;
     private readonly CellReader cells;
-    private readonly MeaningFinder finder;
     private readonly HashSet<string> workedOutAnew = new(StringComparer.Ordinal);
     private RoutineRow row = null!;
     private string field = string.Empty;
 
     public RowNotes(Cast cast, MeaningFinder finder)
     {
-        (this.cast, this.finder) = (cast, finder);
-        cells = new CellReader((_, fault) => row.Refuse(field, fault.Message, fault.Maybe));
+        this.cast = cast;
+        cells = new CellReader(finder, (_, fault) => row.Refuse(field, fault.Message, fault.Maybe));
     }
 
     public IReadOnlyList<Understood> Understood => cells.Understood;
@@ -44,8 +43,7 @@ internal sealed class RowNotes
         }
 
         var (says, lands) = (Text("attack"), string.Equals(row.Text("technique"), None, StringComparison.Ordinal));
-        var attack = says is null or None ? null : Cell("attack", finder.Attack);
-        Func<string, Meaning> technique = attack is null ? finder.Technique : t => finder.Technique(t, attack.Ids);
+        var attack = says is null or None ? null : Cell("attack", w => cells.Attack(row.Line, w));
         return new SketchMove
         {
             Line = row.Line,
@@ -53,8 +51,8 @@ internal sealed class RowNotes
             Attack = attack,
             FollowsUp = says is None,
             IsSuffered = lands,
-            Technique = Text("technique") is null or None ? null : Cell("technique", technique),
-            Reaction = Text("reaction") is null or None ? null : Cell("reaction", finder.Reaction),
+            Technique = Text("technique") is null or None ? null : Cell("technique", w => cells.Technique(row.Line, w, attack, attack is not null)),
+            Reaction = Text("reaction") is null or None ? null : Cell("reaction", w => cells.Reaction(row.Line, w)),
             Count = Text("count") is { } count ? cells.Count(row.Line, new NotesPart(count, 0)) : null,
             From = From(),
             Note = row.Text("note") ?? string.Empty,
@@ -78,7 +76,7 @@ internal sealed class RowNotes
         return row.Text(name);
     }
 
-    private SketchCell? Cell(string name, Func<string, Meaning> find)
+    private SketchCell? Cell(string name, Func<NotesWords, SketchCell?> read)
     {
         var words = NotesWords.Of(new NotesPart(Text(name)!, 0));
         if (words.Reaction is not null || words.Count is not null)
@@ -86,7 +84,7 @@ internal sealed class RowNotes
             row.Refuse(name, $"{FieldText.Quote(row.Text(name)!)} holds more than one cell should.", "Maybe put reactions and counts into columns of their own.");
         }
 
-        return cells.Cell(row.Line, words, find);
+        return read(words);
     }
 
     private int? Attacker()
