@@ -15,6 +15,13 @@ internal static class LimbWords
     /// </summary>
     public static Side? SideOf(string text) => Acting(text) is { } word ? SideWords.Parse(word) : null;
 
+    /// <summary>The word behind one that says which limb acts names that limb.</summary>
+    public static string? LimbBehind(string text, string? word)
+    {
+        var words = PlainWord.Of(text).Split(' ');
+        return word is null || Array.IndexOf(words, word) is not (>= 0 and var at) || !Limbs.Contains(words.ElementAtOrDefault(at + 1), StringComparer.Ordinal) ? null : words[at + 1];
+    }
+
     /// <summary>Left, right, same and other where they speak of no limb that acts.</summary>
     public static IEnumerable<string> UnreadSides(string text)
     {

@@ -147,6 +147,7 @@ public sealed class MeaningFinder
     {
         var foot = LimbWords.FootOf(text) is { } said && (meaning.IsGuess || said.Foot is SketchFoot.Lead or SketchFoot.Rear) ? said : ((SketchFoot Foot, string Word)?)null;
         var unread = ranking.Unread(text, r => ids(r).Any(meaning.Ids.Contains)).Concat(meaning.IsGuess ? LimbWords.UnreadSides(text) : []);
-        return meaning with { Foot = limbs ? foot?.Foot : null, Unread = [.. unread.Where(u => !limbs || !string.Equals(u, foot?.Word, StringComparison.Ordinal)).Distinct(StringComparer.Ordinal)] };
+        var limb = LimbWords.LimbBehind(text, foot?.Word);
+        return meaning with { Foot = limbs ? foot?.Foot : null, Unread = [.. unread.Where(u => !limbs || (!string.Equals(u, foot?.Word, StringComparison.Ordinal) && !string.Equals(u, limb, StringComparison.Ordinal))).Distinct(StringComparer.Ordinal)] };
     }
 }

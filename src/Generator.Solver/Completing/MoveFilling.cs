@@ -218,7 +218,7 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
             return;
         }
 
-        for (var round = 1; round <= MostRound && filled.Count == before; round++)
+        for (var round = 1; round <= MostRound && filled.Count == before && !IsOver(); round++)
         {
             foreach (var turn in (ReadOnlySpan<int>)[round, -round])
             {
