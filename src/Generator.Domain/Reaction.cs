@@ -65,6 +65,9 @@ public sealed record Reaction
         _ => true,
     };
 
+    /// <summary>Folds them, throws their head back or brings them down, whatever did it.</summary>
+    public bool Beats => Fall != FallClass.None || Posture is { } posture && (posture is Domain.Posture.Folded or Domain.Posture.HeadBack || posture.IsDown());
+
     /// <summary>Ends stretched out on the floor after a fall, so that it must be said how.</summary>
     public bool EndsLying => Fall is not (FallClass.None or FallClass.ToKnee)
         && Posture is Domain.Posture.OnBack or Domain.Posture.FaceDown or Domain.Posture.Pinned or Domain.Posture.Out;

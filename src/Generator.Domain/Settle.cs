@@ -43,6 +43,12 @@ public sealed record Settle
     /// </summary>
     public Centimetres FollowMost { get; init; } = new(40);
 
+    /// <summary>
+    /// Most half counts by which somebody's return is put off who was neither hit, thrown, locked nor brought down: time to step out and circle, no more. A beaten one lingers
+    /// as long as the brief allows.
+    /// </summary>
+    public HalfCounts LingerUnhurt { get; init; } = new(4);
+
     /// <summary>Distance at which an attacker can strike.</summary>
     public Centimetres StrikingDistance { get; init; } = new(90);
 

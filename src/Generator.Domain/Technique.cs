@@ -138,6 +138,9 @@ public sealed record Technique
     /// <summary>A miss or contact that the audience should read as a hit.</summary>
     public bool IsHit => Family is Family.Strike or Family.Kick or Family.Finish && Knap != Knap.Breath;
 
+    /// <summary>Beats whoever it is done to, however they sell it: they have reason to stay away for a while.</summary>
+    public bool Beats => Family is Family.Strike or Family.Kick or Family.Throw or Family.Lock or Family.Finish;
+
     /// <summary>A hit at head height, however the one who takes it sells it; a defence is one where it stops whoever comes in with a hit that they sell.</summary>
     public bool IsHeadHit => Height == Height.High && (IsHit || (Family == Family.Defence && Band.MeetsOnTheWay && Knap == Knap.Victim));
 

@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Library;
 using Generator.Rules.Bodies;
+using Generator.Rules.Replaying;
 
 namespace Generator.Rules;
 
@@ -103,6 +104,13 @@ public sealed class Scene
 
     /// <summary>Half counts from the end of the move until this attacker is ready again: fall, get-up and, after a fall or from the floor, the brief's margin.</summary>
     public int ReadyAfter(int reaction, int attacker) => ready[reaction, attacker];
+
+    /// <summary>Half counts by which a move may let its target linger: as many as the brief allows after a hit, a throw, a lock or a fall, few after a mere block.</summary>
+    public int LongestLinger(in Row row)
+    {
+        var beaten = (row.Technique >= 0 && Book.Techniques[row.Technique].Beats) || (row.Reaction >= 0 && Book.Reactions[row.Reaction].Beats);
+        return beaten ? Brief.Pace.Linger.Value : Math.Min(Brief.Pace.Linger.Value, Settle.LingerUnhurt.Value);
+    }
 
     /// <summary>Half counts that an attacker needs from a distance to striking distance, rounded up.</summary>
     public int WalkTime(int attacker, int distance)

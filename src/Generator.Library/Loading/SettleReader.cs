@@ -34,6 +34,7 @@ internal static class SettleReader
             ContactAfter = Half("contactAfter", Default.ContactAfter),
             WalkRoundPerHalfHour = Half("walkRoundPerHalfHour", Default.WalkRoundPerHalfHour),
             LeadInMost = Half("leadInMost", Default.LeadInMost),
+            LingerUnhurt = Half("lingerUnhurt", Default.LingerUnhurt),
             FollowMost = Length("followMost", Default.FollowMost),
             StrikingDistance = Length("strikingDistance", Default.StrikingDistance),
             Spacing = Length("spacing", Default.Spacing),

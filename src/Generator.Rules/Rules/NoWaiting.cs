@@ -6,7 +6,7 @@ namespace Generator.Rules.Rules;
 
 /// <summary>
 /// Nobody who could attack stands waiting longer than the brief's patience. One point for each half count beyond it, told when the
-/// attacker is taken on at last, or at the end.
+/// attacker is taken on at last, or at the end. Who lingers longer than they have cause to stands about just as well: a point for each half count of that.
 /// </summary>
 public sealed class NoWaiting : Rule
 {
@@ -22,6 +22,12 @@ public sealed class NoWaiting : Rule
         if (takenOn && Excess(scene, step.Threats[step.Row.Attacker], step.Contact) is var late and > 0 && tally.Count(Severity.Rough, late))
         {
             tally.Tell(At(scene, step, Severity.Rough, string.Empty) with { Message = Words(scene, step.Row.Attacker), Points = late, Measured = (late + scene.Brief.Pace.Patience.Value) / 2m, Allowed = scene.Brief.Pace.Patience.Value / 2m, Unit = "counts", Advice = Advice });
+        }
+
+        if (step.HasTarget && step.After.Attackers[step.Row.Attacker].IsActive && step.Row.Linger - scene.LongestLinger(step.Row) is var idle and > 0 && tally.Count(Severity.Rough, idle))
+        {
+            var message = $"{scene.Brief.Attackers[step.Row.Attacker].Name} lingers longer than what was done to them gives cause for.";
+            tally.Tell(At(scene, step, Severity.Rough, message) with { Points = idle, Measured = step.Row.Linger / 2m, Allowed = scene.LongestLinger(step.Row) / 2m, Unit = "counts", Advice = IdleAdvice });
         }
 
         return null;
@@ -40,6 +46,8 @@ public sealed class NoWaiting : Rule
     }
 
     private const string Advice = "Let them come sooner, come in later (entrance), or stay down longer after the last reaction (linger).";
+
+    private const string IdleAdvice = "Let them linger less, or end the exchange with a hit, a throw, a lock or a fall.";
 
     private static int Excess(Scene scene, int threat, int until) => threat == int.MaxValue ? 0 : until - threat - scene.Brief.Pace.Patience.Value;
 

@@ -36,7 +36,7 @@ internal static class Draftsman
             }
             else
             {
-                rows[patch.Row] = rows[patch.Row] with { Linger = patch.Value };
+                rows[patch.Row] = rows[patch.Row] with { Linger = rows[patch.Row].Linger + patch.Value };
             }
         }
 

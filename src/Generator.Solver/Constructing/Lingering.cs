@@ -13,7 +13,6 @@ internal sealed class Lingering(Scene scene)
 {
     private const int Unlimited = 100_000;
 
-    private readonly int most = scene.Brief.Pace.Linger.Value;
     private readonly int patience = scene.Brief.Pace.Patience.Value;
     private readonly int tolerance = HalfCounts.PerCount;
 
@@ -27,7 +26,7 @@ internal sealed class Lingering(Scene scene)
     {
         Node.Fixed => 0,
         Node.AtEntrance => scene.Brief.Attackers[attacker].Entrance is null ? Unlimited : 0,
-        _ => most - node.Lingers[attacker],
+        _ => node.Lingers[attacker],
     };
 
     /// <summary>The latest threat time at which nearest-first still lets this attacker come, everybody else lingering as they may.</summary>
@@ -158,7 +157,7 @@ internal sealed class Lingering(Scene scene)
 
         var by = threat - before;
         attackers[attacker] = was with { ReadyAt = was.ReadyAt + by };
-        patches[decided++] = new Patch(attacker, anchor, node.Lingers[attacker] + by);
+        patches[decided++] = new Patch(attacker, anchor, by);
         return threat;
     }
 

@@ -37,7 +37,7 @@ internal sealed class Node
     /// <summary>For each attacker the row whose linger puts off their return, or <see cref="AtEntrance"/> or <see cref="Fixed"/>.</summary>
     public required int[] Anchors { get; init; }
 
-    /// <summary>For each attacker the linger given at that row so far.</summary>
+    /// <summary>For each attacker the half counts by which that row may still put them off.</summary>
     public required int[] Lingers { get; init; }
 
     /// <summary>Exchanges of each attacker.</summary>

@@ -46,7 +46,7 @@ internal sealed class Sprouting(Scene scene, Aims aims)
             Placements = node.Placements,
             Patches = patches,
             Anchors = Anchors(node, step),
-            Lingers = Lingers(node, patches, row),
+            Lingers = Lingers(node, patches, step),
             Exchanges = opens ? Counted(node.Exchanges, row.Attacker) : node.Exchanges,
             Threats = Replay.ThreatTimes(scene, step.After),
             Setbacks = node.Setbacks + (technique.Family == Family.Setback ? 1 : 0),
@@ -87,9 +87,11 @@ internal sealed class Sprouting(Scene scene, Aims aims)
         return next;
     }
 
-    private static int[] Lingers(Node node, Patch[] patches, in Row row)
+    private int[] Lingers(Node node, Patch[] patches, Step step)
     {
-        if (patches.Length == 0 && (row.Attacker < 0 || node.Lingers[row.Attacker] == row.Linger))
+        var target = step.Row.Attacker;
+        var room = Math.Max(0, scene.LongestLinger(step.Row) - step.Row.Linger);
+        if (patches.Length == 0 && (target < 0 || node.Lingers[target] == room))
         {
             return node.Lingers;
         }
@@ -97,12 +99,12 @@ internal sealed class Sprouting(Scene scene, Aims aims)
         var next = (int[])node.Lingers.Clone();
         foreach (var patch in patches)
         {
-            next[patch.Attacker] = patch.Row >= 0 ? patch.Value : next[patch.Attacker];
+            next[patch.Attacker] -= patch.Row >= 0 ? patch.Value : 0;
         }
 
-        if (row.Attacker >= 0)
+        if (target >= 0)
         {
-            next[row.Attacker] = row.Linger;
+            next[target] = room;
         }
 
         return next;

@@ -79,6 +79,11 @@ internal static class ChoicePart
         cp.Model.Add(slot.WalkRound == 0).OnlyEnforceIf(slot.NoAttack);
         var lasting = model.ReactionIs(slot, r => r.Posture is { } p && p is not (Posture.Gripping or Posture.Out) && !p.IsControlled(), $"lasting[{slot.Index}]");
         cp.Model.Add(slot.Linger == 0).OnlyEnforceIf(lasting.Not());
+        var (most, unhurt) = (model.Scene.Brief.Pace.Linger.Value, model.Scene.Settle.LingerUnhurt.Value);
+        if (unhurt < most)
+        {
+            cp.Model.Add(slot.Linger <= unhurt + model.OverUses(slot, u => u.Technique is { Beats: true } ? most : 0) + model.OverReactions(slot, r => model.Scene.Book.Reactions[r].Beats ? most : 0));
+        }
     }
 
     private static void Times(MoveModel model, SlotVars slot, BoundaryVars before)

@@ -119,7 +119,7 @@ internal sealed class Variants(Scene scene, Guide guide, Expander expander)
 
     private IEnumerable<Row> Others(Row row)
     {
-        for (var linger = 0; linger <= scene.Brief.Pace.Linger.Value && row.Attacker >= 0; linger++)
+        for (var linger = 0; linger <= scene.LongestLinger(row) && row.Attacker >= 0; linger++)
         {
             if (linger != row.Linger)
             {

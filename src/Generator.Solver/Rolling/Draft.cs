@@ -98,6 +98,6 @@ public sealed class Draft
         }
 
         var last = Rows.LastOrDefault(r => r.Attacker == attacker && r.Reaction >= 0);
-        return Math.Max(0, scene.Brief.Pace.Linger.Value - last.Linger);
+        return Math.Max(0, scene.LongestLinger(last) - last.Linger);
     }
 }

@@ -81,6 +81,37 @@ public sealed class PinTests(ITestOutputHelper output)
         Assert.Superset(new HashSet<string>(["no-waiting", "dead-air", "variety", "arc"], StringComparer.Ordinal), charged);
     }
 
+    /// <summary>The last row lingers, which breaks nothing else: as long as the audit finds cause for it the solver may say so, and no longer.</summary>
+    [Fact]
+    public void Nobody_lingers_in_the_solver_whom_the_audit_sees_standing_about()
+    {
+        var (allowed, forbidden) = (0, 0);
+        for (var seed = 1; seed <= 2000 && (allowed < 10 || forbidden < 10); seed++)
+        {
+            var world = new TinyWorld(seed);
+            var rows = Wander(world, seed);
+            var (unhurt, most) = (world.Scene.Settle.LingerUnhurt.Value, world.Brief.Pace.Linger.Value);
+            foreach (var linger in new[] { unhurt, unhurt + 1, most })
+            {
+                List<Row> lingers = [.. rows[..^1], rows[^1] with { Linger = linger }];
+                var routine = ToRoutine(world, lingers);
+                if (HasLeadIn(world, rows) || rows[^1].Attacker < 0 || Audit.Of(world.Scene, routine) is not { IsClean: true } verdict || !Replay.Of(world.Scene, routine)[^1].After.Attackers[rows[^1].Attacker].IsActive)
+                {
+                    break;
+                }
+
+                var idle = verdict.Findings.Any(f => f.Message.Contains("gives cause for", StringComparison.Ordinal));
+                (allowed, forbidden) = idle ? (allowed, forbidden + 1) : (allowed + 1, forbidden);
+                var (answer, points) = Solve(world, lingers);
+                Assert.True(answer == (idle ? CpAnswer.Infeasible : CpAnswer.Optimal), $"seed {seed}: the audit says idle: {idle}, the solver {answer}: {Exhaustive.Key(lingers)}, lingering {linger}");
+                Assert.Equal(idle ? 0 : verdict.Points, points.Values.Sum());
+            }
+        }
+
+        output.WriteLine($"{allowed} allowed, {forbidden} forbidden");
+        Assert.True(allowed >= 10 && forbidden >= 10, $"{allowed} allowed, {forbidden} forbidden");
+    }
+
     /// <summary>Moves of half a count, so that the next attack can land half a count after the one before.</summary>
     [Fact]
     public void Contacts_half_a_count_apart_are_forbidden_by_one_contact_alone()
