@@ -71,6 +71,7 @@ public static class CommandLine
             ExplainCommand.Of(desk),
             PaperworkCommand.Of(desk),
             LibraryCommand.Of(desk),
+            GuideCommand.Of(desk),
         };
         root.Example = "generator draft --attackers 3 --counts 48";
         root.Options.Add(HelpAction.Option());

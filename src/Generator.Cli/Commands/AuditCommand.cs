@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Generator.Cli.Changes;
+using Generator.Cli.Guides;
 using Generator.Cli.Options;
 using Generator.Cli.Work;
 using Generator.Domain;
@@ -103,7 +104,7 @@ internal static class AuditCommand
             throw new RefusedException($"generator audit: there is no rule {FieldText.Quote(rule)}.", NearestWords.Maybe(rule, RulePages.Ids, $"Maybe one of these is meant: {string.Join(", ", RulePages.Ids)}."));
         }
 
-        desk.Out.Write(page);
+        desk.Out.Write(GuideText.Of(page));
         return ExitCode.Good;
     }
 }

@@ -29,8 +29,13 @@ internal static class HtmlPage
         where TBody : IComponent
     {
         var style = BuiltIn("page.css") + RunningFoot.Of(head) + (paper is null ? string.Empty : $"@page {{ size: {paper.Css}; }}\n");
-        var code = script is null ? string.Empty : BuiltIn(script);
-        var policy = $"default-src 'none'; style-src {Hash(style)}; script-src {(script is null ? "'none'" : Hash(code))}; base-uri 'none'; form-action 'none'";
+        return Shell(title, style, Body<TBody>(view), script is null ? null : BuiltIn(script));
+    }
+
+    /// <summary>A page round a body that is there: styles as built in and as given, and the policy that lets nothing else load.</summary>
+    internal static string Shell(string title, string style, string body, string? code)
+    {
+        var policy = $"default-src 'none'; style-src {Hash(style)}; script-src {(code is null ? "'none'" : Hash(code))}; base-uri 'none'; form-action 'none'";
         return $"""
             <!DOCTYPE html>
             <html lang="en">
@@ -43,8 +48,8 @@ internal static class HtmlPage
             <style>{style}</style>
             </head>
             <body>
-            {Body<TBody>(view)}
-            {(script is null ? string.Empty : $"<script>{code}</script>")}
+            {body}
+            {(code is null ? string.Empty : $"<script>{code}</script>")}
             </body>
             </html>
 
@@ -66,7 +71,7 @@ internal static class HtmlPage
 
     private static string Hash(string text) => $"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))}'";
 
-    private static string BuiltIn(string name)
+    internal static string BuiltIn(string name)
     {
         using var stream = typeof(HtmlPage).Assembly.GetManifestResourceStream(name) ?? throw new InvalidOperationException($"{name} is not built in.");
         using var reader = new StreamReader(stream);

@@ -1,3 +1,4 @@
+using Generator.Paperwork.Text;
 using Generator.Rules.Judging;
 using Generator.Testing;
 using Newtonsoft.Json.Linq;
@@ -124,7 +125,7 @@ public class AuditCommandTests
         {
             var answer = rig.Run("audit", "--explain", rule.Id);
             Assert.Equal((ExitCode.Good, string.Empty), (answer.Code, answer.Err));
-            Assert.StartsWith($"# {rule.Id}\n", answer.Out, StringComparison.Ordinal);
+            Assert.StartsWith($"{rule.Id}\n{Page.Line('=')}\n", answer.Out, StringComparison.Ordinal);
         }
     }
 }

@@ -1,6 +1,6 @@
 namespace Generator.Cli.Tests.Readme;
 
-/// <summary>A fenced block of the README under a mark such as <c>&lt;!-- run --&gt;</c>.</summary>
+/// <summary>A fenced block of the README or a guide under a mark such as <c>&lt;!-- run --&gt;</c>.</summary>
 /// <param name="Mark">The words of the mark.</param>
 /// <param name="Text">What stands between the fences, every line with its line feed.</param>
 internal sealed record ReadmeBlock(string Mark, string Text)
@@ -8,11 +8,15 @@ internal sealed record ReadmeBlock(string Mark, string Text)
     /// <summary>The top of the repository: the nearest folder above the tests that holds the solution.</summary>
     public static string Top { get; } = Find();
 
-    /// <summary>All marked blocks, in order.</summary>
-    public static IReadOnlyList<ReadmeBlock> All()
+    /// <summary>The README and the guides of the program, as paths from the top.</summary>
+    public static IReadOnlyList<string> Pages { get; } =
+        ["README.md", .. Directory.GetFiles(Path.Combine(Top, "src", "Generator.Cli", "Guides"), "*.md").Select(f => Path.GetRelativePath(Top, f)).Order(StringComparer.Ordinal)];
+
+    /// <summary>All marked blocks of a page, in order.</summary>
+    public static IReadOnlyList<ReadmeBlock> All(string page)
     {
         var blocks = new List<ReadmeBlock>();
-        var lines = File.ReadAllLines(Path.Combine(Top, "README.md"));
+        var lines = File.ReadAllLines(Path.Combine(Top, page));
         for (var i = 0; i + 1 < lines.Length; i++)
         {
             if (lines[i].StartsWith("<!-- ", StringComparison.Ordinal) && lines[i + 1].StartsWith("```", StringComparison.Ordinal))

@@ -2,23 +2,26 @@ using System.Diagnostics;
 
 namespace Generator.Cli.Tests.Readme;
 
-/// <summary>What the README shows is run as it stands, as a program of its own, in a folder with the README's files.</summary>
+/// <summary>What the README and the guides show is run as it stands, as a program of its own, in a folder with their files.</summary>
 public class ReadmeTests
 {
-    private const string Start = "dotnet run --project src/Generator.Cli -- ";
-
     [Fact]
-    public async Task Every_command_of_the_readme_runs_as_it_says()
+    public async Task Every_command_of_the_readme_and_the_guides_runs_as_it_says()
     {
         using var rig = new Rig();
         var (ran, compared) = (0, 0);
         var last = string.Empty;
-        foreach (var block in ReadmeBlock.All())
+        var blocks = ReadmeBlock.Pages.SelectMany(page => ReadmeBlock.All(page).Select(block => (Block: block, Start: page == "README.md" ? "dotnet run --project src/Generator.Cli -- " : "generator "))).ToList();
+        foreach (var (file, text) in blocks.Where(b => b.Block.Mark.StartsWith("file: ", StringComparison.Ordinal)).Select(b => (b.Block.Mark[6..], b.Block.Text)))
+        {
+            rig.File(file, text);
+        }
+
+        foreach (var (block, start) in blocks)
         {
             switch (block.Mark.Split(", "))
             {
-                case [['f', 'i', 'l', 'e', ':', .. var name]]:
-                    rig.File(name.Trim(), block.Text);
+                case [['f', 'i', 'l', 'e', ':', ..]] or [['e', 'x', 'a', 'm', 'p', 'l', 'e', ':', ..]]:
                     break;
                 case ["output"]:
                     Assert.Equal(block.Text, last);
@@ -27,19 +30,19 @@ public class ReadmeTests
                 case ["run", .. var exit]:
                     foreach (var line in block.Text.Split('\n', StringSplitOptions.RemoveEmptyEntries))
                     {
-                        Assert.StartsWith(Start, line, StringComparison.Ordinal);
-                        last = await Run(rig.Folder, line[Start.Length..], exit is [var code] ? code : "exit 0");
+                        Assert.StartsWith(start, line, StringComparison.Ordinal);
+                        last = await Run(rig.Folder, line[start.Length..], exit is [var code] ? code : "exit 0");
                         ran++;
                     }
 
                     break;
                 default:
-                    Assert.Fail($"The README has a mark that nothing reads: {block.Mark}.");
+                    Assert.Fail($"There is a mark that nothing reads: {block.Mark}.");
                     break;
             }
         }
 
-        Assert.True(ran >= 8 && compared >= 1, $"{ran} commands, {compared} outputs");
+        Assert.True(ran >= 16 && compared >= 1, $"{ran} commands, {compared} outputs");
     }
 
     [Fact]
