@@ -14,7 +14,7 @@ public sealed class FixedList<T>(T[] items) : IReadOnlyList<T>
     public T this[int index] => items[index];
 
     /// <summary>A copy to change.</summary>
-    public T[] ToArray() => (T[])items.Clone();
+    public T[] ToArray() => items.AsSpan().ToArray();
 
     public IEnumerator<T> GetEnumerator() => ((IEnumerable<T>)items).GetEnumerator();
 

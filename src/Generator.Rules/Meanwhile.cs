@@ -14,6 +14,8 @@ public sealed class Meanwhile
     private readonly string?[,] support;
     private readonly string?[] gripped = new string?[AttackLine.Count];
     private readonly string?[] holding = new string?[2];
+    private readonly bool asksHero;
+    private readonly bool asksOthers;
 
     public Meanwhile(Brief brief, Book book)
     {
@@ -21,12 +23,13 @@ public sealed class Meanwhile
         held = new string?[(int)Held[^1] + 1, cast];
         gripping = new string?[AttackLine.Count, cast];
         support = new string?[book.Techniques.Count, cast];
-        foreach (var hand in IsLimited(brief.Hero) ? Enum.GetValues<Side>() : [])
+        (asksHero, asksOthers) = (IsLimited(brief.Hero), brief.Attackers.Any(IsLimited));
+        foreach (var hand in asksHero ? Enum.GetValues<Side>() : [])
         {
             holding[(int)hand] = Ability.Asked($"keeping hold with the {(hand == Side.Left ? "left" : "right")} hand", [], book.Holds.OfHand(hand), brief.Hero, book.Settle);
         }
 
-        for (var i = 0; i < AttackLine.Count && IsLimited(brief.Hero); i++)
+        for (var i = 0; i < AttackLine.Count && asksHero; i++)
         {
             gripped[i] = Ability.Asked($"staying held after {Grab(i, book)}", [], book.Holds.OfGrip(AttackLine.FromIndex(i)).HeroLoad, brief.Hero, book.Settle);
         }
@@ -59,14 +62,16 @@ public sealed class Meanwhile
     internal string? WhyNotHero(Step step)
     {
         var before = step.Before;
-        return Hand(before.Left, Side.Left) ?? Hand(before.Right, Side.Right)
+        return !asksHero ? null : Hand(before.Left, Side.Left) ?? Hand(before.Right, Side.Right)
             ?? Others(step).Where(a => before.Attackers[a].Posture == Posture.Gripping).Select(a => WhyNotGripped(LineOf(before.Attackers[a]))).FirstOrDefault(r => r is not null);
 
         string? Hand(Hand hand, Side side) => hand.Kind == HandKind.Holding && !step.Concerns(hand.Who) ? WhyNotHolding(side) : null;
     }
 
     /// <summary>Of the attackers whom a move does not concern, those who cannot go on as they hold or are held, each with the reason.</summary>
-    internal IEnumerable<(int Attacker, string Reason)> WhyNotOthers(Step step)
+    internal IEnumerable<(int Attacker, string Reason)> WhyNotOthers(Step step) => asksOthers ? Reasons(step) : [];
+
+    private IEnumerable<(int Attacker, string Reason)> Reasons(Step step)
     {
         foreach (var a in Others(step))
         {

@@ -83,7 +83,7 @@ public sealed class Score
 
             if (!ReferenceEquals(memory, memories[i]))
             {
-                (next ??= (object?[])memories.Clone())[i] = memory;
+                (next ??= [.. memories])[i] = memory;
             }
 
             points = Added(points, i, tally.Points - before);

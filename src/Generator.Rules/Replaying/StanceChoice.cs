@@ -8,6 +8,8 @@ namespace Generator.Rules.Replaying;
 /// </summary>
 public static class StanceChoice
 {
+    private static readonly Stance[] All = Enum.GetValues<Stance>();
+
     /// <summary>The stance and the half counts it takes (0 when the stance fits already, <see cref="StanceTable.Never"/> when none is reached).</summary>
     public static (Stance Stance, int Time) For(Scene scene, Stance from, StanceSet starts) =>
         For(scene.Book.Stances, from, scene.Able.Allowed(from, starts), scene.Brief.Hero.Skill, scene.Brief.Hero.Lead ?? Side.Left);
@@ -21,8 +23,13 @@ public static class StanceChoice
         }
 
         var best = (Stance: from, Time: StanceTable.Never, Rank: int.MaxValue);
-        foreach (var to in starts.Members)
+        foreach (var to in All)
         {
+            if (!starts.Contains(to))
+            {
+                continue;
+            }
+
             var time = stances.Time(from, to, skill);
             var rank = RankOf(lead, to);
             if (time < StanceTable.Never && (time < best.Time || (time == best.Time && rank < best.Rank)))

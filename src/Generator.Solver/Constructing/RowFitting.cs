@@ -9,6 +9,9 @@ namespace Generator.Solver.Constructing;
 /// </summary>
 internal sealed class RowFitting(Scene scene, Repertoire repertoire)
 {
+    /// <summary>An attack of so many half counts leaves time to react to its cue.</summary>
+    private readonly int react = scene.Brief.Tempo.AtLeast(scene.Settle.ReactionSeconds).Value;
+
     /// <summary>
     /// The start, or −1 when it does not fit between the two gaps.
     /// </summary>
@@ -85,7 +88,7 @@ internal sealed class RowFitting(Scene scene, Repertoire repertoire)
     private bool IsCued(Attack attack, int seen, out Cue cue)
     {
         cue = Math.Abs(seen) > scene.Settle.SightHalfAngle ? Cue.Voice : Cue.None;
-        return cue == Cue.None || scene.Brief.Tempo.SecondsIn(attack.Length) >= scene.Settle.ReactionSeconds;
+        return cue == Cue.None || attack.Length.Value >= react;
     }
 
     private static bool BoundFits(FightState state, Technique technique, Attack? attack, int target, bool closes)

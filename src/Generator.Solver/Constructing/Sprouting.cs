@@ -63,7 +63,7 @@ internal sealed class Sprouting(Scene scene, Aims aims)
 
     private static int[] Counted(int[] exchanges, int attacker)
     {
-        var next = (int[])exchanges.Clone();
+        int[] next = [.. exchanges];
         next[attacker]++;
         return next;
     }
@@ -76,7 +76,7 @@ internal sealed class Sprouting(Scene scene, Aims aims)
             return node.Anchors;
         }
 
-        var next = (int[])node.Anchors.Clone();
+        int[] next = [.. node.Anchors];
         next[step.Row.Attacker] = step.Reaction is { Posture: not null } ? step.Index : Node.Fixed;
         if (step.Second >= 0)
         {
@@ -96,7 +96,7 @@ internal sealed class Sprouting(Scene scene, Aims aims)
             return node.Lingers;
         }
 
-        var next = (int[])node.Lingers.Clone();
+        int[] next = [.. node.Lingers];
         foreach (var patch in patches)
         {
             next[patch.Attacker] -= patch.Row >= 0 ? patch.Value : 0;
