@@ -15,6 +15,7 @@ internal static class LibraryCommand
             LibrarySearchCommand.Of(desk),
             LibraryCheckCommand.Of(desk),
             LibraryAddCommand.Of(desk),
+            LibraryPicturesCommand.Of(desk),
         };
         command.Example = "generator library show \"left hook\"";
         command.SetAction(parsed =>

@@ -7,7 +7,7 @@ namespace Generator.Cli.Work;
 internal static class Outputs
 {
     /// <summary>Refuses a path that could never be written, before any long work.</summary>
-    public static void Check(string? path)
+    public static void Check(string? path, string option = "--out")
     {
         if (path is null)
         {
@@ -16,21 +16,21 @@ internal static class Outputs
 
         if (path.Length == 0 || Directory.Exists(path))
         {
-            throw new RefusedException($"--out {path}: this is a folder, not a file.", "Maybe add the name of the file.");
+            throw new RefusedException($"{option} {path}: this is a folder, not a file.", "Maybe add the name of the file.");
         }
 
         var folder = Path.GetDirectoryName(Path.GetFullPath(path));
         if (!Directory.Exists(folder))
         {
-            throw new RefusedException($"--out {path}: there is no folder {folder}.", "Maybe make the folder first, or its name is spelt otherwise.");
+            throw new RefusedException($"{option} {path}: there is no folder {folder}.", "Maybe make the folder first, or its name is spelt otherwise.");
         }
 
         if (FileKind.IsDevice(path))
         {
-            throw new RefusedException($"--out {path}: this is a device or a pipe, not a file.", "Maybe name a file; what is printed goes through a pipe without --out.");
+            throw new RefusedException($"{option} {path}: this is a device or a pipe, not a file.", "Maybe name a file; what is printed goes through a pipe without --out.");
         }
 
-        Tried(path, () => RoutineFiles.Try(path));
+        Tried(path, () => RoutineFiles.Try(path), option);
     }
 
     /// <summary>A routine as CSV when the name ends in .csv, else as JSON.</summary>
@@ -39,9 +39,9 @@ internal static class Outputs
 
     public static bool IsCsv(string path) => path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase);
 
-    public static void Write(string path, string text) => Tried(path, () => RoutineFiles.Write(path, text));
+    public static void Write(string path, string text, string option = "--out") => Tried(path, () => RoutineFiles.Write(path, text), option);
 
-    private static void Tried(string path, Action write)
+    private static void Tried(string path, Action write, string option)
     {
         try
         {
@@ -49,7 +49,7 @@ internal static class Outputs
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
-            throw new RefusedException($"--out {path}: the file cannot be written; an older one is as it was.\n  Maybe the disk is full, or you may not write there.", error);
+            throw new RefusedException($"{option} {path}: the file cannot be written; an older one is as it was.\n  Maybe the disk is full, or you may not write there.", error);
         }
     }
 }

@@ -18,6 +18,7 @@ public class HelpTests
     [InlineData("help-library", "library", "-h")]
     [InlineData("help-library-list", "library", "list", "--help")]
     [InlineData("help-library-show", "library", "show", "--help")]
+    [InlineData("help-library-pictures", "library", "pictures", "--help")]
     [InlineData("help-library-search", "library", "search", "--help")]
     [InlineData("help-library-add", "library", "add", "--help")]
     [InlineData("help-library-check", "library", "check", "--help")]

@@ -1,0 +1,42 @@
+using System.Globalization;
+using System.Net;
+using System.Text;
+using Generator.Domain;
+using Generator.Figures.Posing;
+using Generator.Library;
+using Generator.Library.Reading;
+
+namespace Generator.Figures.Painting;
+
+/// <summary>The pictures of all records on one page, sided ones once.</summary>
+public static class ContactSheet
+{
+    private const string Style = "body{font:14px sans-serif;margin:1rem;color:#222;background:#fff}main{display:grid;grid-template-columns:repeat(auto-fill,minmax(17rem,1fr));gap:.6rem}"
+        + "figure{margin:0;border:1px solid #bbb;padding:.3rem;break-inside:avoid}figure svg{width:100%;height:11rem}figcaption{font-weight:bold}h2{break-after:avoid}";
+
+    public static string Html(Cards cards, Book book)
+    {
+        var page = new StringBuilder();
+        page.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>The library in pictures</title><style>{Style}</style></head><body><h1>The library in pictures</h1>");
+        page.Append(CultureInfo.InvariantCulture, $"<p>{CardPicture.Caution} The hero is dark and wears a belt, the attacker is light and wears a cap; left forearms and shins have two bands. Poses are common practice, no source. Library {WebUtility.HtmlEncode(book.Version)}.</p>");
+        foreach (var family in Enum.GetValues<Family>())
+        {
+            Section(EnumWords.Of(family), book.Techniques.Where(t => t.Family == family).DistinctBy(t => t.BaseId, StringComparer.Ordinal).Select(t => cards.Of(t)));
+        }
+
+        Section("attack", book.Attacks.DistinctBy(a => a.BaseId, StringComparer.Ordinal).Select(a => cards.Of(a)));
+        Section("reaction", book.Reactions.Select(r => cards.Of(r)));
+        return page.Append("</body></html>\n").ToString();
+
+        void Section(string title, IEnumerable<Card?> some)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"<h2>{title}</h2><main>");
+            foreach (var card in some.OfType<Card>())
+            {
+                page.Append(CultureInfo.InvariantCulture, $"<figure>{CardPicture.Svg(card, titled: false)}<figcaption>{WebUtility.HtmlEncode(card.Name)}</figcaption></figure>");
+            }
+
+            page.Append("</main>");
+        }
+    }
+}

@@ -1,0 +1,118 @@
+using Generator.Domain;
+using Generator.Figures.Bodies;
+using Generator.Figures.Poses;
+
+namespace Generator.Figures.Posing;
+
+/// <summary>
+/// Body first, limb last: the hips shift along the line so that the limb gets there as it is posed, bent or stretched; the limb makes up the rest; what is
+/// missing then is the true gap.
+/// </summary>
+public static class Aiming
+{
+    /// <summary>Farthest that the hips shift; metres (common practice, no source).</summary>
+    public const double Shift = 0.20;
+
+    /// <summary>The body with everything aimed, and how far the first stays short; metres.</summary>
+    public static (Figure Figure, double Missing) At(Figure figure, Figure other, IReadOnlyList<Aim> aims)
+    {
+        if (aims.Count == 0)
+        {
+            return (figure, 0);
+        }
+
+        var line = (other[Joint.Hips] - figure[Joint.Hips]).Level.Unit;
+        if (line == default)
+        {
+            line = Vec.Ahead;
+        }
+
+        figure = Shifted(figure, line * Math.Clamp((Place(figure, other, aims[0]) - PointOf(figure, aims[0].Part)).Dot(line), -Shift, Shift));
+        var missing = 0.0;
+        for (var i = 0; i < aims.Count; i++)
+        {
+            (figure, var shortBy) = Limb(figure, aims[i], Place(figure, other, aims[i]));
+            missing = i == 0 ? shortBy : missing;
+        }
+
+        return (figure, missing);
+    }
+
+    /// <summary>The middle of what is aimed at, and half its thickness; metres.</summary>
+    public static (Vec Middle, double Radius) Middle(Figure body, Target at)
+    {
+        Vec Between(Joint a, Joint b, double share) => body[a] + ((body[b] - body[a]) * share);
+        double Thick(Joint joint) => Skeleton.Thickness(joint) * body.Stature;
+        var back = body.ChestTurned.Ahead * -(Skeleton.Thickness(Joint.Chest) * body.Stature);
+        return at switch
+        {
+            Target.Head => (body.HeadCentre, Skeleton.Face * body.Stature),
+            Target.Chin => (body[Joint.Head] + (body.HeadTurned.Ahead * (0.03 * body.Stature)), 0.02 * body.Stature),
+            Target.Nape => (Between(Joint.Neck, Joint.Head, 0.6), Thick(Joint.Neck)),
+            Target.Shoulders => (body[Joint.Neck], Thick(Joint.Neck)),
+            Target.Chest => (body[Joint.Chest], Thick(Joint.Chest)),
+            Target.Belly => (body[Joint.Waist], Thick(Joint.Waist)),
+            Target.Hips => (body[Joint.Hips], Thick(Joint.Hips)),
+            Target.Back => (body[Joint.Chest] + back, 0),
+            Target.Loins => (body[Joint.Waist] + back, 0),
+            Target.LeftSide => (body[Joint.Waist] + (body.ChestTurned.Left * Thick(Joint.Waist)), 0.01),
+            Target.RightSide => (body[Joint.Waist] - (body.ChestTurned.Left * Thick(Joint.Waist)), 0.01),
+            Target.LeftThigh => (Between(Joint.LeftHip, Joint.LeftKnee, 0.65), Thick(Joint.LeftKnee)),
+            Target.RightThigh => (Between(Joint.RightHip, Joint.RightKnee, 0.65), Thick(Joint.RightKnee)),
+            _ when Enum.Parse<Joint>(at.ToString()) is var joint => (body[joint], Thick(joint)),
+            _ => throw new ArgumentOutOfRangeException(nameof(at)),
+        };
+    }
+
+    /// <summary>Where the part is now.</summary>
+    public static Vec PointOf(Figure figure, Part part) => part switch
+    {
+        Part.LeftFoot => Reaching.FootPoint(figure, Side.Left),
+        Part.RightFoot => Reaching.FootPoint(figure, Side.Right),
+        Part.Head => figure.HeadCentre + (figure.HeadTurned.Ahead * (0.02 * figure.Stature)),
+        Part.Shoulder => figure[Joint.Neck],
+        _ => figure[Enum.Parse<Joint>(part.ToString())],
+    };
+
+    /// <summary>Where a part is to go: the near side of its target, so much before it.</summary>
+    private static Vec Place(Figure figure, Figure other, Aim aim)
+    {
+        var (middle, radius) = Middle(other, aim.At);
+        return aim.Gap is { } gap ? middle + ((PointOf(figure, aim.Part) - middle).Unit * (radius + (gap / 100.0) + OwnRadius(figure, aim.Part))) : middle;
+    }
+
+    private static double OwnRadius(Figure figure, Part part) => figure.Stature * part switch
+    {
+        Part.LeftHand or Part.RightHand => Skeleton.Thickness(Joint.LeftHand),
+        Part.LeftElbow or Part.RightElbow => Skeleton.Thickness(Joint.LeftElbow),
+        Part.LeftKnee or Part.RightKnee => Skeleton.Thickness(Joint.LeftKnee),
+        Part.Head => Skeleton.HeadHalfBreadth,
+        Part.Shoulder => Skeleton.ShoulderAside,
+        _ => Skeleton.Ankle,
+    };
+
+    private static (Figure Figure, double Missing) Limb(Figure figure, Aim aim, Vec place) => aim.Part switch
+    {
+        Part.LeftHand or Part.RightHand => Reaching.Hand(figure, aim.Side!.Value, place),
+        Part.LeftFoot or Part.RightFoot => Reaching.Foot(figure, aim.Side!.Value, place),
+        Part.LeftElbow or Part.RightElbow => Reaching.Middle(figure, Skeleton.Arm(aim.Side!.Value), place),
+        Part.LeftKnee or Part.RightKnee => Reaching.Middle(figure, Skeleton.Leg(aim.Side!.Value), place),
+        _ => (figure, PointOf(figure, aim.Part).To(place)),
+    };
+
+    /// <summary>The body moves, feet that stand stay.</summary>
+    private static Figure Shifted(Figure figure, Vec way)
+    {
+        var moved = figure.Moved(way);
+        foreach (var side in Enum.GetValues<Side>())
+        {
+            var ankle = Skeleton.Leg(side).End;
+            if (figure[ankle].Y < 0.06 * figure.Stature)
+            {
+                moved = Reaching.Ankle(moved, side, figure[ankle]);
+            }
+        }
+
+        return moved;
+    }
+}

@@ -1,0 +1,32 @@
+using Generator.Domain;
+using Generator.Figures.Bodies;
+
+namespace Generator.Figures.Posing;
+
+/// <summary>Everything about how one record looks: its start, its contact and its end.</summary>
+/// <param name="Id">Of the record.</param>
+/// <param name="Name">Of the record.</param>
+/// <param name="Side">The side that does it, from which it is looked at.</param>
+/// <param name="Start">Before it.</param>
+/// <param name="Contact">When it meets.</param>
+/// <param name="End">After it, with the sell.</param>
+/// <param name="ShowsStart">The start says something that the contact does not.</param>
+public sealed record Card(string Id, string Name, Side Side, Frame Start, Frame Contact, Frame End, bool ShowsStart)
+{
+    /// <summary>An attack, of which start and contact are shown: what follows depends on the answer.</summary>
+    public bool Attacks { get; init; }
+
+    /// <summary>What a card shows: contact and end, and the start where it says something; an end that is as the contact gives way to the start.</summary>
+    public IReadOnlyList<Frame> Shown => (Attacks || Same(Contact, End), ShowsStart, Start.Attacker is null && Start.Hero is not null) switch
+    {
+        (true, false, true) => [Contact],
+        (true, _, _) => [Start, Contact],
+        (false, true, _) => [Start, Contact, End],
+        _ => [Contact, End],
+    };
+
+    private static bool Same(Frame one, Frame other) => Same(one.Hero, other.Hero) && Same(one.Attacker, other.Attacker);
+
+    private static bool Same(Figure? one, Figure? other) =>
+        one is null || other is null ? one == other : Enum.GetValues<Joint>().All(j => one[j].To(other[j]) < 0.02);
+}

@@ -1,0 +1,104 @@
+using Generator.Domain;
+using Generator.Figures.Bodies;
+using Generator.Figures.Poses;
+using Generator.Library;
+
+namespace Generator.Figures.Posing;
+
+/// <summary>Makes the cards of records for two statures. Whoever does it stands at the origin and looks along the line to the other.</summary>
+public sealed class Cards
+{
+    /// <summary>Mean stature of men (ANSUR II 2012), metres.</summary>
+    public const double UsualStature = 1.756;
+
+    /// <summary>Nobody is drawn farther off than this; share of stature.</summary>
+    private const double Farthest = 1.0;
+
+    private const double ArmShare = 0.39;
+
+    private const double LegShare = 0.49;
+
+    private readonly PoseBook poses;
+    private readonly Book book;
+    private readonly (double Doer, double Other) statures;
+
+    /// <param name="poses">Poses and shapes.</param>
+    /// <param name="book">The library.</param>
+    /// <param name="hero">Stature of the hero; metres.</param>
+    /// <param name="attacker">Stature of the attacker; metres.</param>
+    public Cards(PoseBook poses, Book book, double hero = UsualStature, double attacker = UsualStature)
+    {
+        (this.poses, this.book, statures) = (poses, book, (hero, attacker));
+    }
+
+    /// <summary>The card of a technique at a place in its band; null when no shape fits it.</summary>
+    /// <param name="technique">The record.</param>
+    /// <param name="at">0 at the near end of the band, 1 at the far end.</param>
+    public Card? Of(Technique technique, double at = 0.5)
+    {
+        if (poses.Of(technique) is not { } shape)
+        {
+            return null;
+        }
+
+        var flips = technique.Side is { } side && side != shape.Side;
+        var told = new TechniqueCard(poses, book, statures, flips ? Mirror.Of(technique) : technique, shape, at);
+        return Turned(new Card(technique.Id, technique.Name, shape.Side, told.Start, told.Contact, told.End, shape.ShowsStart), flips);
+    }
+
+    /// <summary>The card of an attack at a place in its band; null when no shape fits it.</summary>
+    public Card? Of(Attack attack, double at = 0.5)
+    {
+        if (poses.Of(attack) is not { } shape)
+        {
+            return null;
+        }
+
+        var flips = attack.Side is { } side && side != shape.Side;
+        var record = flips ? Mirror.Of(attack) : attack;
+        var hero = poses.Poses[poses.Stances[record.HeroStances.Members.First()]];
+        var guard = poses.Poses[poses.Postures[Posture.Ready]];
+        var contact = Instant(shape.Contact) with { Distance = shape.Contact.Distance ?? DistanceOf(record.Contact, at) };
+        var first = Staging.Of(PoseOf(contact.Pose, guard), PoseOf(contact.Other, hero), contact, (statures.Other, statures.Doer));
+        var start = Instant(shape.Start ?? new Instant { Distance = contact.Distance + 0.2 }) with { Aims = [], OtherAims = [] };
+        var before = Staging.Of(PoseOf(start.Pose, guard), PoseOf(start.Other, hero), start with { Distance = start.Distance ?? contact.Distance }, (statures.Other, statures.Doer));
+        var missed = Staging.Of(poses.Poses[poses.Postures[record.MissPosture]], hero, contact with { Aims = [], OtherAims = [] }, (statures.Other, statures.Doer));
+        var after = record.IsGrab ? first : missed;
+        return Turned(
+            new Card(attack.Id, attack.Name, shape.Side, Frame("start", before), Frame("contact", first), Frame(record.IsGrab ? "held" : "after a miss", after), shape.ShowsStart) { Attacks = true }, flips);
+
+        Instant Instant(Instant instant) => instant with { Turn = instant.Turn ?? 0, OtherTurn = instant.OtherTurn ?? Bearing(record.From) };
+        static Frame Frame(string when, Pair pair) => new(when, pair.Other, pair.Doer, pair.Missing);
+    }
+
+    /// <summary>The card of a reaction; null when no shape fits it.</summary>
+    public Card? Of(Reaction reaction)
+    {
+        if (poses.Of(reaction) is not { } shape)
+        {
+            return null;
+        }
+
+        var guard = poses.Poses[poses.Postures[Posture.Ready]];
+        var start = PoseOf(shape.Start?.Pose, guard);
+        var middle = PoseOf(shape.Contact.Pose, guard);
+        var falls = shape.Start is not null || shape.End is not null;
+        return new Card(
+            reaction.Id, reaction.Name, shape.Side, Alone(falls ? "first" : "before", start), Alone(falls ? "then" : "sell", middle), Alone(falls ? "at the end" : "sell", PoseOf(shape.End?.Pose, middle)), ShowsStart: true);
+
+        Frame Alone(string when, Pose pose) => new(when, null, Kinematics.Of(pose, statures.Other), 0);
+    }
+
+    internal Pose PoseOf(string? name, Pose otherwise) => name is null ? otherwise : poses.Poses[name];
+
+    /// <summary>Degrees by which a body is turned to its left so that what lies in the middle of its window is ahead.</summary>
+    internal static double Bearing(Window window) => window.IsAnywhere ? 0 : (window.From + window.To) / 2.0 * Domain.Bearing.DegreesPerHalfHour;
+
+    /// <summary>A distance in a band as a share of stature.</summary>
+    internal static double DistanceOf(Band band, double at) =>
+        Math.Min(Farthest, (double)(band.From + ((band.To - band.From) * (decimal)at)) * (band.Limb == Limb.Arm ? ArmShare : LegShare));
+
+    private static Card Turned(Card card, bool flips) => flips
+        ? card with { Side = card.Side.Other(), Start = card.Start.Mirrored, Contact = card.Contact.Mirrored, End = card.End.Mirrored }
+        : card;
+}

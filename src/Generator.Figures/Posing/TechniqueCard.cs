@@ -1,0 +1,106 @@
+using Generator.Domain;
+using Generator.Figures.Bodies;
+using Generator.Figures.Poses;
+using Generator.Library;
+
+namespace Generator.Figures.Posing;
+
+/// <summary>Works out the instants of one technique from its shape, the attack that it answers and the reaction that follows.</summary>
+internal sealed class TechniqueCard
+{
+    private readonly PoseBook poses;
+    private readonly (double Doer, double Other) statures;
+    private readonly Technique technique;
+    private readonly Shape shape;
+    private readonly Attack? attack;
+    private readonly Reaction? reaction;
+    private readonly Pose stance;
+    private readonly Pose? posture;
+    private readonly double distance;
+
+    public TechniqueCard(PoseBook poses, Book book, (double Doer, double Other) statures, Technique technique, Shape shape, double at)
+    {
+        (this.poses, this.statures, this.technique, this.shape) = (poses, statures, technique, shape);
+        attack = technique.Family is Family.Defence or Family.Setback or Family.Escape || shape.Against is not null
+            ? book.Attacks.FirstOrDefault(a => technique.Meets(a) && (shape.Against is null || string.Equals(a.BaseId, shape.Against, StringComparison.Ordinal)))
+            : null;
+        reaction = (shape.Reaction ?? (technique.Reactions.Count > 0 ? technique.Reactions[0] : null)) is { } id ? book.Reaction(id) : null;
+        stance = poses.Poses[poses.Stances[technique.Starts.Members.First()]];
+        posture = technique.HasNoTarget ? null : poses.Poses[poses.Postures[Found(technique)]];
+        distance = shape.Contact.Distance ?? (attack is null ? Cards.DistanceOf(technique.Band, at) : Cards.DistanceOf(attack.Contact, at));
+        Contact = ContactFrame();
+        Start = StartFrame();
+        End = EndFrame();
+    }
+
+    public Frame Start { get; }
+
+    public Frame Contact { get; }
+
+    public Frame End { get; }
+
+    private bool IsHeld => attack is { IsGrab: true };
+
+    private Frame StartFrame()
+    {
+        var instant = Told(shape.Start ?? new Instant());
+        var pose = Named(instant.Pose) ?? stance;
+        if (shape.Start?.Other is null && IsHeld && technique.Family == Family.Escape)
+        {
+            var hero = Kinematics.Of(pose, statures.Doer).TurnedLeft(instant.Turn!.Value);
+            return Frame("start", new Pair(hero, Attacking(hero, instant.Distance!.Value), 0));
+        }
+
+        return Frame("start", Staging.Of(pose, Named(instant.Other) ?? posture, instant, statures));
+    }
+
+    private Frame ContactFrame()
+    {
+        var instant = Told(shape.Contact);
+        var pose = Named(instant.Pose) ?? stance;
+        if (instant.Other is not null || attack is null)
+        {
+            return Frame("contact", Staging.Of(pose, Named(instant.Other) ?? posture, instant, statures));
+        }
+
+        // Who strikes aims at where the hero was; who holds on stays at the hero.
+        var before = Kinematics.Of(IsHeld ? pose : stance, statures.Doer).TurnedLeft(instant.Turn!.Value);
+        return Frame("contact", Staging.Of(pose, null, instant, statures, Attacking(before, instant.Distance!.Value)));
+    }
+
+    private Frame EndFrame()
+    {
+        var sell = reaction is null ? null : poses.Of(reaction);
+        var keeps = shape.Keeps || sell is { Keeps: true } || reaction is null;
+        var instant = Told(shape.End ?? new Instant()) with { Distance = shape.End?.Distance ?? (distance + ((reaction?.Back.Value ?? 0) / 100.0 / statures.Other)) };
+        var ended = Named(shape.End?.Pose) ?? (technique.Family is Family.Setback or Family.Pause && technique.EndStance is { } stood ? poses.Poses[poses.Stances[stood]] : null);
+        var other = Named(instant.Other) ?? (keeps || sell is null ? null : Sided(poses.Poses[(sell.End ?? sell.Contact).Pose ?? sell.Contact.Pose!]));
+        var pair = Staging.Of(ended ?? stance, other, other is null ? instant with { Aims = [], OtherAims = [] } : instant, statures, other is null ? Contact.Attacker : null);
+        return Frame(keeps ? "after" : "sell", ended is null ? pair with { Doer = Contact.Hero } : pair);
+    }
+
+    /// <summary>The posture in which the technique finds the other one: ready if it may, else the first that it needs.</summary>
+    private static Posture Found(Technique technique) =>
+        technique.Needs.IsEmpty || technique.Needs.Contains(Posture.Ready) ? Posture.Ready : technique.Needs.Members.First();
+
+    /// <summary>The attacker at the contact of the attack, aimed at a hero who stands so.</summary>
+    private Figure Attacking(Figure hero, double away)
+    {
+        var how = poses.Of(attack!) ?? throw new InvalidOperationException($"{attack!.Id} has no shape");
+        var mirrors = attack!.Side is { } side && side != how.Side;
+        var instant = mirrors ? how.Contact.Mirrored : how.Contact;
+        var pose = poses.Poses[how.Contact.Pose ?? poses.Postures[Posture.Ready]];
+        var mean = (statures.Doer + statures.Other) / 2;
+        var attacker = Kinematics.Of(mirrors ? pose.Mirrored : pose, statures.Other).TurnedLeft(180 + (instant.Turn ?? 0)).Moved(new Vec(instant.Aside * mean * -1, 0, away * mean));
+        return Aiming.At(attacker, hero, instant.Aims).Figure;
+    }
+
+    private Instant Told(Instant instant) => instant with { Turn = instant.Turn ?? Cards.Bearing(technique.Window), OtherTurn = instant.OtherTurn ?? 0, Distance = instant.Distance ?? distance };
+
+    private Pose? Named(string? name) => name is null ? null : poses.Poses[name];
+
+    /// <summary>Reactions are written for a blow from the hero's right.</summary>
+    private Pose Sided(Pose pose) => shape.Side == Side.Left && technique.Side is not null ? pose.Mirrored : pose;
+
+    private static Frame Frame(string when, Pair pair) => new(when, pair.Doer, pair.Other, pair.Missing);
+}
