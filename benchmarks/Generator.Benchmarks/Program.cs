@@ -26,10 +26,12 @@ switch (args)
         return MeasureRun.All(rest);
     case [MeasureChild.Word, var file, var seconds, var cores, var mode, var began]:
         return MeasureChild.Run(file, seconds, cores, mode, began);
-    case [PlainChild.Word, var file, var seconds, var cores]:
-        return PlainChild.Run(file, seconds, cores);
-    case [GecodeChild.Word, var file, var seconds, var cores, var way]:
-        return GecodeChild.Run(file, seconds, cores, way);
+    case [PlainChild.Word, var file, var seconds, var cores, var asked]:
+        return PlainChild.Run(file, seconds, cores, asked);
+    case [GecodeChild.Word, var file, var seconds, var cores, var way, var asked]:
+        return GecodeChild.Run(file, seconds, cores, way, asked);
+    case [CompletingChild.Word, var file, var seconds]:
+        return CompletingChild.Run(file, seconds);
     case [PinnedChild.Word, var file]:
         return PinnedChild.Run(file);
     case ["peers", .. var rest]:
@@ -49,6 +51,8 @@ switch (args)
         return FamilyRun.All(rest);
     case ["explain", .. var rest]:
         return ExplainRun.All(rest);
+    case ["completing", .. var rest]:
+        return CompletingRun.All(rest);
     case ["windows", .. var rest]:
         return WindowRun.All(rest);
     case ["fill", .. var rest]:

@@ -14,12 +14,21 @@ namespace Generator.Benchmarks.Filling;
 /// </summary>
 internal static class WindowRun
 {
-    private const int Windows = 12, First = 8, Apart = 2;
+    public const int Windows = 12;
+
+    private const int First = 8, Apart = 2;
 
     public static int All(string[] args)
     {
         var options = args.Chunk(2).Where(c => c.Length == 2).ToDictionary(c => c[0], c => int.Parse(c[1], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture), StringComparer.Ordinal);
-        var (slip, length) = (options.GetValueOrDefault("--slip", 0), options.GetValueOrDefault("--length", 5));
+        var took = Took(options.GetValueOrDefault("--slip", 0), options.GetValueOrDefault("--length", 5), options.GetValueOrDefault("--time", 4));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{took.Count} of {Windows} windows, median {(took.Count > 0 ? took[took.Count / 2] : 0):0.000} s"));
+        return took.Count == Windows ? 0 : 1;
+    }
+
+    /// <summary>Seconds that each window took that could be filled otherwise, the least first.</summary>
+    public static IReadOnlyList<double> Took(int slip, int length, int time)
+    {
         var book = LongRoutine.Book();
         var took = new List<double>();
         for (var i = 0; i < Windows; i++)
@@ -28,7 +37,7 @@ internal static class WindowRun
             var routine = FillRun.Draft(name, book) ?? throw new InvalidOperationException($"{name} is not drafted.");
             var first = First + (Apart * i);
             IReadOnlyList<LockedStretch> locked = [new(0, first - 1, (0, 0)), new(first + length, routine.Moves.Count - 1, slip < 0 ? null : (0, 2 * slip))];
-            using var ends = new CancellationTokenSource(TimeSpan.FromSeconds(options.GetValueOrDefault("--time", 4)));
+            using var ends = new CancellationTokenSource(TimeSpan.FromSeconds(time));
             var clock = Stopwatch.StartNew();
             var other = new Refill(routine, locked, book).Ways(1, ends.Token).TakeWhile(_ => !ends.IsCancellationRequested).OfType<Routine>().FirstOrDefault();
             var seconds = clock.Elapsed.TotalSeconds;
@@ -41,8 +50,7 @@ internal static class WindowRun
         }
 
         took.Sort();
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{took.Count} of {Windows} windows, median {(took.Count > 0 ? took[took.Count / 2] : 0):0.000} s"));
-        return took.Count == Windows ? 0 : 1;
+        return took;
     }
 
     /// <summary>Refuses a way that is not clean, or in which something that is locked is not as it was.</summary>

@@ -54,7 +54,7 @@ internal static class PeerRun
             var limit = (Small.Contains(family.Size, StringComparer.Ordinal) ? Math.Min(SmallTime, options.Time) : options.Time).ToString(CultureInfo.InvariantCulture);
             foreach (var file in family.Files.Take(options.Count))
             {
-                var answers = new List<PeerAnswer> { Ask(file, PlainChild.Peer, PlainChild.Word, file, limit, cores) };
+                var answers = new List<PeerAnswer> { Ask(file, PlainChild.Peer, PlainChild.Word, file, limit, cores, Question.Drafting) };
                 if (!IsLarge(family))
                 {
                     answers.Insert(0, Ask(file, Pinned, PinnedChild.Word, file));
@@ -62,7 +62,7 @@ internal static class PeerRun
 
                 if (results.Gecode is not null)
                 {
-                    answers.AddRange(SearchWay.All.Select(way => Ask(file, GecodeChild.PeerOf(way), GecodeChild.Word, file, limit, cores, way.Choice)));
+                    answers.AddRange(SearchWay.All.Select(way => Ask(file, GecodeChild.PeerOf(way), GecodeChild.Word, file, limit, cores, way.Choice, Question.Drafting)));
                 }
 
                 results = results with { Answers = [.. results.Answers, .. answers] };
@@ -80,7 +80,8 @@ internal static class PeerRun
 
     private static bool IsTried(Family family) => Sizes.Contains(family.Size, StringComparer.Ordinal) && (!IsLarge(family) || family.Kind == Kind.Loose);
 
-    private static PeerAnswer Ask(string file, string peer, params string[] words)
+    /// <summary>What a process of its own answers.</summary>
+    public static PeerAnswer Ask(string file, string peer, params string[] words)
     {
         var start = new ProcessStartInfo(Environment.ProcessPath!) { RedirectStandardOutput = true, UseShellExecute = false };
         foreach (var word in words)

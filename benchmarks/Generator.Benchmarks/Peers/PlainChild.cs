@@ -13,11 +13,12 @@ internal static class PlainChild
 
     public const string Peer = "plain CP-SAT";
 
-    public static int Run(string file, string seconds, string cores)
+    public static int Run(string file, string seconds, string cores, string asked)
     {
         var stored = StoredBrief.Read(file);
+        var model = Question.Of(stored, asked);
         var (clock, used) = (Stopwatch.GetTimestamp(), Environment.CpuUsage.TotalTime);
-        var plain = PlainModel.Of(stored.Brief, stored.Book, stored.Family.Moves);
+        var plain = model();
         var built = Stopwatch.GetElapsedTime(clock).TotalMilliseconds;
         var usedBuilding = Environment.CpuUsage.TotalTime - used;
         var trace = new List<TracePoint>();

@@ -27,10 +27,12 @@ internal sealed class PlainModel
 
     public MoveModel Model { get; }
 
-    public static PlainModel Of(Brief brief, Book book, int moves)
+    public static PlainModel Of(Brief brief, Book book, int moves) => Of(brief, book, moves, brief.Length is { Counts: null } length ? length.Tolerance : 2);
+
+    /// <summary>The same with so many rows more or fewer at most.</summary>
+    public static PlainModel Of(Brief brief, Book book, int moves, int around)
     {
         var scene = new Scene(DraftBrief.Complete(brief, book), book);
-        var around = scene.Brief.Length is { Counts: null } length ? length.Tolerance : 2;
         var model = new MoveModel(scene, Vocabulary.Of(scene, seconds: true), new MoveModelOptions
         {
             Rows = moves + around,

@@ -28,6 +28,7 @@ internal static class ReportRun
         var text = new StringBuilder(Head(results, options));
         text.Append(CultureInfo.InvariantCulture, $"## The stored briefs\n\n{MeasureTables.Of(results, known)}\n");
         text.Append(CultureInfo.InvariantCulture, $"## Against other ways to solve the same\n\n{Others(options, results)}\n");
+        text.Append("## Completing\n\nHow long filling in takes where only the techniques are said, here and the other ways: `results/completing.md`, made by the command `completing`.\n\n");
         if (options.Before is { } before)
         {
             text.Append(CultureInfo.InvariantCulture, $"## Points before and after\n\n{CompareRun.Of(Results.Load(before), results)}\n");

@@ -12,12 +12,13 @@ internal static class GecodeChild
 
     public static string PeerOf(SearchWay way) => $"MiniZinc, Gecode {way.Name}";
 
-    public static int Run(string file, string seconds, string cores, string way)
+    public static int Run(string file, string seconds, string cores, string way, string asked)
     {
         var stored = StoredBrief.Read(file);
         var search = SearchWay.All.First(w => string.Equals(w.Choice, way, StringComparison.Ordinal));
+        var model = Question.Of(stored, asked);
         var (clock, used) = (Stopwatch.GetTimestamp(), Environment.CpuUsage.TotalTime);
-        var plain = PlainModel.Of(stored.Brief, stored.Book, stored.Family.Moves);
+        var plain = model();
         var translation = new Translation(plain);
         var path = Path.Combine(Path.GetTempPath(), $"{stored.Name}-{way}-{Environment.ProcessId}.mzn");
         File.WriteAllText(path, translation.Text(search));
