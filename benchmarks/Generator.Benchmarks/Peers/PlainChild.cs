@@ -22,15 +22,19 @@ internal static class PlainChild
         var built = Stopwatch.GetElapsedTime(clock).TotalMilliseconds;
         var usedBuilding = Environment.CpuUsage.TotalTime - used;
         var trace = new List<TracePoint>();
-        var agreed = 0;
+        var (read, agreed) = (0, 0);
         using var watch = new SearchWatch(TimeSpan.FromSeconds(double.Parse(seconds, CultureInfo.InvariantCulture)), int.Parse(cores, CultureInfo.InvariantCulture), false);
         (clock, used) = (Stopwatch.GetTimestamp(), Environment.CpuUsage.TotalTime);
         using var session = plain.Model.Session();
         var answer = session.Solve(new SearchSettings { AsMade = true, Time = watch.Clock }, (value, points) =>
         {
-            trace.Add(new TracePoint(Stopwatch.GetElapsedTime(clock).TotalMilliseconds, (Environment.CpuUsage.TotalTime - used).TotalMilliseconds, (int)points));
-            var (_, verdict) = plain.Read(value);
-            agreed += verdict.IsClean && verdict.Points == points ? 1 : 0;
+            var now = new TracePoint(Stopwatch.GetElapsedTime(clock).TotalMilliseconds, (Environment.CpuUsage.TotalTime - used).TotalMilliseconds, (int)points);
+            read++;
+            if (plain.Read(value).Verdict is { IsClean: true } verdict)
+            {
+                trace.Add(now);
+                agreed += verdict.Points == points ? 1 : 0;
+            }
         }, watch.Stop);
         using var own = Process.GetCurrentProcess();
         Console.WriteLine(JsonConvert.SerializeObject(new PeerAnswer
@@ -44,7 +48,7 @@ internal static class PlainChild
             Elapsed = Stopwatch.GetElapsedTime(clock).TotalMilliseconds,
             Processor = (Environment.CpuUsage.TotalTime - used).TotalMilliseconds,
             Peak = own.PeakWorkingSet64 / 1048576.0,
-            Audited = trace.Count,
+            Audited = read,
             Agreed = agreed,
         }));
         return 0;
