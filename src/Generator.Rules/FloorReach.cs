@@ -72,6 +72,10 @@ public sealed class FloorReach
         return room;
     }
 
+    /// <summary>The obstacle or camera that a place is not clear of; null for none.</summary>
+    public string? On(Place place) =>
+        floor.Obstacles.FirstOrDefault(o => Away(o, place) < clearance)?.Name ?? posts.FirstOrDefault(p => place.To(new Place(p.X, p.Y)) < Camera.Around.Value + clearance)?.Text;
+
     /// <summary>Centimetres from the mark to the very edge of the floor on a bearing in half hours.</summary>
     public double Edge(int bearing) => Place.At(bearing, 1) is var step ? ToEdge(step.X, step.Y, 0) : 0;
 

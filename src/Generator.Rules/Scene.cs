@@ -113,9 +113,12 @@ public sealed class Scene
     }
 
     /// <summary>Half counts that an attacker needs from a distance to striking distance, rounded up.</summary>
-    public int WalkTime(int attacker, int distance)
+    public int WalkTime(int attacker, int distance) => WayIn(attacker, distance, Settle.StrikingDistance.Value);
+
+    /// <summary>The same to a nearer place, where an attack lands: threat times leave the last step to the attack, but nobody goes it faster for that.</summary>
+    public int WayIn(int attacker, int distance, int meets)
     {
-        var way = distance - Settle.StrikingDistance.Value;
+        var way = distance - Math.Min(meets, Settle.StrikingDistance.Value);
         var perHalfCount = perHalfCounts[attacker];
         return way <= 0 ? 0 : ((way * Brief.Tempo.CountsPerMinute) + perHalfCount - 1) / perHalfCount;
     }

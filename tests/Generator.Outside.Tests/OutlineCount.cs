@@ -12,6 +12,7 @@ internal sealed class OutlineCount
         ["falling"] = 0,
         ["entering"] = 0,
         ["coming in"] = 0,
+        ["beside things"] = 0,
         ["pairs"] = 0,
         ["pairs of one move"] = 0,
     };

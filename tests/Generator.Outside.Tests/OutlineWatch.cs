@@ -9,6 +9,12 @@ internal sealed class OutlineWatch
     /// <summary>Places are whole or tenths of centimetres; nobody is nearer by that much.</summary>
     private const double Rounding = 2;
 
+    /// <summary>The fastest walk, of men in their twenties, in centimetres a second (Bohannon 1997, Age and Ageing 26:15): nobody is sent, led or thrown faster.</summary>
+    private const double Walk = 253.3;
+
+    /// <summary>A sprint over 5 m from a rolling start takes 1.09 s (Altmann et al. 2015, J Strength Cond Res 29:2361): nobody comes in, or back to where they set off from, faster.</summary>
+    private const double Sprint = 500 / 1.09;
+
     private readonly PaperSource source;
     private readonly Course course;
     private readonly OutlineCount count;
@@ -38,6 +44,11 @@ internal sealed class OutlineWatch
 
             for (var quarter = 0; quarter < 2; quarter++)
             {
+                foreach (var a in attackers)
+                {
+                    Alone(told, a, half, half + (0.5 * quarter));
+                }
+
                 var bodies = attackers.Select(a => Bodies(a, half, half + (0.5 * quarter))).ToList();
                 for (var a = 0; a < attackers.Count; a++)
                 {
@@ -110,7 +121,7 @@ internal sealed class OutlineWatch
         }
 
         var landed = down;
-        while (landed < half && attacker.DoingAt(landed) == Doing.Fall)
+        while (landed < half && (attacker.DoingAt(landed) == Doing.Fall || (landed < down + 4 && attacker.PlaceAt(landed).To(attacker.PlaceAt(landed + 1)) > 0.5)))
         {
             landed++;
         }
@@ -122,6 +133,57 @@ internal sealed class OutlineWatch
         var reaction = move > 0 ? source.Routine.Moves[move - 1].Reaction : null;
         var body = reaction is not null && across.Contains(reaction) ? Outline.Across(fell.X, fell.Y, stature) : Outline.FeetNear(fell.X, fell.Y, stature);
         return body.MovedBy(now.X - fell.X, now.Y - fell.Y);
+    }
+
+    /// <summary>Nobody is in what stands on the floor, or off it, or anywhere sooner than they can be.</summary>
+    private void Alone(HashSet<(int, int, int)> told, PerformerCourse who, int half, double time)
+    {
+        foreach (var body in Bodies(who, half, time))
+        {
+            foreach (var (thing, room) in Things(body, comes: who.DoingAt(half) is Doing.ComesIn or Doing.Out))
+            {
+                count.See("beside things");
+                if (room < Outline.Radius - Rounding && told.Add((who.Attacker, -2, half / 8)))
+                {
+                    count.Faults.Add($"{name}: half count {half}, {Who(who.Attacker, half)} {(body.Lies ? "lies" : "upright")}, {room:0} cm from {thing}");
+                }
+            }
+        }
+
+        var speed = who.PlaceAt(time).To(who.PlaceAt(time + 0.5)) * source.Brief.Tempo.CountsPerMinute / 15;
+        if (speed > (who.DoingAt(half) is Doing.Fall or Doing.Reaction or Doing.Held ? Walk * 1.03 : Sprint) && told.Add((who.Attacker, -3, half / 8)))
+        {
+            count.Faults.Add($"{name}: half count {half}, {Who(who.Attacker, half)} goes {speed:0} cm a second");
+        }
+    }
+
+    /// <summary>How far either end of a body is from each thing on the floor, from cameras with their operators, and, unless they come or leave, from the floor's edge.</summary>
+    private IEnumerable<(string Thing, double Room)> Things(Outline body, bool comes)
+    {
+        var floor = source.Brief.Floor;
+        foreach (var (east, north) in new[] { (body.X1, body.Y1), (body.X2, body.Y2) })
+        {
+            var (x, y) = (east + floor.MarkX.Value, north + floor.MarkY.Value);
+            foreach (var thing in floor.Obstacles)
+            {
+                yield return (thing.Name, Length(Beyond(x, thing.X.Value, thing.Width.Value), Beyond(y, thing.Y.Value, thing.Depth.Value)));
+            }
+
+            foreach (var camera in source.Brief.Cameras.Where(c => c.IsOnTheGround))
+            {
+                var angle = camera.Bearing.Degrees * Math.PI / 180;
+                yield return ("a camera", Length(east - (camera.Distance.Value * Math.Sin(angle)), north - (camera.Distance.Value * Math.Cos(angle))) - 50);
+            }
+
+            if (!comes)
+            {
+                yield return ("the edge", Math.Min(Math.Min(x, floor.Width.Value - x), Math.Min(y, floor.Depth.Value - y)));
+            }
+        }
+
+        static double Beyond(double at, int start, int length) => Math.Max(0, Math.Max(start - at, at - start - length));
+
+        static double Length(double x, double y) => Math.Sqrt((x * x) + (y * y));
     }
 
     private void Compare(HashSet<(int, int, int)> told, int half, int first, int second, List<Outline> ones, List<Outline> others)

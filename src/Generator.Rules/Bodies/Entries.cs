@@ -68,9 +68,9 @@ public sealed class Entries
         if (doors.Count == 0)
         {
             var edge = Place.At(bearing, Math.Max(distance, floor.Edge(bearing)));
-            return paths.IsClear(edge, place) ? new WayOn(null, [edge, place], null)
+            return floor.On(edge) is null && paths.IsClear(edge, place) ? new WayOn(null, [edge, place], null)
                 : paths.FromTheEdge(place) is { } round ? new WayOn(null, round, null)
-                : new WayOn(null, [edge, place], floor.Between(edge, place));
+                : new WayOn(null, [edge, place], floor.Between(edge, place) ?? floor.On(edge));
         }
 
         if (paths.Shortest([.. doors.Select(d => d.Place)], place) is { } way)

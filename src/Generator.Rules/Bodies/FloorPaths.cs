@@ -61,6 +61,6 @@ internal sealed class FloorPaths(FloorReach floor, int beside)
         }
     }
 
-    /// <summary>The same from the nearest edge of the floor.</summary>
-    public IReadOnlyList<Place>? FromTheEdge(Place goal) => Shortest([.. corners.Prepend(goal).SelectMany(floor.EdgesFrom)], goal);
+    /// <summary>The same from the nearest edge of the floor, where nothing stands.</summary>
+    public IReadOnlyList<Place>? FromTheEdge(Place goal) => Shortest([.. corners.Prepend(goal).SelectMany(floor.EdgesFrom).Where(p => floor.On(p) is null)], goal);
 }

@@ -52,6 +52,21 @@ public sealed class Leg
     /// <summary>This leg or one before it is still on at a moment.</summary>
     public bool Reaches(double moment) => latest > moment;
 
+    /// <summary>The moment at which whoever is under way arrives; the beginning of time for who has never gone.</summary>
+    public double Arrives
+    {
+        get
+        {
+            var leg = this;
+            while (leg is not null && (leg.Lies || leg.Start == leg.End))
+            {
+                leg = leg.Before;
+            }
+
+            return leg?.To ?? double.NegativeInfinity;
+        }
+    }
+
     /// <summary>The nearest that the middles of two bodies come to one another while both legs are on, in centimetres; infinite where they are on at different times.</summary>
     public double Apart(Leg other) => Apart(other, double.NegativeInfinity, double.PositiveInfinity);
 

@@ -38,6 +38,9 @@ public readonly record struct Motion
 
     public (int Bearing, int Distance) Ends { get; init; }
 
+    /// <summary>Half counts that nobody can be quicker on that way.</summary>
+    public int Least { get; init; }
+
     /// <summary>Half hours round the clock on which they are sent, signed; half round leads straight past the mark.</summary>
     public int SentRound { get; init; }
 
@@ -47,7 +50,7 @@ public readonly record struct Motion
     /// <summary>They leave the floor.</summary>
     public bool Gone { get; init; }
 
-    /// <summary>They lie afterwards, from <see cref="Taken"/> until this moment; <see cref="Never"/> for who does not, <see cref="ForEver"/> for who stays down.</summary>
+    /// <summary>They lie from when they are sent until this moment; <see cref="Never"/> for who does not, <see cref="ForEver"/> for who stays down.</summary>
     public int LiesUntil { get; init; }
 
     /// <summary>They lay before, and lie as they lay.</summary>
@@ -64,13 +67,14 @@ public readonly record struct Motion
     public const int ForEver = int.MaxValue;
 
     /// <summary>What a move does with somebody who is walked along, or turned with, while it is on another.</summary>
+    /// <param name="scene">How fast anybody goes.</param>
     /// <param name="move">Number of the move, from 0.</param>
     /// <param name="start">Moment at which it starts.</param>
     /// <param name="end">Moment at which it ends.</param>
     /// <param name="stands">Bearing and distance before it.</param>
     /// <param name="ends">The same after it.</param>
     /// <param name="lies">They lie meanwhile.</param>
-    public static Motion Led(int move, int start, int end, (int Bearing, int Distance) stands, (int Bearing, int Distance) ends, bool lies) => new()
+    public static Motion Led(Scene scene, int move, int start, int end, (int Bearing, int Distance) stands, (int Bearing, int Distance) ends, bool lies) => new Motion
     {
         Move = move,
         Stands = stands,
@@ -83,7 +87,14 @@ public readonly record struct Motion
         Kind = LegKind.Led,
         LiesUntil = lies ? ForEver : Never,
         LiesAsBefore = true,
-    };
+    }.NoFaster(scene);
+
+    /// <summary>With the time that nobody can be quicker on the way.</summary>
+    public Motion NoFaster(Scene scene)
+    {
+        var least = scene.HalfCountsFor(FloorGeometry.Whole(Way()));
+        return this with { Least = least, Lands = Math.Max(Lands, Taken + least) };
+    }
 
     /// <summary>The same so many half counts later.</summary>
     public Motion Later(int by) => this with
@@ -126,12 +137,15 @@ public readonly record struct Motion
             return ComesIn ? Rest(way, Contact) : way;
         }
 
-        var lay = Lying(way, Taken);
-        way = End(way, Taken);
+        // Who is still under way arrives first, and is sent on from there.
+        var since = Math.Max(Taken, way.Arrives);
+        var lands = Math.Max(Lands, since + Least);
+        var lay = Lying(way, since);
+        way = End(way, since);
         var place = Place.At(Ends.Bearing, Ends.Distance);
-        way = Math.Abs(SentRound) is > 0 and < 12 && Ends.Distance > 0
-            ? Arc(way, Kind, Taken, Lands, Meets.Bearing, SentRound, Meets.Distance, Ends.Distance)
-            : Straight(way, Kind, Taken, Lands, place);
+        way = IsRound
+            ? Arc(way, Kind, since, lands, Meets.Bearing, SentRound, Meets.Distance, Ends.Distance)
+            : Straight(way, Kind, since, lands, place);
         if (Gone)
         {
             return way;
@@ -139,12 +153,28 @@ public readonly record struct Motion
 
         if (LiesUntil == Never)
         {
-            return Rest(way, Lands, place);
+            return Rest(way, lands, place);
         }
 
-        var until = LiesUntil == ForEver ? double.PositiveInfinity : Math.Max(LiesUntil, Lands);
-        way = Down(way, LiesAsBefore ? lay : null, place, until);
+        var until = LiesUntil == ForEver ? double.PositiveInfinity : Math.Max(LiesUntil, lands);
+        way = Down(way, LiesAsBefore ? lay : null, place, since, until);
         return LiesUntil == ForEver ? way : Rest(way, until, place);
+    }
+
+    private bool IsRound => Math.Abs(SentRound) is > 0 and < 12 && Ends.Distance > 0;
+
+    /// <summary>Centimetres of the way on which the technique takes them.</summary>
+    private double Way()
+    {
+        var steps = IsRound ? Math.Abs(SentRound) : 1;
+        var (way, here) = (0.0, Place.At(Meets.Bearing, Meets.Distance));
+        for (var i = 1; i <= steps; i++)
+        {
+            var next = i == steps ? Place.At(Ends.Bearing, Ends.Distance) : Place.At(Meets.Bearing + (Math.Sign(SentRound) * i), Meets.Distance + ((double)(Ends.Distance - Meets.Distance) * i / steps));
+            (way, here) = (way + here.To(next), next);
+        }
+
+        return way;
     }
 
     /// <summary>Where they lie at a moment; null for who is upright.</summary>
@@ -161,7 +191,7 @@ public readonly record struct Motion
         return null;
     }
 
-    private Leg Down(Leg way, Leg? lay, Place place, double until)
+    private Leg Down(Leg way, Leg? lay, Place place, double from, double until)
     {
         Place feet, head;
         if (lay is not null)
@@ -178,7 +208,7 @@ public readonly record struct Motion
             (feet, head) = (place, place + Place.At(Ends.Bearing, Axis));
         }
 
-        return new Leg(LegKind.Lies, Move, Taken, until, feet, head, way);
+        return new Leg(LegKind.Lies, Move, from, until, feet, head, way);
     }
 
     /// <summary>What was on at a moment ends there: who still rests or lies stops, who is still under way arrives by then.</summary>

@@ -66,7 +66,7 @@ public readonly record struct Treatment
         var round = ComesIn ? new Bearing(Stands.Bearing).To(new Bearing(Meets.Bearing)).HalfHours : 0;
         var walksRound = Math.Abs(round) * scene.Settle.WalkRoundPerHalfHour.Value;
         var contact = Contact(scene);
-        var least = ComesIn ? Math.Max(scene.WalkTime(Attacker, Stands.Distance) + walksRound, Attack!.Length.Value) : 0;
+        var least = ComesIn ? Math.Max(scene.WayIn(Attacker, Stands.Distance, Meets.Distance) + walksRound, Attack!.Length.Value) : 0;
         var leaves = Math.Min(contact, Math.Max(contact - least, Soonest));
         var meets = ComesIn ? Meets : Stands;
         var way = new Motion
@@ -107,13 +107,12 @@ public readonly record struct Treatment
     {
         var taken = Taken(scene);
         var ends = Math.Max(End, Contact(scene));
-        var far = FloorGeometry.Whole(Place.At(way.Meets.Bearing, way.Meets.Distance).To(Place.At(Ends.Bearing, Ends.Distance)));
         var until = IsTarget || technique.TakesTwo ? LiesFor(Posture, reaction, Lay, scene.ReadyAfter(Reaction, Attacker)) : Bodies.Motion.Never;
-        return way with
+        return (way with
         {
             Reacts = true,
             Taken = taken,
-            Lands = Math.Max(reaction.Sends ? ends + 1 : ends, taken + scene.HalfCountsFor(far)),
+            Lands = reaction.Sends ? ends + 1 : ends,
             Ends = Ends,
             SentRound = IsTarget ? Replaying.Effects.CarriedRound(technique.Carry, reaction.Round, Attack is { Line.Side: LineSide.Right }) : 0,
             Kind = Ends == way.Meets && reaction.Fall == FallClass.None ? LegKind.Rests : Lay && reaction.Fall == FallClass.None ? LegKind.Led : KindOf(technique, reaction),
@@ -122,6 +121,6 @@ public readonly record struct Treatment
             LiesAsBefore = reaction.Fall == FallClass.None,
             Across = reaction.Lies == Lying.Across,
             Axis = scene.AxisOf(Attacker),
-        };
+        }).NoFaster(scene);
     }
 }

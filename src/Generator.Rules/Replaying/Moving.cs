@@ -18,7 +18,7 @@ internal static class Moving
             }
             else if (attackers[a].Bearing != before[a].Bearing || attackers[a].Distance != before[a].Distance)
             {
-                attackers[a] = attackers[a] with { Leg = Led(step, before[a], attackers[a]).Laid(before[a].Way) };
+                attackers[a] = attackers[a] with { Leg = Led(scene, step, before[a], attackers[a]).Laid(before[a].Way) };
             }
         }
     }
@@ -46,6 +46,6 @@ internal static class Moving
         };
     }
 
-    private static Motion Led(Step step, AttackerState before, AttackerState after) =>
-        Motion.Led(step.Index, step.Start, step.End, (before.Bearing, before.Distance), (after.Bearing, after.Distance), before.LiesAt(step.Start));
+    private static Motion Led(Scene scene, Step step, AttackerState before, AttackerState after) =>
+        Motion.Led(scene, step.Index, step.Start, step.End, (before.Bearing, before.Distance), (after.Bearing, after.Distance), before.LiesAt(step.Start));
 }

@@ -40,8 +40,18 @@ public sealed class ClearLane : Rule
     private void OnTheFloor(Scene scene, Step step, int attacker, Tally tally)
     {
         var lands = step.After.Attackers[attacker];
-        if (lands.Gone || lands.Leg?.Move != step.Index)
+        if (lands.Leg?.Move != step.Index)
         {
+            return;
+        }
+
+        if (lands.Gone)
+        {
+            if (scene.Floor.InTheWay(lands.Bearing) is { } thing && tally.Count(Severity.Unsafe))
+            {
+                tally.Tell(RunsInto(scene, step, attacker, lands, thing));
+            }
+
             return;
         }
 
@@ -81,6 +91,12 @@ public sealed class ClearLane : Rule
         Unit = "m",
         Advice = "Choose a reaction that carries less far, or turn the exchange to a deeper side of the floor.",
     };
+
+    private Finding RunsInto(Scene scene, Step step, int attacker, AttackerState lands, string thing) =>
+        At(scene, step, Severity.Unsafe, $"{Words.Name(scene, attacker)} runs off at {new Bearing(lands.Bearing).InWords}, where {thing} stands.") with
+        {
+            Advice = "Turn the exchange to a side on which the floor is free to its edge, or finish it otherwise.",
+        };
 
     private Finding InTheWay(Scene scene, Step step, Meeting meeting)
     {

@@ -14,10 +14,12 @@ public sealed class ClearLane : RuleModule
         foreach (var slot in model.Slots)
         {
             var stays = model.ReactionIs(slot, r => !r.RunsOff, $"stays[{slot.Index}]");
+            var runsOff = model.ReactionIs(slot, r => r.RunsOff, $"runsoff[{slot.Index}]");
             var falls = model.ReactionIs(slot, FallsOutwards, $"fallsout[{slot.Index}]");
             for (var a = 0; a < model.Cast; a++)
             {
                 OnTheFloor(model, slot.TargetAfter, a, slot.Targets[a], stays, falls, $"edge[{slot.Index},{a}]");
+                RunsOff(model, slot.TargetAfter, slot.Targets[a], runsOff, $"exit[{slot.Index},{a}]");
                 if (!ReferenceEquals(slot.Seconds[a], model.Cp.False))
                 {
                     OnTheFloor(model, slot.After.Attackers[a], a, slot.Seconds[a], stays, model.Cp.And($"bothfall[{slot.Index},{a}]", falls, slot.TakesTwo), $"secondedge[{slot.Index},{a}]");
@@ -45,6 +47,20 @@ public sealed class ClearLane : RuleModule
         {
             model.Cp.Model.Add(after.Distance + model.Scene.AxisOf(a) <= edge).OnlyEnforceIf([hits, falls]);
         }
+    }
+
+    /// <summary>Whoever runs off finds nothing in the way to the floor's edge.</summary>
+    private static void RunsOff(MoveModel model, AttackerVars after, BoolVar hits, BoolVar runsOff, string name)
+    {
+        var closed = Enumerable.Range(0, Bearing.Circle).Select(b => model.Scene.Floor.InTheWay(b) is null ? 0L : 1L).ToArray();
+        if (ReferenceEquals(hits, model.Cp.False) || closed.All(c => c == 0))
+        {
+            return;
+        }
+
+        var stands = model.Cp.Int(0, 1, name);
+        model.Cp.Model.AddElement(after.Bearing, closed, stands);
+        model.Cp.Model.Add(stands == 0).OnlyEnforceIf([hits, runsOff]);
     }
 
     /// <summary>Ends lying with the head outwards after a fall.</summary>

@@ -83,7 +83,7 @@ internal sealed class FloorClashes(ModelAnswer answer)
     /// <summary>Null where what they hang on cannot be told in short.</summary>
     private List<ILiteral>? Clause(FloorConcern concern, FloorDeed mine, int b, Leg met)
     {
-        var theirs = ways.Deeds.LastOrDefault(d => d.Attacker == b && d.Slot.Index < mine.Slot.Index);
+        var theirs = ways.Last(b, mine.Slot.Index);
         if (!IsPlain(mine) || (theirs is not null && !IsPlain(theirs)) || (theirs is not null && met.Move != theirs.Motion.Move))
         {
             return null;
@@ -125,9 +125,11 @@ internal sealed class FloorClashes(ModelAnswer answer)
         yield return (deed.Motion, true, true);
     }
 
-    /// <summary>A row on its target that leaves nobody lying as they lay, and in which nobody sets off later than they would like to.</summary>
+    /// <summary>A row on its target that leaves nobody lying as they lay, finds nobody under way, and in which nobody sets off later than they would like to; of a follow-up, the one before as well.</summary>
     public bool IsPlain(FloorDeed deed) =>
-        deed is { IsTarget: true, Treatment: { Lay: false } treatment } && (!deed.Motion.ComesIn || (treatment with { Soonest = int.MinValue }).Motion(model.Scene).Leaves == deed.Motion.Leaves);
+        deed is { IsTarget: true, IsLate: false, Treatment: { Lay: false } treatment }
+        && (!deed.Motion.ComesIn || (treatment with { Soonest = int.MinValue }).Motion(model.Scene).Leaves == deed.Motion.Leaves)
+        && (treatment.Attack is not null || ways.Last(deed.Attacker, deed.Slot.Index) is not { } last || IsPlain(last));
 
     /// <summary>How much sooner and later the row may be and still clash.</summary>
     private void When(FloorClause clause, FloorConcern concern, Motion motion, IReadOnlyList<Leg> legs, SlotVars mine, SlotVars? theirs)

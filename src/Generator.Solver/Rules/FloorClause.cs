@@ -67,6 +67,10 @@ internal sealed class FloorClause(ModelAnswer answer)
         if (reacts && deed.Motion.Reacts)
         {
             Reacts(slot, deed, treatment);
+            if (treatment.Attack is null)
+            {
+                Arrived(deed);
+            }
         }
     }
 
@@ -101,6 +105,18 @@ internal sealed class FloorClause(ModelAnswer answer)
         BoolVar UpTo(long half) => other is null ? model.Cp.UpTo(start, half) : model.Cp.AtMost(start - other, LinearExpr.Constant(half), "later");
     }
 
+    /// <summary>A follow-up finds them no sooner after what was done before, so that they have arrived.</summary>
+    private void Arrived(FloorDeed deed)
+    {
+        var last = answer.Ways.Last(deed.Attacker, deed.Slot.Index);
+        if (last is not null)
+        {
+            Acts(last, true, true);
+        }
+
+        Between(deed.Slot.Start, last?.Slot.Start, 0, null);
+    }
+
     private void ComesIn(SlotVars slot, AttackerVars before, FloorDeed deed)
     {
         var (scene, a) = (model.Scene, deed.Attacker);
@@ -110,7 +126,7 @@ internal sealed class FloorClause(ModelAnswer answer)
         // The answer sets off as late as can be; so does every other in which they are free by then, whenever the row starts.
         var free = model.Cp.AtMost(before.ReadyAt, slot.Start - (int)(value(slot.Start) - deed.Motion.Leaves), "free");
         True(free);
-        var walk = scene.WalkTime(a, deed.Motion.Stands.Distance) + (Math.Abs(deed.Motion.Round) * scene.Settle.WalkRoundPerHalfHour.Value);
+        var walk = scene.WayIn(a, deed.Motion.Stands.Distance, deed.Motion.Meets.Distance) + (Math.Abs(deed.Motion.Round) * scene.Settle.WalkRoundPerHalfHour.Value);
         var length = Math.Max(walk, deed.Treatment!.Value.Attack!.Length.Value);
         True(model.AttackIs(slot, k => Math.Max(walk, k.Length.Value) == length, $"aslong[{slot.Index},{length}]"));
     }

@@ -43,7 +43,10 @@ internal sealed class FloorWays
     private int MoveOf(SlotVars slot) => (model.Options.From?.Moves ?? 0) + slot.Index;
 
     /// <summary>The last leg of somebody after the row before a slot.</summary>
-    public Leg Before(int attacker, int slot) => Deeds.LastOrDefault(d => d.Attacker == attacker && d.Slot.Index < slot)?.After ?? Openings[attacker];
+    public Leg Before(int attacker, int slot) => Last(attacker, slot)?.After ?? Openings[attacker];
+
+    /// <summary>What was done with somebody last before a slot; null for nothing.</summary>
+    public FloorDeed? Last(int attacker, int slot) => Deeds.LastOrDefault(d => d.Attacker == attacker && d.Slot.Index < slot);
 
     private Leg Opening(int a)
     {
@@ -70,8 +73,8 @@ internal sealed class FloorWays
                 return null;
             }
 
-            var led = Motion.Led(MoveOf(slot), Value(slot.Start), Value(slot.End), Stands(before), Stands(after), way.LiesAt(Value(slot.Start)));
-            return new FloorDeed(slot, a, led, null, led.Laid(way));
+            var led = Motion.Led(model.Scene, MoveOf(slot), Value(slot.Start), Value(slot.End), Stands(before), Stands(after), way.LiesAt(Value(slot.Start)));
+            return new FloorDeed(slot, a, led, null, way, led.Laid(way));
         }
 
         var use = model.Vocabulary.Uses[Chosen(slot.Uses)];
@@ -96,7 +99,7 @@ internal sealed class FloorWays
         };
         treatment = treatment with { Lay = way.LiesAt(treatment.Taken(model.Scene)) };
         var motion = treatment.Motion(model.Scene);
-        return new FloorDeed(slot, a, motion, treatment, motion.Laid(way));
+        return new FloorDeed(slot, a, motion, treatment, way, motion.Laid(way));
     }
 
     private (int Bearing, int Distance) Stands(AttackerVars state) => (Value(state.Bearing), Value(state.Distance));

@@ -75,7 +75,8 @@ public class CourseTests
                     }
                 }
 
-                if (legs.Count > 0 && double.IsInfinity(legs[^1].To))
+                // A wrong routine may end while somebody is still on the way to where they fall.
+                if (legs.Count > 0 && double.IsInfinity(legs[^1].To) && legs[^1].From < course.To - 1)
                 {
                     Assert.Equal(Figure.Lying, performer.FigureAt(course.To));
                     forGood++;
