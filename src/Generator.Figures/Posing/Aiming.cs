@@ -38,6 +38,13 @@ public static class Aiming
         return (figure, missing);
     }
 
+    /// <summary>From the skin of the part to the skin of what it is aimed at; below 0 inside it. Metres.</summary>
+    public static double Apart(Figure figure, Figure other, Aim aim)
+    {
+        var (middle, radius) = Middle(other, aim.At);
+        return PointOf(figure, aim.Part).To(middle) - radius - OwnRadius(figure, aim.Part);
+    }
+
     /// <summary>The middle of what is aimed at, and half its thickness; metres.</summary>
     public static (Vec Middle, double Radius) Middle(Figure body, Target at)
     {

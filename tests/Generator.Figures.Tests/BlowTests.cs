@@ -1,0 +1,122 @@
+using Generator.Domain;
+using Generator.Figures.Bodies;
+using Generator.Figures.Poses;
+using Generator.Figures.Posing;
+
+namespace Generator.Figures.Tests;
+
+/// <summary>
+/// What strikes, kicks and attacks must reach and stay out of, at both ends of every band and for small and tall people. Poses and library are judged together:
+/// the records that are named do not keep to it with the poses that they have, and each that is mended leaves its list.
+/// </summary>
+public class BlowTests
+{
+    private const double Reached = 0.05;
+
+    private const double Within = 0.03;
+
+    private const double Deep = 0.05;
+
+    private static readonly Lazy<List<Blow>> Blows = new(() => [.. All()]);
+
+    /// <summary>At some end of the band with some statures, the blow ends more than 5 cm before or inside what it should touch.</summary>
+    private static readonly string[] TooFar =
+    [
+        "attack ankle-sweep", "attack charge-rear", "attack rush", "attack tackle", "back-kick-stop", "body-backhand", "elbow-back", "elbow-down", "elbow-side",
+        "floor-push-kick", "floor-sole-push", "foot-shield", "held-back-elbow", "hold-and-elbow", "parry-and-punch", "raised-leg-stop", "raised-push-kick",
+        "rear-elbow-stop", "shoulder-barge", "side-elbow-stop", "standing-leg-kick",
+    ];
+
+    /// <summary>It comes more than 3 cm into the planned gap.</summary>
+    private static readonly string[] TooNear =
+    [
+        "axe-kick", "elbow-up", "head-butt", "shin-kick", "shin-scrape", "shoulder-lift",
+    ];
+
+    /// <summary>Trunks or heads are more than 5 cm inside each other.</summary>
+    private static readonly string[] ThroughEachOther =
+    [
+        "attack charge-rear", "attack rush", "attack tackle", "double-fist-down", "elbow-across", "elbow-down", "elbow-up", "face-push", "foot-stomp", "forearm-shove",
+        "hammer-fist", "head-butt", "heel-stop", "knee-to-head", "leapfrog", "raise-head", "rebound-elbow", "rebound-hammer", "rising-knee", "shin-scrape",
+        "shoulder-barge", "shoulder-lift", "sprawl", "uppercut",
+    ];
+
+    [Fact]
+    public void Blows_that_touch_reach() => Same(TooFar, Blows.Value.Where(b => b.Aim.Gap == 0), b => Math.Abs(b.Apart), Reached);
+
+    [Fact]
+    public void Blows_that_miss_stay_out_of_the_planned_gap() => Same(TooNear, Blows.Value.Where(b => b.Aim.Gap > 0), b => (b.Aim.Gap!.Value / 100.0) - b.Apart, Within);
+
+    [Fact]
+    public void Bodies_are_not_through_each_other() => Same(ThroughEachOther, Blows.Value, b => b.Depth, Deep);
+
+    private static void Same(string[] known, IEnumerable<Blow> blows, Func<Blow, double> wrong, double most)
+    {
+        var list = blows.ToList();
+        Assert.True(list.Count > 200, $"{list.Count} blows");
+        var found = list.GroupBy(b => b.Id, StringComparer.Ordinal).Select(g => (Id: g.Key, Worst: g.Max(wrong))).Where(g => g.Worst > most).OrderBy(g => g.Id, StringComparer.Ordinal).ToList();
+        Assert.True(known.SequenceEqual(found.Select(f => f.Id), StringComparer.Ordinal), string.Join(' ', found.Select(f => FormattableString.Invariant($"{f.Id}={f.Worst:0.00}"))));
+    }
+
+    private static IEnumerable<Blow> All()
+    {
+        foreach (var (hero, attacker) in new[] { (1.50, 1.50), (1.50, 2.00), (2.00, 1.50), (2.00, 2.00) })
+        {
+            var cards = new Cards(Library.Poses, Library.Book, hero, attacker);
+            foreach (var at in new[] { 0.0, 1.0 })
+            {
+                foreach (var technique in Library.Book.Techniques.Where(t => t.Family is Family.Strike or Family.Kick or Family.Defence))
+                {
+                    var shape = Library.Poses.Of(technique)!;
+                    if (technique.Side is null || technique.Side == shape.Side)
+                    {
+                        var contact = cards.Of(technique, at)!.Contact;
+                        if (contact.Attacker is not null)
+                        {
+                            yield return Blow.Of(technique.BaseId, shape.Contact, contact.Hero!, contact.Attacker);
+                        }
+                    }
+                }
+
+                foreach (var attack in Library.Book.Attacks.Where(a => !a.IsGrab && (a.Side is null or Side.Right)))
+                {
+                    var contact = cards.Of(attack, at)!.Contact;
+                    yield return Blow.Of("attack " + attack.BaseId, Library.Poses.Of(attack)!.Contact, contact.Attacker!, contact.Hero!);
+                }
+            }
+        }
+    }
+
+    private sealed record Blow(string Id, Aim Aim, double Apart, double Depth)
+    {
+        private static readonly (Joint From, Joint To, double Radius)[] Trunk =
+            [(Joint.Hips, Joint.Chest, 0.062), (Joint.Chest, Joint.Neck, 0.055), (Joint.Head, Joint.Crown, 0.040)];
+
+        public static Blow Of(string id, Instant contact, Figure doer, Figure other)
+        {
+            var aim = contact.Aims.Count > 0 ? contact.Aims[0] : default;
+            return new Blow(id, aim, contact.Aims.Count > 0 ? Aiming.Apart(doer, other, aim) : 0, DepthOf(doer, other));
+        }
+
+        /// <summary>How deep trunks and heads are inside each other; metres. Points along each, a tenth of its length apart.</summary>
+        private static double DepthOf(Figure one, Figure other)
+        {
+            var depth = double.MinValue;
+            foreach (var a in Trunk)
+            {
+                foreach (var b in Trunk)
+                {
+                    for (var step = 0; step < 121; step++)
+                    {
+                        var apart = At(one, a.From, a.To, step / 11 / 10.0).To(At(other, b.From, b.To, step % 11 / 10.0));
+                        depth = Math.Max(depth, (a.Radius * one.Stature) + (b.Radius * other.Stature) - apart);
+                    }
+                }
+            }
+
+            return depth;
+        }
+
+        private static Vec At(Figure figure, Joint from, Joint to, double share) => figure[from] + ((figure[to] - figure[from]) * share);
+    }
+}
