@@ -65,6 +65,7 @@ public static class CommandLine
             DraftCommand.Of(desk),
             CompleteCommand.Of(desk),
             AuditCommand.Of(desk),
+            ShapeCommand.Of(desk),
             AlternativesCommand.Of(desk),
             RepairCommand.Of(desk),
             ReviseCommand.Of(desk),

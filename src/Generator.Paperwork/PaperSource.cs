@@ -4,6 +4,7 @@ using Generator.Paperwork.Teaching;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
+using Generator.Rules.Shapes;
 
 namespace Generator.Paperwork;
 
@@ -35,6 +36,8 @@ public sealed class PaperSource
     public PaperHead Head => field ??= PaperHead.Of(Routine, Verdict, Options.From);
 
     public TeachingPlan Plan => field ??= TeachingPlan.Of(Scene, Steps, Phrases);
+
+    public FightShape Shape => field ??= FightShape.Of(Scene, Steps);
 
     /// <summary>The worst first.</summary>
     public IReadOnlyList<Hazard> Hazards => field ??= SafetyPapers.Hazards.Of(this);

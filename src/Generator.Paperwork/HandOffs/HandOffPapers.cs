@@ -1,5 +1,6 @@
 using Generator.Paperwork.Cameras;
 using Generator.Paperwork.SafetyPapers;
+using Generator.Paperwork.Shaping;
 using Generator.Paperwork.Teaching;
 using Generator.Paperwork.Text;
 
@@ -30,6 +31,8 @@ internal static class HandOffPapers
         yield return new SheetPaper("fight-call.txt", "the fight captain: what is checked and run before every performance", s => FightCallSheet.Of(s, s.Hazards));
         yield return new TextPaper(ChangeLog.FileName, "everybody: sign-offs, and what has changed since", s => ChangeLog.Next(s.Routine, s.Options.ChangeLog, s.Head));
         yield return new SheetPaper("cue-list.txt", "sound, light and camera: cues, knaps and falls with timecode", Cues);
+        yield return new SheetPaper("shape.txt", "whoever directs the fight: how it runs, and what would lift it", s => ShapeSheet.Of(s.Shape));
+        yield return new TextPaper("shape.svg", "the same as a picture", s => ShapePicture.Of(s.Shape, s.Head));
         yield return new TextPaper("moves.csv", "spreadsheets: every move", s => Moves(s).WithCaution().ToCsv());
         yield return new TextPaper("tracks.csv", "spreadsheets: what each performer does and when", s => Tracks(s).WithCaution().ToCsv());
         yield return new BytesPaper("routine.xlsx", "spreadsheets: moves, tracks, and the routine to edit in one workbook", s => Workbook.Of(s.Head, Moves(s).WithCaution(), Tracks(s).WithCaution(), RoutineSheet.Of(s.Routine)));

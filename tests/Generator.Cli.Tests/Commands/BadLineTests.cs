@@ -19,7 +19,7 @@ public class BadLineTests
         "library list --limb tail", "library list --needs foldde", "library list --skill expert", "library list --weight 6", "library list --for nowhere.brief.json",
         "library search", "library search qqqqqq", "library add", "library add nowhere.json",
         "alternatives", "alternatives nowhere.json", "alternatives b.json --number 1", "alternatives r.csv --keep 5@+", "revise", "revise nowhere.csv", "revise nowhere.csv --brief nowhere.json", "revise r.csv --order-cost x",
-        "explain nowhere.json",
+        "explain nowhere.json", "shape", "shape nowhere.json", "shape - --brief -", "shape r.csv --picture nowhere/s.svg",
     ];
 
     [Fact]

@@ -9,6 +9,7 @@ public class HelpTests
     [InlineData("help-draft", "draft", "--help")]
     [InlineData("help-complete", "complete", "--help")]
     [InlineData("help-audit", "audit", "--help")]
+    [InlineData("help-shape", "shape", "--help")]
     [InlineData("help-repair", "repair", "--help")]
     [InlineData("help-alternatives", "alternatives", "--help")]
     [InlineData("help-revise", "revise", "--help")]

@@ -63,6 +63,7 @@ internal static partial class PackReading
         "Fight call" => "fight-call.txt",
         "Camera plan" => "camera-plan.txt",
         "Cue list" => "cue-list.txt",
+        "Shape" => "shape.txt",
         _ => "wall.txt",
     };
 

@@ -1,0 +1,41 @@
+namespace Generator.Rules.Shapes;
+
+/// <summary>
+/// Story: the hero is in trouble late enough to be doubted, it costs something, and something is done otherwise after it. Reversal is common practice; that
+/// suspense needs doubt: Zillmann (1980, The Entertainment Functions of Television, from memory).
+/// </summary>
+internal static class StoryFigures
+{
+    private const string Rule = "story";
+
+    /// <summary>
+    /// late-setbacks: setbacks whose contact lies at 50 to 85 of a hundred of the time from count 1 to the end (50 × end ≤ 100 × moment ≤ 85 × end).
+    /// setback-cost: the least half counts from the contact of a setback to the start of the next move with which the hero scores (hit, throw, lock, finish), or to the end.
+    /// unchanged: setbacks after which the hero next scores with the same family of technique as last before.
+    /// </summary>
+    public static IEnumerable<Figure> Of(FightShape shape)
+    {
+        var isLong = shape.Steps.Count >= Figures.LongFrom;
+        var some = shape.Setbacks.Count > 0;
+        yield return Figure.Of(Rule, "late-setbacks", "setbacks at 50 to 85 % of the fight", "setbacks", isLong ? shape.Setbacks.Count(s => IsLate(shape, s)) : null, 1, null, () => Late(shape));
+        yield return Figure.Of(Rule, "setback-cost", "least that a setback costs before the hero scores again", "half counts", some ? shape.Setbacks.Min(s => s.Cost) : null, Setback.Felt, null, () => Cost(shape));
+        yield return Figure.Of(Rule, "unchanged", "setbacks after which the hero goes on as before", "setbacks", some ? shape.Setbacks.Count(s => !s.Otherwise) : null, null, 0, () =>
+            $"After {Figures.Moves(shape, [.. shape.Setbacks.Where(s => !s.Otherwise).Select(s => s.Move)])} the hero scores with the same family of technique as before: answer with another (a throw where it was a strike).");
+    }
+
+    private static bool IsLate(FightShape shape, Setback setback) => 50 * shape.End <= 100 * setback.Time && 100 * setback.Time <= 85 * shape.End;
+
+    private static string Late(FightShape shape)
+    {
+        var room = $"between {Figures.At(shape.End / 2)} and {Figures.At(85 * shape.End / 100)}";
+        return shape.Setbacks.Count == 0
+            ? $"The hero is never in trouble: a setback {room} would let the audience doubt."
+            : $"Setbacks come at {Figures.Moves(shape, [.. shape.Setbacks.Select(s => s.Move)])}: move one, or add one, {room}.";
+    }
+
+    private static string Cost(FightShape shape)
+    {
+        var cheapest = shape.Setbacks.MinBy(s => s.Cost);
+        return $"The hero scores again {Words.Counts(cheapest.Cost)} after the setback of {Figures.Move(shape, cheapest.Move)}: give the attackers two counts of it, with a second attack, a hold or a fall.";
+    }
+}
