@@ -105,6 +105,14 @@ public sealed class Scene
     /// <summary>Half counts from the end of the move until this attacker is ready again: fall, get-up and, after a fall or from the floor, the brief's margin.</summary>
     public int ReadyAfter(int reaction, int attacker) => ready[reaction, attacker];
 
+    /// <summary>
+    /// Latest start of the first move where the brief says how many counts the fight lasts: no later after the first attacker can be there than a gap may be long. Else
+    /// unlimited, for what is written may be a part of a longer fight.
+    /// </summary>
+    public int LatestFirst => Brief.Length?.Counts is null || Cast == 0
+        ? int.MaxValue
+        : Pace.DeadAirBreaks.Value + Brief.Attackers.Select((a, i) => (a.Entrance?.Value ?? 0) + WalkTime(i, Enumerable.Range(0, Bearing.Circle).Max(b => Floor[b]))).Min();
+
     /// <summary>Half counts by which a move may let its target linger: as many as the brief allows after a hit, a throw, a lock or a fall, few after a mere block.</summary>
     public int LongestLinger(in Row row)
     {

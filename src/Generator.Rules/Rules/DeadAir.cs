@@ -6,7 +6,8 @@ namespace Generator.Rules.Rules;
 
 /// <summary>
 /// Nothing happens for longer than the brief's longest pause: a point for each half count beyond it, and past
-/// <see cref="Pace.DeadAirBreaks"/> the routine is broken. A pause written as a technique is no gap.
+/// <see cref="Pace.DeadAirBreaks"/> the routine is broken. A pause written as a technique is no gap. Before the first move it is broken where the fight lasts a number of counts
+/// and nobody comes when the first could (<see cref="Scene.LatestFirst"/>).
 /// </summary>
 public sealed class DeadAir : Rule
 {
@@ -19,19 +20,20 @@ public sealed class DeadAir : Rule
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
         var longest = scene.Brief.Pace.LongestPause.Value;
-        if (step.Technique is null || step.Before.Moves == 0)
+        if (step.Technique is null)
         {
             return null;
         }
 
-        if (step.Gap > Pace.DeadAirBreaks.Value)
+        var (first, breaks) = (step.Before.Moves == 0, step.Before.Moves == 0 ? scene.LatestFirst : Pace.DeadAirBreaks.Value);
+        if (step.Gap > breaks)
         {
             if (tally.Count(Severity.Broken))
             {
-                tally.Tell(Told(scene, step, Severity.Broken, 0, Pace.DeadAirBreaks.Value));
+                tally.Tell(Told(scene, step, Severity.Broken, 0, breaks));
             }
         }
-        else if (step.Gap > longest && tally.Count(Severity.Rough, step.Gap - longest))
+        else if (!first && step.Gap > longest && tally.Count(Severity.Rough, step.Gap - longest))
         {
             tally.Tell(Told(scene, step, Severity.Rough, step.Gap - longest, longest));
         }

@@ -7,7 +7,7 @@ namespace Generator.Solver.Refuting;
 
 /// <summary>
 /// What everything asked for costs at least, against what there is of it: counts, moves, falls and head-height hits of each performer. Proves that a length is too
-/// short for the people who must go out, the setbacks, pauses and hero moments together, and that falls or hits are fewer than asked for.
+/// short for the people who must go out, the setbacks, pauses and hero moments together, that moves are too few for it, and that falls or hits are fewer than asked for.
 /// <para>Sound because no move is charged twice: one that concerns two attackers is shared between their ways out, moves that a counted moment, a setback
 /// or a pause may be are free on those ways, and of moments only those count of which no move can be a part of two.</para>
 /// </summary>
@@ -29,6 +29,11 @@ internal static class Budget
         else if (size is { LatestEnd: { } latest, FewestMoves: > 0 } && workings.Moves.Select(m => m.Shortest).DefaultIfEmpty(0).Min() is var shortest && size.FewestMoves * shortest > latest)
         {
             yield return $"A length of {Workings.Counts(latest)} at the most has no room for {(brief.Length?.Moves is { } asked && asked > size.FewestMoves ? $"{asked} moves, or {size.FewestMoves} at the fewest" : Amounts.Many(size.FewestMoves, "move"))}, none of which lasts less than {Workings.Counts(shortest)}.";
+        }
+
+        if (brief.Length is { Counts: { }, Moves: { } few } && Filled(workings, size.MostMoves!.Value) is var filled && filled < size.SoonestEnd)
+        {
+            yield return $"{Amounts.Many(few, "move")}{(size.MostMoves > few ? $", or {size.MostMoves} at the most," : string.Empty)} cannot fill a length of {Workings.Counts(size.SoonestEnd)} at the least: the longest lasts {Workings.Counts(Longest(workings))}, nothing may happen for {Workings.Counts(Pace.DeadAirBreaks.Value)} at the most, so all is over after {Workings.Counts(filled)}.";
         }
 
         if (brief.Length?.Moves is not null && size.MostMoves is { } most && Needed(workings, _ => 1, 0) is var moves && moves.Sum > most)
@@ -59,6 +64,12 @@ internal static class Budget
             yield return $"{brief.Hero.Name} takes at least {Amounts.Many(heroHits, "head-height hit")} in what is asked for, and may take {(Exposure.HeadHitCap(brief) is > 0 and var cap ? $"{cap} a run" : "none")}.";
         }
     }
+
+    /// <summary>The latest end, in half counts, that so many moves can have: each as long as the longest, and as late after the one before as may be.</summary>
+    private static int Filled(Workings workings, int moves) =>
+        (int)Math.Min(int.MaxValue, workings.Scene.LatestFirst + ((long)moves * Longest(workings)) + ((long)Math.Max(0, moves - 1) * Pace.DeadAirBreaks.Value));
+
+    private static int Longest(Workings workings) => workings.Moves.Select(m => m.Longest).DefaultIfEmpty(0).Max();
 
     /// <summary>The least that all costs together that has to happen from a half count on.</summary>
     /// <param name="workings">The brief.</param>

@@ -4,7 +4,7 @@ using Generator.Solver.Staging;
 
 namespace Generator.Solver.Rules;
 
-/// <summary>A point for each half count of a gap beyond the longest pause; far longer gaps are forbidden.</summary>
+/// <summary>A point for each half count of a gap beyond the longest pause; far longer gaps are forbidden, and a first move long after somebody could have come.</summary>
 public sealed class DeadAir : RuleModule
 {
     public override string Id => "dead-air";
@@ -13,6 +13,11 @@ public sealed class DeadAir : RuleModule
     {
         var longest = model.Scene.Brief.Pace.LongestPause.Value;
         var begins = model.Options.From is not { Moves: > 0 };
+        if (begins && model.Slots.Count > 0 && model.Scene.LatestFirst < int.MaxValue)
+        {
+            model.Cp.Model.Add(model.Slots[0].Start <= model.Scene.LatestFirst);
+        }
+
         foreach (var slot in model.Slots.Skip(begins ? 1 : 0))
         {
             model.Cp.Model.Add(slot.Gap <= Pace.DeadAirBreaks.Value);

@@ -1,4 +1,8 @@
+using System.Text.RegularExpressions;
+using Generator.Library;
 using Generator.Rules.Judging;
+using Generator.Rules.Tests.Fights;
+using Newtonsoft.Json.Linq;
 
 namespace Generator.Rules.Tests.Judging;
 
@@ -38,6 +42,29 @@ public sealed class RulePagesTests
 
         Assert.Contains($"**{rule.Worst}", page, StringComparison.OrdinalIgnoreCase);
         Assert.Equal(page.Contains("**Rough", StringComparison.Ordinal), page.Contains("\n## Points\n", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_page_on_when_people_may_come_tells_of_the_lead_in_and_how_long_it_is()
+    {
+        var page = RulePages.Read("reset-window").ReplaceLineEndings(" ");
+
+        Assert.Contains("**The lead-in.**", page, StringComparison.Ordinal);
+        Assert.Contains($"before count 1, on the clicks of the count-in: at most its {TheBook.Book.Settle.LeadInMost.InWords} (`leadInMost`)", page, StringComparison.Ordinal);
+        Assert.Contains("A first blow that would need more is a finding.", page, StringComparison.Ordinal);
+        Assert.Contains("`leadInMost`", page[page.IndexOf("## Settings", StringComparison.Ordinal)..], StringComparison.Ordinal);
+    }
+
+    /// <summary>A page that gives a figure of <c>settle.json</c> gives the one that is in it.</summary>
+    [Fact]
+    public void Figures_of_settings_are_what_the_settings_say()
+    {
+        var settings = JObject.Parse(File.ReadAllText(Path.Combine(LibraryLoader.BundledFolder, "settle.json")));
+        var told = RulePages.Ids.SelectMany(id => Regex.Matches(RulePages.Read(id), @"`(?<name>\w+)` \((?<number>[\d.]+)[ )]").Select(m => (Page: id, Setting: m.Groups["name"].Value, Number: m.Groups["number"].Value)))
+            .Where(t => settings[t.Setting] is JValue).ToList();
+
+        Assert.All(told, t => Assert.True(string.Equals(settings[t.Setting]!.ToString(), t.Number, StringComparison.Ordinal), $"{t.Page}: {t.Setting} is {settings[t.Setting]}, not {t.Number}"));
+        Assert.True(told.Count >= 6, $"only {told.Count} told");
     }
 
     [Fact]

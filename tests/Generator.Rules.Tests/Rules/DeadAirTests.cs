@@ -27,9 +27,21 @@ public sealed class DeadAirTests
     public void The_brief_sets_the_longest_pause() =>
         Verify.Rule("dead-air").Given(With(5).With(b => b with { Pace = b.Pace with { LongestPause = new HalfCounts(5) } })).FindsNothing();
 
+    /// <summary>Without a length in counts it may be a part of a longer fight. With one, Bruno could be there from the farthest of the clear floor, within 7 counts, and 6 more may pass.</summary>
+    [Theory]
+    [InlineData(null, 200, 0)]
+    [InlineData(24, 20, 0)]
+    [InlineData(24, 40, 1)]
+    public void Before_the_first_move_nothing_is_dead_unless_the_fight_is_to_last_so_many_counts(int? counts, int gap, int findings)
+    {
+        var found = Verify.Rule("dead-air").Given(Fight.Of("left-lead Bruno@12/250", $"+{gap} swing-right > outside-block-left {{limb-stopped}}").With(b => b with { Length = counts is null ? null : new Length(counts, null, 4) })).Finds(findings, 1);
+        _ = findings == 0 ? found : found.As(Severity.Broken);
+    }
+
+    /// <summary>Whoever the brief brings in later is waited for.</summary>
     [Fact]
-    public void Before_the_first_move_nothing_is_dead() =>
-        Verify.Rule("dead-air").Given(Fight.Of("left-lead Bruno@12/250", "+20 swing-right > outside-block-left {limb-stopped}")).FindsNothing();
+    public void Who_comes_in_later_by_the_brief_is_waited_for() =>
+        Verify.Rule("dead-air").Given(Fight.Of("left-lead Bruno@12/250/20", "+40 swing-right > outside-block-left {limb-stopped}").With(b => b with { Length = new Length(24, null, 4), Attackers = [b.Attackers[0] with { Entrance = HalfCounts.FromCounts(20) }] })).FindsNothing();
 
     [Fact]
     public void A_pause_of_the_story_fills_the_gap() =>
