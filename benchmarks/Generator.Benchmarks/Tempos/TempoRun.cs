@@ -7,15 +7,15 @@ namespace Generator.Benchmarks.Tempos;
 
 /// <summary>
 /// Drafts the same random briefs at a slow and at a fast tempo, by rounds and not by the clock, and says how many are solved in each band of tempos.
-/// Options: <c>--briefs 60</c>, <c>--rounds 4</c>.
+/// Options: <c>--briefs 60</c>, <c>--rounds 4</c>, <c>--kind rough</c> for briefs that are less kind (<see cref="TempoBriefs.Rougher"/>).
 /// </summary>
 internal static class TempoRun
 {
     public static int All(string[] args)
     {
-        if (Options(args) is not var (briefs, rounds))
+        if (Options(args) is not var (briefs, rounds, rough))
         {
-            Console.Error.WriteLine("These options are known: --briefs 60, --rounds 4.\nMaybe a value is missing.");
+            Console.Error.WriteLine("These options are known: --briefs 60, --rounds 4, --kind rough.\nMaybe a value is missing.");
             return 2;
         }
 
@@ -25,7 +25,7 @@ internal static class TempoRun
         {
             foreach (var tempo in (ReadOnlySpan<Tempo>)[TempoBriefs.Slow(i), TempoBriefs.Fast(i)])
             {
-                drafts.Add(Draft(i, tempo, book, rounds));
+                drafts.Add(Draft(rough ? TempoBriefs.Rougher(i, tempo) : TempoBriefs.Of(i, tempo), i, tempo, book, rounds));
             }
         }
 
@@ -41,11 +41,10 @@ internal static class TempoRun
         return 0;
     }
 
-    private static Drafted Draft(int number, Tempo tempo, Book book, int rounds)
+    private static Drafted Draft(Brief brief, int number, Tempo tempo, Book book, int rounds)
     {
-        var brief = TempoBriefs.Of(number, tempo);
         var result = Drafting.Draft(brief, book, new DraftOptions { Rounds = rounds, Time = TimeSpan.FromSeconds(60) });
-        var novices = brief.Attackers.Any(a => a.Skill == Skill.Novice);
+        var novices = brief.Hero.Skill == Skill.Novice || brief.Attackers.Any(a => a.Skill == Skill.Novice);
         if (result.Status != DraftStatus.Found)
         {
             var why = result.Clash.Count > 0 ? result.Clash[0] : string.Empty;
@@ -66,15 +65,16 @@ internal static class TempoRun
 
     private static int Median(IEnumerable<int> values) => values.Order().ToList() is { Count: > 0 } sorted ? sorted[sorted.Count / 2] : 0;
 
-    private static (int Briefs, int Rounds)? Options(string[] args)
+    private static (int Briefs, int Rounds, bool Rough)? Options(string[] args)
     {
-        var (briefs, rounds) = (60, 4);
+        var (briefs, rounds, rough) = (60, 4, false);
         for (var i = 0; i < args.Length; i += 2)
         {
             var good = i + 1 < args.Length && args[i] switch
             {
                 "--briefs" => int.TryParse(args[i + 1], NumberStyles.None, CultureInfo.InvariantCulture, out briefs),
                 "--rounds" => int.TryParse(args[i + 1], NumberStyles.None, CultureInfo.InvariantCulture, out rounds) && rounds > 0,
+                "--kind" => rough = args[i + 1] == "rough",
                 _ => false,
             };
             if (!good)
@@ -83,7 +83,7 @@ internal static class TempoRun
             }
         }
 
-        return (briefs, rounds);
+        return (briefs, rounds, rough);
     }
 
     private sealed record Drafted(int Tempo, bool Novices, DraftStatus Status, int Points, int Moves);
