@@ -14,7 +14,7 @@ internal static class PerformerReader
             return blank;
         }
 
-        var hero = (HeroPart)Fill(blank with { Name = reader.Name("name") ?? blank.Name, Lead = Lead(reader) }, reader, book);
+        var hero = (HeroPart)Fill(blank with { Name = reader.Name("name") ?? blank.Name, Lead = Lead(reader), Kneels = reader.Word<Side>("kneels") }, reader, book);
         reader.Finish();
         return hero;
     }

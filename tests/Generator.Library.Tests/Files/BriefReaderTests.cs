@@ -30,6 +30,25 @@ public class BriefReaderTests
         Assert.Equal((300, 250), (floor.MarkX.Value, floor.MarkY.Value));
     }
 
+    /// <summary>Written and read again it stays; without the word the lead decides.</summary>
+    [Theory]
+    [InlineData("\"kneels\": \"left\"", Stance.KneelingLeft)]
+    [InlineData("\"lead\": \"none\", \"kneels\": \"right\"", Stance.KneelingRight)]
+    [InlineData("\"lead\": \"right\"", Stance.RightLead)]
+    public void The_hero_may_open_on_a_knee(string words, Stance stance)
+    {
+        var brief = Good($"{{ {Least}, \"hero\": {{ {words} }} }}");
+        Assert.Equal((stance, stance), (brief.Hero.OpeningStance, Good(BriefWriter.Text(brief)).Hero.OpeningStance));
+    }
+
+    [Fact]
+    public void A_knee_is_left_or_right()
+    {
+        var read = BriefReader.Parse(new SourceFile("a.json", $"{{ {Least}, \"hero\": {{ \"kneels\": \"both\" }} }}"), TinyBook.Book);
+        Assert.Contains("hero.kneels", read.ToText(), StringComparison.Ordinal);
+        Assert.Contains("Maybe", read.ToText(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_side_of_the_audience_is_a_camera_of_its_own()
     {

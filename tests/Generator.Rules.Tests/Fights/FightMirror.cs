@@ -8,7 +8,7 @@ internal static class FightMirror
     public static Fight Of(Fight fight) => new(
         fight.Brief with
         {
-            Hero = fight.Brief.Hero with { Lead = fight.Brief.Hero.Lead?.Other(), Limits = Sides(fight.Brief.Hero.Limits) },
+            Hero = fight.Brief.Hero with { Lead = fight.Brief.Hero.Lead?.Other(), Kneels = fight.Brief.Hero.Kneels?.Other(), Limits = Sides(fight.Brief.Hero.Limits) },
             Attackers = [.. fight.Brief.Attackers.Select(a => a with { Bearing = a.Bearing?.Mirrored, Limits = Sides(a.Limits) })],
             Cameras = [.. fight.Brief.Cameras.Select(c => c with { Bearing = c.Bearing.Mirrored })],
             Floor = Of(fight.Brief.Floor),

@@ -41,6 +41,10 @@ internal static class StartText
                 return brief with { Hero = brief.Hero with { Lead = Side.Right } };
             case "square":
                 return brief with { Hero = brief.Hero with { Lead = null } };
+            case "kneeling-left":
+                return brief with { Hero = brief.Hero with { Kneels = Side.Left } };
+            case "kneeling-right":
+                return brief with { Hero = brief.Hero with { Kneels = Side.Right } };
             case "tempo":
                 return brief with { Tempo = new Tempo(Number(parts[1])) };
             case "hero":

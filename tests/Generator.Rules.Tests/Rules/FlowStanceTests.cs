@@ -21,6 +21,17 @@ public sealed class FlowStanceTests
     public void With_four_counts_the_hero_is_up() =>
         Judge(Start, "swing-right > knocked-down {presses-on} ; +8 cross-right {head-back}").FindsNothing();
 
+    /// <summary>What is done on a knee is done at once; to be on both feet takes a count.</summary>
+    [Theory]
+    [InlineData("swing-right > bow-under {overswings}", 0)]
+    [InlineData("swing-right > duck {overswings}", 1)]
+    [InlineData("+2 swing-right > duck {overswings}", 0)]
+    public void A_hero_who_opens_on_a_knee_is_down_until_they_get_up(string moves, int findings)
+    {
+        Judge("kneeling-left Bruno@12/250", moves).Finds(findings, 1);
+        Judge(Start, moves.Contains("bow", StringComparison.Ordinal) ? "+2 " + moves : moves).FindsNothing();
+    }
+
     [Theory]
     [InlineData(13, 1)]
     [InlineData(14, 0)]

@@ -169,6 +169,22 @@ public class DraftingTests
         Assert.True(Audit.Of(new Scene(result.Routine!.Brief, Drafts.Book), result.Routine).IsClean);
     }
 
+    /// <summary>Either engine goes on from the knee, and without getting up in no time.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_hero_who_opens_on_a_knee_is_drafted_from_there(bool cold)
+    {
+        using var stop = new CancellationTokenSource();
+        var brief = Drafts.Plain() with { Hero = new HeroPart { Name = "Ines", Skill = Skill.Stunt, Kneels = Side.Right }, Attackers = [new AttackerPart { Name = "Bruno" }], Length = new Length(null, 8, 2) };
+        var routine = Drafting.Draft(brief, Drafts.Book, new DraftOptions { Cold = cold, Rounds = cold ? null : 2, Time = Drafts.Hang }, new StopAtFirst(stop), stop.Token).Routine!;
+        var scene = new Scene(routine.Brief, Drafts.Book);
+        Assert.True(Audit.Of(scene, routine).IsClean);
+        var first = Generator.Rules.Replaying.Replay.Of(scene, routine)[0];
+        Assert.Equal(Stance.KneelingRight, first.Before.Stance);
+        Assert.True(first.StanceStart == Stance.KneelingRight || first.Gap >= 2, $"{first.StanceStart} after {first.Gap}");
+    }
+
     [Fact]
     public void Time_that_is_too_short_for_anything_is_said_so()
     {
