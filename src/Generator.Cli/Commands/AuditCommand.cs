@@ -23,7 +23,7 @@ internal static class AuditCommand
     public static Command Of(Desk desk)
     {
         var routine = CommonOptions.File("ROUTINE", "The routine as a file: JSON, CSV or notes, any cell open; or - for standard input.");
-        var brief = CommonOptions.Brief("The brief it answers; without it the one in the routine, else defaults.");
+        var brief = CommonOptions.Brief("The brief it answers; without it the one in the routine, else defaults. It may leave out the length.");
         var explain = new Option<string?>("--explain") { HelpName = "RULE", Description = "Instead of an audit: the help page of a rule, such as reset-window." };
         var output = CommonOptions.Out("Writes the report into a file instead of printing it.");
         var json = CommonOptions.Json();

@@ -10,7 +10,7 @@ internal static class CompleteCommand
     public static Command Of(Desk desk)
     {
         var sketch = CommonOptions.File("SKETCH", "Notes in plain words, JSON or CSV with any cell open, or - for standard input.");
-        var brief = CommonOptions.Brief("The brief the sketch answers; without it the people named in it, on a floor of 8 by 8 m.");
+        var brief = CommonOptions.Brief("The brief the sketch answers; without it the people named in it, on a floor of 8 by 8 m. It may leave out the length: the rows are enough.");
         var search = new SearchOptions("Another number may give another filling", "10", CommonOptions.Out("Writes the routine: as CSV when the name ends in .csv, else as JSON."));
         var command = new HouseCommand("complete", "Fills in what notes or rows leave open so that nothing is unsafe or broken, and as little as possible of what they say gives.")
         {

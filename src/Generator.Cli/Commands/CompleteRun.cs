@@ -21,7 +21,7 @@ internal static class CompleteRun
         }
 
         var book = Inputs.Book(asked.Library);
-        var brief = asked.Brief is { } beside ? Inputs.Brief(beside, book, desk) : null;
+        var brief = asked.Brief is { } beside ? Inputs.BriefBeside(beside, book, desk) : null;
         var read = Inputs.Sketch(path, brief, book, desk);
         var options = new CompleteOptions();
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? desk.Patience ?? options.Time };

@@ -55,7 +55,7 @@ internal static class DraftRun
         var scene = new Scene(routine.Brief, book);
         routine = StanceNotes.Written(scene, routine);
         var text = asked.Json ? DraftJson.Of(routine, verdict, standing) : Wall(scene, routine, verdict, standing);
-        string[] remarks = [Remark(result, standing), LeftOut(asked, routine.Brief, book)];
+        string[] remarks = [Remark(desk, result, standing), LeftOut(asked, routine.Brief, book)];
         return Answers.Show(desk, asked.Out, routine, text, remarks.Where(r => r.Length > 0));
     }
 
@@ -66,11 +66,11 @@ internal static class DraftRun
     private static string LeftOut(DraftAsked asked, Brief brief, Book book) =>
         asked.Brief is { } path && AvailabilityLines.Short(new Availability(new Scene(brief, book))) is { Length: > 0 } note ? $"{note} See: generator library list --for {path}" : string.Empty;
 
-    private static string Remark(DraftResult result, string standing)
+    private static string Remark(Desk desk, DraftResult result, string standing)
     {
         var bound = result.Standing == Standing.BestFound ? $" (no routine can have fewer than {result.Bound.ToString(CultureInfo.InvariantCulture)})" : string.Empty;
         var again = result.Reproducible ? "The same brief and seed give it again."
-            : result.Standing == Standing.BestFound ? "The clock ended the search, so another run may give another."
+            : result.Standing == Standing.BestFound ? $"{(desk.Stop.IsCancellationRequested ? "The search was stopped" : "The clock ended the search")}, so another run may give another."
             : "Another run may give another.";
         return string.Create(CultureInfo.InvariantCulture, $"{standing}, {Words.Points(result.Verdict!.Points)}{bound}, after {result.Elapsed.TotalSeconds:0.0} s. {again}");
     }

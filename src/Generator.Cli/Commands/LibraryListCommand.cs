@@ -36,7 +36,7 @@ internal static class LibraryListCommand
             {
                 Weight = parsed.GetValue(weight),
                 Skill = WordOf<Skill>("--skill", parsed.GetValue(skill)),
-                Hazard = parsed.GetValue(hazard),
+                Hazard = HazardOf(parsed.GetValue(hazard), book),
                 Limb = LimbOf(parsed.GetValue(limb)),
                 Needs = WordOf<Posture>("--needs", parsed.GetValue(needs)),
                 Leaves = WordOf<Posture>("--leaves", parsed.GetValue(leaves)),
@@ -98,6 +98,18 @@ internal static class LibraryListCommand
     {
         var plain = word is null ? null : PlainWord.Of(word).Replace(' ', '-');
         return plain is null || TechniqueFilter.Limbs.Contains(plain, StringComparer.Ordinal) ? plain : throw Unknown("--limb", word!, TechniqueFilter.Limbs);
+    }
+
+    /// <summary>A word that some hazard holds; where nothing is near, what is in danger most often.</summary>
+    private static string? HazardOf(string? word, Book book)
+    {
+        if (word is null || book.Techniques.Any(t => t.Hazard.Contains(word, StringComparison.OrdinalIgnoreCase)))
+        {
+            return word;
+        }
+
+        var known = book.Techniques.SelectMany(t => t.Hazard.Split(", ")).GroupBy(h => h, StringComparer.Ordinal).OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal).Select(g => g.Key).ToList();
+        return NearestWords.Of(word, known).Count > 0 ? throw Unknown("--hazard", word, known) : throw Unknown("--hazard", word, [.. known.Take(3)]);
     }
 
     private static RefusedException Unknown(string option, string word, IReadOnlyList<string> known) => new(

@@ -17,7 +17,7 @@ internal static class PaperworkCommand
     public static Command Of(Desk desk)
     {
         var routine = CommonOptions.File("ROUTINE", "The routine as a file: JSON, CSV or notes, any cell open; or - for standard input.");
-        var brief = CommonOptions.Brief("The brief it answers; without it the one in the routine, else defaults.");
+        var brief = CommonOptions.Brief("The brief it answers; without it the one in the routine, else defaults. It may leave out the length.");
         var output = new Option<string?>("--out") { HelpName = "FOLDER", Description = "The folder for the papers; it is made when it is not there. Papers of the same names are replaced." };
         var from = DateOption.Of("--from", "The first rehearsal day, such as 2027-03-15: dates in the teaching plan, and a calendar file.");
         var frames = WordOption.Of("--frames", "RATE", "Frames a second of the timecodes: 24, 25, 29.97 (drop-frame) or 30; 25 when nothing is said.", "a frame rate", FrameRate.All, r => r.Name);

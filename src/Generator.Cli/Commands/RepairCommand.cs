@@ -10,7 +10,7 @@ internal static class RepairCommand
     public static Command Of(Desk desk)
     {
         var routine = CommonOptions.File("ROUTINE", "The routine as a file: JSON, CSV or notes, any cell open; or - for standard input.");
-        var brief = CommonOptions.Brief("The brief it answers; without it the one in the routine, else defaults.");
+        var brief = CommonOptions.Brief("The brief it answers; without it the one in the routine, else defaults. It may leave out the length.");
         var keep = MoveRange.Option("Moves that stay as they are, such as 5 or 5-7, beside the hero moments of the brief. May be given several times.", counts: false);
         var search = new SearchOptions("Another number may give another repair", "10", CommonOptions.Out("Writes the repaired routine: as CSV when the name ends in .csv, else as JSON."));
         var command = new HouseCommand("repair", "Changes as few moves of a routine as possible, rather a reaction than a technique, and then as few counts, so that nothing in it is unsafe or broken.")

@@ -39,6 +39,9 @@ internal static class Inputs
 
     public static Brief Brief(string path, Book book, Desk desk) => Good(BriefReader.Parse(Source(path, desk), book));
 
+    /// <summary>A brief beside a routine or a sketch, whose rows say how long it is where the brief does not.</summary>
+    public static Brief BriefBeside(string path, Book book, Desk desk) => Good(BriefReader.Parse(Source(path, desk), book, lengthRequired: false));
+
     /// <summary>The sketch in notes, or in rows any of whose cells may be open; a whole routine is one as well.</summary>
     public static ReadSketch Sketch(string path, Brief? brief, Book book, Desk desk) => Good(SketchReader.Parse(Source(path, desk), book, brief));
 

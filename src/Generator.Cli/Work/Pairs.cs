@@ -42,7 +42,7 @@ internal static class Pairs
     }
 
     /// <summary>The brief beside a routine; null for none.</summary>
-    public static Brief? Brief(string? path, Book book, Desk desk) => path is null ? null : Inputs.Brief(path, book, desk);
+    public static Brief? Brief(string? path, Book book, Desk desk) => path is null ? null : Inputs.BriefBeside(path, book, desk);
 
     /// <summary>Refuses a missing routine, and two files from one standard input.</summary>
     public static void Check(string command, [NotNull] string? path, string? briefPath)

@@ -10,11 +10,14 @@ namespace Generator.Library.Files;
 public static class BriefReader
 {
     /// <summary>The brief, or everything that is wrong with it. Of a routine, or of what a draft printed, it is the brief inside.</summary>
-    public static Read<Brief> Parse(SourceFile file, Book book)
+    /// <param name="file">The file.</param>
+    /// <param name="book">The library.</param>
+    /// <param name="lengthRequired">Whether a brief on its own must say how long the fight is; beside rows it need not.</param>
+    public static Read<Brief> Parse(SourceFile file, Book book, bool lengthRequired = true)
     {
         var problems = new ProblemList();
         var root = StrictJson.Object(file.Name, file.Text, problems);
-        return new Read<Brief>(root is null ? null : Inside(root) is { } inside ? Brief(inside, book, lengthRequired: false) : Brief(root, book), problems);
+        return new Read<Brief>(root is null ? null : Inside(root) is { } inside ? Brief(inside, book, lengthRequired: false) : Brief(root, book, lengthRequired), problems);
     }
 
     private static ObjectReader? Inside(ObjectReader root)

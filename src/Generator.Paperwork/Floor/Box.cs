@@ -19,5 +19,10 @@ public readonly record struct Box(double X, double Y, double Width, double Heigh
         return new Box(x, y, Math.Max(0, Math.Min(Right, other.Right) - x), Math.Max(0, Math.Min(Bottom, other.Bottom) - y));
     }
 
+    public bool Holds(Point point) => point.X >= X && point.X <= Right && point.Y >= Y && point.Y <= Bottom;
+
+    /// <summary>The point of the box that lies nearest to another.</summary>
+    public Point Nearest(Point point) => new(Math.Clamp(point.X, X, Right), Math.Clamp(point.Y, Y, Bottom));
+
     public bool Holds(Box other) => other.X >= X && other.Y >= Y && other.Right <= Right && other.Bottom <= Bottom;
 }

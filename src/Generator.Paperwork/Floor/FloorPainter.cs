@@ -56,11 +56,19 @@ public sealed class FloorPainter
     /// <summary>The same for playback: labels keep off the places where people will be.</summary>
     public FloorPicture Stage()
     {
+        const double Near = 6;
         var placer = new LabelPlacer(Window.Width, Window.Height);
-        placer.Take(Box.Around(Window.Mark.X, Window.Mark.Y, Shapes.Radius * 3.5, Shapes.Radius * 3.5));
-        foreach (var way in course.Performers.Where(p => !p.IsHero).Select(p => WayOf(p, course.From, course.To)))
+        var places = new HashSet<(double X, double Y)>();
+        foreach (var performer in course.Performers)
         {
-            placer.Shun(way.Points, Shapes.Radius * 2);
+            for (var time = course.From; time <= course.To; time++)
+            {
+                var at = Window.Held(performer.SpotAt(time), Shapes.Radius);
+                if (performer.FigureAt(time) != Figure.Away && places.Add((Math.Round(at.X / Near), Math.Round(at.Y / Near))))
+                {
+                    placer.Take(Box.Around(at.X, at.Y, (Shapes.Radius * 3) + Near, (Shapes.Radius * 3) + Near));
+                }
+            }
         }
 
         return Paint([], course.From, course.From, [], placer);
@@ -83,21 +91,21 @@ public sealed class FloorPainter
         var ends = ways.Where(w => course.Performers[w.Performer + 1].FigureAt(to) != Figure.Away).Select(w => MarkerOf(course.Performers[w.Performer + 1], to, "end")).ToList();
         var falls = steps.SelectMany(FallsIn).ToList();
         var lenses = source.Brief.Cameras.Select(c => LensOf(c, steps)).ToList();
-        var all = Spread.Of([.. markers, .. ends], [.. lenses.Select(l => l.At)], Window.Inner);
+        var all = Spread.Of([.. markers, .. ends], [.. lenses.Select(RoomOf)], Window.Inner);
         (markers, ends) = ([.. all.Take(markers.Count)], [.. all.Skip(markers.Count)]);
         placer.Take(ScaleBar);
         placer.TryAt("1 m", new Point(ScaleBar.Right + 16, ScaleBar.Y + 6), HourSize, "hour");
         PlaceHours(placer);
         foreach (var marker in all)
         {
-            placer.Take(Box.Around(marker.At.X, marker.At.Y, Shapes.Radius * 2, Shapes.Radius * 2));
+            placer.Take(Shapes.Around(marker));
             var (sin, cos) = Math.SinCos(marker.Facing * Math.PI / 180);
             placer.Take(Box.Around(marker.At.X + (sin * Shapes.Radius * 1.5), marker.At.Y - (cos * Shapes.Radius * 1.5), 10, 10));
         }
 
         foreach (var lens in lenses)
         {
-            placer.Take(Box.Around(lens.At.X, lens.At.Y, 18, 18));
+            placer.Take(RoomOf(lens));
         }
 
         ShunLines(placer, ways, lenses);
@@ -165,6 +173,8 @@ public sealed class FloorPainter
             placer.Shun(line);
         }
     }
+
+    private static Box RoomOf(Lens lens) => Box.Around(lens.At.X, lens.At.Y, 18, 18);
 
     private static Point Centre(Box box) => new(box.X + (box.Width / 2), box.Y + (box.Height / 2));
 

@@ -15,8 +15,13 @@ public sealed class LabelPlacer(double width, double height)
 
     private const double Widening = 9;
 
-    /// <summary>So many circles farther a label goes to keep off a line.</summary>
-    private const int Patience = 4;
+    private const int Directions = 16;
+
+    /// <summary>So many units farther a label goes to keep off a piece of a line.</summary>
+    private const double Crossing = 2;
+
+    /// <summary>So many units farther a label goes to keep its own line off something else that is read.</summary>
+    private const double Overrunning = 15;
 
     private readonly Box sheet = new(0, 0, width, height);
     private readonly List<Box> taken = [];
@@ -44,12 +49,13 @@ public sealed class LabelPlacer(double width, double height)
 
     private void Shun(Point from, Point to, double broad)
     {
+        shunned.AddRange(Pieces(from, to).Select(p => Box.Around(p.X, p.Y, broad, broad)));
+    }
+
+    private static IEnumerable<Point> Pieces(Point from, Point to)
+    {
         var pieces = Math.Max(1, (int)Math.Ceiling(Math.Max(Math.Abs(to.X - from.X), Math.Abs(to.Y - from.Y)) / 5));
-        for (var i = 0; i <= pieces; i++)
-        {
-            var share = (double)i / pieces;
-            shunned.Add(Box.Around(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share), broad, broad));
-        }
+        return Enumerable.Range(0, pieces + 1).Select(i => (double)i / pieces).Select(share => new Point(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share)));
     }
 
     public bool IsFree(Box box) => sheet.Holds(box) && !taken.Exists(t => t.Overlaps(box));
@@ -68,55 +74,57 @@ public sealed class LabelPlacer(double width, double height)
         return true;
     }
 
-    /// <summary>Places a text round an anchor whose own marker reaches <paramref name="radius"/> far.</summary>
+    /// <summary>Places a text round an anchor whose own marker reaches <paramref name="radius"/> far: as near as may be, but rather farther away than over a line.</summary>
     public void Near(string text, Point anchor, double radius, double size, string kind)
     {
         var fitted = TextSize.Fit(text, size, sheet.Width - (4 * Gap));
         var box = BoxOf(fitted, anchor, size);
-        Label? crossed = null;
-        for (var (circle, last) = (0, Circles); circle < last; circle++)
+        var (best, least) = ((Label?)null, double.PositiveInfinity);
+        for (var circle = 0; circle < Circles && circle * Widening < least; circle++)
         {
             foreach (var candidate in Candidates(anchor, box, radius + Gap + (circle * Widening)).Where(IsFree))
             {
                 var label = new Label(fitted, candidate, size, kind, circle * Widening > Close ? anchor : null);
-                if (!shunned.Exists(s => s.Overlaps(candidate)))
+                if ((circle * Widening) + Cost(label) is var cost && cost < least)
                 {
-                    Add(label);
-                    return;
-                }
-
-                if (crossed is null)
-                {
-                    (crossed, last) = (label, Math.Min(Circles, circle + Patience));
+                    (best, least) = (label, cost);
                 }
             }
         }
 
-        if (crossed is not null)
+        if (best is null)
         {
-            Add(crossed);
+            Under(fitted, anchor, box, size, kind);
             return;
         }
 
-        Under(fitted, anchor, box, size, kind);
+        Add(best);
+    }
+
+    private double Cost(Label label)
+    {
+        var crossed = Crossing * shunned.Count(s => s.Overlaps(label.Box));
+        if (label.Leader is not { } end)
+        {
+            return crossed;
+        }
+
+        var along = Pieces(label.Box.Nearest(end), end).ToList();
+        return crossed + (Overrunning * taken.Count(t => !t.Holds(end) && along.Exists(t.Holds)));
     }
 
     private static Box BoxOf(string text, Point centre, double size) =>
         Box.Around(centre.X, centre.Y, TextSize.Width(text, size) + (2 * Gap), size * TextSize.Line);
 
-    /// <summary>Right, left, below, above, then the corners.</summary>
-    private static IEnumerable<Box> Candidates(Point anchor, Box box, double away)
+    /// <summary>All round, the sides first, each drawn in as far as the drawing's edge asks.</summary>
+    private IEnumerable<Box> Candidates(Point anchor, Box box, double away)
     {
-        var (w, h) = (box.Width, box.Height);
-        var slant = away * 0.75;
-        yield return box with { X = anchor.X + away, Y = anchor.Y - (h / 2) };
-        yield return box with { X = anchor.X - away - w, Y = anchor.Y - (h / 2) };
-        yield return box with { X = anchor.X - (w / 2), Y = anchor.Y + away };
-        yield return box with { X = anchor.X - (w / 2), Y = anchor.Y - away - h };
-        yield return box with { X = anchor.X + slant, Y = anchor.Y + slant };
-        yield return box with { X = anchor.X - slant - w, Y = anchor.Y + slant };
-        yield return box with { X = anchor.X + slant, Y = anchor.Y - slant - h };
-        yield return box with { X = anchor.X - slant - w, Y = anchor.Y - slant - h };
+        for (var i = 0; i < Directions; i++)
+        {
+            var (sin, cos) = Math.SinCos(((i * 4 % Directions) + (i * 4 / Directions)) * 2 * Math.PI / Directions);
+            var (x, y) = (anchor.X + (cos * (away + (box.Width / 2))), anchor.Y + (sin * (away + (box.Height / 2))));
+            yield return box with { X = Math.Clamp(x - (box.Width / 2), 0, sheet.Width - box.Width), Y = Math.Clamp(y - (box.Height / 2), 0, sheet.Height - box.Height) };
+        }
     }
 
     private void Under(string text, Point anchor, Box box, double size, string kind)
@@ -135,5 +143,9 @@ public sealed class LabelPlacer(double width, double height)
     {
         labels.Add(label);
         taken.Add(label.Box);
+        if (label.Leader is { } end)
+        {
+            Shun(label.Box.Nearest(end), end, 1);
+        }
     }
 }

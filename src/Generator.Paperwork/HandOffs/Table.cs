@@ -19,11 +19,15 @@ public sealed record Table(string Name, IReadOnlyList<string> Columns, IReadOnly
         return this with { Columns = [.. Columns, "caution"], Rows = [.. rows.Select((r, i) => (IReadOnlyList<Cell>)[.. r, i == 0 ? Cell.Of(Cautions.Sheet) : blank])] };
     }
 
-    /// <summary>The same with what the head of a paper says in three last columns of every row: rows are sorted, filtered and copied away from any heading.</summary>
+    /// <summary>
+    /// The same with what the head of a paper says in three last columns of every row: rows are sorted, filtered and copied away from any heading. What must not
+    /// be performed says so in a first column too, since the last ones lie off the screen.
+    /// </summary>
     public Table Under(PaperHead head)
     {
         IReadOnlyList<Cell> last = [Cell.Of(head.Title), Cell.Of(head.Identity), Cell.Of(head.Warning ?? string.Empty)];
-        return new Table(Name, [.. Columns, "routine", "version", "warning"], [.. Rows.Select(r => (IReadOnlyList<Cell>)[.. r, .. last])]);
+        var (columns, first) = head.Warning is null ? (Columns, (IReadOnlyList<Cell>)[]) : ([PaperHead.Sign, .. Columns], [Cell.Of($"{PaperHead.Sign} {PaperHead.Forbidden}")]);
+        return new Table(Name, [.. columns, "routine", "version", "warning"], [.. Rows.Select(r => (IReadOnlyList<Cell>)[.. first, .. r, .. last])]);
     }
 
     /// <summary>RFC 4180 text with a header line.</summary>

@@ -79,16 +79,8 @@ public static class ChangeLog
         return log;
     }
 
-    private static JArray SignOffs(Routine routine) => new(
-    [
-        SignOff("fight coordinator", string.Empty),
-        SignOff("fight captain", string.Empty),
-        SignOff("director", string.Empty),
-        SignOff("safety", string.Empty),
-        .. new[] { routine.Brief.Hero.Name }.Concat(routine.Brief.Attackers.Select(a => a.Name)).Select(n => SignOff("performer", Page.Clean(n))),
-    ]);
-
-    private static JObject SignOff(string role, string who) => new() { ["role"] = role, ["who"] = who, ["name"] = string.Empty, ["date"] = string.Empty };
+    private static JArray SignOffs(Routine routine) =>
+        new(Signer.Of(routine.Brief).Select(s => new JObject { ["role"] = s.Role, ["who"] = s.Who, ["name"] = string.Empty, ["date"] = string.Empty }));
 
     private static JObject Entry(int number, string hash, IEnumerable<string> what, IEnumerable<JToken> cleared) => new()
     {

@@ -1,3 +1,6 @@
+using Generator.Domain;
+using Generator.Rules.Replaying;
+
 namespace Generator.Paperwork.Teaching;
 
 /// <summary>One line of a rehearsal day: a stretch of moves, at a speed, so many times.</summary>
@@ -11,4 +14,11 @@ public sealed record Drill(string What, int First, int Last, Speed Speed, int Wa
 {
     /// <summary>Whose day is used up, when there are fewer repeats than wanted.</summary>
     public string HeldBackBy { get; init; } = string.Empty;
+
+    /// <summary>How long all repeats take; what is only marked is gone through once.</summary>
+    public ExactSeconds TimeOf(IReadOnlyList<Step> steps, Tempo tempo)
+    {
+        var (from, to) = new Phrase(0, First, Last).SpanOf(steps);
+        return Speed.TimeOf(new HalfCounts(to - from), tempo).Times(Math.Max(1, Repeats), 1);
+    }
 }

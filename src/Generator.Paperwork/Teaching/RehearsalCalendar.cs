@@ -35,7 +35,7 @@ public static class RehearsalCalendar
                 Start = new CalDateTime(date),
                 End = new CalDateTime(date.AddDays(1)),
                 Summary = $"{(head.Warning is null ? string.Empty : $"{PaperHead.Sign} {PaperHead.Forbidden}: ")}{head.Title}: day {Words.Number(day.Number)}, {day.Aim}",
-                Description = string.Join('\n', [.. head.Warning is null ? [] : new[] { head.Warning }, .. day.Drills.Select(d => Line(tempo, d)), head.Identity, Cautions.Sheet]),
+                Description = string.Join('\n', [.. head.Warning is null ? [] : new[] { head.Warning }, .. day.Drills.Select(d => Line(tempo, d)), day.MotionText, head.Identity, Cautions.Sheet]),
             };
             calendar.Events.Add(Revised(entry, old.GetValueOrDefault(entry.Uid), from));
             old.Remove(entry.Uid);

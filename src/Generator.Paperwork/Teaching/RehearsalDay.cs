@@ -1,7 +1,16 @@
+using Generator.Paperwork.Text;
+
 namespace Generator.Paperwork.Teaching;
 
 /// <summary>One day of the teaching plan.</summary>
 /// <param name="Number">From 1.</param>
 /// <param name="Aim">What it is for, in a few words.</param>
 /// <param name="Drills">In their order.</param>
-public sealed record RehearsalDay(int Number, string Aim, IReadOnlyList<Drill> Drills);
+public sealed record RehearsalDay(int Number, string Aim, IReadOnlyList<Drill> Drills)
+{
+    /// <summary>Time in motion: all repeats of all drills, marking counted as once through.</summary>
+    public ExactSeconds Motion { get; init; } = ExactSeconds.Zero;
+
+    /// <summary>"12 min in motion", up to the next whole minute: what is left out is not asked of anybody.</summary>
+    public string MotionText => $"{Words.Number((int)((Motion.Nearest(1) + 59) / 60))} min in motion";
+}

@@ -123,7 +123,7 @@ public static class TeachingSheet
     {
         var dates = from is { } date ? RehearsalDates.Of(date, plan.Days.Count) : null;
         yield return "DAYS";
-        foreach (var line in Page.Wrap("Repeats are upper bounds, common practice, no source. Break after 55 minutes for 5, or after 80 for 10 (US stage practice), or as your own terms say.", Page.Width))
+        foreach (var line in Page.Wrap("Repeats are upper bounds, common practice, no source. Minutes in motion are all repeats together; talk, setting up again and rest come on top. Break after 55 minutes for 5, or after 80 for 10 (US stage practice), or as your own terms say.", Page.Width))
         {
             yield return line;
         }
@@ -131,7 +131,7 @@ public static class TeachingSheet
         foreach (var day in plan.Days)
         {
             yield return string.Empty;
-            foreach (var line in Page.Hang($"Day {Words.Number(day.Number)}  ", (dates is null ? string.Empty : RehearsalDates.Label(dates[day.Number - 1]) + ": ") + day.Aim))
+            foreach (var line in Page.Hang($"Day {Words.Number(day.Number)}  ", (dates is null ? string.Empty : RehearsalDates.Label(dates[day.Number - 1]) + ": ") + $"{day.Aim}, {day.MotionText}"))
             {
                 yield return line;
             }

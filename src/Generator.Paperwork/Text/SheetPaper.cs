@@ -14,6 +14,9 @@ public sealed class SheetPaper(string fileName, string purpose, Func<PaperSource
     /// <summary>A page may end this many lines early where that keeps together what belongs together.</summary>
     private const int Early = 15;
 
+    /// <summary>The last page has at least so many lines.</summary>
+    private const int Fewest = 6;
+
     public string FileName { get; } = fileName;
 
     public string Purpose { get; } = purpose;
@@ -45,6 +48,7 @@ public sealed class SheetPaper(string fileName, string purpose, Func<PaperSource
             return lines.Length;
         }
 
+        room = Math.Min(room, lines.Length - Fewest);
         var empty = lines[(room - Early)..room].LastIndexOf(string.Empty);
         return empty < 0 ? room : room - Early + empty + 1;
     }

@@ -66,6 +66,20 @@ public class CompleteCommandTests
         Assert.Empty(root["gave"]!);
     }
 
+    /// <summary>Rows say how long they are; a draft has none.</summary>
+    [Fact]
+    public void The_brief_beside_rows_may_leave_out_the_length()
+    {
+        using var rig = new Rig { Patience = Enough };
+        var (notes, brief) = (rig.File("yard.notes.txt", Notes), rig.File("b.brief.json", """{ "attackers": [{ "name": "Bruno", "height": 1.9 }] }"""));
+        var made = Path.Combine(rig.Folder, "yard.csv");
+        Assert.Equal(ExitCode.Good, rig.Run("complete", notes, "--brief", brief, "--out", made).Code);
+        Assert.Equal(ExitCode.Good, rig.Run("audit", notes, "--brief", brief).Code);
+        Assert.Equal(ExitCode.Good, rig.Run("audit", made, "--brief", brief).Code);
+        Assert.Equal(ExitCode.Good, rig.Run("paperwork", made, "--brief", brief, "--no-pdf", "--out", Path.Combine(rig.Folder, "papers")).Code);
+        Assert.Contains("length", rig.Run("draft", brief).Err, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void What_is_no_sketch_is_refused()
     {

@@ -130,6 +130,30 @@ public class DraftCommandTests
         Assert.Matches("^5 points, no fewer than 0, after [0-9.]+ s\n1 point, no fewer than 1, after [0-9.]+ s\n", rig.Run("draft").Err);
     }
 
+    /// <summary>A search that was ended before its own end, by a stop instead of the clock: whatever it gives says so, and nothing calls it perfect or proven.</summary>
+    [Fact]
+    public void A_draft_that_was_ended_is_nowhere_called_done()
+    {
+        using var later = new Rig();
+        var (file, papers) = (Path.Combine(later.Folder, "ended.routine.json"), Path.Combine(later.Folder, "papers"));
+        var (told, json) = (Ended("--out", file), Ended("--json"));
+        Assert.Equal("best found", (string?)JObject.Parse(json.Out)["standing"]);
+        Assert.Contains("best found, ", told.Err, StringComparison.Ordinal);
+        Assert.Contains("The search was stopped, so another run may give another.", told.Err, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Good, later.Run("paperwork", file, "--out", papers, "--no-pdf").Code);
+        var texts = Directory.GetFiles(papers).Where(f => Path.GetExtension(f) is ".txt" or ".html" or ".csv" or ".json" or ".ics").Select(File.ReadAllText).Concat([told.Out, told.Err, json.Out, json.Err, File.ReadAllText(file)]).ToList();
+        Assert.True(texts.Count > 12);
+        Assert.All(texts, t => Assert.DoesNotMatch("(?i)\\bperfect\\b|proven best|same brief and seed give it again", t));
+    }
+
+    /// <summary>A draft that would never be done, stopped at its first routine.</summary>
+    private static Answer Ended(params string[] more)
+    {
+        using var stop = new CancellationTokenSource();
+        using var rig = new Rig { Stop = stop.Token, Keep = (_, _) => stop.Cancel(), Draft = (brief, book, options, progress, ended) => Drafting.Draft(brief, book, options, progress, ended) };
+        return rig.Run(["draft", rig.File("b.brief.json", Guarding.Guarded.NeverDone), "--time", "1200", .. more]);
+    }
+
     [Theory]
     [InlineData("r.routine.json", "{\n  \"brief\"")]
     [InlineData("r.CSV", "count,attacker,")]

@@ -33,6 +33,22 @@ public sealed class LibraryFindingTests
         Assert.Equal(expected.Order(StringComparer.Ordinal), listed.Order(StringComparer.Ordinal));
     }
 
+    [Theory]
+    [InlineData("--hazard", "zzz", "Maybe one of these is meant: ribs, face, ")]
+    [InlineData("--hazard", "nekc", "Maybe neck is meant.")]
+    [InlineData("--limb", "lg", "leg")]
+    [InlineData("--skill", "novise", "novice")]
+    [InlineData("--needs", "foldet", "folded")]
+    [InlineData("--leaves", "on-bakc", "on-back")]
+    public void A_value_that_no_technique_has_is_refused_with_the_nearest(string option, string value, string nearest)
+    {
+        using var rig = new Rig();
+        var answer = rig.Run("library", "list", option, value);
+        Assert.Equal((ExitCode.Input, string.Empty), (answer.Code, answer.Out));
+        Assert.Contains($"{option} \"{value}\" is not known.\n  Maybe ", answer.Err, StringComparison.Ordinal);
+        Assert.Contains(nearest, answer.Err, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Filters_and_family_go_together()
     {

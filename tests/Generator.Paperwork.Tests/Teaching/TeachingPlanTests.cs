@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using Generator.Domain;
 using Generator.Paperwork.Teaching;
 using Generator.Testing;
@@ -28,6 +30,29 @@ public class TeachingPlanTests
             var rungs = Plan.Days.SelectMany(d => d.Drills).Where(d => d.What.StartsWith("phrase ", StringComparison.Ordinal) && d.First == phrase.First).Select(d => d.Speed);
             Assert.Equal(Speed.Ladder, rungs);
         }
+    }
+
+    /// <summary>The minutes of a day are its lines, read with the seconds that the sheet itself gives for each speed.</summary>
+    [Fact]
+    public void The_minutes_of_a_day_are_those_of_its_lines()
+    {
+        var lines = TeachingSheet.Of(Ferry.Scene, Ferry.Steps, Plan, null).Split('\n');
+        var seconds = lines.Select(l => Regex.Match(l, @"^  (phrase \d+|the whole) +([\d.]+) +([\d.]+) +([\d.]+) +([\d.]+)$")).Where(m => m.Success).ToDictionary(m => m.Groups[1].Value, m => Enumerable.Range(2, 4).Select(g => double.Parse(m.Groups[g].Value, CultureInfo.InvariantCulture)).ToList());
+        var days = lines.Select((l, i) => (Day: Regex.Match(l, @"^Day \d+ .*, (\d+) min in motion$"), At: i)).Where(d => d.Day.Success).ToList();
+        Assert.Equal(Plan.Days.Count, days.Count);
+        var read = 0;
+        foreach (var (day, at) in days)
+        {
+            var drills = lines.Skip(at + 1).TakeWhile(l => l.Length > 0).Select(l => Regex.Match(l, @"^  (.+?) +(quarter|half|three-quarter|performance) speed .* (\d+) times?$")).Where(m => m.Success).ToList();
+            if (drills.TrueForAll(d => seconds.ContainsKey(d.Groups[1].Value)))
+            {
+                var sum = drills.Sum(d => seconds[d.Groups[1].Value][Speed.Ladder.Select(s => s.ToString()).ToList().IndexOf(d.Groups[2].Value)] * int.Parse(d.Groups[3].Value, CultureInfo.InvariantCulture));
+                Assert.Equal((int)Math.Ceiling(sum / 60), int.Parse(day.Groups[1].Value, CultureInfo.InvariantCulture));
+                read++;
+            }
+        }
+
+        Assert.True(read >= 3, $"{read}");
     }
 
     [Fact]
