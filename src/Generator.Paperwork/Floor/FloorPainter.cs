@@ -56,17 +56,17 @@ public sealed class FloorPainter
     /// <summary>The same for playback: labels keep off the places where people will be.</summary>
     public FloorPicture Stage()
     {
-        const double Near = 6;
+        const double Near = 2;
         var placer = new LabelPlacer(Window.Width, Window.Height);
-        var places = new HashSet<(double X, double Y)>();
+        var places = new HashSet<(int Who, double X, double Y)>();
         foreach (var performer in course.Performers)
         {
             for (var time = course.From; time <= course.To; time++)
             {
-                var at = Window.Held(performer.SpotAt(time), Shapes.Radius);
-                if (performer.FigureAt(time) != Figure.Away && places.Add((Math.Round(at.X / Near), Math.Round(at.Y / Near))))
+                var at = Window.Held(performer.PlaceAt(time), Shapes.Radius);
+                if (performer.FigureAt(time) != Figure.Away && places.Add((performer.Attacker, Math.Round(at.X / Near), Math.Round(at.Y / Near))))
                 {
-                    placer.Take(Box.Around(at.X, at.Y, (Shapes.Radius * 3) + Near, (Shapes.Radius * 3) + Near));
+                    placer.Take(Shapes.Around(new Marker(performer.Attacker, at, at, 0, Figure.Standing, "here")));
                 }
             }
         }
@@ -94,8 +94,6 @@ public sealed class FloorPainter
         var all = Spread.Of([.. markers, .. ends], [.. lenses.Select(RoomOf)], Window.Inner);
         (markers, ends) = ([.. all.Take(markers.Count)], [.. all.Skip(markers.Count)]);
         placer.Take(ScaleBar);
-        placer.TryAt("1 m", new Point(ScaleBar.Right + 16, ScaleBar.Y + 6), HourSize, "hour");
-        PlaceHours(placer);
         foreach (var marker in all)
         {
             placer.Take(Shapes.Around(marker));
@@ -108,6 +106,8 @@ public sealed class FloorPainter
             placer.Take(RoomOf(lens));
         }
 
+        placer.TryAt("1 m", new Point(ScaleBar.Right + 16, ScaleBar.Y + 6), HourSize, "hour");
+        PlaceHours(placer);
         ShunLines(placer, ways, lenses);
         var things = source.Brief.Floor.Obstacles.Select(ThingOf).Where(t => t.Box.Overlaps(Window.Inner)).Select(t => t with { Box = t.Box.Within(Window.Inner) }).ToList();
         var doors = source.Brief.Floor.WaysIn.Select(w => (Name: Page.Clean(w.Name), Place: new Place(w.X.Value - source.Brief.Floor.MarkX.Value, w.Y.Value - source.Brief.Floor.MarkY.Value)))
@@ -274,7 +274,7 @@ public sealed class FloorPainter
     {
         foreach (var hour in Hours)
         {
-            var at = Window.Held(Place.At(hour, 100_000), -PlanWindow.Margin / 2);
+            var at = Window.Held(Place.At(hour, 100_000), -PlanWindow.HourOut);
             placer.TryAt(new Bearing(hour).ToClockText() + ":00", at, HourSize, "hour");
         }
     }

@@ -13,7 +13,10 @@ public sealed class PlanWindow
     public const double Side = 400;
 
     /// <summary>Room around the floor for the hours of the clock.</summary>
-    public const double Margin = 38;
+    public const double Margin = 46;
+
+    /// <summary>How far outside the floor's part an hour stands: clear of the signs of people at the edge.</summary>
+    public const double HourOut = 26;
 
     /// <summary>Strip under it for the bar that shows a metre.</summary>
     public const double Foot = 16;

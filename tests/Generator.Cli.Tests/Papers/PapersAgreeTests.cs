@@ -1,8 +1,10 @@
 using System.Text;
+using AngleSharp.Html.Parser;
 using Generator.Domain;
 using Generator.Paperwork;
 using Generator.Paperwork.Printing;
 using Generator.Paperwork.Text;
+using Newtonsoft.Json.Linq;
 using Xunit.Abstractions;
 
 namespace Generator.Cli.Tests.Papers;
@@ -60,6 +62,16 @@ public class PapersAgreeTests(ITestOutputHelper output)
 
     [Fact]
     public void Of_the_stored_fight() => Assert.Empty(Fact.Faults(Read(Made.Ferry.Source, Made.Ferry.Files)));
+
+    /// <summary>The lines of the cover and those of the change log are the same ones, in the same order.</summary>
+    [Fact]
+    public void Who_signs_the_cover_signs_the_log()
+    {
+        string Text(string file) => Encoding.UTF8.GetString(Made.Ferry.Files[file]);
+        var cover = new HtmlParser().ParseDocument(Text("routine.html")).QuerySelectorAll(".signs li span:first-child").Select(s => s.TextContent.Trim().ToLowerInvariant()).ToList();
+        Assert.Equal(8, cover.Count);
+        Assert.Equal(cover, JObject.Parse(Text("change-log.json"))["signOffs"]!.Select(s => ((string?)s["who"] is { Length: > 0 } who ? who : (string?)s["role"])!.ToLowerInvariant()));
+    }
 
     /// <summary>The same of the workbook, which is no text: that of another routine.</summary>
     [Fact]

@@ -113,7 +113,7 @@ public partial class PlansTests(ITestOutputHelper output)
     }
 
     /// <summary>No label is over another, over a sign or off the drawing.</summary>
-    private void Clear(IElement drawing, IReadOnlyList<Box> taken, string where)
+    private void Clear(IElement drawing, List<Box> taken, string where)
     {
         var size = drawing.GetAttribute("viewBox")!.Split(' ').Select(Number).ToList();
         var placed = drawing.QuerySelectorAll(".label text").Select(t => (Text: t.TextContent, Size: Of(t, "font-size"), Line: Of(t, "y"), Middle: Of(t, "x")))
@@ -169,7 +169,7 @@ public partial class PlansTests(ITestOutputHelper output)
         return new Box(left, top, numbers.Max(n => n[0]) - left, numbers.Max(n => n[1]) - top);
     }
 
-    private static Box Moved(Box box, IReadOnlyList<double> by) => box with { X = box.X + by[0], Y = box.Y + by[1] };
+    private static Box Moved(Box box, List<double> by) => box with { X = box.X + by[0], Y = box.Y + by[1] };
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 

@@ -26,7 +26,7 @@ public class FloorPainterTests
             {
                 Assert.True(sheet.Holds(plan.Labels[i].Box), plan.Labels[i].Text);
                 Assert.DoesNotContain(plan.Labels.Skip(i + 1), l => l.Box.Overlaps(plan.Labels[i].Box));
-                Assert.DoesNotContain(plan.Markers, m => plan.Labels[i].Box.Overlaps(Box.Around(m.At.X, m.At.Y, Shapes.Radius * 2, Shapes.Radius * 2)));
+                Assert.DoesNotContain(plan.Markers, m => plan.Labels[i].Box.Overlaps(Shapes.Around(m)));
             }
         }
 
