@@ -32,7 +32,7 @@ public class WidthTests
     private static readonly string[] Lines =
     [
         "--help", "draft --help", "complete --help", "alternatives --help", "audit --help", "shape --help", "repair --help", "revise --help", "explain --help", "paperwork --help",
-        "library --help", "library list --help", "library show --help", "library search --help", "library check --help", "library add --help", "guide --help", "guide brief", "guide rules", "guide no-such-topic",
+        "library --help", "library list --help", "library show --help", "library search --help", "library check --help", "library add --help", "library pictures --help", "library pictures pictures.html", "guide --help", "guide brief", "guide rules", "guide no-such-topic",
         "draft brief.json --rounds 1", "draft brief.json --rounds 1 --out made.csv", "audit broken.csv --brief brief.json", "audit clean.csv", "shape broken.csv --brief brief.json", "shape notes.txt --json", "repair broken.csv --brief brief.json --time 2",
         "revise clean.csv --brief brief.json --time 2", "complete notes.txt --time 2", "explain clean.csv 1", "explain impossible.json --time 2", "alternatives brief.json --number 2 --time 3",
         "paperwork broken.csv --brief brief.json --out papers --from 2027-03-15 --no-pdf", "library list", "library check", "library search swing", "library list --for brief.json", "library show jab", "library add mine.json",
@@ -109,6 +109,6 @@ public class WidthTests
         rig.File("impossible.json", """{ "length": { "counts": 2 }, "attackers": [ { "name": "Bruno", "out": true }, { "name": "Wanda", "out": true } ], "moments": [ { "technique": "hip-throw", "attacker": "Bruno", "counts": [20, 28] } ] }""");
         rig.File("notes.txt", Notes);
         rig.File("mine.json", Mine);
-        return rig.Run([.. line.Split(' ').Select(w => w.Contains(".csv", StringComparison.Ordinal) || w.Contains(".json", StringComparison.Ordinal) || w.Contains(".txt", StringComparison.Ordinal) || w == "papers" ? Path.Combine(rig.Folder, w) : w)]);
+        return rig.Run([.. line.Split(' ').Select(w => w.Contains(".csv", StringComparison.Ordinal) || w.Contains(".json", StringComparison.Ordinal) || w.Contains(".txt", StringComparison.Ordinal) || w.EndsWith(".html", StringComparison.Ordinal) || w == "papers" ? Path.Combine(rig.Folder, w) : w)]);
     }
 }
