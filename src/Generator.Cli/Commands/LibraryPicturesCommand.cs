@@ -21,7 +21,7 @@ internal static class LibraryPicturesCommand
             Outputs.Check(path, "FILE");
             var book = Inputs.Book(parsed.GetValue(library));
             Outputs.Write(path, ContactSheet.Html(Pictures.Of(book), book), "FILE");
-            desk.Out.WriteLine($"{path}: pictures of {book.Techniques.Count} techniques, {book.Attacks.Count} attacks and {book.Reactions.Count} reactions; one for both sides of a sided one.");
+            desk.Out.WriteLine($"{path} holds pictures of {book.Techniques.Count} techniques,\n{book.Attacks.Count} attacks and {book.Reactions.Count} reactions; both sides of one share a picture.");
             return ExitCode.Good;
         });
         return command;

@@ -55,7 +55,9 @@ public class SameInEveryFileTests
 
         foreach (var (routine, seed) in Enumerable.Range(1000, 40).Select(s => (Draft(s), s)).Where(d => d.Item1 is not null).Take(4))
         {
-            var broken = routine! with { Moves = [.. routine.Moves.Select((m, i) => i == 1 ? m with { Start = m.Start - new HalfCounts(1), Technique = Book.Techniques[seed % Book.Techniques.Count].Id } : m)] };
+            // A pause of the hero alone has nobody to whom another technique could be done.
+            var at = routine!.Moves.ToList().FindIndex(1, m => m.Attacker is not null);
+            var broken = routine with { Moves = [.. routine.Moves.Select((m, i) => i == at ? m with { Start = m.Start - new HalfCounts(1), Technique = Book.Techniques[seed % Book.Techniques.Count].Id } : m)] };
             Add("broken", broken);
             Add("completed", First<Completed>((told, stop) => Complete.Of(Erased.Of(routine, new Chance(seed), Erasing.Mixed, 40), Book, new CompleteOptions { Time = Desk.Untimed }, told, stop))?.Routine);
             Add("repaired", First<Reworked>((told, stop) => Repair.Of(broken, Book, new RepairOptions { Time = Desk.Untimed }, told, stop).Repaired)?.Routine);
