@@ -59,15 +59,7 @@ internal static class AuditCommand
             return Endings.OutOfTime(desk, "a routine that these notes could become");
         }
 
-        if (output is null)
-        {
-            desk.Out.Write(text);
-        }
-        else
-        {
-            Outputs.Write(output, text);
-            desk.Err.WriteLine($"The report is in {output}.");
-        }
+        Outputs.Show(desk, output, text, "report");
 
         return code;
     }

@@ -68,17 +68,7 @@ internal static class ExplainRun
         return ExitCode.Good;
     }
 
-    private static void Show(Desk desk, ExplainAsked asked, string text)
-    {
-        if (asked.Out is not { } path)
-        {
-            desk.Out.Write(text);
-            return;
-        }
-
-        Outputs.Write(path, text);
-        desk.Err.WriteLine($"The explanation is in {path}.");
-    }
+    private static void Show(Desk desk, ExplainAsked asked, string text) => Outputs.Show(desk, asked.Out, text, "explanation");
 
     private static string Json(BriefExplanation explanation) => JsonText.Of(new JObject
     {

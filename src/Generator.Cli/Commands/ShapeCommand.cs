@@ -48,15 +48,7 @@ internal static class ShapeCommand
             desk.Err.WriteLine($"The picture is in {picture}.");
         }
 
-        if (output is null)
-        {
-            desk.Out.Write(text);
-        }
-        else
-        {
-            Outputs.Write(output, text);
-            desk.Err.WriteLine($"The sheet is in {output}.");
-        }
+        Outputs.Show(desk, output, text, "sheet");
 
         return ExitCode.Good;
     }

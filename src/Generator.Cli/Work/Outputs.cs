@@ -41,6 +41,23 @@ internal static class Outputs
 
     public static void Write(string path, string text, string option = "--out") => Tried(path, () => RoutineFiles.Write(path, text), option);
 
+    /// <summary>Prints a text or, where a file is named, writes it there and says so.</summary>
+    /// <param name="desk">Where it is told.</param>
+    /// <param name="path">The file; null for none.</param>
+    /// <param name="text">The text.</param>
+    /// <param name="what">What it is, "report".</param>
+    public static void Show(Desk desk, string? path, string text, string what)
+    {
+        if (path is null)
+        {
+            desk.Out.Write(text);
+            return;
+        }
+
+        Write(path, text);
+        desk.Err.WriteLine($"The {what} is in {path}.");
+    }
+
     private static void Tried(string path, Action write, string option)
     {
         try
