@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Net;
 using System.Text;
+using Generator.Domain;
 using Generator.Figures.Posing;
 
 namespace Generator.Figures.Painting;
@@ -24,19 +25,12 @@ public static class CardPicture
         var body = new StringBuilder();
         var top = titled ? 24.0 : 4.0;
         var x = Space;
-        foreach (var frame in card.Shown)
+        var painted = card.Shown.Select(frame => (Frame: frame, Painter: Painted(card.Side, frame))).ToList();
+
+        // Feet thrown up into the air need more room than people do.
+        top += painted.Select(p => 20 - Height - p.Painter.Box.Top).Prepend(0).Max();
+        foreach (var (frame, painter) in painted)
         {
-            var painter = new Painter(card.Side);
-            if (frame.Hero is { } hero)
-            {
-                painter.Hero(hero);
-            }
-
-            if (frame.Attacker is { } attacker)
-            {
-                painter.Attacker(attacker);
-            }
-
             var (left, _, right, _) = painter.Box;
             var width = Math.Max(Least, right - left);
             var from = x + ((width - (right - left)) / 2) - left;
@@ -52,6 +46,22 @@ public static class CardPicture
         var title = titled ? $"<text x=\"{N(Space)}\" y=\"17\" font-size=\"14\" font-weight=\"bold\">{name}</text>" : string.Empty;
         return $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {all} {bottom}\" width=\"{all}\" height=\"{bottom}\" font-family=\"sans-serif\" role=\"img\" aria-label=\"{name}. {Caution}\">"
             + $"<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>{title}{body}<text x=\"{N(Space)}\" y=\"{N(top + Height + 14)}\" font-size=\"9.5\" fill=\"#444\">{Caution}</text></svg>\n";
+    }
+
+    private static Painter Painted(Side side, Frame frame)
+    {
+        var painter = new Painter(side);
+        if (frame.Hero is { } hero)
+        {
+            painter.Hero(hero);
+        }
+
+        if (frame.Attacker is { } attacker)
+        {
+            painter.Attacker(attacker);
+        }
+
+        return painter;
     }
 
     private static string N(double value) => Painter.N(value);
