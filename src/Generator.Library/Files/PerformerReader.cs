@@ -15,8 +15,21 @@ internal static class PerformerReader
         }
 
         var hero = (HeroPart)Fill(blank with { Name = reader.Name("name") ?? blank.Name, Lead = Lead(reader), Kneels = reader.Word<Side>("kneels") }, reader, book);
+        if (hero.Kneels is not null && WhatForbidsKneeling(hero, book) is { } what)
+        {
+            reader.Refuse("kneels", $"{FieldText.Quote(what)} forbids opening with the {book.Stances.NameOf(hero.OpeningStance)}.", "Maybe leave it out: the hero then opens on both feet.");
+        }
+
         reader.Finish();
         return hero;
+    }
+
+    /// <summary>The first limit or piece of wardrobe that keeps the hero from the knee, or a part of the body from what it bears there.</summary>
+    private static string? WhatForbidsKneeling(HeroPart hero, Book book)
+    {
+        var load = book.Stances.LoadOf(hero.OpeningStance);
+        return hero.Limits.FirstOrDefault(l => string.Equals(l, Limit.On(Demand.Kneel), StringComparison.Ordinal) || load.And(Limit.Forbids(l)).Anywhere != BodyParts.None)
+            ?? hero.Wardrobe.FirstOrDefault(w => book.Settle.Wardrobe.TryGetValue(w, out var forbids) && forbids.Contains(Demand.Kneel, StringComparer.Ordinal));
     }
 
     /// <summary>At least one attacker, at most eight, each with a name of their own and an opening place on the floor.</summary>

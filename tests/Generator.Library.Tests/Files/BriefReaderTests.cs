@@ -41,6 +41,20 @@ public class BriefReaderTests
         Assert.Equal((stance, stance), (brief.Hero.OpeningStance, Good(BriefWriter.Text(brief)).Hero.OpeningStance));
     }
 
+    /// <summary>Nobody opens on a knee that must not, or over one that must not bend.</summary>
+    [Theory]
+    [InlineData("\"kneels\": \"right\", \"limits\": [\"injured-left-knee\"]", "injured-left-knee")]
+    [InlineData("\"kneels\": \"right\", \"limits\": [\"right-knee: no kneel\"]", "right-knee: no kneel")]
+    [InlineData("\"kneels\": \"left\", \"limits\": [\"no-kneel\"]", "no-kneel")]
+    [InlineData("\"kneels\": \"left\", \"limits\": [\"left-shoulder: no work\"]", null)]
+    [InlineData("\"limits\": [\"injured-left-knee\"]", null)]
+    public void A_limit_keeps_the_hero_from_opening_on_a_knee(string words, string? forbids)
+    {
+        var read = BriefReader.Parse(new SourceFile("a.json", $"{{ {Least}, \"hero\": {{ {words} }} }}"), LibraryLoader.LoadBundled().Value!);
+        Assert.Equal(forbids is null, read.IsGood);
+        Assert.Equal(forbids is not null, read.ToText().Contains($"hero.kneels: \"{forbids}\" forbids", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_knee_is_left_or_right()
     {
