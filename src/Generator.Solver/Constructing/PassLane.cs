@@ -47,7 +47,7 @@ internal sealed class PassLane(Ground ground, int seed, int lane)
             {
                 Draw(beam, effort, found, stop);
             }
-            else if (mine is null || mended * (100 - mendingShare) > drawn * mendingShare)
+            else if (mine is null || IsFarOff(mine) || mended * (100 - mendingShare) > drawn * mendingShare)
             {
                 beam = Next();
                 effort.Add(1);
@@ -60,6 +60,9 @@ internal sealed class PassLane(Ground ground, int seed, int lane)
 
         return mine;
     }
+
+    /// <summary>More points than moves: what is wrong is wrong throughout, and mending move by move takes longer than another beginning does, a narrow one as the sooner done. The first lane mends all the same.</summary>
+    private bool IsFarOff(Finish routine) => lane > 0 && routine.Points > routine.Node.Depth;
 
     private void Draw(Beam running, Effort effort, Action<Finish> found, CancellationToken stop)
     {
@@ -86,9 +89,10 @@ internal sealed class PassLane(Ground ground, int seed, int lane)
     {
         var chance = Dice.SeedOf(seed, lane, beams);
         var dice = new Dice(chance);
-        var width = ground.Aims.Width(Widths[(beams + lane) % Widths.Length]);
+        var isFarOff = mine is not null && IsFarOff(mine);
+        var width = ground.Aims.Width(isFarOff ? Widths[0] : Widths[(beams + lane) % Widths.Length]);
         var noise = Beam.Noise(dice);
-        var routine = ++beams % AfreshEvery == 0 ? null : mine;
+        var routine = ++beams % AfreshEvery == 0 || isFarOff ? null : mine;
         var wishes = routine is null ? Wishes.Drawn(ground.Repertoire, new Dice(chance ^ ground.Mark)) : null;
         var roots = routine is not null ? [Cut(routine, dice)] : Staging.Choose(ground, dice) is { } placements ? ground.Openings(placements) : null;
         if (roots is null)
