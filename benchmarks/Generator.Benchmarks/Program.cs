@@ -13,7 +13,7 @@ using Generator.Benchmarks.Rework;
 using Generator.Benchmarks.Stored;
 using Generator.Benchmarks.Tempos;
 
-// Each command is described in DEVELOPERS.md under Benchmarks; anything else goes to BenchmarkDotNet. Words that end in -one are the processes in which one brief is measured.
+// Each command is described in benchmarks/NOTES.md; anything else goes to BenchmarkDotNet. Words that end in -one are the processes in which one brief is measured.
 switch (args)
 {
     case ["report", .. var rest]:
