@@ -11,6 +11,7 @@ using Generator.Benchmarks.Peers.MiniZinc;
 using Generator.Benchmarks.Reporting;
 using Generator.Benchmarks.Rework;
 using Generator.Benchmarks.Stored;
+using Generator.Benchmarks.Taste;
 using Generator.Benchmarks.Tempos;
 
 // Each command is described in benchmarks/NOTES.md; anything else goes to BenchmarkDotNet. Words that end in -one are the processes in which one brief is measured.
@@ -44,6 +45,8 @@ switch (args)
         return CoverageRun.All(rest);
     case ["tempos", .. var rest]:
         return TempoRun.All(rest);
+    case ["taste", .. var rest]:
+        return TasteRun.All(rest);
     case ["briefs"]:
         StoredBriefs.Write();
         return 0;

@@ -23,7 +23,7 @@ internal static class ReportRun
 
         var clock = Stopwatch.StartNew();
         var published = Publish();
-        var results = MeasureRun.Of(new MeasureOptions { Count = options.Count, Warm = options.Warm, Alone = options.Alone, Time = options.Time, ByProcessor = options.ByProcessor, Of = options.Of ?? Commit(), Program = published, Out = Path.Combine(Places.Results, "now.json") });
+        var results = MeasureRun.Of(new MeasureOptions { Count = options.Count, Warm = options.Warm, Alone = options.Alone, Time = options.Time, ByProcessor = options.ByProcessor, Of = options.Of ?? Tools.Commit(), Program = published, Out = Path.Combine(Places.Results, "now.json") });
         var known = BestKnown.Load();
         var text = new StringBuilder(Head(results, options));
         text.Append(CultureInfo.InvariantCulture, $"## The stored briefs\n\n{MeasureTables.Of(results, known)}\n");
@@ -90,37 +90,8 @@ internal static class ReportRun
     private static string Publish()
     {
         var folder = Path.Combine(Places.Artifacts, "ready");
-        var (code, said) = Say("dotnet", "publish", Path.Combine(Places.Benchmarks, "Generator.Benchmarks"), "-c", "Release", "-p:PublishReadyToRun=true", "-o", folder, "-v", "q", "-nologo");
+        var (code, said) = Tools.Say("dotnet", "publish", Path.Combine(Places.Benchmarks, "Generator.Benchmarks"), "-c", "Release", "-p:PublishReadyToRun=true", "-o", folder, "-v", "q", "-nologo");
         return code == 0 ? Path.Combine(folder, "Generator.Benchmarks") : throw new InvalidOperationException(said);
-    }
-
-    /// <summary>"commit 1234567", with a word where files differ from it; "this version" where nothing tells.</summary>
-    private static string Commit()
-    {
-        try
-        {
-            var (code, commit) = Say("git", "-C", Places.Benchmarks, "rev-parse", "--short", "HEAD");
-            var (_, changes) = Say("git", "-C", Places.Benchmarks, "status", "--porcelain", "--untracked-files=no", "--", "../src", "../technique-library");
-            return code != 0 ? "this version" : $"commit {commit.Trim()}{(changes.Trim().Length > 0 ? " with changes" : string.Empty)}";
-        }
-        catch (System.ComponentModel.Win32Exception)
-        {
-            return "this version";
-        }
-    }
-
-    private static (int Code, string Said) Say(string program, params string[] words)
-    {
-        var start = new ProcessStartInfo(program) { UseShellExecute = false, RedirectStandardOutput = true };
-        foreach (var word in words)
-        {
-            start.ArgumentList.Add(word);
-        }
-
-        using var process = Process.Start(start)!;
-        var said = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return (process.ExitCode, said);
     }
 
     private static string AuditTable()

@@ -1,0 +1,37 @@
+using System.Diagnostics;
+
+namespace Generator.Benchmarks;
+
+/// <summary>Other programs that the benchmarks ask.</summary>
+internal static class Tools
+{
+    /// <summary>"commit 1234567", with a word where files differ from it; "this version" where nothing tells.</summary>
+    public static string Commit()
+    {
+        try
+        {
+            var (code, commit) = Say("git", "-C", Places.Benchmarks, "rev-parse", "--short", "HEAD");
+            var (_, changes) = Say("git", "-C", Places.Benchmarks, "status", "--porcelain", "--untracked-files=no", "--", "../src", "../technique-library");
+            return code != 0 ? "this version" : $"commit {commit.Trim()}{(changes.Trim().Length > 0 ? " with changes" : string.Empty)}";
+        }
+        catch (System.ComponentModel.Win32Exception)
+        {
+            return "this version";
+        }
+    }
+
+    /// <summary>Runs a program to its end: its exit code and what it printed.</summary>
+    public static (int Code, string Said) Say(string program, params string[] words)
+    {
+        var start = new ProcessStartInfo(program) { UseShellExecute = false, RedirectStandardOutput = true };
+        foreach (var word in words)
+        {
+            start.ArgumentList.Add(word);
+        }
+
+        using var process = Process.Start(start)!;
+        var said = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, said);
+    }
+}
