@@ -16,6 +16,9 @@ namespace Generator.Benchmarks.Taste;
 /// </summary>
 internal static class TasteRun
 {
+    /// <summary>Times the rounds that a brief gets of which the first rounds find nothing.</summary>
+    private const int MoreRounds = 8;
+
     public static int All(string[] args)
     {
         if (Options(args) is not { } options)
@@ -55,7 +58,14 @@ internal static class TasteRun
         var name = Path.GetFileName(file).Replace(".brief.json", string.Empty, StringComparison.Ordinal);
         var problems = new ProblemList();
         var brief = BriefReader.Parse(SourceFile.Load(file, problems)!, book).Value ?? throw new InvalidOperationException($"{file} is no brief.");
-        var result = Drafting.Draft(brief, book, new DraftOptions { Seed = seed, Rounds = options.Rounds, Time = TimeSpan.FromSeconds(120) });
+        var draft = new DraftOptions { Seed = seed, Rounds = options.Rounds, Time = TimeSpan.FromSeconds(120) };
+        var result = Drafting.Draft(brief, book, draft);
+        if (result.Routine is null)
+        {
+            // What a few rounds do not find is looked for once more.
+            result = Drafting.Draft(brief, book, draft with { Rounds = MoreRounds * options.Rounds });
+        }
+
         if (result.Routine is not { } routine)
         {
             missing.Add(string.Create(CultureInfo.InvariantCulture, $"{name} by seed {seed}: {result.Status} {string.Join(' ', result.Clash.Take(1))}"));
