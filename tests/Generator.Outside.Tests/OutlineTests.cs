@@ -119,7 +119,7 @@ public sealed class OutlineTests(ITestOutputHelper output)
     }
 
     /// <summary>Mostly small: sizes, casts, tempos, floors, things on them, cameras, entrances.</summary>
-    private static Brief Brief(int seed)
+    internal static Brief Brief(int seed)
     {
         var chance = new Chance(seed);
         var cast = chance.Whole(2, 5);
