@@ -47,22 +47,24 @@ public static class Statements
             yield break;
         }
 
+        // Without counts as many moves may last as long as they like; without either any length will do.
         var unit = length.Counts is null ? "move" : "count";
         var asked = (length.Counts ?? length.Moves) ?? 0;
-        Brief Of(Brief b, Length l) => b with { Length = length.Counts is null ? l : l with { Moves = b.Length?.Moves } };
         var free = Free(brief, length);
+        Brief Of(Brief b, Length l) => b with { Length = length.Counts is null ? l : l with { Moves = b.Length?.Moves } };
+        Brief Unlimited(Brief b) => b with { Length = length.Counts is not null && b.Length?.Moves is { } m ? new Length(null, m, Generator.Rules.Rules.Length.MovesTolerance(length)) : free };
         yield return new Statement(
             LengthWords(length),
-            b => Of(b, free),
+            Unlimited,
             [.. Enumerable.Range(1, Math.Max(0, ((free.Counts ?? free.Moves) ?? 0) - asked)).Select(s => ($"{Amounts.Many(s, $"more {unit}")}", (Func<Brief, Brief>)(b => Of(b, length with { Counts = length.Counts + s, Moves = length.Moves + s }))))])
         {
-            Instead = LengthWords(free),
+            Instead = LengthWords(Unlimited(brief).Length!),
         };
         if (length is { Counts: not null, Moves: { } also })
         {
             yield return new Statement(
                 Amounts.Many(also, "move"),
-                b => b with { Length = b.Length is { } l ? l with { Moves = null } : null },
+                b => b with { Length = b.Length is { Counts: not null } l ? l with { Moves = null } : free },
                 [.. Steps.Select(s => also * (Steps.Length - s) / Steps.Length).Append(1).Where(m => m > 0 && m < also).Distinct().Select(m => ($"only {Number(m)} of the {Number(also)} moves", (Func<Brief, Brief>)(b => b with { Length = b.Length is { } l ? l with { Moves = m } : null })))]);
         }
     }
