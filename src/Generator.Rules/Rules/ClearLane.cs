@@ -25,6 +25,14 @@ public sealed class ClearLane : Rule
             }
         }
 
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            if (!step.Concerns(a) && step.After.Attackers[a].Leg?.Move == step.Index && LedOff(scene, step, a) is { } bearing && tally.Count(Severity.Unsafe))
+            {
+                tally.Tell(LedOffTheFloor(scene, step, a, bearing));
+            }
+        }
+
         foreach (var meeting in step.Meetings(scene))
         {
             if (meeting.IsInALane && tally.Count(Severity.Unsafe))
@@ -67,6 +75,30 @@ public sealed class ClearLane : Rule
         {
             tally.Tell(reaches > edge ? OffTheFloor(scene, step, attacker, lands, reaches, edge) : NearTheEdge(scene, step, attacker, lands, room));
         }
+    }
+
+    /// <summary>The first bearing on which somebody who is led or turned with meanwhile is off the floor, or at which they lie off it; null for none.</summary>
+    private static int? LedOff(Scene scene, Step step, int attacker)
+    {
+        var (from, to) = (step.Before.Attackers[attacker].Bearing, step.After.Attackers[attacker]);
+        var round = new Bearing(from).To(new Bearing(to.Bearing)).HalfHours;
+        for (var i = 1; i <= Math.Abs(round); i++)
+        {
+            var bearing = new Bearing(from + (Math.Sign(round) * i)).HalfHours;
+            if (to.Distance > scene.Floor[bearing])
+            {
+                return bearing;
+            }
+        }
+
+        return to.Leg!.LastingBody(step.Index) is { } body && !(scene.Floor.Holds(body.Start) && scene.Floor.Holds(body.End)) ? to.Bearing : null;
+    }
+
+    private Finding LedOffTheFloor(Scene scene, Step step, int attacker, int bearing)
+    {
+        var distance = step.After.Attackers[attacker].Distance;
+        var message = $"{Words.Cap(step.Technique!.Name)} leads {Words.Name(scene, attacker)} {Words.Metres(distance)} out at {new Bearing(bearing).InWords}; {Words.FloorEnds(scene, bearing)}.";
+        return OnTheFloor(scene, step, message, distance, scene.Floor[bearing]) with { Who = Words.Name(scene, attacker), Advice = "Turn the exchange to a deeper side of the floor, or let go first." };
     }
 
     private Finding OffTheFloor(Scene scene, Step step, int attacker, AttackerState lands, int reaches, int edge)

@@ -31,7 +31,7 @@ public sealed class ClearLane : RuleModule
     public override IEnumerable<IReadOnlyList<ILiteral>> Refute(ModelAnswer answer)
     {
         var clashes = new FloorClashes(answer);
-        return [.. clashes.Of(FloorConcern.Lane), .. new FloorEntrances(answer).Of(FloorConcern.Lane), .. clashes.OffTheFloor()];
+        return [.. clashes.Of(FloorConcern.Lane), .. new FloorEntrances(answer).Of(FloorConcern.Lane), .. clashes.OffTheFloor(), .. clashes.LedOffTheFloor()];
     }
 
     private static void OnTheFloor(MoveModel model, AttackerVars after, int a, BoolVar hits, BoolVar stays, BoolVar falls, string name)

@@ -55,7 +55,25 @@ internal sealed class FloorClashes(ModelAnswer answer)
 
     /// <summary>One clause for each body that comes to lie where the floor is not clear.</summary>
     public IEnumerable<IReadOnlyList<ILiteral>> OffTheFloor() =>
-        ways.Deeds.Where(d => d.Treatment is not null && d.Motion.Legs().Any(l => l.Lies && !(model.Scene.Floor.Holds(l.Start) && model.Scene.Floor.Holds(l.End)))).Select(d => Pinned(d.Slot.Index));
+        ways.Deeds.Where(d => d.Legs().Any(l => l.Lies && !(model.Scene.Floor.Holds(l.Start) && model.Scene.Floor.Holds(l.End)))).Select(d => Pinned(d.Slot.Index));
+
+    /// <summary>One clause for each who is led or turned with to where the floor does not reach so far, or past there.</summary>
+    public IEnumerable<IReadOnlyList<ILiteral>> LedOffTheFloor()
+    {
+        foreach (var deed in ways.Deeds.Where(d => d.Treatment is null))
+        {
+            var (from, way, distance) = (deed.Motion.Stands.Bearing, deed.Motion.SentRound, deed.Motion.Ends.Distance);
+            if (Enumerable.Range(1, Math.Abs(way)).Any(i => distance > model.Scene.Floor[from + (Math.Sign(way) * i)]))
+            {
+                var clause = new FloorClause(answer);
+                clause.Literals.AddRange([deed.Slot.Targets[deed.Attacker], deed.Slot.Seconds[deed.Attacker]]);
+                clause.Same(deed.Slot.Before.Attackers[deed.Attacker].Bearing);
+                clause.Same(deed.Slot.After.Attackers[deed.Attacker].Bearing);
+                clause.AtLeast(deed.Slot.After.Attackers[deed.Attacker].Distance, distance);
+                yield return clause.Literals;
+            }
+        }
+    }
 
     /// <summary>Rules out the rows up to one as they are.</summary>
     public List<ILiteral> Pinned(int last)

@@ -17,10 +17,13 @@ internal sealed class Case
     private HeroPart hero = new() { Name = "Ines", Arm = new Centimetres(100), Leg = new Centimetres(100), Skill = Skill.Stunt };
     private Safety safety = Safety.Default with { Margin = HalfCounts.Zero };
     private Tempo tempo = new(60);
+    private FloorPlan floor = new Brief { Attackers = [] }.Floor;
 
     public Case Hero(Func<HeroPart, HeroPart> change) => Do(() => hero = change(hero));
 
     public Case Tempo(int countsPerMinute) => Do(() => tempo = new Tempo(countsPerMinute));
+
+    public Case On(FloorPlan plan) => Do(() => floor = plan);
 
     public Case Margin(int halfCounts) => Do(() => safety = safety with { Margin = new HalfCounts(halfCounts) });
 
@@ -53,7 +56,7 @@ internal sealed class Case
 
     public Scene Scene()
     {
-        var brief = new Brief { Hero = hero, Attackers = [.. cast], Tempo = tempo, Safety = safety };
+        var brief = new Brief { Hero = hero, Attackers = [.. cast], Tempo = tempo, Safety = safety, Floor = floor };
         return new Scene(brief, new Book("case", CaseBook.Stances(), new Settle(), techniques, attacks, reactions));
     }
 

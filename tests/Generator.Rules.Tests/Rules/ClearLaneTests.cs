@@ -1,5 +1,7 @@
 using Generator.Domain;
+using Generator.Rules.Judging;
 using Generator.Rules.Tests.Fights;
+using Generator.Rules.Tests.Replaying;
 
 namespace Generator.Rules.Tests.Rules;
 
@@ -57,9 +59,34 @@ public sealed class ClearLaneTests
     public void The_way_is_the_one_really_gone() =>
         Verify.Rule("clear-lane").Given(Fight.Of("left-lead Bruno@12/200 Wanda@6/120", "swing-right > outside-block-left {limb-stopped} ; step-punch-right {staggers-back}")).FindsNothing();
 
+    /// <summary>And carried on, so that the two end apart.</summary>
     [Fact]
-    public void Who_is_bumped_into_is_part_of_it() =>
-        Verify.Rule("clear-lane").Given(Fight.Of("square Bruno@12/250 Wanda@12:30/350", "swing-right > outside-block-left {limb-stopped} ; +1 double-palm {crashes-into}")).FindsNothing();
+    public void Who_is_bumped_into_is_part_of_it()
+    {
+        var fight = Fight.Of("square Bruno@12/250 Wanda@12:30/180", "swing-right > outside-block-left {limb-stopped} ; +1 double-palm {crashes-into}");
+        Verify.Rule("clear-lane").Given(fight).FindsNothing();
+        var crash = fight.Steps()[1];
+        var (one, other) = (crash.After.Attackers[0], crash.After.Attackers[1]);
+        Assert.Equal(1, crash.Second);
+        Assert.InRange(FloorGeometry.Apart(1, one.Distance, crash.Before.Attackers[1].Distance), 0, 59);
+        Assert.InRange(FloorGeometry.Apart(1, one.Distance, other.Distance), 60, 100);
+    }
+
+    /// <summary>Bruno, held half a metre out, is turned from 12 to 3 into the way of Wanda's blow: the floor must reach so far there, and on the way.</summary>
+    [Theory]
+    [InlineData(60, false, 1)]
+    [InlineData(300, true, 1)]
+    [InlineData(300, false, 0)]
+    public void Nor_is_anybody_led_off_the_floor(int east, bool post, int findings)
+    {
+        var hold = CaseBook.Hit with { Id = "hold", LeftEnd = HandEnd.Holding };
+        var shield = CaseBook.Hit with { Id = "shield", CarriesHeld = true, Band = CaseBook.Hit.Band with { Behind = new(70) } };
+        var floor = new FloorPlan { Width = new(600 + east), Depth = new(1200), MarkX = new(600), MarkY = new(600), Obstacles = post ? [new Obstacle("post", new(640), new(640), new(20), new(20))] : [] };
+        var step = new Case().On(floor).At("12", 70).At("3", 60).Knows(hold, shield).Play(Case.Row(0, 0, "hold", "caught"), Case.Row(4, 1, "shield", "reels", "blow"));
+        var tally = new Tally(true);
+        RuleBook.All[RuleBook.IndexOf("clear-lane")].Observe(step.Scene, null, step, tally);
+        Assert.Equal(findings, tally.Findings.Count(f => f.Message.Contains("leads", StringComparison.Ordinal)));
+    }
 
     [Fact]
     public void Whoever_has_not_come_in_is_in_nobodys_way() =>

@@ -1,0 +1,112 @@
+using System.Globalization;
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+using Generator.Solver.Engine;
+using Generator.Solver.Filling;
+using Generator.Solver.Tests.Constructing;
+using Xunit.Abstractions;
+
+namespace Generator.Solver.Tests.Twin;
+
+/// <summary>
+/// Planted fights, one for each way in which bodies meet on the floor: each rule of the floor by which the audit finds it, the model forbids it by alone, and without those rules it allows it. The
+/// same with more room both pass.
+/// </summary>
+public sealed class FloorTwinTests(ITestOutputHelper output)
+{
+    private static readonly string[] Floor = ["spacing", "clear-lane", "underfoot"];
+    private static readonly SearchSettings Settings = new() { Time = Drafts.Hang, Bare = true, Linear = false };
+
+    /// <summary>Name@clock/centimetres/entrance; start name@from attack technique reaction.</summary>
+    [Theory]
+    [InlineData("spacing", "stands ready where another strikes", "Bruno@12/250 Wanda@1/150", "8 Bruno swing-right outside-block-left limb-stopped")]
+    [InlineData("", "stands ready a step aside", "Bruno@12/250 Wanda@2/150", "8 Bruno swing-right outside-block-left limb-stopped")]
+    [InlineData("spacing", "comes in beside who still recovers", "Bruno@12/250 Wanda@1/250", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Wanda swing-left outside-block-right limb-stopped")]
+    [InlineData("", "comes in a step aside of who still recovers", "Bruno@12/250 Wanda@2/250", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Wanda swing-left outside-block-right limb-stopped")]
+    [InlineData("spacing", "comes in beside who is held", "Bruno@12/250 Wanda@1/250", "8 Bruno cross-right wrist-catch-left arm-caught ; 11 Wanda swing-left outside-block-right limb-stopped")]
+    [InlineData("spacing", "comes in beside who kneels", "Bruno@12/250 Wanda@12:30/400", "8 Bruno jab-right step-back falls-short ; 10 Bruno - low-side-kick-right to-one-knee ; 13 Wanda swing-left outside-block-right limb-stopped")]
+    [InlineData("spacing", "walks round through who waits for a call", "Bruno@2/250 Wanda@10/250 Piet@11/250", "12 Wanda@12 swing-right outside-block-left limb-stopped")]
+    [InlineData("", "walks round where nobody waits", "Bruno@2/250 Wanda@10/250 Piet@9/250", "12 Wanda@12 swing-right outside-block-left limb-stopped")]
+    [InlineData("spacing", "comes onto the floor through who waits", "Bruno@12/250 Wanda@3/200/16 Piet@3/340", "10 Bruno swing-right outside-block-left limb-stopped ; 16 Bruno swing-right outside-block-left limb-stopped")]
+    [InlineData("", "comes onto the floor where nobody waits", "Bruno@12/250 Wanda@4/250/16 Piet@2/340", "10 Bruno swing-right outside-block-left limb-stopped ; 16 Bruno swing-right outside-block-left limb-stopped")]
+    [InlineData("spacing,clear-lane,underfoot", "thrown onto another", "Bruno@12/250 Wanda@6/120", "8 Bruno cross-right wrist-catch-left arm-caught ; 11 Bruno - hip-throw-right thrown-over")]
+    [InlineData("", "thrown past another", "Bruno@12/250 Wanda@3/250", "8 Bruno cross-right wrist-catch-left arm-caught ; 11 Bruno - hip-throw-right thrown-over")]
+    [InlineData("spacing,clear-lane", "staggers past another", "Bruno@12/200 Wanda@1/150", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right staggers-back")]
+    [InlineData("", "staggers past at a distance", "Bruno@12/200 Wanda@2/150", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right staggers-back")]
+    [InlineData("clear-lane,spacing", "turned into another", "Bruno@12/250 Wanda@1/140", "8 Bruno swing-right parry-down-left limb-swept-in")]
+    [InlineData("spacing,clear-lane", "falls to the knee beside another", "Bruno@12/250 Wanda@1/110", "8 Bruno jab-right step-back falls-short ; 10 Bruno - low-side-kick-right to-one-knee")]
+    [InlineData("spacing,clear-lane,underfoot", "walks in over a body", "Bruno@12/150 Wanda@12:30/350", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right back-fall ; 14 Wanda swing-right outside-block-left limb-stopped")]
+    [InlineData("", "walks in past the feet", "Bruno@12/150 Wanda@1/300", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right back-fall ; 16 Wanda swing-right outside-block-left limb-stopped")]
+    [InlineData("underfoot", "falls at somebody's feet", "Bruno@12/150 Wanda@12/300", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right back-fall")]
+    [InlineData("underfoot", "lies where the hero steps back", "Bruno@12/250 Wanda@12/400", "8 Bruno cross-right wrist-catch-left arm-caught ; 11 Bruno - hip-throw-right thrown-over ; 22 Wanda swing-right outside-block-left limb-stopped ; 24 Wanda - high-round-kick-right head-turns")]
+    [InlineData("", "lies where the hero does not step", "Bruno@12/250 Wanda@12/400", "8 Bruno cross-right wrist-catch-left arm-caught ; 11 Bruno - hip-throw-right thrown-over ; 22 Wanda swing-right outside-block-left limb-stopped ; 24 Wanda - cross-right head-back")]
+    [InlineData("spacing,clear-lane,underfoot", "is thrown onto a body", "Bruno@12/250 Wanda@12/400", "8 Bruno cross-right wrist-catch-left arm-caught ; 11 Bruno - hip-throw-right thrown-over ; 22 Wanda cross-right wrist-catch-left arm-caught ; 25 Wanda - hip-throw-right thrown-over")]
+    [InlineData("spacing,underfoot", "comes onto the floor at a body", "Bruno@12/250 Wanda@12/300/20", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right back-fall ; 14 Bruno - stomp-finish-left out-lying")]
+    public void Bodies_meet(string rules, string how, string cast, string moves)
+    {
+        var routine = Planted(cast, moves);
+        var scene = new Scene(routine.Brief, Drafts.Book);
+        var grave = Audit.Of(scene, routine).Findings.Where(f => f.Severity >= Severity.Broken).ToList();
+        output.WriteLine(string.Join("\n", grave.Select(f => $"{f.Rule}: {f.Message}")));
+
+        // What other rules say of it is left out on both sides.
+        var wanted = rules.Split(',', StringSplitOptions.RemoveEmptyEntries);
+        var others = grave.Select(f => f.Rule).Except(Floor).ToList();
+        Assert.Equal(wanted.ToHashSet(StringComparer.Ordinal), grave.Select(f => f.Rule).Intersect(Floor).ToHashSet(StringComparer.Ordinal));
+        Assert.True(Solve(scene, routine, [.. others, .. wanted]) == CpAnswer.Optimal, $"without {rules} the solver still forbids: {how}");
+        Assert.All(wanted, rule => Assert.True(Solve(scene, routine, [.. others, .. wanted.Where(r => r != rule)]) == CpAnswer.Infeasible, $"by {rule} alone the solver allows: {how}"));
+    }
+
+    private static CpAnswer Solve(Scene scene, Routine routine, string[] without)
+    {
+        var techniques = routine.Moves.Select(m => m.Technique).ToHashSet(StringComparer.Ordinal);
+        var model = new MoveModel(scene, Vocabulary.Of(scene, t => techniques.Contains(t.Id), keepUnfit: true, seconds: true), new MoveModelOptions
+        {
+            Rows = routine.Moves.Count,
+            FewestRows = routine.Moves.Count,
+            Ends = true,
+            Horizon = 200,
+            Total = true,
+            MostWalkRound = 6,
+            Without = new HashSet<string>(without, StringComparer.Ordinal),
+        });
+        Pin.Placements(model, routine.Placements);
+        Pin.Rows(model, [.. routine.Moves.Select(m => Row.Of(m, scene))]);
+        using var session = model.Session();
+        return session.Solve(Settings);
+    }
+
+    private static Routine Planted(string cast, string moves)
+    {
+        var people = cast.Split(' ').Select(p => p.Split('@', '/')).ToList();
+        var brief = new Brief
+        {
+            Floor = new FloorPlan { Width = new(1200), Depth = new(1200), MarkX = new(600), MarkY = new(600) },
+            Hero = new HeroPart { Name = "Ines", Skill = Skill.Stunt },
+            Attackers = [.. people.Select(p => new AttackerPart { Name = p[0], Skill = Skill.Stunt, Distance = new Centimetres(Whole(p[2])) })],
+            Ending = new Ending([], null),
+            Length = new Length(null, moves.Split(';').Length, 0),
+        };
+        return new Routine
+        {
+            Brief = brief,
+            LibraryVersion = Drafts.Book.Version,
+            Placements = [.. people.Select(p => new Placement(Clock(p[1]), new Centimetres(Whole(p[2])), new HalfCounts(p.Length > 3 ? Whole(p[3]) : 0)))],
+            Moves = [.. moves.Split(';', StringSplitOptions.TrimEntries).Select(m => m.Split(' ')).Select(m => m[1].Split('@') is var who ? new Move
+            {
+                Start = new HalfCounts(Whole(m[0])),
+                Attacker = people.FindIndex(p => p[0] == who[0]),
+                From = who.Length > 1 ? Clock(who[1]) : null,
+                Attack = m[2] == "-" ? null : m[2],
+                Technique = m[3],
+                Reaction = m[4],
+            } : null!)],
+        };
+    }
+
+    private static int Whole(string text) => int.Parse(text, CultureInfo.InvariantCulture);
+
+    private static Bearing Clock(string text) => Bearing.TryParse(text, out var bearing) ? bearing : throw new FormatException(text);
+}
