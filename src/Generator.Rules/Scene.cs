@@ -102,14 +102,17 @@ public sealed class Scene
     /// <summary>Half counts for which a reaction leaves an opening.</summary>
     public int OpenFor(int reaction) => open[reaction];
 
-    /// <summary>Half counts from the end of the move until this attacker is ready again: fall, get-up and, after a fall or from the floor, the brief's margin.</summary>
+    /// <summary>
+    /// Half counts from the end of the move until this attacker is ready again, a blow included that may land then: fall, get-up and, after a fall or from the floor, the brief's margin, in which the blow
+    /// begins, so that it is no shorter than that.
+    /// </summary>
     public int ReadyAfter(int reaction, int attacker) => ready[reaction, attacker];
 
     /// <summary>
-    /// Latest start of the first move where the brief says how many counts the fight lasts: no later after the first attacker can be there than a gap may be long. Else
+    /// Latest start of the first move where the brief says how long the fight is: no later after the first attacker can be there than a gap may be long. Else
     /// unlimited, for what is written may be a part of a longer fight.
     /// </summary>
-    public int LatestFirst => Brief.Length?.Counts is null || Cast == 0
+    public int LatestFirst => Brief.Length is null || Cast == 0
         ? int.MaxValue
         : Pace.DeadAirBreaks.Value + Brief.Attackers.Select((a, i) => (a.Entrance?.Value ?? 0) + WalkTime(i, Enumerable.Range(0, Bearing.Circle).Max(b => Floor[b]))).Min();
 
@@ -184,6 +187,6 @@ public sealed class Scene
 
         var seconds = attacker.Skill == Skill.Novice ? reaction.NoviceReadySeconds ?? trained : trained;
         var goesDown = reaction.Fall != FallClass.None || reaction.Posture is { } posture && posture.IsDown();
-        return Brief.Tempo.AtLeast(seconds).Value + (goesDown ? Brief.Safety.Margin.Value : 0);
+        return Brief.Tempo.AtLeast(seconds).Value + (goesDown ? Math.Max(Brief.Safety.Margin.Value, Settle.ContactAfter.Value) : 0);
     }
 }

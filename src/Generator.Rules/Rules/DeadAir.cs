@@ -6,7 +6,7 @@ namespace Generator.Rules.Rules;
 
 /// <summary>
 /// Nothing happens for longer than the brief's longest pause: a point for each half count beyond it, and past
-/// <see cref="Pace.DeadAirBreaks"/> the routine is broken. A pause written as a technique is no gap. Before the first move it is broken where the fight lasts a number of counts
+/// <see cref="Pace.DeadAirBreaks"/> the routine is broken. A pause written as a technique is no gap. Before the first move it is broken where the brief says how long the fight is
 /// and nobody comes when the first could (<see cref="Scene.LatestFirst"/>).
 /// </summary>
 public sealed class DeadAir : Rule

@@ -120,7 +120,7 @@ public sealed class HandReplayTests
         var lies = CaseBook.Reels with { Id = "lies", Posture = Posture.FaceDown };
         var after = Stage().Knows(letGo).Knows(pinned, lies).Play(Row(0, 0, "catch", "pinned", "blow"), Row(2, 0, "let-go", "lies")).After;
 
-        // Open for 1 s = 2 half counts after the end at 4, ready after 2 s = 4.
-        Assert.Equal((Hand.Guard, Posture.FaceDown, 6, 8), (after.Left, after.Attackers[0].Posture, after.Attackers[0].OpenUntil, after.Attackers[0].ReadyAt));
+        // Open for 1 s = 2 half counts after the end at 4, ready after 2 s = 4, and the count in which a blow begins.
+        Assert.Equal((Hand.Guard, Posture.FaceDown, 6, 10), (after.Left, after.Attackers[0].Posture, after.Attackers[0].OpenUntil, after.Attackers[0].ReadyAt));
     }
 }

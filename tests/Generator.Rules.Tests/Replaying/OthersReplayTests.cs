@@ -36,12 +36,12 @@ public sealed class OthersReplayTests
     [Fact]
     public void Who_lies_on_the_floor_or_is_getting_up_is_not_bumped_into()
     {
-        // Wanda is on her back from 2, and back up at 2 + 12.
+        // Wanda is on her back from 2, and ready at 2 + 12 + 2.
         var flat = CaseBook.Reels with { Id = "flat", Posture = Posture.OnBack, ReadySeconds = 6m };
         int Second(int start) => new Case().At("12", 90).At("2", 90).Knows(Shove).Knows(Crashes).Knows(flat).Play(
             Row(0, 1, "hit", "flat", "blow"),
             Row(start, 0, "shove", "crashes", "blow")).Second;
-        Assert.Equal((-1, -1, 1), (Second(2), Second(13), Second(14)));
+        Assert.Equal((-1, -1, 1), (Second(2), Second(15), Second(16)));
     }
 
     [Fact]

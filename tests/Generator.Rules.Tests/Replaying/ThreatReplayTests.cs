@@ -62,9 +62,9 @@ public sealed class ThreatReplayTests
     [Fact]
     public void A_novice_takes_the_novices_time()
     {
-        // 4.8 s = 9.6 -> 10 after 2.
-        Assert.Equal(12, After(Falls, skill: Skill.Novice));
-        Assert.Equal(9, After(Falls, skill: Skill.Trained));
+        // 4.8 s = 9.6 -> 10 after 2, and the count in which the blow begins.
+        Assert.Equal(14, After(Falls, skill: Skill.Novice));
+        Assert.Equal(11, After(Falls, skill: Skill.Trained));
     }
 
     [Fact]

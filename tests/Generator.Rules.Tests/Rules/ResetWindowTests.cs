@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Rules.Replaying;
 using Generator.Rules.Tests.Fights;
 
 namespace Generator.Rules.Tests.Rules;
@@ -34,6 +35,29 @@ public sealed class ResetWindowTests
     [InlineData(17, 0)]
     public void A_novice_takes_longer_to_get_up(int gap, int findings) =>
         Verify.Rule("reset-window").Given(Fight.Of("left-lead Bruno@12/250", $"{Falls} ; +{gap} swing-left > duck {{overswings}}").WithAttacker(0, b => b with { Skill = Skill.Novice })).Finds(findings, 3);
+
+    /// <summary>A blow lands at the very half count of the threat time, and whoever fell is up when it begins, whatever margin the brief leaves: as with the one count that is usual, and not with less.</summary>
+    [Theory]
+    [InlineData(0, 11, 1)]
+    [InlineData(0, 12, 0)]
+    [InlineData(2, 12, 0)]
+    [InlineData(3, 12, 1)]
+    [InlineData(3, 13, 0)]
+    public void Nobody_begins_a_blow_before_they_are_up(int margin, int gap, int findings) =>
+        Verify.Rule("reset-window").Given(Fight.Of("left-lead Bruno@12/250", $"{Falls} ; +{gap} swing-left > duck {{overswings}}").With(b => b with { Safety = b.Safety with { Margin = new(margin) } })).Finds(findings, 3);
+
+    /// <summary>Who has kept their feet winds up while they recover: the next blow lands on the half count at which they are ready and there.</summary>
+    [Theory]
+    [InlineData(-1, 1)]
+    [InlineData(0, 0)]
+    public void Who_kept_their_feet_strikes_as_soon_as_they_are_ready(int by, int findings)
+    {
+        const string First = "swing-right > outside-block-left {limb-stopped}";
+        var fight = Fight.Of("left-lead Bruno@12/250", First);
+        var after = fight.Steps()[0].After;
+        var lands = Replay.ThreatTime(fight.Scene, after, 0) + by;
+        Verify.Rule("reset-window").Given(Fight.Of("left-lead Bruno@12/250", $"{First} ; +{lands - 2 - after.Time} swing-left > duck {{overswings}}")).Finds(findings, 2);
+    }
 
     [Fact]
     public void Of_somebody_out_another_rule_speaks() =>
