@@ -112,9 +112,13 @@ public sealed class Scene
     /// Latest start of the first move where the brief says how long the fight is: no later after the first attacker can be there than a gap may be long. Else
     /// unlimited, for what is written may be a part of a longer fight.
     /// </summary>
-    public int LatestFirst => Brief.Length is null || Cast == 0
+    /// <param name="opens">How far from the mark each attacker opens, in centimetres.</param>
+    public int LatestFirst(Func<int, int> opens) => Brief.Length is null || Cast == 0
         ? int.MaxValue
-        : Pace.DeadAirBreaks.Value + Brief.Attackers.Select((a, i) => (a.Entrance?.Value ?? 0) + WalkTime(i, Enumerable.Range(0, Bearing.Circle).Max(b => Floor[b]))).Min();
+        : Pace.DeadAirBreaks.Value + Brief.Attackers.Select((a, i) => (a.Entrance?.Value ?? 0) + WalkTime(i, opens(i))).Min();
+
+    /// <summary>The same wherever they open.</summary>
+    public int LatestOfAll => LatestFirst(_ => Enumerable.Range(0, Bearing.Circle).Max(b => Floor[b]));
 
     /// <summary>Half counts by which a move may let its target linger: as many as the brief allows after a hit, a throw, a lock or a fall, few after a mere block.</summary>
     public int LongestLinger(in Row row)

@@ -4,7 +4,7 @@ using Generator.Rules.Replaying;
 
 namespace Generator.Rules.Rules;
 
-/// <summary>Skill, limits, wardrobe and surface allow the technique for the hero, the attack and the reaction for the attacker, and what holds and grips ask meanwhile. Told once a move and person.</summary>
+/// <summary>Skill, limits, wardrobe and surface allow the technique for the hero, the attack and the reaction for the attacker, and what holds and grips ask meanwhile; the stance in which the hero opens, too. Told once a move and person.</summary>
 public sealed class Able : Rule
 {
     public override string Id => "able";
@@ -12,6 +12,16 @@ public sealed class Able : Rule
     public override string Title => "Skill, limits, wardrobe and surface allow what everybody is asked to do.";
 
     public override Severity Worst => Severity.Unsafe;
+
+    public override object? Begin(Scene scene, FightState open, Tally tally)
+    {
+        if (scene.Able.WhyNotStance(open.Stance, open.Stance) is { } reason && tally.Count(Severity.Unsafe))
+        {
+            tally.Tell(AtEnd(open, Severity.Unsafe, Words.Name(scene, -1), reason + ".") with { Advice = "Open on both feet, or cast somebody else for it." });
+        }
+
+        return null;
+    }
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {

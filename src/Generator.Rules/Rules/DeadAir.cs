@@ -25,7 +25,7 @@ public sealed class DeadAir : Rule
             return null;
         }
 
-        var (first, breaks) = (step.Before.Moves == 0, step.Before.Moves == 0 ? scene.LatestFirst : Pace.DeadAirBreaks.Value);
+        var (first, breaks) = (step.Before.Moves == 0, step.Before.Moves == 0 ? scene.LatestFirst(a => step.Before.Attackers[a].Distance) : Pace.DeadAirBreaks.Value);
         if (step.Gap > breaks)
         {
             if (tally.Count(Severity.Broken))

@@ -67,7 +67,7 @@ internal static class Budget
 
     /// <summary>The latest end, in half counts, that so many moves can have: each as long as the longest, and as late after the one before as may be.</summary>
     private static int Filled(Workings workings, int moves) =>
-        (int)Math.Min(int.MaxValue, workings.Scene.LatestFirst + ((long)moves * Longest(workings)) + ((long)Math.Max(0, moves - 1) * Pace.DeadAirBreaks.Value));
+        (int)Math.Min(int.MaxValue, workings.Scene.LatestOfAll + ((long)moves * Longest(workings)) + ((long)Math.Max(0, moves - 1) * Pace.DeadAirBreaks.Value));
 
     private static int Longest(Workings workings) => workings.Moves.Select(m => m.Longest).DefaultIfEmpty(0).Max();
 

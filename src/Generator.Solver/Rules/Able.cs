@@ -14,6 +14,11 @@ public sealed class Able : RuleModule
     {
         var able = model.Scene.Able;
         var stances = Stances(model);
+        if (model.Options.From is null && able.WhyNotStance(model.Scene.Brief.Hero.OpeningStance, model.Scene.Brief.Hero.OpeningStance) is not null)
+        {
+            model.Cp.Model.AddBoolOr([]);
+        }
+
         foreach (var slot in model.Slots)
         {
             model.Cp.Model.Add(model.OverUses(slot, u => u.Index >= 0 && able.WhyNotTechnique(u.Index) is not null ? 1 : 0) == 0);

@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Solver.Filling;
 using Generator.Solver.Staging;
+using Google.OrTools.Sat;
 
 namespace Generator.Solver.Rules;
 
@@ -13,9 +14,11 @@ public sealed class DeadAir : RuleModule
     {
         var longest = model.Scene.Brief.Pace.LongestPause.Value;
         var begins = model.Options.From is not { Moves: > 0 };
-        if (begins && model.Slots.Count > 0 && model.Scene.LatestFirst < int.MaxValue)
+        for (var a = 0; begins && model.Slots.Count > 0 && model.Scene.LatestOfAll < int.MaxValue && a < model.Cast; a++)
         {
-            model.Cp.Model.Add(model.Slots[0].Start <= model.Scene.LatestFirst);
+            // From where they open to striking distance, whenever they come in.
+            LinearExpr walk = model.Options.From is { } state ? LinearExpr.Constant(model.Scene.WalkTime(a, state.Attackers[a].Distance)) : model.Start.Attackers[a].Threat - model.Entrances[a];
+            model.Cp.Model.Add(model.Slots[0].Start <= walk + (model.Scene.Brief.Attackers[a].Entrance?.Value ?? 0) + Pace.DeadAirBreaks.Value);
         }
 
         foreach (var slot in model.Slots.Skip(begins ? 1 : 0))
@@ -34,7 +37,7 @@ public sealed class DeadAir : RuleModule
         {
             var (before, exchange) = (plan.Exchanges[j - 1], plan.Exchanges[j]);
             plan.Cp.Model.Add(exchange.Start <= before.End + Pace.DeadAirBreaks.Value);
-            var gap = plan.Cp.Positive((Google.OrTools.Sat.LinearExpr)exchange.Start - before.End - plan.Scene.Brief.Pace.LongestPause.Value, plan.Horizon, $"deadair[{j}]");
+            var gap = plan.Cp.Positive((LinearExpr)exchange.Start - before.End - plan.Scene.Brief.Pace.LongestPause.Value, plan.Horizon, $"deadair[{j}]");
             plan.Charge(gap);
         }
     }

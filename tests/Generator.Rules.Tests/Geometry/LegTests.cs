@@ -22,7 +22,8 @@ public class LegTests
             {
                 for (var a = 0; a < step.After.Attackers.Count; a++)
                 {
-                    foreach (var leg in step.After.Attackers[a].Way.Chain().Where(l => (l.Move == step.Index && l.Kind is > LegKind.Comes and < LegKind.Lies) || (step.Index == 0 && l.Kind == LegKind.Enters)))
+                    var enters = step.Index == 0 ? step.Before.Attackers[a].Way.Chain().Where(l => l.Kind == LegKind.Enters) : [];
+                    foreach (var leg in enters.Concat(step.After.Attackers[a].Way.Chain().Where(l => l.Move == step.Index && l.Kind is > LegKind.Comes and < LegKind.Lies)))
                     {
                         var most = leg.Kind == LegKind.Enters ? fight.Brief.Attackers[a].Speed : step.Scene.Settle.FastestSent.Value;
                         var speed = leg.Start.To(leg.End) * fight.Brief.Tempo.CountsPerMinute / (30 * (leg.To - leg.From));

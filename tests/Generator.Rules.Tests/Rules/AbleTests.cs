@@ -163,4 +163,12 @@ public sealed class AbleTests
     private static Fight Held => Fight.Of("square Bruno@12/250 Wanda@2/350", "cross-right > wrist-catch-left {arm-caught} ; Wanda: +1 walk-in > hold-and-kick-right {folds} ; Bruno: pull-past-left {rolls-through}");
 
     private static Fight Gripped => Fight.Of("square Bruno@12/250 Wanda@2/350", "wrist-grab-same-right > wrist-taken-left {keeps-grip} ; Wanda: +1 swing-right > held-block-right {limb-stopped} ; Bruno: thumb-pull-left {grip-breaks}");
+
+    /// <summary>Whoever opens on the right knee bends the left, whatever comes then.</summary>
+    [Theory]
+    [InlineData("kneeling-right", "injured-left-knee", 1)]
+    [InlineData("kneeling-right", "left-shoulder: no work", 0)]
+    [InlineData("left-lead", "injured-left-knee", 0)]
+    public void The_stance_in_which_the_fight_opens_is_asked_of_the_hero(string start, string limit, int findings) =>
+        Verify.Rule("able").Given(Fight.Of(start + " Bruno@12/250", string.Empty).WithHero(h => h with { Limits = [limit] })).Finds(findings, 0);
 }

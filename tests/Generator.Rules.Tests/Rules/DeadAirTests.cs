@@ -27,13 +27,13 @@ public sealed class DeadAirTests
     public void The_brief_sets_the_longest_pause() =>
         Verify.Rule("dead-air").Given(With(5).With(b => b with { Pace = b.Pace with { LongestPause = new HalfCounts(5) } })).FindsNothing();
 
-    /// <summary>Without a length it may be a part of a longer fight. With one, Bruno could be there from the farthest of the clear floor, within 7 counts, and 6 more may pass.</summary>
+    /// <summary>Without a length it may be a part of a longer fight. With one, Bruno could be there from 2.50 m within 3 half counts, and 12 more may pass.</summary>
     [Theory]
     [InlineData(null, null, 200, 0)]
-    [InlineData(24, null, 20, 0)]
-    [InlineData(24, null, 40, 1)]
-    [InlineData(null, 1, 20, 0)]
-    [InlineData(null, 1, 40, 1)]
+    [InlineData(24, null, 15, 0)]
+    [InlineData(24, null, 16, 1)]
+    [InlineData(null, 1, 15, 0)]
+    [InlineData(null, 1, 16, 1)]
     public void Before_the_first_move_nothing_is_dead_unless_the_brief_says_how_long_the_fight_is(int? counts, int? moves, int gap, int findings)
     {
         var found = Verify.Rule("dead-air").Given(Fight.Of("left-lead Bruno@12/250", $"+{gap} swing-right > outside-block-left {{limb-stopped}}").With(b => b with { Length = counts is null && moves is null ? null : new Length(counts, moves, 4) })).Finds(findings, 1);
