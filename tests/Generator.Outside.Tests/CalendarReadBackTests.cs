@@ -1,4 +1,4 @@
-using System.Diagnostics;
+using System.Text;
 using Newtonsoft.Json;
 using Newtonsoft.Json.Linq;
 
@@ -16,9 +16,6 @@ public class CalendarReadBackTests
                 'uid': str(e['UID']), 'sequence': int(e['SEQUENCE']), 'status': str(e.get('STATUS', '')), 'stamp': e.decoded('DTSTAMP').isoformat(), 'start': e.decoded('DTSTART').isoformat(), 'end': e.decoded('DTEND').isoformat(),
                 'summary': str(e['SUMMARY']), 'description': str(e['DESCRIPTION'])} for e in calendar.walk('VEVENT')]}))
         """;
-
-    /// <summary>The system's own first: it has the packages of the distribution.</summary>
-    private static readonly string[] Pythons = ["/usr/bin/python3", "python3", "python"];
 
     [Fact(DisplayName = "iCalendar: Python's icalendar reads every day with its dates, and the texts as they went in")]
     public void Another_program_reads_the_calendar()
@@ -57,59 +54,10 @@ public class CalendarReadBackTests
     /// <summary>The days that the other program reads in a calendar without a fault.</summary>
     private static List<JToken> Events(string calendar)
     {
-        var file = Path.GetTempFileName();
-        try
-        {
-            File.WriteAllText(file, calendar);
-            using var reader = new JsonTextReader(new StringReader(Read(file))) { DateParseHandling = DateParseHandling.None };
-            var read = JObject.Load(reader);
-            Assert.Equal(("-//Generator//Rehearsals//EN", "2.0"), ((string?)read["product"], (string?)read["version"]));
-            Assert.Empty(read["errors"]!);
-            return [.. read["events"]!];
-        }
-        finally
-        {
-            File.Delete(file);
-        }
-    }
-
-    private static string Read(string file)
-    {
-        var faults = new List<string>();
-        foreach (var python in Pythons)
-        {
-            var (text, fault) = Run(python, file);
-            if (fault.Length == 0)
-            {
-                return text;
-            }
-
-            faults.Add($"{python}: {fault}");
-        }
-
-        throw new InvalidOperationException($"This test reads the calendar with Python's icalendar, and that is not there: {string.Join("; ", faults)}\n  Maybe install it: apt-get install python3-icalendar");
-    }
-
-    private static (string Text, string Fault) Run(string python, string file)
-    {
-        try
-        {
-            var start = new ProcessStartInfo(python) { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
-            foreach (var argument in new[] { "-c", Script, file })
-            {
-                start.ArgumentList.Add(argument);
-            }
-
-            start.Environment["PYTHONIOENCODING"] = "utf-8";
-            using var process = Process.Start(start)!;
-            var errors = process.StandardError.ReadToEndAsync();
-            var text = process.StandardOutput.ReadToEnd();
-            process.WaitForExit();
-            return (text, process.ExitCode == 0 ? string.Empty : errors.Result.Split('\n', StringSplitOptions.RemoveEmptyEntries).LastOrDefault() ?? "it failed");
-        }
-        catch (System.ComponentModel.Win32Exception error)
-        {
-            return (string.Empty, error.Message);
-        }
+        using var reader = new JsonTextReader(new StringReader(Python.Reads("icalendar", Script, Encoding.UTF8.GetBytes(calendar)))) { DateParseHandling = DateParseHandling.None };
+        var read = JObject.Load(reader);
+        Assert.Equal(("-//Generator//Rehearsals//EN", "2.0"), ((string?)read["product"], (string?)read["version"]));
+        Assert.Empty(read["errors"]!);
+        return [.. read["events"]!];
     }
 }

@@ -59,7 +59,7 @@ internal static class CsvRoutine
         foreach (var cell in cells.Select(c => c.Trim()))
         {
             var name = cell.ToLowerInvariant();
-            if (name.Length > 0 && !RoutineTable.Columns.Contains(name, StringComparer.Ordinal))
+            if (name.Length > 0 && name != RoutineTable.Warning && !RoutineTable.Columns.Contains(name, StringComparer.Ordinal))
             {
                 problems.Add(new Problem(
                     file.Name,

@@ -12,6 +12,9 @@ public static class RoutineTable
     /// <summary>The names of the columns.</summary>
     public static IReadOnlyList<string> Columns { get; } = [.. RoutineRow.Fields, .. OpeningColumns.All];
 
+    /// <summary>The name of a column that says of a routine that it must not be performed, for whoever reads the table; it is passed over, since what is wrong is found anew.</summary>
+    public const string Warning = "warning";
+
     /// <summary>The rows, a cell for each column: text, a number, or null.</summary>
     public static IEnumerable<IReadOnlyList<JValue?>> Rows(Routine routine) =>
         routine.Placements.Select((p, i) => Opening(routine.Brief.Attackers[i].Name, p))

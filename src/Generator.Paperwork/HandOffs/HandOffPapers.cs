@@ -35,7 +35,7 @@ internal static class HandOffPapers
         yield return new TextPaper("shape.svg", "the same as a picture", s => ShapePicture.Of(s.Shape, s.Head));
         yield return new TextPaper("moves.csv", "spreadsheets: every move", s => Moves(s).WithCaution().ToCsv());
         yield return new TextPaper("tracks.csv", "spreadsheets: what each performer does and when", s => Tracks(s).WithCaution().ToCsv());
-        yield return new BytesPaper("routine.xlsx", "spreadsheets: moves, tracks, and the routine to edit in one workbook", s => Workbook.Of(s.Head, Moves(s).WithCaution(), Tracks(s).WithCaution(), RoutineSheet.Of(s.Routine)));
+        yield return new BytesPaper("routine.xlsx", "spreadsheets: moves, tracks, and the routine to edit in one workbook", s => Workbook.Of(s.Head, Moves(s).WithCaution(), Tracks(s).WithCaution(), RoutineSheet.Of(s.Routine, s.Head)));
         yield return new BytesPaper("click.mid", "musicians: the click, with a marker for every phrase", s => MidiClick.Of(Named(s.Head), s.Brief.Tempo, s.End, Marker.Of(s.Steps, s.Phrases)));
         yield return new BytesPaper("click.wav", "the rehearsal room's loudspeaker: the same click as sound", s => WavClick.Of(Named(s.Head), s.Brief.Tempo, s.End, Marker.Of(s.Steps, s.Phrases)));
     }

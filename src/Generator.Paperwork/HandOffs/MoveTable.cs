@@ -6,11 +6,11 @@ using Generator.Rules.Replaying;
 
 namespace Generator.Paperwork.HandOffs;
 
-/// <summary>All moves as a table: one row a move, seconds from the first click.</summary>
+/// <summary>All moves as a table: one row a move, seconds from the first click; the count as it is called on every paper, and as a number that sorts.</summary>
 public static class MoveTable
 {
     private static readonly string[] Columns =
-        ["move", "phrase", "count", "to count", "second", "to second", "attacker", "attacker at", "cue", "attack", "technique", "reaction", "hero stance", "hero faces", "distance m", "falls", "linger", "note"];
+        ["move", "phrase", "called", "count", "to count", "second", "to second", "attacker", "attacker at", "cue", "attack", "technique", "reaction", "hero stance", "hero faces", "distance m", "falls", "linger", "note"];
 
     public static Table Of(Scene scene, Routine routine, IReadOnlyList<Step> steps, IReadOnlyList<Phrase> phrases) =>
         new("Moves", Columns, [.. steps.Select(s => Row(scene, routine.Moves[s.Index], s, phrases))]);
@@ -21,11 +21,12 @@ public static class MoveTable
         return
         [
             Cell.Number(step.Index + 1),
-            Cell.Of(string.Join(" and ", phrases.Where(p => p.First <= step.Index + 1 && step.Index + 1 <= p.Last).Select(p => Words.Number(p.Number)))),
+            Cell.Number(phrases.First(p => step.Index + 1 <= p.Last).Number),
             Cell.Of(Words.Count(step.Start)),
-            Cell.Of(Words.Count(step.End)),
-            Cell.Number(clock.At(step.Start).Nearest(1000) / 1000m),
-            Cell.Number(clock.At(step.End).Nearest(1000) / 1000m),
+            Cell.Count(step.Start),
+            Cell.Count(step.End),
+            Cell.Number(clock.At(step.Start).Nearest(1000) / 1000m, 3),
+            Cell.Number(clock.At(step.End).Nearest(1000) / 1000m, 3),
             Cell.Of(step.Row.Attacker < 0 ? string.Empty : scene.Brief.Attackers[step.Row.Attacker].Name),
             Cell.Of(step.HasTarget ? Words.Clock(step.TargetBearing) : string.Empty),
             Cell.Of(move.Cue == Cue.None ? string.Empty : Words.Of(move.Cue)),
@@ -34,9 +35,9 @@ public static class MoveTable
             Cell.Of(step.Reaction?.Name ?? string.Empty),
             Cell.Of(Words.Of(step.StanceStart)),
             Cell.Of(Words.Clock(step.FacingStart)),
-            step.HasTarget ? Cell.Number(step.Distance / 100m) : Cell.Of(string.Empty),
+            step.HasTarget ? Cell.Number(step.Distance / 100m, 2) : Cell.Empty,
             Cell.Of(string.Join(", ", step.Falls.Select(f => f.Who < 0 ? scene.Brief.Hero.Name : scene.Brief.Attackers[f.Who].Name))),
-            Cell.Number(move.Linger.Value / 2m),
+            Cell.Number(move.Linger.Value / 2m, 1),
             Cell.Of(move.Note),
         ];
     }

@@ -11,12 +11,17 @@ namespace Generator.Paperwork.HandOffs;
 /// <param name="Rows">As many cells a row as there are columns.</param>
 public sealed record Table(string Name, IReadOnlyList<string> Columns, IReadOnlyList<IReadOnlyList<Cell>> Rows)
 {
+    /// <summary>How many of the last columns say what stands at the edge of every printed page anyway.</summary>
+    public int Aside { get; init; }
+
+    /// <summary>Whether the first column says that this must not be performed.</summary>
+    public bool IsForbidden { get; init; }
+
     /// <summary>With one more column, whose first cell says what stands on every paper; a table without rows gets one for it.</summary>
     public Table WithCaution()
     {
-        var blank = Cell.Of(string.Empty);
-        IReadOnlyList<IReadOnlyList<Cell>> rows = Rows.Count > 0 ? Rows : [[.. Columns.Select(_ => blank)]];
-        return this with { Columns = [.. Columns, "caution"], Rows = [.. rows.Select((r, i) => (IReadOnlyList<Cell>)[.. r, i == 0 ? Cell.Of(Cautions.Sheet) : blank])] };
+        IReadOnlyList<IReadOnlyList<Cell>> rows = Rows.Count > 0 ? Rows : [[.. Columns.Select(_ => Cell.Empty)]];
+        return this with { Columns = [.. Columns, "caution"], Rows = [.. rows.Select((r, i) => (IReadOnlyList<Cell>)[.. r, i == 0 ? Cell.Of(Cautions.Sheet) : Cell.Empty])], Aside = Aside + 1 };
     }
 
     /// <summary>
@@ -26,9 +31,19 @@ public sealed record Table(string Name, IReadOnlyList<string> Columns, IReadOnly
     public Table Under(PaperHead head)
     {
         IReadOnlyList<Cell> last = [Cell.Of(head.Title), Cell.Of(head.Identity), Cell.Of(head.Warning ?? string.Empty)];
-        var (columns, first) = head.Warning is null ? (Columns, (IReadOnlyList<Cell>)[]) : ([PaperHead.Sign, .. Columns], [Cell.Of($"{PaperHead.Sign} {PaperHead.Forbidden}")]);
-        return new Table(Name, [.. columns, "routine", "version", "warning"], [.. Rows.Select(r => (IReadOnlyList<Cell>)[.. first, .. r, .. last])]);
+        var warned = Warned(head, PaperHead.Sign);
+        return warned with { Columns = [.. warned.Columns, "routine", "version", "warning"], Rows = [.. warned.Rows.Select(r => (IReadOnlyList<Cell>)[.. r, .. last])], Aside = last.Count };
     }
+
+    /// <summary>The same; where it must not be performed, with a first column that says so in every row.</summary>
+    /// <param name="head">Of the routine.</param>
+    /// <param name="column">What that column is called.</param>
+    public Table Warned(PaperHead head, string column) => head.Warning is null ? this : this with
+    {
+        Columns = [column, .. Columns],
+        Rows = [.. Rows.Select(r => (IReadOnlyList<Cell>)[Cell.Of($"{PaperHead.Sign} {PaperHead.Forbidden}"), .. r])],
+        IsForbidden = true,
+    };
 
     /// <summary>RFC 4180 text with a header line.</summary>
     public string ToCsv()

@@ -8,7 +8,7 @@ namespace Generator.Paperwork.HandOffs;
 /// <summary>Everybody's track as a table: one row for each thing that one performer does, the hero first, then the attackers in their order.</summary>
 public static class TrackTable
 {
-    private static readonly string[] Columns = ["performer", "count", "to count", "second", "to second", "does", "with", "where", "cue", "move"];
+    private static readonly string[] Columns = ["performer", "called", "count", "to count", "second", "to second", "does", "with", "where", "cue", "move"];
 
     public static Table Of(Scene scene, Routine routine, IReadOnlyList<Step> steps)
     {
@@ -61,14 +61,15 @@ public static class TrackTable
         [
             Cell.Of(performer < 0 ? scene.Brief.Hero.Name : scene.Brief.Attackers[performer].Name),
             Cell.Of(Words.Count(entry.From)),
-            Cell.Of(Words.Count(entry.To)),
-            Cell.Number(clock.At(entry.From).Nearest(1000) / 1000m),
-            Cell.Number(clock.At(entry.To).Nearest(1000) / 1000m),
+            Cell.Count(entry.From),
+            Cell.Count(entry.To),
+            Cell.Number(clock.At(entry.From).Nearest(1000) / 1000m, 3),
+            Cell.Number(clock.At(entry.To).Nearest(1000) / 1000m, 3),
             Cell.Of(entry.Does),
             Cell.Of(entry.With),
             Cell.Of(entry.Where),
             Cell.Of(entry.Cue),
-            entry.Move == 0 ? Cell.Of(string.Empty) : Cell.Number(entry.Move),
+            entry.Move == 0 ? Cell.Empty : Cell.Number(entry.Move),
         ];
     }
 

@@ -1,11 +1,10 @@
 using System.Globalization;
 using System.Text;
-using DocumentFormat.OpenXml.Packaging;
-using DocumentFormat.OpenXml.Spreadsheet;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Reading;
+using Generator.Paperwork;
 using Generator.Paperwork.HandOffs;
 using Generator.Paperwork.Json;
 using Generator.Rules;
@@ -20,7 +19,7 @@ using Generator.Testing;
 
 namespace Generator.Cli.Tests.Files;
 
-/// <summary>A draft is the same routine, with the same findings and points, as JSON, as CSV, and as a sheet of the workbook read by the Open XML SDK.</summary>
+/// <summary>A draft is the same routine, with the same findings and points, as JSON, as CSV, and as a sheet of the workbook read by MiniExcel.</summary>
 public class SameInEveryFileTests
 {
     /// <summary>Drafts that are looked at; <c>GENERATOR_FILES=300</c> asks for so many.</summary>
@@ -127,12 +126,14 @@ public class SameInEveryFileTests
     private static void Same(Routine routine)
     {
         var (wanted, audit) = (DeepText.Of(routine with { LibraryVersion = string.Empty }), Audited(routine));
-        var sheet = Paperwork.HandOffs.Workbook.Of(Paperwork.PaperHead.Of(routine, new Verdict([], 0, [])), RoutineSheet.Of(routine));
+        var head = PaperHead.Of(routine, new Verdict([], 0, []));
+        var forbidden = head with { Warning = PaperHead.Forbidden };
         foreach (var (file, brief) in new[]
         {
             (new SourceFile("r.routine.json", RoutineWriter.Text(routine)), (Brief?)null),
             (new SourceFile("r.csv", RoutineWriter.Csv(routine)), routine.Brief),
-            (new SourceFile("sheet", SheetAsCsv(sheet)), routine.Brief),
+            (new SourceFile("sheet", SheetAsCsv(Workbook.Of(head, RoutineSheet.Of(routine, head)))), routine.Brief),
+            (new SourceFile("sheet that must not be performed", SheetAsCsv(Workbook.Of(forbidden, RoutineSheet.Of(routine, forbidden)))), routine.Brief),
         })
         {
             var read = RoutineReader.Parse(file, Book, brief);
@@ -170,14 +171,10 @@ public class SameInEveryFileTests
     /// <summary>What a spreadsheet program would save: the cells as they are shown.</summary>
     private static string SheetAsCsv(byte[] workbook)
     {
-        using var document = SpreadsheetDocument.Open(new MemoryStream(workbook), isEditable: false);
-        var part = document.WorkbookPart!;
-        var shared = part.SharedStringTablePart?.SharedStringTable!.Elements<SharedStringItem>().Select(s => s.InnerText).ToList() ?? [];
-        var id = part.Workbook!.Descendants<Sheet>().Single(s => s.Name == "Routine").Id!.Value!;
         var text = new StringBuilder();
-        foreach (var row in ((WorksheetPart)part.GetPartById(id)).Worksheet!.Descendants<DocumentFormat.OpenXml.Spreadsheet.Row>())
+        foreach (var row in SheetReading.Of(workbook, "Routine"))
         {
-            CsvText.Append(text, row.Elements<DocumentFormat.OpenXml.Spreadsheet.Cell>().Select(c => CsvText.Harmless(c.DataType?.Value == CellValues.SharedString ? shared[int.Parse(c.InnerText, CultureInfo.InvariantCulture)] : c.InnerText)));
+            CsvText.Append(text, row.Select(CsvText.Harmless));
         }
 
         return text.ToString();

@@ -4,6 +4,7 @@ using Generator.Domain;
 using Generator.Paperwork;
 using Generator.Paperwork.Printing;
 using Generator.Paperwork.Text;
+using Generator.Testing;
 using Newtonsoft.Json.Linq;
 using Xunit.Abstractions;
 
@@ -122,7 +123,7 @@ public class PapersAgreeTests(ITestOutputHelper output)
             (".txt", var bytes) => TextReading.Of(p.Key, Encoding.UTF8.GetString(bytes), cast),
             (".html", var bytes) => PageReading.Of(p.Key, Encoding.UTF8.GetString(bytes), cast),
             (".csv", var bytes) => TableReading.Of(p.Key, TableReading.Csv(bytes), cast),
-            (".xlsx", var bytes) => TableReading.Of(p.Key, TableReading.Sheet(bytes, "Moves"), cast),
+            (".xlsx", var bytes) => TableReading.Of(p.Key, SheetReading.Of(bytes, "Moves"), cast),
             (".pdf", var bytes) => PackReading.Of(bytes, cast),
             (".ics", var bytes) => TableReading.Calendar(Encoding.UTF8.GetString(bytes)),
             _ => [],

@@ -1,12 +1,10 @@
 using System.Globalization;
 using System.Text;
 using CsvHelper;
-using DocumentFormat.OpenXml.Packaging;
-using DocumentFormat.OpenXml.Spreadsheet;
 
 namespace Generator.Cli.Tests.Papers;
 
-/// <summary>Reads tables with CsvHelper and the Open XML SDK.</summary>
+/// <summary>Reads tables with CsvHelper.</summary>
 internal static class TableReading
 {
     /// <summary>What a table says.</summary>
@@ -22,7 +20,7 @@ internal static class TableReading
             facts.AddRange(TextReading.Head(TextReading.Flat(At(row, "version") + " " + At(row, "warning"))));
             if (Frame(At(row, "second")) is { } frame)
             {
-                facts.Add(new Fact(string.Empty, "frame", At(row, "count"), frame));
+                facts.Add(new Fact(string.Empty, "frame", At(row, "called"), frame));
             }
 
             if (rows[0].Contains("performer"))
@@ -30,14 +28,14 @@ internal static class TableReading
                 if (Harmless(At(row, "performer")) == cast[0])
                 {
                     facts.Add(new Fact(string.Empty, "technique", At(row, "move"), At(row, "does")));
-                    facts.Add(new Fact(string.Empty, "count of a move", At(row, "move"), At(row, "count")));
+                    facts.Add(new Fact(string.Empty, "count of a move", At(row, "move"), At(row, "called")));
                 }
 
                 continue;
             }
 
             var move = At(row, "move");
-            facts.Add(new Fact(string.Empty, "count of a move", move, At(row, "count")));
+            facts.Add(new Fact(string.Empty, "count of a move", move, At(row, "called")));
             facts.Add(new Fact(string.Empty, "second", move, At(row, "second")));
             facts.Add(new Fact(string.Empty, "who", move, Harmless(At(row, "attacker")) is { Length: > 0 } who && At(row, "attacker at").Length > 0 ? who : "nobody"));
             facts.Add(new Fact(string.Empty, "attack", move, At(row, "attack")));
@@ -49,7 +47,7 @@ internal static class TableReading
 
         if (rows[0].Contains("phrase"))
         {
-            var phrases = rows.Skip(1).SelectMany(r => At(r, "phrase").Split(" and ", StringSplitOptions.RemoveEmptyEntries)).Distinct().Count();
+            var phrases = rows.Skip(1).Select(r => At(r, "phrase")).Where(p => p.Length > 0).Distinct().Count();
             facts.Add(new Fact(string.Empty, "number of phrases", "all", phrases.ToString(CultureInfo.InvariantCulture)));
         }
 
@@ -67,15 +65,6 @@ internal static class TableReading
         }
 
         return rows;
-    }
-
-    public static IReadOnlyList<IReadOnlyList<string>> Sheet(byte[] bytes, string name)
-    {
-        using var document = SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
-        var part = document.WorkbookPart!;
-        var shared = part.SharedStringTablePart?.SharedStringTable!.Elements<SharedStringItem>().Select(s => s.InnerText).ToList() ?? [];
-        var sheet = (WorksheetPart)part.GetPartById(part.Workbook!.Descendants<Sheet>().Single(s => s.Name == name).Id!.Value!);
-        return [.. sheet.Worksheet!.Descendants<Row>().Select(r => (IReadOnlyList<string>)[.. r.Elements<Cell>().Select(c => c.DataType?.Value == CellValues.SharedString ? shared[int.Parse(c.InnerText, CultureInfo.InvariantCulture)] : c.InnerText)])];
     }
 
     /// <summary>The days of a calendar, unfolded by hand.</summary>

@@ -4,10 +4,11 @@ using DocumentFormat.OpenXml.Spreadsheet;
 using DocumentFormat.OpenXml.Validation;
 using Generator.Paperwork.HandOffs;
 using Generator.Paperwork.Teaching;
+using Generator.Testing;
 
 namespace Generator.Paperwork.Tests.HandOffs;
 
-/// <summary>The workbook, validated and read by the Open XML SDK.</summary>
+/// <summary>The workbook, held against the schema of its format and read by MiniExcel.</summary>
 public class WorkbookTests
 {
     private static readonly Paperwork.HandOffs.Table Moves = MoveTable.Of(Ferry.Scene, Ferry.Routine, Ferry.Steps, PhraseCut.Of(Ferry.Steps));
@@ -17,12 +18,13 @@ public class WorkbookTests
     [Fact]
     public void The_workbook_is_valid_and_holds_every_cell()
     {
-        using var document = Open(Paperwork.HandOffs.Workbook.Of(Ferry.Source.Head, Moves, Tracks));
+        var bytes = Paperwork.HandOffs.Workbook.Of(Ferry.Source.Head, Moves, Tracks);
+        using var document = Open(bytes);
         Assert.Empty(new OpenXmlValidator(FileFormatVersions.Office2019).Validate(document));
         Assert.Equal(["Moves", "Tracks"], document.WorkbookPart!.Workbook!.Descendants<Sheet>().Select(s => s.Name!.Value));
         foreach (var table in new[] { Moves, Tracks })
         {
-            var rows = Read(document, table.Name);
+            var rows = SheetReading.Of(bytes, table.Name);
             Assert.Equal(table.Columns, rows[0]);
             Assert.Equal(table.Rows.Select(r => r.Select(Text)), rows.Skip(1));
         }
@@ -32,14 +34,15 @@ public class WorkbookTests
     public void Hostile_text_stays_text_and_numbers_are_numbers()
     {
         string[] hostile = [.. TableTests.Hostile, "bell\u0007", "<x>&amp;"];
-        using var document = Open(Paperwork.HandOffs.Workbook.Of(Ferry.Source.Head, new Paperwork.HandOffs.Table("T", ["x", "n"], [.. hostile.Select(h => (IReadOnlyList<Paperwork.HandOffs.Cell>)[Paperwork.HandOffs.Cell.Of(h), Paperwork.HandOffs.Cell.Number(-2.5m)])])));
+        var bytes = Paperwork.HandOffs.Workbook.Of(Ferry.Source.Head, new Paperwork.HandOffs.Table("T", ["x", "n"], [.. hostile.Select(h => (IReadOnlyList<Paperwork.HandOffs.Cell>)[Paperwork.HandOffs.Cell.Of(h), Paperwork.HandOffs.Cell.Number(-2.5m)])]));
+        using var document = Open(bytes);
         Assert.Empty(new OpenXmlValidator(FileFormatVersions.Office2019).Validate(document));
         var sheet = document.WorkbookPart!.WorksheetParts.Single().Worksheet!;
         Assert.Empty(sheet.Descendants<CellFormula>());
         var cells = sheet.Descendants<DocumentFormat.OpenXml.Spreadsheet.Row>().Skip(1).Select(r => r.Elements<DocumentFormat.OpenXml.Spreadsheet.Cell>().ToList()).ToList();
         Assert.All(cells, c => Assert.True(c[0].DataType!.Value == CellValues.String || c[0].DataType!.Value == CellValues.SharedString || c[0].DataType!.Value == CellValues.InlineString));
         Assert.All(cells, c => Assert.True(c[1].DataType is null || c[1].DataType!.Value == CellValues.Number));
-        var back = Read(document, "T").Skip(1).Select(r => r[0]).ToList();
+        var back = SheetReading.Of(bytes, "T").Skip(1).Select(r => r[0]).ToList();
         Assert.Equal(hostile.Select(Plain), back.Select(Plain));
     }
 
@@ -58,25 +61,4 @@ public class WorkbookTests
     private static string Text(Paperwork.HandOffs.Cell cell) => cell.Value is { } number ? number.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture) : cell.Text;
 
     private static SpreadsheetDocument Open(byte[] bytes) => SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
-
-    private static List<List<string>> Read(SpreadsheetDocument document, string name)
-    {
-        var book = document.WorkbookPart!;
-        var id = book.Workbook!.Descendants<Sheet>().Single(s => s.Name == name).Id!.Value!;
-        var shared = book.SharedStringTablePart?.SharedStringTable!.Elements<SharedStringItem>().Select(s => s.InnerText).ToList();
-        return [.. ((WorksheetPart)book.GetPartById(id)).Worksheet!.Descendants<DocumentFormat.OpenXml.Spreadsheet.Row>().Select(r => r.Elements<DocumentFormat.OpenXml.Spreadsheet.Cell>().Select(c => Value(c, shared)).ToList())];
-    }
-
-    private static string Value(DocumentFormat.OpenXml.Spreadsheet.Cell cell, List<string>? shared)
-    {
-        var text = cell.InnerText;
-        if (cell.DataType?.Value == CellValues.SharedString)
-        {
-            return shared![int.Parse(text, System.Globalization.CultureInfo.InvariantCulture)];
-        }
-
-        return cell.DataType is null || cell.DataType.Value == CellValues.Number
-            ? text.Length == 0 ? text : decimal.Parse(text, System.Globalization.CultureInfo.InvariantCulture).ToString("0.###", System.Globalization.CultureInfo.InvariantCulture)
-            : text;
-    }
 }
