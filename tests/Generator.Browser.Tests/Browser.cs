@@ -7,6 +7,9 @@ public sealed class Browser : IAsyncLifetime
 {
     private static readonly string[] Places = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome", "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome"];
 
+    /// <summary>Milliseconds after which something hangs on any machine, however busy: 10 minutes.</summary>
+    private const float Patience = 600_000;
+
     private IPlaywright? playwright;
     private IBrowser? browser;
 
@@ -18,6 +21,7 @@ public sealed class Browser : IAsyncLifetime
         browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
             ExecutablePath = chromium,
+            Timeout = Patience,
             Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--mute-audio"],
         });
     }
@@ -26,6 +30,7 @@ public sealed class Browser : IAsyncLifetime
     public async Task<Sheet> Open(string path, BrowserNewContextOptions? options = null)
     {
         var context = await browser!.NewContextAsync(options ?? new());
+        context.SetDefaultTimeout(Patience);
         var sheet = new Sheet(context, await context.NewPageAsync());
         await sheet.Page.GotoAsync(new Uri(path).AbsoluteUri);
         return sheet;

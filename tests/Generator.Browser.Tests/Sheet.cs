@@ -38,7 +38,7 @@ public sealed class Sheet : IAsyncDisposable
     /// <summary>Waits until an expression is true. (The pages' own policy forbids the waiting that evaluates text inside them.)</summary>
     public async Task Until(string expression)
     {
-        for (var tries = 0; tries < 400; tries++)
+        for (var tries = 0; tries < 6000; tries++)
         {
             if (await Eval<bool>(expression))
             {

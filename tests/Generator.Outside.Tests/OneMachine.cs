@@ -75,7 +75,7 @@ internal sealed class OneMachine
     private CpSession Solved()
     {
         var session = new CpSession(cp.Model);
-        Assert.Equal(CpAnswer.Optimal, session.Solve(new SearchSettings { Time = TimeSpan.FromSeconds(60) }));
+        Assert.Equal(CpAnswer.Optimal, session.Solve(new SearchSettings { Time = TimeSpan.FromMinutes(20) }));
         return session;
     }
 }

@@ -42,7 +42,7 @@ internal static class AlternativesTable
         }
 
         yield return Page.Line('-');
-        foreach (var line in Page.Wrap("Nothing in any of them is unsafe or broken. A moment's own moves are not counted as different.", Page.Width))
+        foreach (var line in Page.Wrap("All of them pass the audit. A moment's own moves are not counted as different.", Page.Width))
         {
             yield return line;
         }

@@ -92,7 +92,7 @@ internal sealed partial class TerminalOutput(TextWriter inner, int width, bool c
         {
             var rest = text[at..].TrimStart();
             indent = ColumnOf(text, at);
-            indent = indent + Page.LengthOf(rest.Split(' ', 2)[0]) <= width ? indent : Math.Min(indent, width / 2);
+            indent = indent + rest.Split(' ').Max(Page.LengthOf) <= width ? indent : Math.Min(indent, width / 2);
             yield return text[..at].TrimEnd();
             text = new string(' ', indent) + rest;
         }

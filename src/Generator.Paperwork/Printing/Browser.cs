@@ -5,7 +5,8 @@ namespace Generator.Paperwork.Printing;
 /// <summary>Prints pages with a browser that is there already: Chromium or Chrome, without a window. It loads nothing from outside.</summary>
 public sealed class Browser
 {
-    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(90);
+    /// <summary>A pack takes some 4 s on an idle machine, and many times that on one that is busy with other work; only a browser that hangs takes this.</summary>
+    private static readonly TimeSpan Longest = TimeSpan.FromMinutes(5);
 
     private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome-stable", "google-chrome", "chrome", "msedge"];
 

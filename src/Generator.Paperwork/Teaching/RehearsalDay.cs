@@ -11,6 +11,9 @@ public sealed record RehearsalDay(int Number, string Aim, IReadOnlyList<Drill> D
     /// <summary>Time in motion: all repeats of all drills, marking counted as once through.</summary>
     public ExactSeconds Motion { get; init; } = ExactSeconds.Zero;
 
-    /// <summary>"12 min in motion", up to the next whole minute: what is left out is not asked of anybody.</summary>
-    public string MotionText => $"{Words.Number((int)((Motion.Nearest(1) + 59) / 60))} min in motion";
+    /// <summary>Whole minutes in motion, up to the next one: what is left out is not asked of anybody.</summary>
+    public string Minutes => Words.Number((int)((Motion.Nearest(1) + 59) / 60));
+
+    /// <summary>"12 min in motion".</summary>
+    public string MotionText => $"{Minutes} min in motion";
 }

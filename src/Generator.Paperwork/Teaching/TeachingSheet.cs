@@ -128,6 +128,11 @@ public static class TeachingSheet
             yield return line;
         }
 
+        foreach (var line in DayStrip.Of(plan.Days, dates))
+        {
+            yield return line;
+        }
+
         foreach (var day in plan.Days)
         {
             yield return string.Empty;

@@ -51,7 +51,7 @@ public class ChangeCommandTests
         string Brief(string setbacks) => $$"""{ "length": { "counts": 20 }, {{setbacks}} "attackers": [ { "name": "Bruno", "skill": "stunt" }, { "name": "Wanda", "skill": "stunt" } ] }""";
         var routine = Path.Combine(rig.Folder, "r.routine.json");
         Assert.Equal(ExitCode.Good, rig.Run("draft", rig.File("b.json", Brief("\"setbacks\": 1,")), "--rounds", "1", "--out", routine).Code);
-        var answer = rig.Run("alternatives", routine, "--brief", rig.File("open.json", Brief(string.Empty)), "--keep", "1-2", "--number", "2", "--time", "60", "--json");
+        var answer = rig.Run("alternatives", routine, "--brief", rig.File("open.json", Brief(string.Empty)), "--keep", "1-2", "--number", "2", "--time", "1200", "--json");
         Assert.True(answer.Code == ExitCode.Good, answer.Err);
         Assert.All(JObject.Parse(answer.Out)["alternatives"]!, a => Assert.Equal(1, (int)a["routine"]!["brief"]!["setbacks"]!));
     }
@@ -79,7 +79,7 @@ public class ChangeCommandTests
         Assert.Equal("without: the hero moment outside-reap", Assert.Single((JArray)ways[0]!["words"]!));
         Assert.All(ways, w =>
         {
-            var drafted = rig.Run("draft", rig.File("way.json", w["brief"]!.ToString()));
+            var drafted = rig.Run("draft", rig.File("way.json", w["brief"]!.ToString()), "--rounds", "6");
             Assert.True(drafted.Code == ExitCode.Good, $"{w["words"]}: {drafted.Err}");
         });
     }

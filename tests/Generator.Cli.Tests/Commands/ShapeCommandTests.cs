@@ -44,7 +44,8 @@ public class ShapeCommandTests
     [Fact]
     public void Notes_are_filled_in_first()
     {
-        using var rig = new Rig { Input = "Bruno: wide swing > low parry, knee\nWanda: collar grab > break free\n" };
+        using var stop = new CancellationTokenSource();
+        using var rig = new Rig { Input = "Bruno: wide swing > low parry, knee\nWanda: collar grab > break free\n", Patience = TimeSpan.FromMinutes(20), Stop = stop.Token, Keep = (_, _) => stop.Cancel() };
         var answer = rig.Run("shape", "-");
         Assert.Equal(ExitCode.Good, answer.Code);
         Assert.Contains("against 2 attackers", answer.Out, StringComparison.Ordinal);

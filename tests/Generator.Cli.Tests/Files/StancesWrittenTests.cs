@@ -49,7 +49,7 @@ public class StancesWrittenTests
                 stop.Cancel();
             },
         };
-        var answer = rig.Run([.. line(rig), "--time", "60", "--json"]);
+        var answer = rig.Run([.. line(rig), "--time", "1200", "--json"]);
         Assert.True(kept.Count > 0, answer.Err);
         Assert.All(kept, StancesWritten.In);
         StancesWritten.In(JObject.Parse(answer.Out)["routine"]!.ToString());

@@ -145,7 +145,7 @@ internal static partial class PackReading
     private static Regex Move(string hero) => new(
         @"Move (?<number>\d+):(?<who>( \*\S+)+)(?<rest>( (?!Move |Attack \*|" + Regex.Escape(hero) + @" \*)\S+)*?)( Attack(?<attack>( \*\S+)+))? " + Regex.Escape(hero) + @"(?<technique>( \*\S+)+)( Reaction(?<reaction>( \*\S+)+))?",
         RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
-        TimeSpan.FromSeconds(10));
+        TimeSpan.FromMinutes(10));
 
     [GeneratedRegex(@"\*Phrase \*(?<number>\d+) counts (?<counts>(click )?-?\d+&? to (click )?-?\d+&?)", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex Phrase();

@@ -55,7 +55,7 @@ public class ReadmeTests
 
     /// <summary>
     /// Runs the program and returns what it printed. Where the line says nothing, a draft ends after some rounds, which a busy machine does as well as an idle
-    /// one, and a repair or completion has as long as any machine needs: it ends by itself long before.
+    /// one, and what else searches has as long as any machine needs: it ends by itself long before.
     /// </summary>
     private static async Task<string> Run(string folder, string line, string exit)
     {
@@ -71,7 +71,7 @@ public class ReadmeTests
             start.ArgumentList.Add("--rounds");
             start.ArgumentList.Add("4");
         }
-        else if (line.Split(' ')[0] is "repair" or "complete" && !line.Contains("--time", StringComparison.Ordinal))
+        else if ((line.Split(' ')[0] is "repair" or "revise" or "complete" or "alternatives" || line.StartsWith("explain yard.csv", StringComparison.Ordinal)) && !line.Contains("--time", StringComparison.Ordinal))
         {
             start.ArgumentList.Add("--time");
             start.ArgumentList.Add("1200");

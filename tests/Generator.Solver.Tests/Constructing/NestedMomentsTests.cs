@@ -45,7 +45,7 @@ public class NestedMomentsTests
         var kept = KeptMoves.Of(new Scene(routine.Brief, Drafts.Book), routine, [new LockedStretch(at - 2 + from, at - 2 + to, (0, 0))]);
         Assert.Equal(new LockedStretch(at - 2 + Math.Min(from, 0), at - 2 + Math.Max(to, 2), (0, 0)), Assert.Single(kept.Locked));
         var brief = routine.Brief with { Moments = kept.Moments };
-        var result = AlternativeSearch.Of(brief, Drafts.Book, new AlternativesOptions { Number = 2, Locked = kept.Locked, Time = TimeSpan.FromMinutes(2) }, [routine]);
+        var result = AlternativeSearch.Of(brief, Drafts.Book, new AlternativesOptions { Number = 2, Locked = kept.Locked, Time = Drafts.Hang }, [routine]);
         Assert.Equal(2, result.Found.Count);
         Assert.All(result.Found, f =>
         {

@@ -14,7 +14,8 @@ namespace Generator.Solver.Tests.Explaining;
 
 public class WaysOutTests(ITestOutputHelper output)
 {
-    private static readonly ExplainOptions Options = new() { Time = TimeSpan.FromSeconds(4), Patience = TimeSpan.FromSeconds(0.4) };
+    /// <summary>Time for each brief; where no way out was found for any of them, as on a machine that is busy with other work, they are asked again with ten times as much.</summary>
+    private static readonly ExplainOptions[] Options = [.. new[] { 1, 10, 100 }.Select(n => new ExplainOptions { Time = n * TimeSpan.FromSeconds(4), Patience = n * TimeSpan.FromSeconds(0.4) })];
 
     /// <summary>Briefs that are looked at; GENERATOR_WAYS_OUT asks for more.</summary>
     private static readonly int Briefs = int.TryParse(Environment.GetEnvironmentVariable("GENERATOR_WAYS_OUT"), NumberStyles.None, CultureInfo.InvariantCulture, out var more) ? more : 9;
@@ -26,23 +27,29 @@ public class WaysOutTests(ITestOutputHelper output)
     [Fact]
     public void Every_way_out_works_when_it_is_applied()
     {
-        var (impossible, ways, faults) = (0, 0, new List<string>());
-        for (var seed = 0; seed < 5 * Briefs; seed += 5)
-        {
-            var brief = Read(RandomImpossible.Of(seed));
-            Assert.True(brief.IsGood, $"{seed}: {brief.ToText()}");
-            var (shown, wrong) = Shown(brief.Value!, seed);
-            impossible += shown is null ? 0 : 1;
-            ways += shown?.GiveUps.Count ?? 0;
-            faults.AddRange(wrong.Select(w => $"{seed}: {w}"));
-        }
-
+        var (impossible, ways, faults) = Options.Select(Looked).Where((l, i) => l.Ways > 0 || l.Faults.Count > 0 || i == Options.Length - 1).First();
         output.WriteLine($"{impossible} of {Briefs} impossible, {ways} ways out");
         Assert.Empty(faults);
         Assert.True(impossible >= Briefs * 3 / 4 && ways > 0, $"{impossible} impossible, {ways} ways out");
     }
 
-    private (BriefExplanation? Shown, List<string> Wrong) Shown(Brief brief, int seed)
+    private (int Impossible, int Ways, List<string> Faults) Looked(ExplainOptions options)
+    {
+        var (impossible, ways, faults) = (0, 0, new List<string>());
+        for (var seed = 0; seed < 5 * Briefs; seed += 5)
+        {
+            var brief = Read(RandomImpossible.Of(seed));
+            Assert.True(brief.IsGood, $"{seed}: {brief.ToText()}");
+            var (shown, wrong) = Shown(brief.Value!, seed, options);
+            impossible += shown is null ? 0 : 1;
+            ways += shown?.GiveUps.Count ?? 0;
+            faults.AddRange(wrong.Select(w => $"{seed}: {w}"));
+        }
+
+        return (impossible, ways, faults);
+    }
+
+    private (BriefExplanation? Shown, List<string> Wrong) Shown(Brief brief, int seed, ExplainOptions options)
     {
         if (Refutations.First(Scene(brief)) is null)
         {
@@ -51,7 +58,7 @@ public class WaysOutTests(ITestOutputHelper output)
         }
 
         var wrong = new List<string>();
-        var explained = Explain.Of(brief, Drafts.Book, Options);
+        var explained = Explain.Of(brief, Drafts.Book, options);
         var drafted = Drafts.Rounds(brief, seed, 1);
         output.WriteLine($"{seed}: {string.Join(" / ", drafted.Clash)} => {string.Join(" | ", explained.GiveUps.Select(g => string.Join("; and ", g.Words)))}");
         if (explained.Brief != Answer.Impossible || drafted.Status != DraftStatus.Impossible || !drafted.Clash.SequenceEqual(explained.Clashes[0]))

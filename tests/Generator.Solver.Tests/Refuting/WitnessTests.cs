@@ -75,7 +75,7 @@ public class WitnessTests(ITestOutputHelper output)
     {
         using var stop = new CancellationTokenSource();
         var sketch = RoughNotes.Read(RoughNotes.Names[number % RoughNotes.Names.Count], Drafts.Book).Sketch;
-        return Complete.Of(sketch, Drafts.Book, new CompleteOptions { Seed = number + 1, Time = TimeSpan.FromMinutes(2) }, _ => stop.Cancel(), stop.Token)?.Routine;
+        return Complete.Of(sketch, Drafts.Book, new CompleteOptions { Seed = number + 1, Time = Drafts.Hang }, _ => stop.Cancel(), stop.Token)?.Routine;
     }
 
     private static Brief Wanted(int seed)

@@ -28,12 +28,12 @@ public sealed class BystanderTests(ITestOutputHelper output)
         foreach (var routine in near)
         {
             using var enough = new CancellationTokenSource();
-            var repaired = Repair.Of(routine, Drafts.Book, new RepairOptions { Time = TimeSpan.FromSeconds(60) }, r => EndIf(r.Change.Changed == 0, enough), enough.Token).Repaired!;
+            var repaired = Repair.Of(routine, Drafts.Book, new RepairOptions { Time = Drafts.Hang }, r => EndIf(r.Change.Changed == 0, enough), enough.Token).Repaired!;
             Assert.Equal(routine.Moves.Select(m => (m.Attack, m.Technique, m.Reaction)), repaired.Routine.Moves.Select(m => (m.Attack, m.Technique, m.Reaction)));
             Assert.True(repaired.Verdict.IsClean && repaired.Change.Changed == 0);
 
             var sketch = Sketch.Of(routine) with { Placements = [routine.Placements[Bruno], null] };
-            var completed = Complete.Of(sketch, Drafts.Book, new CompleteOptions { Time = TimeSpan.FromSeconds(60) });
+            var completed = Complete.Of(sketch, Drafts.Book, new CompleteOptions { Time = Drafts.Hang });
             output.WriteLine($"{routine.Placements[Wanda]}; repaired {repaired.Routine.Placements[Wanda]}, shifted by {repaired.Change.Shift}; completed {completed?.Routine.Placements[Wanda]}, Bruno from {completed?.Routine.Moves[0].From}");
             Assert.True(completed is { Verdict.IsClean: true, Gave.Count: 0 }, completed is null ? "nothing found" : string.Join(", ", completed.Gave.Select(g => g.Part)));
             Assert.NotEqual((routine.Placements[Wanda], routine.Moves[0].From), (completed!.Routine.Placements[Wanda], completed.Routine.Moves[0].From));
