@@ -8,12 +8,23 @@ internal static class LimbWords
 {
     private static readonly string[] Owners = ["the", "his", "her", "their"];
 
+    private static readonly string[] Which = ["left", "right", "lead", "rear", "near", "far", "same", "other"];
+
     private static readonly string[] Limbs = ["hand", "arm", "fist", "elbow", "palm", "wrist", "leg", "foot", "knee", "shin", "heel", "side"];
 
     /// <summary>
     /// The side of the limb that acts: the first word of the text, or behind "with the". "Takes the left wrist" speaks of the other's limb and names none.
     /// </summary>
     public static Side? SideOf(string text) => Acting(text) is { } word ? SideWords.Parse(word) : null;
+
+    /// <summary>The text without "with the lead leg" and the like, which says of no record that it is meant.</summary>
+    public static string Without(string text)
+    {
+        var words = PlainWord.Of(text).Split(' ');
+        var with = Array.FindIndex(words, w => string.Equals(w, "with", StringComparison.Ordinal));
+        return with > 0 && Owners.Contains(words.ElementAtOrDefault(with + 1), StringComparer.Ordinal) && Which.Contains(words.ElementAtOrDefault(with + 2), StringComparer.Ordinal)
+            ? string.Join(' ', words.Where((_, i) => i < with || i > with + (Limbs.Contains(words.ElementAtOrDefault(with + 3), StringComparer.Ordinal) ? 3 : 2))) : text;
+    }
 
     /// <summary>The word behind one that says which limb acts names that limb.</summary>
     public static string? LimbBehind(string text, string? word)

@@ -9,6 +9,9 @@ namespace Generator.Library.Words;
 /// <param name="Nearest">The three records nearest to words that mean nothing.</param>
 public sealed record Meaning(IReadOnlyList<string> Ids, SketchFoot? Foot, bool IsGuess, IReadOnlyList<string> Nearest)
 {
+    /// <summary>Words that were taken for others that are spelt alike, with these.</summary>
+    public IReadOnlyList<(string Written, string As)> Respelt { get; init; } = [];
+
     /// <summary>Words of the text of which nothing that was taken speaks.</summary>
     public IReadOnlyList<string> Unread { get; init; } = [];
 }

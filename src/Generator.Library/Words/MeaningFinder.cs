@@ -42,14 +42,22 @@ public sealed class MeaningFinder
     private Meaning ReadTechnique(string text, Meaning meaning) => Read(text, meaning, RankedRecords.Techniques(book), t => techniqueSides[t.BaseId].Select(s => s.Id), limbs: true);
 
     /// <summary>
-    /// Of several guesses no beats of the story, only kicks where a kick is named (a throw may well be an escape, but a kick is a kick), and nothing
-    /// that is done to the hero unless the words say so: who "sweeps the leg" is not swept.
+    /// Of several guesses no beats of the story, only kicks where a kick is named (a throw may well be an escape, but a kick is a kick), no defences
+    /// where the likeliest is a blow ("punch to the face" catches none), and nothing that is done to the hero unless the words say so: who "sweeps the leg" is not swept.
     /// </summary>
     private Meaning OfItsKind(string text, Meaning meaning)
     {
+        if (!meaning.IsGuess)
+        {
+            return meaning;
+        }
+
         var isKick = FamilyWords.Within(text) == Family.Kick;
-        return meaning.IsGuess ? Kept(meaning, t => isKick ? t.Family is Family.Kick or Family.Finish : t.Family != Family.Pause && (t.Family != Family.Setback || IsSuffered(text))) : meaning;
+        var own = Kept(meaning, t => isKick ? t.Family is Family.Kick or Family.Finish : t.Family != Family.Pause && (t.Family != Family.Setback || IsSuffered(text)));
+        return IsBlow(own.Ids[0]) && book.Notebook.Tokens(text).Any(book.Notebook.Acting.Contains) ? Kept(own, t => IsBlow(t.Id)) : own;
     }
+
+    private bool IsBlow(string id) => book.Technique(id).Family is Family.Strike or Family.Kick or Family.Finish;
 
     private Meaning Kept(Meaning meaning, Func<Technique, bool> keep) =>
         meaning.Ids.Where(id => keep(book.Technique(id))).ToList() is { Count: > 0 } kept ? meaning with { Ids = kept } : meaning;
@@ -71,7 +79,9 @@ public sealed class MeaningFinder
 
         if (meaning.Ids.Any(id => lines.Any(book.Technique(id).Answers.Contains)))
         {
-            return lines.Exists(l => l.IsGrab) ? meaning : ReadTechnique(text, Kept(meaning, t => lines.Any(t.Answers.Contains)));
+            // A sweep that meets nothing is still no block.
+            var isDefence = book.Technique(meaning.Ids[0]).Family == Family.Defence;
+            return lines.Exists(l => l.IsGrab) ? meaning : ReadTechnique(text, Kept(meaning, t => (t.Family == Family.Defence) == isDefence && lines.Any(t.Answers.Contains)));
         }
 
         if (FamilyWords.Within(text) is not { } family)
@@ -119,8 +129,10 @@ public sealed class MeaningFinder
         return sided.Select(s => s.Side).Distinct().ToList() is [{ } side] ? [.. sided.Select(s => Mirror.Id(s.BaseId, side.Other()))] : null;
     }
 
-    /// <summary>What may be meant of how the attacker takes it.</summary>
-    public Meaning Reaction(string text) => Read(text, Find(text, finder.Reaction, RankedRecords.Reactions(book), r => [r], r => r.Id, _ => null), RankedRecords.Reactions(book), r => [r.Id], limbs: false);
+    /// <summary>What may be meant of how the attacker takes it; "out" is any way of being out.</summary>
+    public Meaning Reaction(string text) => PlainWord.Of(text) is "out" or "is out" or "knocked out" or "out cold" or "stays down"
+        ? new Meaning([.. book.Reactions.Where(r => r.Posture == Posture.Out).Select(r => r.Id)], null, false, [])
+        : Read(text, Find(text, finder.Reaction, RankedRecords.Reactions(book), r => [r], r => r.Id, _ => null), RankedRecords.Reactions(book), r => [r.Id], limbs: false);
 
     private static Meaning Find<T>(string text, Func<string, Lookup<T>> exact, Ranking<T> ranking, Func<T, IEnumerable<T>> sides, Func<T, string> idOf, Func<T, Side?> sideOf)
     {
@@ -130,14 +142,14 @@ public sealed class MeaningFinder
             return new Meaning([.. named.Found.Select(idOf)], null, false, []);
         }
 
-        var ranked = ranking.Find(text, Most);
+        var ranked = ranking.Find(LimbWords.Without(text), Most);
         if (ranked.Count == 0 || ranked[0].Fit < Least || ranking.Covers(text, r => Equals(r, ranked[0].Record)) is var (written, unread) && unread > 3 * written)
         {
             return new Meaning([], null, false, lookup.Suggestions);
         }
 
         var side = LimbWords.SideOf(text);
-        var found = ranked.TakeWhile(r => r.Fit >= Near * Math.Min(1, ranked[0].Fit)).SelectMany(r => sides(r.Record)).ToList();
+        var found = ranked.TakeWhile(r => r.Fit >= Near * Math.Min(1, ranked[0].Fit)).Where(r => ranking.ActsLike(text, r.Record, ranked[0].Record)).SelectMany(r => sides(r.Record)).ToList();
         var sided = found.Where(r => side is null || sideOf(r) is null || sideOf(r) == side).ToList();
         return new Meaning([.. (sided.Count > 0 ? sided : found).Select(idOf)], null, true, lookup.Suggestions);
     }
@@ -148,6 +160,6 @@ public sealed class MeaningFinder
         var foot = LimbWords.FootOf(text) is { } said && (meaning.IsGuess || said.Foot is SketchFoot.Lead or SketchFoot.Rear) ? said : ((SketchFoot Foot, string Word)?)null;
         var unread = ranking.Unread(text, r => ids(r).Any(meaning.Ids.Contains)).Concat(meaning.IsGuess ? LimbWords.UnreadSides(text) : []);
         var limb = LimbWords.LimbBehind(text, foot?.Word);
-        return meaning with { Foot = limbs ? foot?.Foot : null, Unread = [.. unread.Where(u => !limbs || (!string.Equals(u, foot?.Word, StringComparison.Ordinal) && !string.Equals(u, limb, StringComparison.Ordinal))).Distinct(StringComparer.Ordinal)] };
+        return meaning with { Respelt = meaning.IsGuess ? ranking.Respelt(text, r => ids(r).Any(meaning.Ids.Contains)) : [], Foot = limbs ? foot?.Foot : null, Unread = [.. unread.Where(u => !limbs || (!string.Equals(u, foot?.Word, StringComparison.Ordinal) && !string.Equals(u, limb, StringComparison.Ordinal))).Distinct(StringComparer.Ordinal)] };
     }
 }

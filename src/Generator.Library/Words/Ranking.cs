@@ -64,6 +64,22 @@ public sealed class Ranking<T>
         return (pieces.Count(p => p.Means.Any(w => taken.Exists(r => r.All.Contains(w) || r.Weak.Contains(w)))), Unread(text, isTaken).Count);
     }
 
+    /// <summary>Words of a text that count as others because they are spelt alike, as what they count.</summary>
+    public IReadOnlyList<(string Written, string As)> Respelt(string text, Func<T, bool> isTaken)
+    {
+        var taken = records.Where(r => isTaken(r.Source.Record)).ToList();
+        return [.. notebook.Pieces(Parted(text)).SelectMany(p => p.Means.Select(w => (p.Written, As: Spelt(w), Word: w)))
+            .Where(p => !string.Equals(p.Word, p.As, StringComparison.Ordinal) && taken.Exists(r => r.All.Contains(p.As) || r.Weak.Contains(p.As))).Select(p => (p.Written, p.As))];
+    }
+
+    /// <summary>Something of a text that says what one record does another says too, if anything does: a walk in is no front kick.</summary>
+    public bool ActsLike(string text, T other, T one)
+    {
+        var (others, ones) = (records.Find(r => Equals(r.Source.Record, other))!, records.Find(r => Equals(r.Source.Record, one))!);
+        var acts = Asked(text).Where(w => notebook.Acting.Contains(w) && ones.All.Contains(w)).ToList();
+        return acts.Count == 0 || acts.Exists(w => others.All.Contains(w) || others.Weak.Contains(w));
+    }
+
     /// <summary>Every word of a text that counts is one that some record has.</summary>
     public bool Knows(string text) => notebook.Tokens(Parted(text)).All(frequency.ContainsKey);
 

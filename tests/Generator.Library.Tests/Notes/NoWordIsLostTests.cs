@@ -50,6 +50,41 @@ public class NoWordIsLostTests
         Assert.True(places.Where(p => p.Key.StartsWith("told", StringComparison.Ordinal)).Sum(p => p.Value) > 30);
     }
 
+    /// <summary>Cells put together by chance from words of the library and of rough notes: each word is filler, or some record that was taken has it, or it says a limb or a repetition, or it is told as unread.</summary>
+    [Fact]
+    public void Each_word_of_a_cell_is_accounted_for_or_told()
+    {
+        var (book, chance) = (BundledLibrary.Book, new Chance(11));
+        var finder = new MeaningFinder(book);
+        string[] vocabulary = [.. book.Techniques.SelectMany(t => t.Aliases.Append(t.Name)).Concat(book.Attacks.SelectMany(a => a.Aliases.Append(a.Name))).SelectMany(n => PlainWord.Of(n).Split(' ')).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
+            "the", "with", "same", "other", "again", "left", "right", "hand", "table", "slowly", "knee", "behind", "face"];
+        var (taken, told, refused) = (0, 0, 0);
+        for (var i = 0; i < Cases; i++)
+        {
+            string[] words = [.. Enumerable.Range(0, chance.Whole(1, 5)).Select(_ => chance.One(vocabulary))];
+            var text = string.Join(' ', words);
+            foreach (var (meaning, phrases) in new[]
+            {
+                (finder.Technique(text), Phrases(finder.Technique(text).Ids.Select(book.Technique).Select(t => (t.BaseId, t.Name, t.Aliases, EnumWords.Of(t.Family), EnumWords.Of(t.Height) + " " + t.Hazard)), book.Notebook.Techniques)),
+                (finder.Attack(text), Phrases(finder.Attack(text).Ids.Select(book.Attack).Select(a => (a.BaseId, a.Name, a.Aliases, a.LimbWords, Library.Loading.LineWords.Of(a.Line) + " " + a.Hazard)), book.Notebook.Attacks)),
+            })
+            {
+                refused += meaning.Ids.Count == 0 ? 1 : 0;
+                var known = phrases.SelectMany(book.Notebook.Tokens).ToHashSet(StringComparer.Ordinal);
+                var unread = meaning.Unread.SelectMany(u => u.Split(' ')).ToHashSet(StringComparer.Ordinal);
+                foreach (var word in meaning.Ids.Count == 0 || FamilyWords.Of(text) is not null ? [] : words)
+                {
+                    var isKnown = Enumerable.Range(2, Math.Max(0, word.Length - 3)).Any(at => book.Notebook.Tokens(word[..at] + " " + word[at..]) is { Count: > 0 } parts && parts.All(known.Contains))
+                        || book.Notebook.Tokens(word) is var means && (means.Count == 0 || means.Any(known.Contains)) || book.Notebook.Tokens(text).Any(t => known.Contains(t) && !book.Notebook.Tokens(word).Contains(t) && IsPartOf(book.Notebook, text, word, t));
+                    Assert.True(isKnown || unread.Contains(word) || meaning.Respelt.Any(r => r.Written.Split(' ').Contains(word)) || IsOfLimb(word, text, meaning), $"\"{word}\" of \"{text}\" is lost: {string.Join(", ", meaning.Ids)}; unread {string.Join(", ", meaning.Unread)}");
+                    (taken, told) = (taken + (isKnown ? 1 : 0), told + (unread.Contains(word) ? 1 : 0));
+                }
+            }
+        }
+
+        Assert.True(taken > 400 && told > 200 && refused > 5, $"{taken} taken, {told} told, {refused} refused");
+    }
+
     [Theory]
     [InlineData("Bruno: swing > low parry with the rear hand over the table", "table")]
     [InlineData("Bruno: wide swing at the window > duck", "window")]
@@ -75,4 +110,15 @@ public class NoWordIsLostTests
         Assert.Equal(foot, meaning.Foot);
         Assert.True(side is null || meaning.Ids.All(id => EnumWords.Of(BundledLibrary.Book.Technique(id).Side ?? Domain.Side.Left) == side), string.Join(", ", meaning.Ids));
     }
+
+    private static List<string> Phrases(IEnumerable<(string Id, string Name, IReadOnlyList<string> Aliases, string Kind, string Else)> records, IReadOnlyDictionary<string, IReadOnlyList<string>> said) =>
+        [.. records.SelectMany(r => (IEnumerable<string>)[r.Id, r.Name, r.Kind, r.Else, .. r.Aliases, .. said.GetValueOrDefault(r.Id, [])])];
+
+    /// <summary>A piece of several words ("back fist") means one.</summary>
+    private static bool IsPartOf(Notebook notebook, string text, string word, string means) => notebook.Pieces(text).Any(p => p.Means.Contains(means) && p.Written.Split(' ').Contains(word));
+
+    /// <summary>It says which limb, or is one that is said so.</summary>
+    private static bool IsOfLimb(string word, string text, Meaning meaning) =>
+        (meaning.Foot is not null && (word is "lead" or "rear" or "near" or "far" or "same" or "other" || LimbWords.LimbBehind(text, LimbWords.FootOf(text)?.Word) == word))
+        || (word is "left" or "right" && meaning.Ids.All(id => !id.EndsWith(word == "left" ? "-right" : "-left", StringComparison.Ordinal)));
 }

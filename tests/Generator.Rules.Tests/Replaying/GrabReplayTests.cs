@@ -47,6 +47,17 @@ public sealed class GrabReplayTests
     }
 
     [Fact]
+    public void One_of_two_held_wrists_can_be_freed_and_then_the_other()
+    {
+        var both = CaseBook.Hit with { Id = "both", LeftEnd = HandEnd.Held, RightEnd = HandEnd.Held };
+        var one = CaseBook.Hit with { Id = "one", LeftEnd = HandEnd.Guard };
+        var (half, whole) = (Stage().Knows(both, one).Play(Row(0, 0, "both", "grips"), Row(2, 0, "one", "grips")).After, Stage().Knows(both, one).Play(Row(0, 0, "both", "grips"), Row(2, 0, "one", "grips"), Row(4, 0, "escape", "reels")).After);
+
+        Assert.Equal((Hand.Guard, new Hand(HandKind.Held, 0), Posture.Gripping), (half.Left, half.Right, half.Attackers[0].Posture));
+        Assert.Equal((Hand.Guard, Hand.Guard, Posture.OffBalance), (whole.Left, whole.Right, whole.Attackers[0].Posture));
+    }
+
+    [Fact]
     public void A_defence_stops_the_grab_before_it_closes()
     {
         var step = Stage().Play(Row(0, 0, "hit", "reels", "wrist-grab"));

@@ -51,7 +51,8 @@ internal sealed class CellReader(MeaningFinder finder, Action<int, NotesFault> r
             return null;
         }
 
-        var earlier = said.Where(mayBe).LastOrDefault(s => repeat.Family is null || isAttack || s.Cell.Ids.Any(id => finder.FamilyOf(id) == repeat.Family));
+        var before = said.Where(mayBe).ToList();
+        var earlier = repeat.Family is null || isAttack ? before.LastOrDefault() : before.LastOrDefault(s => finder.FamilyOf(s.Cell.Ids[0]) == repeat.Family, before.LastOrDefault(s => s.Line < line));
         if (earlier.Cell is null)
         {
             return null;
@@ -109,7 +110,7 @@ internal sealed class CellReader(MeaningFinder finder, Action<int, NotesFault> r
         understood.Add(new Understood(line, nextMove ? move + 1 : move, words.Text, meaning.Ids, meaning.IsGuess)
         {
             Unread = meaning.Unread,
-            Also = [.. Also(meaning.Foot, words.Firmness)],
+            Also = [.. meaning.Respelt.Select(r => $"{FieldText.Quote(r.Written)} is taken for {FieldText.Quote(r.As)}"), .. Also(meaning.Foot, words.Firmness)],
         });
         return new SketchCell(words.Text, meaning.Ids, words.Firmness, meaning.Foot);
     }

@@ -85,6 +85,7 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
         }
 
         var left = NotesWords.Of(parts[0]);
+        (line, left) = Placed(line, left);
         CheckLeft(line, left, parts);
         if (parts.Count == 1 && finder.End(left.Text) is { } end)
         {
@@ -198,6 +199,15 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
                 ? new NotesFault(attacks[1].Column, "There is no arrow, so all of this would be one attack.", $"Maybe an arrow is missing: {line.Name}: {FieldText.Shorten(attacks[0].Text)} > {FieldText.Shorten(string.Join(", ", attacks.Skip(1).Select(a => a.Text)))}")
                 : new NotesFault(attacks[1].Column, "Two attacks stand before the arrow; each needs an answer of its own.", "Maybe write each on a line of its own, or leave the comma out if it is one attack."));
         }
+    }
+
+    /// <summary>"Swings from behind" says where they come from, unless an attack is called so ("grabs from behind").</summary>
+    private (NotesLine Line, NotesWords Left) Placed(NotesLine line, NotesWords left)
+    {
+        var at = left.Text.LastIndexOf(" from ", StringComparison.OrdinalIgnoreCase);
+        return at > 0 && line.From is null && FromWords.TryParse(left.Text[(at + 6)..], out _) && finder.Attack(left.Text).Unread.Count > finder.Attack(left.Text[..at]).Unread.Count
+            ? (line with { From = NotesPart.Of(left.Text, left.Words.Column, at + 6, left.Text.Length) }, left with { Words = NotesPart.Of(left.Text, left.Words.Column, 0, at) })
+            : (line, left);
     }
 
     /// <summary>Where they come from; the first time it is where they open, unless that is said elsewhere.</summary>
