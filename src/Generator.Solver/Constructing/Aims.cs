@@ -46,8 +46,8 @@ internal sealed class Aims
         OutTimes = [.. Enumerable.Range(0, Outs).Select(k => Total - ((Outs - 1 - k) * spacing))];
         FallCaps = [.. brief.Attackers.Select(a => Exposure.FallCap(brief, a))];
         Arc = ArcShape.Of(brief);
-        Moments = [.. brief.Moments.Select((m, i) => ToAim(m, i, repertoire))];
         within = NestedMoments.Of(brief, scene.Book);
+        Moments = [.. brief.Moments.Select((m, i) => ToAim(m, i, repertoire))];
         FromSight = [.. brief.Attackers.Select((_, a) => Moments.Where(m => m.Steps[0].Attacker == a).Select(m => m.OutOfSight).OfType<int[]>().Aggregate((int[]?)null, Added))];
 
         // One move may fulfil several moments; where it must, nothing is kept back for each of them.
@@ -257,7 +257,8 @@ internal sealed class Aims
         var due = moment.Earliest is null && moment.Latest is null
             ? Total * (index + 0.6) / Scene.Brief.Moments.Count
             : FirstBearable(moment.Moves[0].Technique, earliest, latest);
-        var steps = moment.Moves.Select(m => new MomentStep(Scene, repertoire, m)).ToArray();
+        var windows = NestedMoments.Windows(Scene.Brief, index, within, Scene.Book);
+        var steps = moment.Moves.Select((m, s) => new MomentStep(Scene, repertoire, m, windows[s])).ToArray();
         return new MomentAim(steps, earliest, latest, due, Approach.To(Scene, repertoire, steps[0].Techniques, steps[0].Attacker), OutOfSight(steps));
     }
 

@@ -132,7 +132,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
         {
             if (step.Menus[a] is { } menu && (!node.IsOpening || node.First == a))
             {
-                OnAttacker(node, a, menu, int.MaxValue, children);
+                OnAttacker(node, a, menu, int.MaxValue, children, step.Earliest(node.MomentsDone));
             }
         }
 
@@ -164,7 +164,8 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     /// <param name="menu">What can be done.</param>
     /// <param name="aimed">Moves tried of each kind where they are for the sake of a hero moment; 0 where they are not.</param>
     /// <param name="children">Where what is possible goes.</param>
-    private void OnAttacker(Node node, int a, Menu menu, int aimed, List<Node> children)
+    /// <param name="earliest">First half count at which it may start.</param>
+    private void OnAttacker(Node node, int a, Menu menu, int aimed, List<Node> children, int earliest = 0)
     {
         var attacker = node.State.Attackers[a];
         if (attacker.Posture == Posture.Out)
@@ -174,8 +175,8 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
 
         away = fetching is not null ? aims.OutOfSight(node, a) : null;
         var time = node.State.Time;
-        var least = node.IsOpening ? node.FirstStart : 0;
         var most = node.IsOpening ? node.FirstStart : longestGap;
+        var least = Math.Max(node.IsOpening ? node.FirstStart : 0, earliest - time);
         if (attacker.PostureAt(time + least) is { } posture)
         {
             var open = attacker.IsActive && posture != Posture.Ready ? Math.Min(most, attacker.OpenUntil - time) : most;

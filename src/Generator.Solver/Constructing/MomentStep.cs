@@ -14,8 +14,15 @@ internal sealed class MomentStep
     private readonly int attacker;
     private readonly int reaction;
 
-    public MomentStep(Scene scene, Repertoire repertoire, MomentMove move)
+    private readonly IReadOnlyList<NestedWindow> windows;
+
+    /// <param name="scene">The brief.</param>
+    /// <param name="repertoire">What can be done.</param>
+    /// <param name="move">The move.</param>
+    /// <param name="windows">Other moments that begin with it.</param>
+    public MomentStep(Scene scene, Repertoire repertoire, MomentMove move, IReadOnlyList<NestedWindow> windows)
     {
+        this.windows = windows;
         techniques = [.. scene.Book.Techniques.Select(t => t.GoesBy(move.Technique))];
         var first = Array.IndexOf(techniques, true);
         (IsSetback, IsBeat) = first < 0 ? (false, false) : (scene.Book.Techniques[first].Family == Family.Setback, scene.Book.Techniques[first].IsStoryPause);
@@ -59,7 +66,29 @@ internal sealed class MomentStep
         return false;
     }
 
-    public bool IsMetBy(in Row row) =>
+    /// <summary>The first half count at which it may start for the sake of other moments that begin with it and do not stand yet.</summary>
+    public int Earliest(long done) => windows.Where(w => (done & (1L << w.Moment)) == 0).Select(w => w.Earliest).DefaultIfEmpty(0).Max();
+
+    /// <summary>It starts when other moments that begin with it may, unless they stand already.</summary>
+    public bool IsMetBy(in Row row, long done)
+    {
+        if (!IsMetBy(row))
+        {
+            return false;
+        }
+
+        foreach (var window in windows)
+        {
+            if ((done & (1L << window.Moment)) == 0 && (row.Start < window.Earliest || row.Start > window.Latest))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool IsMetBy(in Row row) =>
         row.Technique >= 0 && techniques[row.Technique]
         && (attacker < 0 || row.Attacker == attacker)
         && Takes(row.Attack)

@@ -125,7 +125,7 @@ internal sealed class Sprouting(Scene scene, Aims aims)
     private (long Done, int Moment, int Moves) Moments(Node node, in Row row)
     {
         var done = Ended(node, row);
-        if (node.Moment >= 0 && aims.Moments[node.Moment].Steps is var steps && steps[node.MomentMoves].IsMetBy(row))
+        if (node.Moment >= 0 && aims.Moments[node.Moment].Steps is var steps && steps[node.MomentMoves].IsMetBy(row, done))
         {
             return node.MomentMoves + 1 == steps.Length ? (done | (1L << node.Moment), -1, 0) : (done, node.Moment, node.MomentMoves + 1);
         }
@@ -134,7 +134,7 @@ internal sealed class Sprouting(Scene scene, Aims aims)
         for (var m = 0; m < aims.Moments.Length; m++)
         {
             var aim = aims.Moments[m];
-            if ((done & (1L << m)) == 0 && aim.Steps.Length > Math.Max(1, longest < 0 ? 0 : aims.Moments[longest].Steps.Length) && aim.IsInTime(row) && aim.Steps[0].IsMetBy(row))
+            if ((done & (1L << m)) == 0 && aim.Steps.Length > Math.Max(1, longest < 0 ? 0 : aims.Moments[longest].Steps.Length) && aim.IsInTime(row) && aim.Steps[0].IsMetBy(row, done))
             {
                 longest = m;
             }
@@ -149,7 +149,7 @@ internal sealed class Sprouting(Scene scene, Aims aims)
         var done = node.MomentsDone;
         for (var m = 0; m < aims.Moments.Length; m++)
         {
-            if ((done & (1L << m)) == 0 && EndsWith(aims.Moments[m], node, row))
+            if ((done & (1L << m)) == 0 && EndsWith(aims.Moments[m], node, row, done))
             {
                 done |= 1L << m;
             }
@@ -158,10 +158,10 @@ internal sealed class Sprouting(Scene scene, Aims aims)
         return done;
     }
 
-    private static bool EndsWith(MomentAim aim, Node node, in Row row)
+    private static bool EndsWith(MomentAim aim, Node node, in Row row, long done)
     {
         var (last, before) = (row, node);
-        for (var s = aim.Steps.Length - 1; aim.Steps[s].IsMetBy(last); s--)
+        for (var s = aim.Steps.Length - 1; aim.Steps[s].IsMetBy(last, done); s--)
         {
             if (s == 0)
             {

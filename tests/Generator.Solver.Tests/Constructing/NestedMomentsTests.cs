@@ -3,6 +3,7 @@ using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 using Generator.Solver.Alternatives;
+using Generator.Solver.Constructing;
 using Generator.Solver.Reworking;
 using MomentRule = Generator.Rules.Rules.Moments;
 
@@ -78,6 +79,38 @@ public class NestedMomentsTests
         Assert.Equal([1, -1, -1, -1], NestedMoments.Of(Drafts.Plain(lone, run, early, other), Drafts.Book).Select((w, i) => i == 2 ? -1 : w));
         Assert.Equal([-1, -1], NestedMoments.Of(Drafts.Plain(early, run), Drafts.Book));
         Assert.Equal([-1, 0], NestedMoments.Of(Drafts.Plain(lone, lone), Drafts.Book));
+        Moment Within(int from, int to) => new([Throw], new HalfCounts(from), new HalfCounts(to));
+        Assert.Equal([-1, -1], NestedMoments.Of(Drafts.Plain(Within(10, 14), Within(40, 44)), Drafts.Book));
+        Assert.Equal([-1, 0], NestedMoments.Of(Drafts.Plain(Within(10, 14), Within(12, 44)), Drafts.Book));
+    }
+
+    /// <summary>
+    /// A run that is kept at its count, and a moment whose window begins or ends just where its throw stands: the throw stays in the window, though the moves before it
+    /// could be half a count shorter or longer, and does not come again.
+    /// </summary>
+    [Theory]
+    [InlineData(0, 20)]
+    [InlineData(-20, 0)]
+    public void A_throw_at_the_edge_of_its_moment_stays_there_with_the_run_that_is_kept(int sooner, int later)
+    {
+        var (routine, at) = WithThrow(Drafts.Plain(new Moment([Throw], new HalfCounts(20), new HalfCounts(44))));
+        var start = routine.Moves[at].Start.Value;
+        var edge = new Moment([Throw], new HalfCounts(start + sooner), new HalfCounts(start + later));
+        var brief = DraftBrief.Like(routine, routine.Brief with { Moments = [edge, Kept.Run(routine, at - 2, at)] }, Drafts.Book);
+        var ground = new Ground(new Scene(DraftBrief.Complete(brief, Drafts.Book), Drafts.Book));
+        var drafted = 0;
+        for (var round = 0; round < 40 && drafted < 5; round++)
+        {
+            var dice = new Dice(Dice.SeedOf(1, 0, round));
+            if (Solver.Constructing.Staging.Choose(ground, dice) is { } placements
+                && new Beam(ground, dice, ground.Aims.Width(6), Beam.Noise(dice), int.MaxValue).Run(ground.Openings(placements), _ => { }, default) is { } finish)
+            {
+                drafted++;
+                Assert.Single(Replay.Of(ground.Scene, Draftsman.Write(ground.Scene, finish).Routine), s => MomentRule.Matches(ground.Scene, Throw, s));
+            }
+        }
+
+        Assert.True(drafted >= 3, $"{drafted} drafts");
     }
 
     private static (Routine Routine, int At) WithThrow(Brief brief)
