@@ -1,3 +1,4 @@
+using Generator.Figures.Posing;
 using Generator.Paperwork.HandOffs;
 using Generator.Paperwork.Printing;
 using Generator.Paperwork.SafetyPapers;
@@ -24,6 +25,9 @@ public sealed record PaperOptions
 
     /// <summary>Which hits read from where; null makes no camera plan.</summary>
     public CameraPlan? Cameras { get; init; }
+
+    /// <summary>Draws the figures of the moves; null draws none.</summary>
+    public Cards? Cards { get; init; }
 
     /// <summary>The calendar that lies among the papers already; null when there is none.</summary>
     public string? Calendar { get; init; }

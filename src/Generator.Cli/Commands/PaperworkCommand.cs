@@ -69,7 +69,7 @@ internal static class PaperworkCommand
         var routine = Pairs.Routine(path, briefPath, book, desk, "these papers use");
 
         desk.Limit(Desk.Untimed);
-        options = options with { ChangeLog = OutputFolder.ChangeLog(folder), Calendar = OutputFolder.Calendar(folder) };
+        options = options with { Cards = Pictures.Of(book), ChangeLog = OutputFolder.ChangeLog(folder), Calendar = OutputFolder.Calendar(folder) };
         var source = PaperSource.Of(new Scene(routine.Brief, book), routine);
         source = source.With(options with { Cameras = CameraCover.Of(source.Scene, source.Steps, desk.Stop) });
         if (source.Options.Cameras is null)

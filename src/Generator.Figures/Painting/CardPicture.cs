@@ -50,17 +50,8 @@ public static class CardPicture
 
     private static Painter Painted(Side side, Frame frame)
     {
-        var painter = new Painter(side);
-        if (frame.Hero is { } hero)
-        {
-            painter.Hero(hero);
-        }
-
-        if (frame.Attacker is { } attacker)
-        {
-            painter.Attacker(attacker);
-        }
-
+        var painter = new Painter(side, Ink.Own);
+        painter.Both(frame);
         return painter;
     }
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Generator.Domain;
 using Generator.Figures.Bodies;
+using Generator.Figures.Posing;
 
 namespace Generator.Figures.Painting;
 
@@ -14,40 +15,66 @@ internal sealed class Painter
     /// <summary>Units of the picture in a metre.</summary>
     public const double Scale = 100;
 
-    private static readonly Look HeroLook = new("#2f3b52", "#ffffff", "#ffffff");
-
-    private static readonly Look AttackerLook = new("#f6ead2", "#2b2b2b", "#2b2b2b");
-
     private readonly Camera camera;
-    private readonly List<(double Away, string Text)> parts = [];
+    private readonly (Ink Hero, Ink Attacker) inks;
+    private readonly int digits;
+    private readonly List<(double Away, Ink Ink, string Text)> parts = [];
 
-    public Painter(Side from) => camera = new Camera(from);
+    /// <param name="from">The side from which it is looked at.</param>
+    /// <param name="inks">With what hero and attacker are drawn.</param>
+    /// <param name="digits">Decimals of places: 1 is a millimetre of the body.</param>
+    public Painter(Side from, (Ink Hero, Ink Attacker) inks, int digits = 1) => (camera, this.inks, this.digits) = (new Camera(from), inks, digits);
 
     /// <summary>The smallest box round everything drawn: left, top, right, bottom in units.</summary>
     public (double Left, double Top, double Right, double Bottom) Box { get; private set; } = (double.MaxValue, double.MaxValue, double.MinValue, double.MinValue);
 
-    public void Hero(Figure body) => Draw(body, HeroLook, hero: true);
+    /// <summary>Whoever is in the picture.</summary>
+    public void Both(Frame frame)
+    {
+        if (frame.Hero is { } hero)
+        {
+            Draw(hero, inks.Hero, hero: true);
+        }
 
-    public void Attacker(Figure body) => Draw(body, AttackerLook, hero: false);
+        if (frame.Attacker is { } attacker)
+        {
+            Draw(attacker, inks.Attacker, hero: false);
+        }
+    }
 
-    public string Text => string.Concat(parts.OrderByDescending(p => p.Away).Select(p => p.Text));
+    /// <summary>What is farther off first; neighbours of one body share a group, which says with what it is drawn.</summary>
+    public string Text
+    {
+        get
+        {
+            var text = new StringBuilder();
+            Ink? last = null;
+            foreach (var (_, ink, part) in parts.OrderByDescending(p => p.Away))
+            {
+                text.Append(ink == last ? string.Empty : (last is null ? string.Empty : "</g>") + $"<g {ink.Outline}>").Append(part);
+                last = ink;
+            }
 
-    private void Draw(Figure body, Look look, bool hero)
+            return text.Append(last is null ? string.Empty : "</g>").ToString();
+        }
+    }
+
+    private void Draw(Figure body, Ink ink, bool hero)
     {
         foreach (var capsule in Mannequin.Of(body))
         {
             var (from, to) = (camera.See(capsule.From), camera.See(capsule.To));
-            Put((from.Away + to.Away) / 2, Outline(from, to, capsule.FromRadius, capsule.ToRadius, look) + (capsule.Banded ? Bands(from, to, capsule, look) : string.Empty));
+            Put((from.Away + to.Away) / 2, ink, Outline(from, to, capsule.FromRadius, capsule.ToRadius) + (capsule.Banded ? Bands(from, to, capsule, ink) : string.Empty));
         }
 
-        Head(body, look, hero);
+        Head(body, ink, hero);
         if (hero)
         {
-            Belt(body, look);
+            Belt(body, ink);
         }
     }
 
-    private void Head(Figure body, Look look, bool hero)
+    private void Head(Figure body, Ink ink, bool hero)
     {
         var centre = camera.See(body.HeadCentre);
         var up = camera.See(body.HeadCentre + (body.HeadTurned.Up * 0.1));
@@ -56,32 +83,32 @@ internal sealed class Painter
         var (rx, ry) = (0.050 * body.Stature * Scale, 0.064 * body.Stature * Scale);
         var text = new StringBuilder();
         var noseRoots = new[] { 0.022, -0.034 }.Select(h => camera.See(body.HeadCentre + (body.HeadTurned.Ahead * (0.040 * body.Stature)) + (body.HeadTurned.Up * (h * body.Stature)))).ToArray();
-        text.Append(Line(look, [noseRoots[0], nose, noseRoots[1]]));
-        text.Append(CultureInfo.InvariantCulture, $"<ellipse cx=\"{N(centre.X * Scale)}\" cy=\"{N(centre.Y * Scale)}\" rx=\"{N(rx)}\" ry=\"{N(ry)}\" transform=\"rotate({N(angle)} {N(centre.X * Scale)} {N(centre.Y * Scale)})\" {look.Stroke}/>");
+        text.Append(Line([noseRoots[0], nose, noseRoots[1]]));
+        text.Append(CultureInfo.InvariantCulture, $"<ellipse cx=\"{N(centre.X * Scale)}\" cy=\"{N(centre.Y * Scale)}\" rx=\"{N(rx)}\" ry=\"{N(ry)}\" transform=\"rotate({N(angle)} {N(centre.X * Scale)} {N(centre.Y * Scale)})\"/>");
         if (nose.Away < centre.Away)
         {
-            text.Append(Line(look, [noseRoots[0], nose, noseRoots[1]]));
+            text.Append(Line([noseRoots[0], nose, noseRoots[1]]));
         }
 
         if (!hero)
         {
-            text.Append(CultureInfo.InvariantCulture, $"<path d=\"M{N(-rx)} {N(-ry * 0.25)}A{N(rx)} {N(ry)} 0 0 1 {N(rx)} {N(-ry * 0.25)}Z\" transform=\"translate({N(centre.X * Scale)} {N(centre.Y * Scale)}) rotate({N(angle)})\" fill=\"{look.Mark}\"/>");
+            text.Append(CultureInfo.InvariantCulture, $"<path d=\"M{N(-rx)} {N(-ry * 0.25)}A{N(rx)} {N(ry)} 0 0 1 {N(rx)} {N(-ry * 0.25)}Z\" transform=\"translate({N(centre.X * Scale)} {N(centre.Y * Scale)}) rotate({N(angle)})\" {ink.Cap}/>");
         }
 
-        Put(centre.Away - 0.02, text.ToString());
+        Put(centre.Away - 0.02, ink, text.ToString());
         Grow(centre, 0.08 * body.Stature);
     }
 
-    private void Belt(Figure body, Look look)
+    private void Belt(Figure body, Ink ink)
     {
         var middle = camera.See(body[Joint.Waist]);
         var across = camera.See(body[Joint.Waist] + (body.HipsTurned.Up * 0.1));
         var (dx, dy) = Unit(across.X - middle.X, across.Y - middle.Y);
         var half = 0.062 * body.Stature;
-        Put(middle.Away - 0.07, string.Create(CultureInfo.InvariantCulture, $"<path d=\"M{At(middle.X - (dy * half), middle.Y + (dx * half))}L{At(middle.X + (dy * half), middle.Y - (dx * half))}\" stroke=\"{look.Mark}\" stroke-width=\"4\"/>"));
+        Put(middle.Away - 0.07, ink, string.Create(CultureInfo.InvariantCulture, $"<path d=\"M{At(middle.X - (dy * half), middle.Y + (dx * half))}L{At(middle.X + (dy * half), middle.Y - (dx * half))}\" {ink.Belt}/>"));
     }
 
-    private string Outline(Seen from, Seen to, double fromRadius, double toRadius, Look look)
+    private string Outline(Seen from, Seen to, double fromRadius, double toRadius)
     {
         Grow(from, fromRadius);
         Grow(to, toRadius);
@@ -90,7 +117,7 @@ internal sealed class Painter
         if (length <= Math.Abs(fromRadius - toRadius) + 1e-6)
         {
             var (seen, radius) = fromRadius > toRadius ? (from, fromRadius) : (to, toRadius);
-            return string.Create(CultureInfo.InvariantCulture, $"<circle cx=\"{N(seen.X * Scale)}\" cy=\"{N(seen.Y * Scale)}\" r=\"{N(radius * Scale)}\" {look.Stroke}/>");
+            return string.Create(CultureInfo.InvariantCulture, $"<circle cx=\"{N(seen.X * Scale)}\" cy=\"{N(seen.Y * Scale)}\" r=\"{N(radius * Scale)}\"/>");
         }
 
         var heading = Math.Atan2(dy, dx);
@@ -100,40 +127,35 @@ internal sealed class Painter
         var (big, small) = (open > Math.PI / 2 ? 1 : 0, open < Math.PI / 2 ? 1 : 0);
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"<path d=\"M{a}L{b}A{N(toRadius * Scale)} {N(toRadius * Scale)} 0 {big} 0 {c}L{d}A{N(fromRadius * Scale)} {N(fromRadius * Scale)} 0 {small} 0 {a}Z\" {look.Stroke}/>");
+            $"<path d=\"M{a}L{b}A{N(toRadius * Scale)} {N(toRadius * Scale)} 0 {big} 0 {c}L{d}A{N(fromRadius * Scale)} {N(fromRadius * Scale)} 0 {small} 0 {a}Z\"/>");
     }
 
-    private static string Bands(Seen from, Seen to, Capsule capsule, Look look)
+    private string Bands(Seen from, Seen to, Capsule capsule, Ink ink)
     {
         var (dx, dy) = Unit(to.X - from.X, to.Y - from.Y);
         var text = new StringBuilder();
         foreach (var share in new[] { 0.5, 0.72 })
         {
             var (x, y, half) = (from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share), capsule.FromRadius + ((capsule.ToRadius - capsule.FromRadius) * share));
-            text.Append(CultureInfo.InvariantCulture, $"<path d=\"M{At(x - (dy * half), y + (dx * half))}L{At(x + (dy * half), y - (dx * half))}\" stroke=\"{look.Mark}\" stroke-width=\"2.6\"/>");
+            text.Append(CultureInfo.InvariantCulture, $"<path d=\"M{At(x - (dy * half), y + (dx * half))}L{At(x + (dy * half), y - (dx * half))}\" {ink.Band}/>");
         }
 
         return text.ToString();
     }
 
-    private static string Line(Look look, Seen[] points) => $"<path d=\"M{string.Join('L', points.Select(p => At(p.X, p.Y)))}Z\" {look.Stroke}/>";
+    private string Line(Seen[] points) => $"<path d=\"M{string.Join('L', points.Select(p => At(p.X, p.Y)))}Z\"/>";
 
-    private void Put(double away, string text) => parts.Add((away, text));
+    private void Put(double away, Ink ink, string text) => parts.Add((away, ink, text));
 
     private void Grow(Seen seen, double radius) => Box = (
         Math.Min(Box.Left, (seen.X - radius) * Scale), Math.Min(Box.Top, (seen.Y - radius) * Scale), Math.Max(Box.Right, (seen.X + radius) * Scale), Math.Max(Box.Bottom, (seen.Y + radius) * Scale));
 
     private static (double X, double Y) Unit(double x, double y) => Math.Sqrt((x * x) + (y * y)) is var length && length < 1e-9 ? (0, 1) : (x / length, y / length);
 
-    private static string On(Seen seen, double radius, double angle) => At(seen.X + (radius * Math.Cos(angle)), seen.Y + (radius * Math.Sin(angle)));
+    private string On(Seen seen, double radius, double angle) => At(seen.X + (radius * Math.Cos(angle)), seen.Y + (radius * Math.Sin(angle)));
 
-    private static string At(double x, double y) => N(x * Scale) + " " + N(y * Scale);
+    private string At(double x, double y) => N(x * Scale, digits) + " " + N(y * Scale, digits);
 
     /// <summary>A tenth of a unit, a millimetre of the body, so that every machine writes the same.</summary>
-    public static string N(double value) => (Math.Round(value, 1, MidpointRounding.AwayFromZero) + 0.0).ToString("0.#", CultureInfo.InvariantCulture) is var text && text == "-0" ? "0" : text;
-
-    private sealed record Look(string Fill, string Line, string Mark)
-    {
-        public string Stroke { get; } = $"fill=\"{Fill}\" stroke=\"{Line}\" stroke-width=\"1.2\" stroke-linejoin=\"round\"";
-    }
+    public static string N(double value, int digits = 1) => (Math.Round(value, digits, MidpointRounding.AwayFromZero) + 0.0).ToString("0.#", CultureInfo.InvariantCulture) is var text && text == "-0" ? "0" : text;
 }

@@ -17,13 +17,16 @@ public sealed record Card(string Id, string Name, Side Side, Frame Start, Frame 
     public bool Attacks { get; init; }
 
     /// <summary>What a card shows: contact and end, and the start where it says something; an end that is as the contact gives way to the start.</summary>
-    public IReadOnlyList<Frame> Shown => (Attacks || Same(Contact, End), ShowsStart, Start.Attacker is null && Start.Hero is not null) switch
+    public IReadOnlyList<Frame> Shown => (Attacks || EndsAsItMet, ShowsStart, Start.Attacker is null && Start.Hero is not null) switch
     {
         (true, false, true) => [Contact],
         (true, _, _) => [Start, Contact],
         (false, true, _) => [Start, Contact, End],
         _ => [Contact, End],
     };
+
+    /// <summary>The end looks no other than the contact.</summary>
+    public bool EndsAsItMet => Same(Contact, End);
 
     private static bool Same(Frame one, Frame other) => Same(one.Hero, other.Hero) && Same(one.Attacker, other.Attacker);
 

@@ -34,7 +34,8 @@ public sealed class Cards
     /// <summary>The card of a technique at a place in its band; null when no shape fits it.</summary>
     /// <param name="technique">The record.</param>
     /// <param name="at">0 at the near end of the band, 1 at the far end.</param>
-    public Card? Of(Technique technique, double at = 0.5)
+    /// <param name="met">What it meets in a fight.</param>
+    public Card? Of(Technique technique, double at = 0.5, Met met = default)
     {
         if (poses.Of(technique) is not { } shape)
         {
@@ -42,7 +43,8 @@ public sealed class Cards
         }
 
         var flips = technique.Side is { } side && side != shape.Side;
-        var told = new TechniqueCard(poses, book, statures, flips ? Mirror.Of(technique) : technique, shape, at);
+        var seen = flips && met.Attack is { Side: not null } attack ? met with { Attack = Mirror.Of(attack) } : met;
+        var told = new TechniqueCard(poses, book, statures, flips ? Mirror.Of(technique) : technique, shape, at, seen);
         return Turned(new Card(technique.Id, technique.Name, shape.Side, told.Start, told.Contact, told.End, shape.ShowsStart), flips);
     }
 

@@ -18,15 +18,18 @@ internal sealed class TechniqueCard
     private readonly Pose? posture;
     private readonly double distance;
 
-    public TechniqueCard(PoseBook poses, Book book, (double Doer, double Other) statures, Technique technique, Shape shape, double at)
+    public TechniqueCard(PoseBook poses, Book book, (double Doer, double Other) statures, Technique technique, Shape shape, double at, Met met)
     {
-        (this.poses, this.statures, this.technique, this.shape) = (poses, statures, technique, shape);
+        // An end that is posed with one reaction is not the end with another.
+        this.shape = met.Reaction is { } sold && shape.Reaction is { } posed && !string.Equals(posed, sold.Id, StringComparison.Ordinal) ? shape with { End = null } : shape;
+        (this.poses, this.statures, this.technique) = (poses, statures, technique);
         attack = technique.Family is Family.Defence or Family.Setback or Family.Escape || shape.Against is not null
-            ? book.Attacks.FirstOrDefault(a => technique.Meets(a) && (shape.Against is null || string.Equals(a.BaseId, shape.Against, StringComparison.Ordinal)))
+            ? book.Attacks.Where(a => technique.Meets(a) && (shape.Against is null || string.Equals(a.BaseId, shape.Against, StringComparison.Ordinal)))
+                .OrderByDescending(a => string.Equals(a.Id, met.Attack?.Id, StringComparison.Ordinal)).FirstOrDefault()
             : null;
-        reaction = (shape.Reaction ?? (technique.Reactions.Count > 0 ? technique.Reactions[0] : null)) is { } id ? book.Reaction(id) : null;
+        reaction = met.Reaction ?? ((shape.Reaction ?? (technique.Reactions.Count > 0 ? technique.Reactions[0] : null)) is { } id ? book.Reaction(id) : null);
         stance = poses.Poses[poses.Stances[technique.Starts.Members.First()]];
-        posture = technique.HasNoTarget ? null : poses.Poses[poses.Postures[Found(technique)]];
+        posture = technique.HasNoTarget ? null : poses.Poses[poses.Postures[Found(technique, met.Posture)]];
         distance = shape.Contact.Distance ?? (attack is null ? Cards.DistanceOf(technique.Band, at) : Cards.DistanceOf(attack.Contact, at));
         Contact = ContactFrame();
         Start = StartFrame();
@@ -79,9 +82,10 @@ internal sealed class TechniqueCard
         return Frame(keeps ? "after" : "sell", ended is null ? pair with { Doer = Contact.Hero } : pair);
     }
 
-    /// <summary>The posture in which the technique finds the other one: ready if it may, else the first that it needs.</summary>
-    private static Posture Found(Technique technique) =>
-        technique.Needs.IsEmpty || technique.Needs.Contains(Posture.Ready) ? Posture.Ready : technique.Needs.Members.First();
+    /// <summary>The posture in which the technique finds the other one: as it is in a fight or ready if it may, else the first that it needs.</summary>
+    private static Posture Found(Technique technique, Posture? met) =>
+        met is { } posture && technique.Needs.Contains(posture) ? posture
+        : technique.Needs.IsEmpty || technique.Needs.Contains(Posture.Ready) ? Posture.Ready : technique.Needs.Members.First();
 
     /// <summary>The attacker at the contact of the attack, aimed at a hero who stands so.</summary>
     private Figure Attacking(Figure hero, double away)

@@ -23,6 +23,9 @@ public sealed record MoveView
 
     public required string Reaction { get; init; }
 
+    /// <summary>The two at its contact; null where no figures are drawn.</summary>
+    public required FigureView? Picture { get; init; }
+
     /// <summary>How the reaction is sold.</summary>
     public required string Sell { get; init; }
 

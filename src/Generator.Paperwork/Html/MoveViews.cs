@@ -7,9 +7,9 @@ namespace Generator.Paperwork.Html;
 /// <summary>Puts the moves of a routine into words for the pages.</summary>
 internal static class MoveViews
 {
-    public static IReadOnlyList<MoveView> Of(PaperSource source) => [.. source.Steps.Select(s => Of(source, s))];
+    public static IReadOnlyList<MoveView> Of(PaperSource source, FigureSet figures) => [.. source.Steps.Select(s => Of(source, s, figures))];
 
-    private static MoveView Of(PaperSource source, Step step)
+    private static MoveView Of(PaperSource source, Step step, FigureSet figures)
     {
         var steps = source.Steps;
         var last = step.Index == steps.Count - 1 || steps[step.Index + 1].Opens || steps[step.Index + 1].HasTarget != step.HasTarget;
@@ -23,6 +23,7 @@ internal static class MoveViews
             Attack = step.Attack?.Name ?? string.Empty,
             Technique = step.Technique?.Name ?? Words.Unanswered,
             Reaction = step.Reaction?.Name ?? string.Empty,
+            Picture = figures.Contact(step),
             Sell = step.Reaction?.Sell ?? string.Empty,
             Details = [.. StepDetails.Of(source.Scene, source.Routine.Moves[step.Index], step)],
             Fates = last ? [.. ResetLines.After(source.Scene, steps, step.Index)] : [],

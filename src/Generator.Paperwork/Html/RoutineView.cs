@@ -1,3 +1,4 @@
+using System.Globalization;
 using Generator.Domain;
 using Generator.Paperwork.Floor;
 using Generator.Paperwork.Following;
@@ -16,7 +17,9 @@ public sealed class RoutineView
         Source = source;
         Course = Course.Of(source);
         Painter = new FloorPainter(source, Course);
-        Moves = MoveViews.Of(source);
+        Figures = new FigureSet(source.Options.Cards);
+        Moves = MoveViews.Of(source, Figures);
+        KeyFrames = KeyFrame.Of(source, Moves, Figures);
         var starts = source.Phrases.Select(p => (p.Number, Start(p))).ToList();
         Phrases = [.. source.Phrases.Select(p => View(p, starts))];
         Tracks = TrackScore.Of(Course, starts, Course.From, Course.To);
@@ -30,7 +33,12 @@ public sealed class RoutineView
 
     public FloorPainter Painter { get; }
 
+    public FigureSet Figures { get; }
+
     public IReadOnlyList<MoveView> Moves { get; }
+
+    /// <summary>Moves that show what the fight is; none where no figures are drawn.</summary>
+    public IReadOnlyList<KeyFrame> KeyFrames { get; }
 
     public IReadOnlyList<PhraseView> Phrases { get; }
 
@@ -50,6 +58,25 @@ public sealed class RoutineView
     public string Title => Page.Clean(Source.Brief.Title);
 
     public string HeroName => Page.Clean(Source.Brief.Hero.Name);
+
+    /// <summary>"Ines against Bruno and Wanda: 12 moves in 20 counts, 12.0 s at full speed. 2 falls; Wanda is out last, at count 19."</summary>
+    public string Gist
+    {
+        get
+        {
+            var names = Source.Brief.Attackers.Select(a => Page.Clean(a.Name)).ToList();
+            var against = names.Count switch
+            {
+                1 => names[0],
+                <= 3 => $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}",
+                _ => $"{Words.Number(names.Count)} attackers",
+            };
+            var seconds = Source.Brief.Tempo.SecondsIn(new HalfCounts(Source.End)).ToString("0.0", CultureInfo.InvariantCulture);
+            var falls = Words.Many(Source.Steps.Sum(s => s.Falls.Count()), "fall");
+            var last = Source.Shape.Outs is [.., var gone] ? $"; {names[gone.Attacker]} {(gone.RunsOff ? "runs off" : "is out")} last, at {Words.AtCount(gone.Time)}" : string.Empty;
+            return $"{HeroName} against {against}: {Words.Many(Moves.Count, "move")} in {Words.Span(new HalfCounts(Source.End))}, {seconds} s at full speed. {falls}{last}.";
+        }
+    }
 
     private int Start(Phrase phrase) => Source.Steps[phrase.First - 1].Start;
 

@@ -13,7 +13,7 @@ public static class ShapeJson
     {
         ["counts"] = Span(shape.End),
         ["seconds"] = decimal.Round(shape.Seconds, 2),
-        ["figures"] = new JArray(Figures.Of(shape).Select(Of)),
+        ["figures"] = new JArray(Rules.Shapes.Figures.Of(shape).Select(Of)),
         ["intensity"] = new JArray(shape.Intensity.Weight.Select((w, i) => new JObject { ["count"] = Count(i * Intensity.Stretch), ["contacts"] = shape.Intensity.Contacts[i], ["weight"] = w })),
         ["contacts"] = new JArray(shape.Contacts.Select(c => new JObject { ["count"] = Count(c.Time), ["move"] = c.Move, ["attacker"] = Name(shape, c.Attacker), ["byHero"] = c.ByHero, ["lands"] = c.Lands, ["weight"] = c.Weight })),
         ["exchanges"] = new JArray(shape.Exchanges.Select(e => new JObject { ["first"] = e.First, ["moves"] = e.Moves, ["attacker"] = e.Attacker < 0 ? null : Name(shape, e.Attacker) })),

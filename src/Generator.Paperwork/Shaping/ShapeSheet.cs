@@ -17,7 +17,7 @@ public static class ShapeSheet
 
     private static IEnumerable<string> Lines(FightShape shape)
     {
-        var figures = Figures.Of(shape);
+        var figures = Rules.Shapes.Figures.Of(shape);
         return
         [
             .. Page.Wrap("Shape: " + shape.Scene.Brief.Title, Page.Width),

@@ -29,7 +29,7 @@ public class ShapeSheetTests
             var source = PaperSource.Of(new Scene(routine.Brief, Ferry.Book), routine);
             Assert.All(ShapeSheet.Of(source.Shape).Split('\n'), l => Assert.InRange(Page.LengthOf(l), 0, Page.Width));
             var json = JObject.Parse(ShapeJson.Of(source.Shape));
-            Assert.Equal(Figures.Of(source.Shape).Select(f => f.Id), json["figures"]!.Select(f => (string)f["id"]!));
+            Assert.Equal(Rules.Shapes.Figures.Of(source.Shape).Select(f => f.Id), json["figures"]!.Select(f => (string)f["id"]!));
             Assert.Equal(routine.Brief.Attackers.Count + 1, json["wear"]!.Count());
             var picture = XDocument.Parse(ShapePicture.Of(source.Shape, source.Head));
             var words = string.Join(' ', picture.Descendants(Drawing + "text").Select(t => t.Value));

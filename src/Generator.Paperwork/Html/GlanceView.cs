@@ -1,0 +1,116 @@
+using Generator.Domain;
+using Generator.Paperwork.Floor;
+using Generator.Paperwork.Text;
+using Generator.Rules.Shapes;
+
+namespace Generator.Paperwork.Html;
+
+/// <summary>The whole fight in one picture: weight over time and a lane for each performer, laid out for a wide screen and paper, or for a phone.</summary>
+public sealed class GlanceView
+{
+    private const double Names = 120;
+
+    private readonly RoutineView view;
+
+    public GlanceView(RoutineView view, bool wide)
+    {
+        (this.view, IsWide) = (view, wide);
+        Lanes = [.. Shape.Wears.Select((w, i) => LaneOf(w, i))];
+        Height = LanesTop + (Lanes.Count * Lane) + 4;
+    }
+
+    public bool IsWide { get; }
+
+    public double Width => IsWide ? 1000 : 380;
+
+    public double Height { get; }
+
+    public IReadOnlyList<GlanceLane> Lanes { get; }
+
+    /// <summary>Where the bars of weight stand.</summary>
+    public const double BarsFoot = 82;
+
+    /// <summary>Height of the highest bar.</summary>
+    public const double Bars = 48;
+
+    public double Left => IsWide ? Names : 6;
+
+    public double Right => IsWide ? Width - 160 : Width - 20;
+
+    /// <summary>Height of a lane; on a phone the words stand above it.</summary>
+    public double Lane => IsWide ? 30 : 44;
+
+    /// <summary>Counts from one line of the ruler to the next.</summary>
+    public int Every => HalfCounts.PerCount * (Shape.End > 160 || !IsWide ? 16 : 8);
+
+    public FightShape Shape => view.Source.Shape;
+
+    private double LanesTop => BarsFoot + (view.Source.Verdict.Grave.Count > 0 ? 34 : 14);
+
+    public const double SignsAt = BarsFoot + 22;
+
+    public double X(double moment) => Left + ((Right - Left) * Math.Clamp(moment, 0, Shape.End) / Math.Max(1, Shape.End));
+
+    /// <summary>One stretch of four counts: where it is, how high its bar, how many contacts.</summary>
+    public IEnumerable<(double X, double Width, double Height, int Contacts)> Weights()
+    {
+        var (weight, most) = (Shape.Intensity.Weight, Math.Max(1, Shape.Intensity.Weight.Max()));
+        for (var i = 0; i < weight.Count; i++)
+        {
+            var (from, to) = (X(i * Intensity.Stretch), X((i + 1) * Intensity.Stretch));
+            if (to - from >= 2 && weight[i] > 0)
+            {
+                yield return (from + 0.5, to - from - 1, Bars * weight[i] / most, Shape.Intensity.Contacts[i]);
+            }
+        }
+    }
+
+    /// <summary>The picture for who cannot see it.</summary>
+    public string InWords =>
+        $"The fight from count 1 to {Words.AtCount(Shape.End)}. Contacts in every four counts: {string.Join(", ", Shape.Intensity.Contacts.Select(Words.Number))}. "
+        + string.Join(" ", Lanes.Select(l => $"{l.Name}: {l.Told}."));
+
+    /// <summary>Moments of unsafe and broken findings; a sign that would lie on the one before is left to its line.</summary>
+    public IEnumerable<(double X, string Text)> GraveSigns()
+    {
+        var free = double.MinValue;
+        foreach (var moment in view.Source.Verdict.Grave.Where(f => f.Move > 0).GroupBy(f => f.Count.Value).OrderBy(g => g.Key))
+        {
+            var text = FindingView.Of(moment.MaxBy(f => f.Severity)!).Sign + " " + Words.CountTag(moment.Key);
+            var (x, half) = (X(moment.Key), TextSize.Width(text, 13) / 2);
+            var fits = x - half > free;
+            free = fits ? x + half + 4 : free;
+            yield return (x, fits ? text : string.Empty);
+        }
+    }
+
+    private GlanceLane LaneOf(Wear wear, int row)
+    {
+        var who = wear.Performer;
+        var left = Shape.Outs.Where(o => o.Attacker == who).Select(o => (Out?)o).FirstOrDefault();
+        var grave = view.Source.Verdict.Grave.Where(f => f.Move > 0 && f.Move <= view.Moves.Count && view.Moves[f.Move - 1].Attacker == who).ToList();
+        var steps = Shape.Steps.Where(s => who < 0 || s.Concerns(who) || s.Row.Attacker == who).ToList();
+        var enters = who < 0 || Shape.Steps.Count == 0 ? 0 : Math.Max(0, Shape.Steps[0].Before.Attackers[who].Entrance);
+        var told = new[]
+        {
+            Words.Many(wear.Falls, "fall"),
+            left is { } gone ? (gone.RunsOff ? "runs off " : "out ") + Words.CountTag(gone.Time) : string.Empty,
+            grave.Count > 0 ? FindingView.Of(grave[0]).Sign + " " + Words.Number(grave.Count) : string.Empty,
+        };
+        return new GlanceLane
+        {
+            Performer = who,
+            Name = Page.Clean(view.Course.Performers[who + 1].Name),
+            Told = string.Join(", ", told.Where(t => t.Length > 0)),
+            Middle = LanesTop + (row * Lane) + (IsWide ? 15 : 30),
+            From = X(enters),
+            To = X(left?.Time ?? Shape.End),
+            Swings = [.. steps.Where(s => who >= 0 && s.Attack is not null && s.Row.Attacker == who).Select(s => (X(s.Contact - s.Attack!.Length.Value), X(s.Contact)))],
+            Moves = [.. steps.Select(s => (X(s.Start), X(s.End)))],
+            Taken = [.. Shape.Contacts.Where(c => c.Lands && (who < 0 ? !c.ByHero : c.ByHero && c.Attacker == who)).Select(c => X(c.Time))],
+            Falls = [.. steps.Where(s => s.Falls.Any(f => f.Who == who)).Select(s => X(s.End))],
+            Out = left is { } o ? (X(o.Time), o.RunsOff) : null,
+            Grave = [.. grave.Select(f => X(f.Count.Value)).Distinct()],
+        };
+    }
+}
