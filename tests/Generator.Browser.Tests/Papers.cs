@@ -1,4 +1,6 @@
 using Generator.Domain;
+using Generator.Figures.Poses;
+using Generator.Figures.Posing;
 using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Reading;
@@ -39,6 +41,8 @@ public sealed class Papers : IDisposable
     public string Folder { get; } = Path.Combine(Path.GetTempPath(), "generator-pages-" + Path.GetRandomFileName());
 
     public static Book Book { get; } = LibraryLoader.LoadBundled([]).Value!;
+
+    private static readonly Lazy<Cards> Figures = new(() => new Cards(PoseReader.LoadBundled(Book).Value!, Book));
 
     /// <summary>Writes the pack of the yard and returns the path of one of its files.</summary>
     public string Of(string file) => Of("yard", YardRoutine, file);
@@ -83,7 +87,7 @@ public sealed class Papers : IDisposable
         if (!Directory.Exists(folder))
         {
             Directory.CreateDirectory(folder);
-            var source = PaperSource.Of(new Scene(routine.Brief, Book), routine);
+            var source = PaperSource.Of(new Scene(routine.Brief, Book), routine).With(PaperOptions.Default with { Cards = Figures.Value });
             foreach (var paper in Pack.Of(source).Where(p => p.FileName.EndsWith(".html", StringComparison.Ordinal)))
             {
                 using var stream = File.Create(Path.Combine(folder, paper.FileName));

@@ -1,5 +1,7 @@
 using System.Runtime.CompilerServices;
 using Generator.Domain;
+using Generator.Figures.Poses;
+using Generator.Figures.Posing;
 using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Reading;
@@ -13,13 +15,16 @@ internal static class Ferry
 {
     public static Book Book { get; } = LibraryLoader.LoadBundled([]).Value!;
 
-    public static Routine Routine { get; } = Stored();
+    public static Routine Routine { get; } = Stored("ferry.routine.json");
 
     public static Scene Scene { get; } = new(Routine.Brief, Book);
 
     public static IReadOnlyList<Step> Steps { get; } = Replay.Of(Scene, Routine);
 
     public static PaperSource Source { get; } = PaperSource.Of(Scene, Routine);
+
+    /// <summary>Draws figures with the poses that come with the program.</summary>
+    public static Cards Cards { get; } = new(PoseReader.LoadBundled(Book).Value!, Book);
 
     /// <summary>The same fight with something else in the brief.</summary>
     public static PaperSource With(Func<Brief, Brief> change)
@@ -28,11 +33,14 @@ internal static class Ferry
         return PaperSource.Of(new Scene(routine.Brief, Book), routine);
     }
 
-    private static Routine Stored([CallerFilePath] string caller = "")
+    /// <summary>A routine that lies in the folder Data.</summary>
+    internal static Routine Stored(string name)
     {
         var problems = new ProblemList();
-        var file = SourceFile.Load(Path.Combine(Path.GetDirectoryName(caller)!, "Data", "ferry.routine.json"), problems)!;
+        var file = SourceFile.Load(Path.Combine(Here(), "Data", name), problems)!;
         var read = RoutineReader.Parse(file, Book, null);
         return read.Value ?? throw new InvalidOperationException(read.ToText());
     }
+
+    private static string Here([CallerFilePath] string caller = "") => Path.GetDirectoryName(caller)!;
 }

@@ -35,7 +35,7 @@ public sealed class GlanceView
 
     public double Left => IsWide ? Names : 6;
 
-    public double Right => IsWide ? Width - 160 : Width - 20;
+    public double Right => IsWide ? Width - 190 : Width - 20;
 
     /// <summary>Height of a lane; on a phone the words stand above it.</summary>
     public double Lane => IsWide ? 30 : 44;
@@ -91,12 +91,11 @@ public sealed class GlanceView
         var grave = view.Source.Verdict.Grave.Where(f => f.Move > 0 && f.Move <= view.Moves.Count && view.Moves[f.Move - 1].Attacker == who).ToList();
         var steps = Shape.Steps.Where(s => who < 0 || s.Concerns(who) || s.Row.Attacker == who).ToList();
         var enters = who < 0 || Shape.Steps.Count == 0 ? 0 : Math.Max(0, Shape.Steps[0].Before.Attackers[who].Entrance);
-        var told = new[]
-        {
+        var told = grave.GroupBy(f => f.Severity).OrderByDescending(g => g.Key).Select(g => $"{FindingView.Of(g.First()).Sign} {Words.Number(g.Count())} {Words.Of(g.Key)}").Concat(
+        [
             Words.Many(wear.Falls, "fall"),
             left is { } gone ? (gone.RunsOff ? "runs off " : "out ") + Words.CountTag(gone.Time) : string.Empty,
-            grave.Count > 0 ? FindingView.Of(grave[0]).Sign + " " + Words.Number(grave.Count) : string.Empty,
-        };
+        ]);
         return new GlanceLane
         {
             Performer = who,
