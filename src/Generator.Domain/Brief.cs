@@ -29,6 +29,9 @@ public sealed record Brief
     /// <summary>How many pauses (beats of the story) are asked for; null does not judge them.</summary>
     public int? Pauses { get; init; }
 
+    /// <summary>Of a hundred blows of the hero those that attackers should block, slip or catch, 0 to 50; null leaves a draft its own measure. An audit does not judge it.</summary>
+    public int? AnsweredPercent { get; init; }
+
     public Pace Pace { get; init; } = Pace.Default;
 
     public Safety Safety { get; init; } = Safety.Default;

@@ -45,6 +45,9 @@ public sealed record Reaction
     /// <summary>Sends the attacker into a second one, who is off balance too.</summary>
     public bool HitsSecond { get; init; }
 
+    /// <summary>The attacker blocks, slips or catches the blow: it is thrown and does not hit, and gives them no cause to stay away.</summary>
+    public bool AnswersBlow { get; init; }
+
     public string Risk { get; init; } = string.Empty;
 
     /// <summary>How the performer sells it.</summary>
@@ -58,6 +61,7 @@ public sealed record Reaction
     /// <param name="seizes">The move is a setback in which the attack ends in a grip.</param>
     public bool CanFollow(Posture? posture, bool seizes) => this switch
     {
+        { AnswersBlow: true } => posture is null or Domain.Posture.Ready or Domain.Posture.OffBalance,
         { Posture: null } => posture is { } held && held.IsControlled(),
         { Posture: Domain.Posture.Gripping } => seizes || posture == Domain.Posture.Gripping,
         { Posture: Domain.Posture.OnBack, Fall: FallClass.None, Back.Value: 0 } => posture == Domain.Posture.OnBack,

@@ -17,6 +17,9 @@ public sealed class Scene
     /// <summary>Hip to ankle as a share of stature (Drillis and Contini 1966, 0.491).</summary>
     public const decimal LegShare = 0.49m;
 
+    /// <summary>Of a hundred blows that could be answered those that are, where the brief says nothing: now and then, so that the hero is not always right. Common practice, no source.</summary>
+    private const int UsuallyAnswered = 10;
+
     private readonly Reach[,] techniqueReach;
     private readonly Reach[,] attackReach;
     private readonly int[] open;
@@ -120,12 +123,16 @@ public sealed class Scene
     /// <summary>The same wherever they open.</summary>
     public int LatestOfAll => LatestFirst(_ => Enumerable.Range(0, Bearing.Circle).Max(b => Floor[b]));
 
-    /// <summary>Half counts by which a move may let its target linger: as many as the brief allows after a hit, a throw, a lock or a fall, few after a mere block.</summary>
+    /// <summary>Half counts by which a move may let its target linger: as many as the brief allows after a hit, a throw, a lock or a fall, few after a mere block, theirs or the hero's.</summary>
     public int LongestLinger(in Row row)
     {
-        var beaten = (row.Technique >= 0 && Book.Techniques[row.Technique].Beats) || (row.Reaction >= 0 && Book.Reactions[row.Reaction].Beats);
+        var reaction = row.Reaction < 0 ? null : Book.Reactions[row.Reaction];
+        var beaten = reaction is not { AnswersBlow: true } && ((row.Technique >= 0 && Book.Techniques[row.Technique].Beats) || reaction is { Beats: true });
         return beaten ? Brief.Pace.Linger.Value : Math.Min(Brief.Pace.Linger.Value, Settle.LingerUnhurt.Value);
     }
+
+    /// <summary>Of a hundred blows that an attacker could block, slip or catch those that a draft lets them.</summary>
+    public int AnsweredPercent(int attacker) => Brief.AnsweredPercent ?? UsuallyAnswered;
 
     /// <summary>Half counts that an attacker needs from a distance to striking distance, rounded up.</summary>
     public int WalkTime(int attacker, int distance) => WayIn(attacker, distance, Settle.StrikingDistance.Value);

@@ -52,6 +52,7 @@ public static class BriefReader
             Arc = root.Word<Arc>("arc") ?? Arc.Free,
             Setbacks = root.Whole("setbacks", Measures.Asked),
             Pauses = root.Whole("pauses", Measures.Asked),
+            AnsweredPercent = root.Number("answered", Measures.Answered) is { } part ? (int)Math.Round(part * 100, MidpointRounding.AwayFromZero) : null,
             Pace = Pace(root.Object("pace")),
             Safety = Safety(root.Object("safety")),
             Ending = Ending(root.Object("ending"), cast),

@@ -23,6 +23,7 @@ public static class BriefWriter
         ("arc", EnumWords.Of(brief.Arc)),
         ("setbacks", brief.Setbacks),
         ("pauses", brief.Pauses),
+        ("answered", brief.AnsweredPercent / 100m),
         ("pace", Fields(("patienceCounts", Span(brief.Pace.Patience)), ("longestPauseCounts", Span(brief.Pace.LongestPause)), ("lingerCounts", Span(brief.Pace.Linger)))),
         ("safety", Fields(
             ("marginCounts", Span(brief.Safety.Margin)),

@@ -27,6 +27,7 @@ public static class Measures
     public static readonly Quantity CameraHeight = new("a height", 0, 20, "m", "Maybe it is in centimetres; write metres of the lens above the floor, such as 1.5.");
 
     public static readonly Quantity Asked = new("a number", 0, 50);
+    public static readonly Quantity Answered = new("a share", 0, 0.5m, string.Empty, "Maybe it is in percent; write 0.1 for one blow in ten. Half of all is the most.");
     public static readonly Quantity Span = new("a time", 0, 60, "counts", "Maybe it is in seconds; write counts, such as 4.");
     public static readonly Quantity Runs = new("a number of runs", 1, 50);
     public static readonly Quantity FallsPerDay = new("a number of falls", 0, 1000);

@@ -36,11 +36,13 @@ internal static class ReactionReader
             Surface = source.Word<SurfaceNeed>("surface") ?? SurfaceNeed.Any,
             Load = LoadReader.Required(source),
             HitsSecond = source.Flag("hitsSecond"),
+            AnswersBlow = source.Flag("answersBlow"),
             Risk = source.FreeText("risk"),
             Sell = source.RequiredText("sell", "\"sell\": \"How the performer shows it.\""),
         };
         CheckTimes(source, reaction);
         CheckLies(source, reaction);
+        CheckAnswer(source, reaction);
         source.Finish();
         return reaction;
     }
@@ -54,6 +56,14 @@ internal static class ReactionReader
         else if (!reaction.EndsLying && source.Has("lies"))
         {
             source.Refuse("lies", "Only who falls and stays on the floor lies anew.", "Maybe leave it out, or write another fall or posture.");
+        }
+    }
+
+    private static void CheckAnswer(ObjectReader source, Reaction reaction)
+    {
+        if (reaction is { AnswersBlow: true } and not { Posture: Posture.Ready, Fall: FallClass.None, HitsSecond: false })
+        {
+            source.Refuse("answersBlow", "Who answers a blow stands ready after it, and neither falls nor is sent into anybody.", "Maybe \"posture\" should be \"ready\", or this is a hit.");
         }
     }
 

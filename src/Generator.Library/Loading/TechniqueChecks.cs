@@ -54,6 +54,11 @@ internal static class TechniqueChecks
             source.Missing("reactions", "\"reactions\": [\"head-turns\"]");
         }
 
+        if (technique.Reactions.Count > 0 && technique.Reactions.All(r => reactions.TryGetValue(r, out var known) && known.AnswersBlow))
+        {
+            source.Refuse("reactions", "All of these answer the blow, so that it could never hit.", "Maybe add how it is sold when it does.");
+        }
+
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var (value, path) in entries.Where(e => e.Value.Type == JTokenType.String))
         {
@@ -90,6 +95,11 @@ internal static class TechniqueChecks
         if (reaction.Posture == Posture.Gripping && technique.Family != Family.Setback && !technique.Needs.Contains(Posture.Gripping))
         {
             return ("This reaction keeps a grip, and the technique suits no gripping attacker.", "Maybe add gripping to \"needs\".");
+        }
+
+        if (reaction.AnswersBlow && !technique.IsHit)
+        {
+            return ("This reaction answers a blow, and the technique is none that could hit.", "Maybe another reaction is meant, or the technique belongs to the strikes or kicks.");
         }
 
         return technique.HasNoTarget ? ("A pause without a target has no reaction.", "Maybe add the postures of the target to \"needs\".") : (string.Empty, string.Empty);

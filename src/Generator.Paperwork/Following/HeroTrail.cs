@@ -41,15 +41,12 @@ internal static class HeroTrail
             Ways = [new Keyframe(from, Place.Mark)],
             Bodies = Bodies(cells, from, turns, source.Brief.Hero.Height),
             Turns = [.. turns.DistinctBy(t => (t.Time, t.Degrees))],
-            Contacts = [.. source.Steps.Where(IsHit).Select(s => new Contact(s.End, s.Index + 1, true, s.Row.Attacker, true))],
+            Contacts = [.. source.Steps.Where(s => s.Throws).Select(s => new Contact(s.End, s.Index + 1, true, s.Row.Attacker, true))],
         };
     }
 
-    /// <summary>A hit of the hero lands at the end of its technique.</summary>
-    public static bool IsHit(Step step) => step is { HasTarget: true, Technique.IsHit: true };
-
-    /// <summary>When the blow of a move sounds: the hero's hit as it lands, else the attack, else the end of the move.</summary>
-    public static int SoundsAt(Step step) => step.Attack is null || IsHit(step) ? step.End : step.Contact;
+    /// <summary>When the blow of a move sounds: the hero's as it lands or is answered, else the attack, else the end of the move.</summary>
+    public static int SoundsAt(Step step) => step.Attack is null || step.Throws ? step.End : step.Contact;
 
     private static Doing Of(Technique technique) => technique.Family switch
     {

@@ -86,7 +86,7 @@ public static class CueList
         }
     }
 
-    private static string? KnapMaker(Scene scene, Step step, Technique technique) => !step.HasTarget ? null : technique.Knap switch
+    private static string? KnapMaker(Scene scene, Step step, Technique technique) => !step.HasTarget || step.IsAnswered ? null : technique.Knap switch
     {
         Knap.Hero => StepDetails.Name(scene, -1),
         Knap.Victim => technique.Family == Family.Setback ? StepDetails.Name(scene, -1) : StepDetails.Name(scene, step.Row.Attacker),

@@ -89,9 +89,9 @@ public sealed class PartView
 
         var during = step.End > step.Start ? $", {move.AtCount} to {Words.Count(step.End)}" : string.Empty;
         lines.Add((view.HeroName, own || !step.HasTarget ? move.Technique + during : $"{move.Technique} on {move.Who}{during}"));
-        if (HeroTrail.IsHit(step) && own)
+        if (own)
         {
-            lines.Add(("Hit", $"{Words.AtCount(step.End)}{Knap(step, "you knap", view.HeroName + " knaps")}"));
+            AddBlow(lines, step, "you", Knap(step, "you knap", view.HeroName + " knaps"));
         }
 
         if (step.Reaction is { } reaction)
@@ -123,10 +123,7 @@ public sealed class PartView
         }
 
         lines.Add(("From", $"{Stance(step.StanceStart)}, facing {Words.Clock(step.FacingStart)}"));
-        if (HeroTrail.IsHit(step))
-        {
-            lines.Add(("Hit", $"{Words.AtCount(step.End)}{Knap(step, move.Who + " knaps", "you knap")}"));
-        }
+        AddBlow(lines, step, move.Who, Knap(step, move.Who + " knaps", "you knap"));
 
         if (step.Reaction is not null)
         {
@@ -154,6 +151,18 @@ public sealed class PartView
         if (step.Row.Cue != Cue.None)
         {
             lines.Add(("Cue", how.Replace("{0}", Words.Of(step.Row.Cue), StringComparison.Ordinal)));
+        }
+    }
+
+    private static void AddBlow(List<(string, string)> lines, Step step, string who, string knap)
+    {
+        if (step.Hits)
+        {
+            lines.Add(("Hit", Words.AtCount(step.End) + knap));
+        }
+        else if (step.Throws)
+        {
+            lines.Add(("Blow", $"{Words.AtCount(step.End)}: it does not hit, {who} {(string.Equals(who, "you", StringComparison.Ordinal) ? "answer" : "answers")} it; no knap"));
         }
     }
 

@@ -50,6 +50,7 @@ public static class LibraryCard
     public static string Of(Reaction reaction, Book book) => Card(
         $"{reaction.Name} ({reaction.Id})",
         ("kind", "reaction" + (reaction.Fall == FallClass.None ? string.Empty : $", a fall ({EnumWords.Of(reaction.Fall)})")),
+        ("the blow", reaction.AnswersBlow ? "does not hit: they answer it" : string.Empty),
         ("also called", string.Join(", ", reaction.Aliases)),
         ("leaves them", reaction.Posture is { } posture ? Words.Of(posture) : "as before"),
         ("open for", Seconds(reaction.OpenSeconds)),

@@ -161,6 +161,15 @@ public sealed class Step
     /// <summary>The move is on this attacker, or takes them along.</summary>
     public bool Concerns(int attacker) => HasTarget && (attacker == Row.Attacker || attacker == Second);
 
+    /// <summary>A blow of the hero, whether it hits or is answered.</summary>
+    public bool Throws => HasTarget && Technique is { IsHit: true };
+
+    /// <summary>The attacker blocks, slips or catches the hero's blow.</summary>
+    public bool IsAnswered => Reaction is { AnswersBlow: true };
+
+    /// <summary>A blow of the hero that is not answered: what exposure, wear, lingering and the shape of a fight count.</summary>
+    public bool Hits => Throws && !IsAnswered;
+
     /// <summary>The move has a target.</summary>
     public bool HasTarget => Row.Attacker >= 0 && Technique is not { HasNoTarget: true };
 }

@@ -51,9 +51,9 @@ public sealed class Exposure : Rule
     /// <summary>Most head-height hits of a performer in one run.</summary>
     public static int HeadHitCap(Brief brief) => brief.Safety.HeadHitsPerDay / brief.Safety.Runs;
 
-    /// <summary>The attacker takes a hit at head height: counted from the hit itself and not from the reaction that sells it, for both where one hit takes two.</summary>
+    /// <summary>The attacker takes a hit at head height: counted from the hit itself and not from the reaction that sells it, unless that one answers the blow, and for both where one hit takes two.</summary>
     public static bool HitsHead(Step step, int attacker) =>
-        step is { HasTarget: true, Technique.IsHeadHit: true } && (step.Row.Attacker == attacker || (step.Technique.TakesTwo && step.Second == attacker));
+        step is { HasTarget: true, Technique.IsHeadHit: true, IsAnswered: false } && (step.Row.Attacker == attacker || (step.Technique.TakesTwo && step.Second == attacker));
 
     /// <summary>The hero takes this attack to the head.</summary>
     public static bool HitsHeroHead(Technique technique, Attack? attack) => technique.Family == Family.Setback && attack is { Line.Kind: LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KickHighRound };

@@ -77,6 +77,11 @@ public sealed class Opening : Rule
             return false;
         }
 
+        if (reaction.AnswersBlow)
+        {
+            return step.Attack is not null || step.TargetPosture is Posture.Ready or Posture.OffBalance;
+        }
+
         return reaction.Posture switch
         {
             null => step.Mode == MoveMode.FollowUp && step.TargetPosture is { } held && held.IsControlled(),
@@ -138,6 +143,7 @@ public sealed class Opening : Rule
         {
             null => "held by the hero",
             Posture.Gripping => "gripping already",
+            Posture.Ready => "ready, or no more than off balance",
             Posture.OnBack => "on the back already",
             _ => "down already",
         };

@@ -6,7 +6,8 @@ namespace Generator.Rules.Rules;
 
 /// <summary>
 /// Each non-contact hit reads to at least one camera or audience side. With 15 cm to the face a straight miss reads within about 18° of the
-/// line through both performers, one half hour; a swung one reads where it crosses between the lens and the face. Off without a camera.
+/// line through both performers, one half hour; a swung one reads where it crosses between the lens and the face. A blow that is answered may be seen to miss.
+/// Off without a camera.
 /// </summary>
 public sealed class Sightline : Rule
 {
@@ -24,7 +25,7 @@ public sealed class Sightline : Rule
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
-        if (!step.HasTarget || step.Technique is not { } technique || IsSeen(scene, technique, step.TargetBearing))
+        if (!step.HasTarget || step.IsAnswered || step.Technique is not { } technique || IsSeen(scene, technique, step.TargetBearing))
         {
             return null;
         }

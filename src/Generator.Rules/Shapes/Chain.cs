@@ -21,7 +21,7 @@ public sealed record Chain(int Links, IReadOnlyList<int> SameLimb, int Neighbour
     public static Chain Of(IReadOnlyList<Step> steps)
     {
         var neighbours = steps.Zip(steps.Skip(1)).Where(p => !p.Second.Opens && p.First.HasTarget && p.Second.HasTarget).ToList();
-        var links = neighbours.Where(p => IsHit(p.First) && IsHit(p.Second)).ToList();
+        var links = neighbours.Where(p => p.First.Throws && p.Second.Throws).ToList();
         return new Chain(
             links.Count,
             [.. links.Where(p => (LimbOf(p.First) & LimbOf(p.Second)) != BodyParts.None).Select(p => p.Second.Index + 1)],
@@ -30,8 +30,6 @@ public sealed record Chain(int Links, IReadOnlyList<int> SameLimb, int Neighbour
     }
 
     private static int TurnOf(Step step) => step.TurnMade + (step.Technique?.Turn.HalfHours ?? 0);
-
-    private static bool IsHit(Step step) => step is { HasTarget: true, Technique.IsHit: true };
 
     private static BodyParts LimbOf(Step step)
     {

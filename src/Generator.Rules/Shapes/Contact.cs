@@ -24,7 +24,7 @@ public readonly record struct Contact(int Time, int Move, int Attacker, bool ByH
 
         if (step is { HasTarget: true, Technique: { } technique } && (technique.IsHit || technique.Family == Family.Throw))
         {
-            yield return new Contact(step.End, step.Index + 1, step.Row.Attacker, true, true, technique.Weight);
+            yield return new Contact(step.End, step.Index + 1, step.Row.Attacker, true, !step.IsAnswered, technique.Weight);
         }
     }
 }

@@ -15,7 +15,7 @@ public sealed record ForNothing(IReadOnlyList<int> Unseen, IReadOnlyList<int> Pu
         [.. Enumerable.Range(0, scene.Cast).SelectMany(a => LetGo(a, steps)).Order()]);
 
     private static bool IsPunchBag(Step step) =>
-        step is { Opens: true, Mode: MoveMode.FollowUp or MoveMode.OpensOnWalkIn, TargetPosture: Posture.Ready, Technique.IsHit: true };
+        step is { Opens: true, Mode: MoveMode.FollowUp or MoveMode.OpensOnWalkIn, TargetPosture: Posture.Ready, Hits: true };
 
     private static IEnumerable<int> LetGo(int attacker, IReadOnlyList<Step> steps)
     {

@@ -13,7 +13,7 @@ public readonly record struct Levels(int Low, int Middle, int High, int Left, in
 {
     public static Levels Of(IReadOnlyList<Step> steps)
     {
-        var hits = steps.Where(s => s is { HasTarget: true, Technique.IsHit: true }).Select(s => s.Technique!).ToList();
+        var hits = steps.Where(s => s.Throws).Select(s => s.Technique!).ToList();
         return new Levels(
             hits.Count(t => t.Height == Height.Low),
             hits.Count(t => t.Height == Height.Middle),

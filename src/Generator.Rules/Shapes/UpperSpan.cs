@@ -11,7 +11,7 @@ public readonly record struct UpperSpan(Upper Who, int From, int To)
 {
     /// <summary>The hero scores with a hit, a throw, a lock or a finish; holding on to somebody already held is a lock, too.</summary>
     public static bool Scores(Step step) =>
-        step is { HasTarget: true, Technique: { } technique } && (technique.IsHit || technique.Family is Family.Throw or Family.Lock or Family.Finish);
+        step is { HasTarget: true, IsAnswered: false, Technique: { } technique } && (technique.IsHit || technique.Family is Family.Throw or Family.Lock or Family.Finish);
 
     /// <summary>From count 1 to the end, one after another, no two neighbours of the same side.</summary>
     /// <param name="steps">The moves.</param>

@@ -49,7 +49,7 @@ public sealed record Hit
 
         return technique switch
         {
-            { IsHit: true } => Of(scene, step, technique) with { Name = technique.Name, Sells = technique.Sells },
+            { IsHit: true } when !step.IsAnswered => Of(scene, step, technique) with { Name = technique.Name, Sells = technique.Sells },
             { Family: Family.Setback } when step.Attack is { IsGrab: false } attack => Of(scene, step, technique) with
             {
                 OnHero = true,

@@ -157,12 +157,13 @@ internal sealed class SketchStep
 
     private Choice? WithReactions(Choice choice, bool gives)
     {
-        if (gives || reactions is null)
+        if (gives || (reactions is null && choice.Reactions.Length == 0))
         {
             return choice;
         }
 
-        int[] left = [.. choice.Reactions.Where(r => reactions[r])];
+        // Who writes nothing of the reaction wants the blow to hit.
+        int[] left = [.. choice.Reactions.Where(r => reactions?[r] ?? !scene.Book.Reactions[r].AnswersBlow)];
         return left.Length == 0 ? null : left.Length == choice.Reactions.Length ? choice : choice with { Reactions = left };
     }
 

@@ -297,9 +297,33 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
             start = Math.Min(start + 1 + dice.Next(2), node.State.Time + most);
         }
 
-        var reaction = choice.Reactions.Length == 0 ? -1 : choice.Reactions[dice.Next(choice.Reactions.Length)];
-        var row = new Row(start, a, from, cue, choice.Attack, choice.Technique, reaction, 0);
+        var row = new Row(start, a, from, cue, choice.Attack, choice.Technique, ReactionOf(choice, a), 0);
         return Grow(node, row, children);
+    }
+
+    /// <summary>One of the reactions: of those that answer the blow as often as the brief wants, where there are others.</summary>
+    private int ReactionOf(Choice choice, int a)
+    {
+        var all = choice.Reactions;
+        if (all.Length == 0)
+        {
+            return -1;
+        }
+
+        var answers = 0;
+        foreach (var reaction in all)
+        {
+            answers += scene.Book.Reactions[reaction].AnswersBlow ? 1 : 0;
+        }
+
+        if (answers == 0 || answers == all.Length)
+        {
+            return all[dice.Next(all.Length)];
+        }
+
+        var wanted = dice.Percent(scene.AnsweredPercent(a));
+        var left = dice.Next(wanted ? answers : all.Length - answers);
+        return Array.Find(all, r => scene.Book.Reactions[r].AnswersBlow == wanted && left-- == 0);
     }
 
     /// <summary>A technique without an attack before it finds its target within its reach.</summary>

@@ -47,6 +47,7 @@ internal static class ChoicePart
             cp.Model.AddImplication(slot.Used, previous.Used);
         }
 
+        slot.Answered = model.ReactionIs(slot, r => r.AnswersBlow, $"answered[{index}]");
         Fit(model, slot);
         Times(model, slot, before);
         slot.HasAttack = cp.Bool($"hasattack[{index}]");
@@ -83,6 +84,7 @@ internal static class ChoicePart
         if (unhurt < most)
         {
             cp.Model.Add(slot.Linger <= unhurt + model.OverUses(slot, u => u.Technique is { Beats: true } ? most : 0) + model.OverReactions(slot, r => model.Scene.Book.Reactions[r].Beats ? most : 0));
+            cp.Model.Add(slot.Linger <= unhurt).OnlyEnforceIf(slot.Answered);
         }
     }
 

@@ -47,6 +47,9 @@ public sealed class SlotVars
 
     public BoolVar Used { get; set; } = null!;
 
+    /// <summary>The attacker blocks, slips or catches the blow.</summary>
+    public BoolVar Answered { get; set; } = null!;
+
     // What follows
     public BoolVar HasAttack { get; set; } = null!;
 

@@ -63,8 +63,9 @@ public sealed class Vocabulary
     /// <param name="dice">Draws.</param>
     /// <param name="share">0 to 1.</param>
     /// <param name="keep">Techniques that stay in anyway.</param>
-    public Vocabulary Drawn(Random dice, double share, Func<Technique, bool> keep) =>
-        new([.. Uses.Where(u => u.Technique is null || keep(u.Technique) || dice.NextDouble() < share)], Attacks, Reactions);
+    /// <param name="reaction">Reactions that stay in.</param>
+    public Vocabulary Drawn(Random dice, double share, Func<Technique, bool> keep, Func<int, bool> reaction) =>
+        new([.. Uses.Where(u => u.Technique is null || keep(u.Technique) || dice.NextDouble() < share)], Attacks, [.. Reactions.Where(reaction)]);
 
     private static IEnumerable<Use> UsesOf(Scene scene, int index, IReadOnlyList<int> attacks)
     {

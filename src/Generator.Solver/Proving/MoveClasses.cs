@@ -212,7 +212,7 @@ internal sealed class MoveClasses
             HeroFalls = technique.HeroFall != FallClass.None,
             HeroHeadHit = Exposure.HitsHeroHead(technique, k < 0 ? null : scene.Book.Attacks[k]),
             Falls = reaction is { Fall: not FallClass.None },
-            HeadHit = technique.IsHeadHit && attacker >= 0,
+            HeadHit = technique.IsHeadHit && attacker >= 0 && reaction is not { AnswersBlow: true },
             Second = reaction is null ? SecondRole.None : technique.TakesTwo ? SecondRole.Taken : reaction.HitsSecond ? SecondRole.Bumped : SecondRole.None,
             Wanted = wanted.Of(t, k, attacker) & wanted.OfReaction(r),
         };

@@ -82,7 +82,7 @@ internal sealed class Variants(Scene scene, Guide guide, Expander expander)
                 continue;
             }
 
-            foreach (var reaction in technique.Reactions)
+            foreach (var reaction in technique.Reactions.Where(r => IsAnswered(old) || !book.Reaction(r).AnswersBlow))
             {
                 var row = old with { Technique = t, Reaction = book.ReactionIndex(reaction) };
                 if (row.Technique != old.Technique || row.Reaction != old.Reaction)
@@ -100,6 +100,9 @@ internal sealed class Variants(Scene scene, Guide guide, Expander expander)
             }
         }
     }
+
+    /// <summary>A blow that hits goes on hitting, whatever becomes of the technique.</summary>
+    private bool IsAnswered(in Row row) => row.Reaction >= 0 && scene.Book.Reactions[row.Reaction].AnswersBlow;
 
     /// <summary>The attack from other bearings, nearest first: so somebody else's lane comes free, or their own.</summary>
     private static IEnumerable<Row> Elsewhere(Node node, Row row)

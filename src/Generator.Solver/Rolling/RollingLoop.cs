@@ -30,7 +30,7 @@ public sealed class RollingLoop
     public RollingLoop(Scene scene)
     {
         this.scene = scene;
-        named = scene.Brief.Moments.SelectMany(m => m.Moves).Select(m => m.Technique).ToHashSet(StringComparer.Ordinal);
+        named = scene.Brief.Moments.SelectMany(m => m.Moves).SelectMany(m => new[] { m.Technique, m.Reaction ?? m.Technique }).ToHashSet(StringComparer.Ordinal);
         vocabulary = Vocabulary.Of(scene, Allows);
         horizon = StagingBounds.Horizon(scene.Brief);
     }
@@ -91,7 +91,12 @@ public sealed class RollingLoop
     /// <summary>Solves the next rows and commits the first of them, or all when they end the routine; null when that did not work.</summary>
     private Draft? Window(Draft? draft, int seed, bool ends, bool quick, CancellationToken stop)
     {
-        var words = vocabulary.Drawn(new Random(seed), (quick ? 1 : 1.5) * Drawn / vocabulary.Uses.Count, t => IsNamed(t) || t.Family is Family.Escape or Family.Finish or Family.Setback or Family.Pause);
+        var dice = new Random(seed);
+        var words = vocabulary.Drawn(
+            dice,
+            (quick ? 1 : 1.5) * Drawn / vocabulary.Uses.Count,
+            t => IsNamed(t) || t.Family is Family.Escape or Family.Finish or Family.Setback or Family.Pause,
+            r => !scene.Book.Reactions[r].AnswersBlow || named.Contains(scene.Book.Reactions[r].Id) || dice.Next(100) < scene.AnsweredPercent(0));
         var delays = draft?.Delays(scene, horizon);
         var plan = draft is null ? Plan.Nothing : Stager.Ahead(scene, draft.State, delays!, seed, stop);
         var rows = ends ? LastRowsFor(draft!) : WindowRows;

@@ -19,7 +19,7 @@ public sealed class Exposure : RuleModule
         {
             var falls = model.Options.From?.Attackers[a].Falls ?? 0;
             Cap(model, a, falls, FallCap(brief, brief.Attackers[a]), s => model.ReactionIs(s, r => r.Fall != FallClass.None, $"falls[{s.Index}]"), "falls");
-            Cap(model, a, memory.HeadHits[a], headHits, s => model.UseIs(s, u => u.Technique is { } t && IsHeadHit(t), $"headhits[{s.Index}]"), "headhits");
+            Cap(model, a, memory.HeadHits[a], headHits, s => HeadHit(model, s), "headhits");
         }
 
         var heroFalls = model.Slots.Select(s => model.OverUses(s, u => u.Technique is { } t && t.HeroFall != FallClass.None ? 1 : 0));
@@ -39,6 +39,12 @@ public sealed class Exposure : RuleModule
     private static bool IsHeadHit(Technique technique) =>
         technique is { Family: Family.Strike or Family.Kick or Family.Finish, Height: Height.High, Knap: not Knap.Breath }
             or { Family: Family.Defence, Height: Height.High, Knap: Knap.Victim, Band.MeetsOnTheWay: true };
+
+    private static BoolVar HeadHit(MoveModel model, SlotVars slot)
+    {
+        var thrown = model.UseIs(slot, u => u.Technique is { } t && IsHeadHit(t), $"headhits[{slot.Index}]");
+        return ReferenceEquals(slot.Answered, model.Cp.False) ? thrown : model.Cp.And($"headhits[{slot.Index}].hit", thrown, slot.Answered.Not());
+    }
 
     private static void Cap(MoveModel model, int attacker, int before, int cap, Func<SlotVars, BoolVar> counts, string name)
     {

@@ -69,6 +69,9 @@ public sealed class Opening : RuleModule
             ILiteral[] Is(Func<Posture, bool> fits) => [.. Enum.GetValues<Posture>().Where(fits).Select(p => (ILiteral)slot.EffectiveIs[(int)p])];
             switch (reaction.Posture)
             {
+                case Posture.Ready when reaction.AnswersBlow:
+                    cp.Model.AddBoolOr([chosen.Not(), slot.HasAttack, slot.EffectiveIs[(int)Posture.Ready], slot.EffectiveIs[(int)Posture.OffBalance]]);
+                    break;
                 case null:
                     cp.Model.AddImplication(chosen, followsUp);
                     cp.Model.AddBoolOr([chosen.Not(), .. Is(p => p.IsControlled())]);

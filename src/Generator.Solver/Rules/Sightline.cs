@@ -19,9 +19,9 @@ public sealed class Sightline : RuleModule
         foreach (var slot in model.Slots)
         {
             var sells = model.Cp.ClassOf(slot.Uses, [.. model.Vocabulary.Uses.Select(Class)], $"sells[{slot.Index}]");
-            var unread = model.Cp.Int(0, 1, $"unread[{slot.Index}]");
+            var unread = model.Cp.Bool($"unread[{slot.Index}]");
             model.Cp.Table([sells, slot.TargetBearing, unread], rows);
-            model.Charge(Id, unread);
+            model.Charge(Id, ReferenceEquals(slot.Answered, model.Cp.False) ? unread : model.Cp.And($"misses[{slot.Index}]", unread, slot.Answered.Not()));
         }
     }
 

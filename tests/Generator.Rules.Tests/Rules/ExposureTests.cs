@@ -49,6 +49,14 @@ public sealed class ExposureTests
     public void They_are_counted_from_the_hit_and_not_from_how_it_is_sold(string last, int findings) =>
         Judge(Alone("swing-right > outside-block-left {limb-stopped} ; cross-right {head-back} ; " + last).With(b => b with { Safety = b.Safety with { HeadHitsPerDay = b.Safety.Runs } })).Finds(findings, 3);
 
+    /// <summary>Ducked, blocked on the arms or slipped, a blow is sold by nobody.</summary>
+    [Theory]
+    [InlineData("hook-left {ducks-blow}", 0)]
+    [InlineData("cross-right {slips-blow}", 0)]
+    [InlineData("jab-left {parries-and-goes-on} ; +1 cross-right {head-back}", 1)]
+    public void A_blow_that_is_answered_is_no_hit(string last, int findings) =>
+        Judge(Alone("swing-right > outside-block-left {limb-stopped} ; cross-right {rocks-back} ; " + last).With(b => b with { Safety = b.Safety with { HeadHitsPerDay = b.Safety.Runs } })).Finds(findings, 4);
+
     [Fact]
     public void So_are_those_that_the_hero_sells() =>
         Judge(Alone("swing-right > takes-face-hit {presses-on} ; +4 jab-right > takes-face-hit {presses-on} ; +4 body-punch-right > takes-body-hit {presses-on}")

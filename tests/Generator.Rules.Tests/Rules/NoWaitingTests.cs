@@ -31,11 +31,13 @@ public sealed class NoWaitingTests
     public void Who_is_never_taken_on_is_told_at_the_end() =>
         Verify.Rule("no-waiting").Given(Fight.Of("left-lead Bruno@12/150 Wanda@2/150", "swing-right > outside-block-left {limb-stopped} ; finishing-cross-right {out-flat} ; +6 look-about-right")).Finds(1, 0).Concerns("Wanda").Costs(4);
 
-    /// <summary>Half counts lingered, and the points that they cost: two counts after a mere block or dodge, the brief's six after a hit or whatever brings them down.</summary>
+    /// <summary>Half counts lingered, and the points that they cost: two counts after a mere block or dodge, the hero's or their own, the brief's six after a hit or whatever brings them down.</summary>
     [Theory]
     [InlineData("swing-right > outside-block-left {limb-stopped}", 4, 0)]
     [InlineData("swing-right > outside-block-left {limb-stopped}", 7, 3)]
     [InlineData("swing-right > duck {overswings}", 5, 1)]
+    [InlineData("swing-right > outside-block-left {limb-stopped} ; jab-left {leans-from-blow}", 4, 0)]
+    [InlineData("swing-right > outside-block-left {limb-stopped} ; jab-left {leans-from-blow}", 7, 3)]
     [InlineData("swing-right > outside-block-left {limb-stopped} ; jab-left {head-turns}", 12, 0)]
     [InlineData("swing-right > outside-block-left {limb-stopped} ; jab-left {head-turns}", 13, 1)]
     public void Who_was_only_blocked_does_not_linger(string moves, int linger, int points) =>

@@ -48,13 +48,14 @@ public sealed class OpeningTests
     [InlineData("cross-right", "leaves open how Bruno reacts")]
     [InlineData("body-punch-right {jolts-in-hold}", "held by the hero")]
     [InlineData("body-punch-right {keeps-grip}", "gripping already")]
+    [InlineData("body-punch-right {folds} ; body-punch-left {elbow-meets-blow}", "is only for somebody ready, or no more than off balance", 3)]
     [InlineData("double-palm {crashes-into}", "needs a second attacker")]
     [InlineData("heads-together {out-crumples}", "needs a second attacker")]
-    public void The_reaction_suits_the_technique_and_the_moment(string move, string words) => Judge(Block + "+1 " + move).Finds(1, 2).Says(words);
+    public void The_reaction_suits_the_technique_and_the_moment(string move, string words, int at = 2) => Judge(Block + "+1 " + move).Finds(1, at).Says(words);
 
     [Fact]
     public void What_to_do_about_a_reaction_is_said() =>
-        Assert.Equal("Let it be head back, head turns, staggers back, sits down, rocks back or jolts in hold.", Judge(Block + "+1 cross-right").Only.Advice);
+        Assert.Equal("Let it be head back, head turns, staggers back, sits down, rocks back, jolts in hold, blocks it, covers up, slips it, steps out of it or slips and comes on.", Judge(Block + "+1 cross-right").Only.Advice);
 
     [Fact]
     public void Nobody_reacts_to_a_pause() =>

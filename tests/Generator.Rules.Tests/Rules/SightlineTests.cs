@@ -36,6 +36,9 @@ public sealed class SightlineTests
     public void A_swung_miss_reads_until_seen_from_the_side(string cameras, int findings) => Judge(cameras, Swung).Finds(findings, 2);
 
     [Fact]
+    public void A_blow_that_is_answered_may_be_seen_to_miss() => Judge("camera=3", "cross-right {slips-blow}").FindsNothing();
+
+    [Fact]
     public void A_hit_with_contact_reads_from_everywhere() => Judge("camera=3", "body-punch-right {folds}").FindsNothing();
 
     [Fact]
