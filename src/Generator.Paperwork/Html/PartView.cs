@@ -166,7 +166,7 @@ public sealed class PartView
         }
     }
 
-    private static string Knap(Step step, string victim, string hero) => step.Technique!.Knap switch
+    private static string Knap(Step step, string victim, string hero) => step.Technique?.Knap switch
     {
         Domain.Knap.Victim => ", " + victim,
         Domain.Knap.Hero => ", " + hero,

@@ -15,6 +15,7 @@ internal sealed class TinyWorld
 
     /// <summary>Apart from the other dice, so that a world with somebody injured is otherwise the one that it would be without.</summary>
     private readonly Random injuries;
+    private readonly Random answers;
     private readonly bool seconds;
 
     /// <param name="seed">The same seed gives the same world.</param>
@@ -25,6 +26,7 @@ internal sealed class TinyWorld
     {
         dice = new Random(seed);
         injuries = new Random(~seed);
+        answers = new Random(seed ^ 0x5A5A);
         this.seconds = seconds;
         Rows = 2 + dice.Next(2);
         MostGap = 1 + dice.Next(3);
@@ -103,7 +105,7 @@ internal sealed class TinyWorld
         var lines = LineSet.Of([new AttackLine(LineKind.HighRound, LineSide.Left)]);
         var block = Technique("block", Family.Defence, seconds ? ["stopped", "bumps", "sent"] : ["stopped", "folds", "sent"]);
         yield return block with { Answers = lines, LeftEnd = block.LeftNeed == HandNeed.Guard ? HandEnd.Out : HandEnd.Unchanged };
-        var strike = Technique("strike", Family.Strike, seconds ? ["bumps", "falls"] : ["folds", injuries.Next(2) == 0 ? "falls" : "parries"]);
+        var strike = Technique("strike", Family.Strike, seconds ? ["bumps", "falls"] : ["folds", answers.Next(2) == 0 ? "falls" : "parries"]);
         yield return strike with { Needs = Chance(40) ? PostureSet.Of(Posture.OffBalance, Posture.Ready) : posture, RightNeed = HandNeed.Guard, RightEnd = HandEnd.Out };
         yield return Technique("finish", Family.Finish, "out") with { Needs = PostureSet.Of(Posture.Folded, Posture.OnBack, Posture.HeldArm) };
         if (seconds)
@@ -224,7 +226,7 @@ internal sealed class TinyWorld
         yield return Reaction("folds", Posture.Folded, 0.9m, 1.2m) with { Risk = Chance(30) ? "ribs" : string.Empty };
         yield return Reaction("sent", Posture.OffBalance, 1.2m, 1.5m) with { Back = new Centimetres(One(80, 150)), Round = One(0, 2, 12) };
         yield return Reaction("falls", Posture.OnBack, 1.8m, 3.3m) with { Fall = FallClass.Back, Back = new Centimetres(60), Surface = SurfaceNeed.Mat };
-        yield return Reaction("parries", Posture.Ready, 0m, injuries.Next(2) == 0 ? 0m : 0.6m) with { AnswersBlow = true, Back = new Centimetres(25 * injuries.Next(2)) };
+        yield return Reaction("parries", Posture.Ready, 0m, answers.Next(2) == 0 ? 0m : 0.6m) with { AnswersBlow = true, Back = new Centimetres(25 * answers.Next(2)) };
         yield return Reaction("held", Posture.HeldArm, null, null);
         yield return Reaction("shakes", null, null, null);
         yield return Reaction("grips", Posture.Gripping, null, null);
@@ -276,7 +278,7 @@ internal sealed class TinyWorld
             Arc = One(Arc.Free, Arc.Rising, Arc.Even, Arc.TwoPeaks),
             Setbacks = One<int?>(null, null, 0, 1),
             Pauses = One<int?>(null, null, 0),
-            Safety = Safety.Default with { HeadHitsPerDay = injuries.Next(3) == 0 ? Safety.Default.Runs : Safety.Default.HeadHitsPerDay },
+            Safety = Safety.Default with { HeadHitsPerDay = answers.Next(3) == 0 ? Safety.Default.Runs : Safety.Default.HeadHitsPerDay },
             Pace = new Pace(new HalfCounts(One(1, 4, 8)), new HalfCounts(One(0, 1, 4)), HalfCounts.Zero),
             Ending = One(null, null, new Ending([names[0]], null), new Ending([], null), new Ending([.. names.Take(cast)], Chance(50) ? names[cast - 1] : null)),
         };
