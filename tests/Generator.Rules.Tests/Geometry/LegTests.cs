@@ -1,4 +1,5 @@
 using Generator.Rules.Bodies;
+using Generator.Rules.Tests.Symmetry;
 using Generator.Testing;
 
 namespace Generator.Rules.Tests.Geometry;
@@ -6,6 +7,37 @@ namespace Generator.Rules.Tests.Geometry;
 /// <summary>How near two legs come to one another, quickly told and as sampled moment by moment.</summary>
 public class LegTests
 {
+    /// <summary>
+    /// Nobody is sent, turned or led faster than people walk at most, nor comes onto the floor faster than the brief lets them; whoever still falls at the next move arrives first. (How fast somebody comes in
+    /// hangs on when they may set off: the matter of reset-window.)
+    /// </summary>
+    [Fact]
+    public void Each_kind_of_movement_has_its_cap()
+    {
+        var seen = new Dictionary<LegKind, int>();
+        for (var seed = 1; seed <= 400; seed++)
+        {
+            var fight = RandomFight.Of(seed);
+            foreach (var step in fight.Steps())
+            {
+                for (var a = 0; a < step.After.Attackers.Count; a++)
+                {
+                    var since = step.Concerns(a) && step.Attack is not null ? step.Contact : step.Start;
+                    var enters = step.Index == 0 ? step.Before.Attackers[a].Way.Chain().Where(l => l.Kind == LegKind.Enters) : [];
+                    foreach (var leg in enters.Concat(step.After.Attackers[a].Way.Chain().Where(l => l.Move == step.Index && l.From >= since && l.Kind is > LegKind.Comes and < LegKind.Lies)))
+                    {
+                        var most = leg.Kind == LegKind.Enters ? fight.Brief.Attackers[a].Speed : step.Scene.Settle.FastestSent.Value;
+                        var speed = leg.Start.To(leg.End) * fight.Brief.Tempo.CountsPerMinute / (30 * (leg.To - leg.From));
+                        Assert.True(speed <= most * 1.01, $"seed {seed}, move {step.Index + 1}: {leg.Kind} at {speed:0} cm a second");
+                        seen[leg.Kind] = seen.GetValueOrDefault(leg.Kind) + 1;
+                    }
+                }
+            }
+        }
+
+        Assert.All(new[] { LegKind.Enters, LegKind.Led, LegKind.Shifts, LegKind.Guided, LegKind.Sent }, k => Assert.True(seen.GetValueOrDefault(k) > 20, $"{k} {seen.GetValueOrDefault(k)}"));
+    }
+
     [Fact]
     public void What_is_told_quickly_is_what_is_seen_moment_by_moment()
     {
