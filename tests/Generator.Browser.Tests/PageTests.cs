@@ -64,6 +64,38 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
     }
 
     [Fact]
+    public async Task What_comes_next_is_told_names_come_and_go_and_findings_are_found()
+    {
+        await using var sheet = await browser.Open(papers.Of("routine.html"));
+        Assert.StartsWith("Next at count ", await sheet.Text("#next"), StringComparison.Ordinal);
+        Assert.True(await sheet.Page.Locator("#stage .called:visible").CountAsync() > 0);
+        await sheet.Page.Locator("#on").PressAsync("n");
+        Assert.Equal(0, await sheet.Page.Locator("#stage .called:visible").CountAsync());
+        var counts = await sheet.Eval<int[]>("document.getElementById('finding').dataset.counts.split(' ').map(Number)");
+        Assert.Equal(counts.Length, await sheet.Page.Locator(".marks .grave-mark").CountAsync());
+        foreach (var count in counts.Append(counts[0]))
+        {
+            await sheet.Page.Locator("#finding").ClickAsync();
+            Assert.Equal(count, await sheet.Eval<int>("Number(document.getElementById('place').value)"));
+        }
+    }
+
+    [Fact]
+    public async Task Four_counts_come_in_before_anybody_moves()
+    {
+        await using var sheet = await browser.Open(papers.Of("routine.html"));
+        await sheet.Eval<bool>("(() => { window.said = []; new MutationObserver(() => window.said.push(document.getElementById('count').textContent + '@' + document.getElementById('place').value)).observe(document.getElementById('count'), { childList: true }); return true; })()");
+        await sheet.Page.Locator("#count-in").CheckAsync();
+        await sheet.Page.Locator("#play").FocusAsync();
+        await sheet.Page.Keyboard.PressAsync("4");
+        var from = await sheet.Eval<int>("JSON.parse(document.getElementById('course').textContent).from");
+        await sheet.Page.Locator("#play").ClickAsync();
+        await sheet.Until($"Number(document.getElementById('place').value) > {from}");
+        var told = (await sheet.Eval<string[]>("window.said")).Where(s => s.StartsWith("in ", StringComparison.Ordinal)).ToList();
+        Assert.Equal(Enumerable.Range(1, 4).Select(b => FormattableString.Invariant($"in {b} of 4@{from}")), told);
+    }
+
+    [Fact]
     public async Task One_performer_can_be_followed()
     {
         await using var sheet = await browser.Open(papers.Of("routine.html"));

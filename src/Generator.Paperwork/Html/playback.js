@@ -7,7 +7,7 @@
   const player = byId("player");
   const actors = new Map([...document.querySelectorAll(".actor")].map(g => [Number(g.dataset.performer), g]));
   const lines = new Map([...document.querySelectorAll("#doings li")].map(li => [Number(li.dataset.performer), li]));
-  const state = { at: course.from, playing: false, speed: 0.5, last: 0, followed: null, sounded: null };
+  const state = { at: course.from, playing: false, speed: 0.5, last: 0, followed: null, sounded: null, countIn: 0 };
   let sound = null;
 
   const range = () => byId("part").value === "all" ? [course.from, course.to] : course.phrases[Number(byId("part").value)];
@@ -114,14 +114,10 @@
     tellNext(time);
   }
 
-  /** What the one who is followed does next. */
+  /** What comes next, or what the one who is followed does next. */
   function tellNext(time) {
     const text = byId("next");
-    if (state.followed === null) {
-      text.textContent = "";
-      return;
-    }
-    const next = course.moves.find(m => m[0] > time && (state.followed === 0 || m[2] + 1 === state.followed));
+    const next = course.moves.find(m => m[0] > time && (!state.followed || m[2] + 1 === state.followed));
     text.textContent = next ? `Next at ${countText(next[0])}: ${next[3]}` : "Nothing more to do.";
   }
 
@@ -146,12 +142,32 @@
     click(course.phrases.some(p => Math.floor(p[0] / 2) === count));
   }
 
+  /** Four counts before anybody moves: a click and a figure for each. */
+  function countIn(passed) {
+    state.countIn -= passed;
+    if (state.countIn <= 0) {
+      state.sounded = null;
+      return;
+    }
+    const beat = clamp(4 - Math.floor(state.countIn / 2 - 1e-9), 1, 4);
+    if (beat === state.sounded) return;
+    state.sounded = beat;
+    byId("count").textContent = `in ${beat} of 4`;
+    byId("caption").textContent = "";
+    click(beat === 1);
+  }
+
   function frame(now) {
     if (!state.playing) return;
     const [from, to] = range();
-    const passed = Math.min(now - state.last, 250);
+    const passed = Math.min(now - state.last, 250) / 1000 * course.tempo / 30 * state.speed;
     state.last = now;
-    state.at += passed / 1000 * course.tempo / 30 * state.speed;
+    if (state.countIn > 0) {
+      countIn(passed);
+      requestAnimationFrame(frame);
+      return;
+    }
+    state.at += passed;
     if (state.at >= to) {
       if (byId("loop").checked) {
         state.at = from;
@@ -173,6 +189,7 @@
     if (state.at >= to || state.at < from) state.at = from;
     state.playing = true;
     state.sounded = null;
+    state.countIn = byId("count-in").checked ? 8 : 0;
     state.last = performance.now();
     show();
     requestAnimationFrame(frame);
@@ -186,6 +203,21 @@
   function show() {
     byId("play").textContent = state.playing ? "Pause" : "Play";
     byId("now").setAttribute("aria-live", state.playing ? "off" : "polite");
+  }
+
+  /** Fills the screen with the playback, or gives it back. */
+  function fill() {
+    if (document.fullscreenElement) document.exitFullscreen();
+    else player.requestFullscreen?.().catch(() => {});
+  }
+
+  const showNames = () => player.classList.toggle("named", byId("names").checked);
+
+  function nextFinding() {
+    const counts = byId("finding").dataset.counts.split(" ").map(Number);
+    byId("part").value = "all";
+    trace();
+    go(counts.find(c => c > state.at + 0.5) ?? counts[0]);
   }
 
   const toggle = () => state.playing ? stop() : play();
@@ -237,7 +269,7 @@
     const own = event.target.closest("button, select, input");
     const chooses = own && (own.tagName === "SELECT" || own.type === "range" || own.type === "radio");
     const keys = {
-      k: toggle, l: () => byId("loop").click(),
+      k: toggle, l: () => byId("loop").click(), n: () => byId("names").click(), f: fill,
       1: () => setSpeed(0.25), 2: () => setSpeed(0.5), 3: () => setSpeed(0.75), 4: () => setSpeed(1),
     };
     if (!own) keys[" "] = toggle;
@@ -286,9 +318,14 @@
   byId("part").addEventListener("change", () => { go(range()[0]); trace(); });
   byId("follow").addEventListener("change", event => follow(event.target.value));
   byId("speeds").addEventListener("change", event => setSpeed(Number(event.target.value)));
+  byId("full").hidden = !document.fullscreenEnabled;
+  byId("full").addEventListener("click", fill);
+  byId("names").addEventListener("change", showNames);
+  byId("finding")?.addEventListener("click", nextFinding);
   player.addEventListener("keydown", onKey);
   calm.addEventListener("change", draw);
   touch();
   themes();
+  showNames();
   draw();
 })();
