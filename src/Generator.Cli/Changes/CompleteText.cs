@@ -18,7 +18,7 @@ internal static class CompleteText
             .. Page.Wrap("Completed: " + completed.Routine.Brief.Title, Page.Width),
             .. Page.Wrap(Sum(completed), Page.Width),
             Page.Line('='),
-            .. UnderstoodText.Of(read, scene.Book),
+            .. UnderstoodText.Of(read, scene.Book, u => Chosen(u, completed)),
             .. gave.Count == 0 ? [] : new[] { "HAD TO GIVE" },
             .. gave.SelectMany(Gave),
             string.Empty,
@@ -29,14 +29,33 @@ internal static class CompleteText
 
     private static string Sum(Completed completed)
     {
-        var putIn = completed.Gave.Count(g => g.Part == SketchPart.Added);
         var stands = completed.Stands == completed.Said ? completed.Said == 1 ? "The one move stands as written" : $"All {completed.Said} moves stand as written" : $"{completed.Stands} of {completed.Said} moves stand as written";
-        return putIn switch
+        return stands + completed.Gave.Count(g => g.Part == SketchPart.Added) switch
         {
-            0 => stands + ".",
-            1 => stands + "; 1 move is put in.",
-            _ => string.Create(CultureInfo.InvariantCulture, $"{stands}; {putIn} moves are put in."),
-        };
+            0 => string.Empty,
+            1 => "; 1 move is put in",
+            var putIn => string.Create(CultureInfo.InvariantCulture, $"; {putIn} moves are put in"),
+        }
+        + completed.Opened.Count switch
+        {
+            0 => string.Empty,
+            1 => "; 1 attack and its answer, written as one, are two moves",
+            var opened => string.Create(CultureInfo.InvariantCulture, $"; {opened} attacks and their answers, written as one each, are two moves each"),
+        }
+        + ".";
+    }
+
+    /// <summary>Of several meanings of a piece the one that the routine has; null where it has none of them.</summary>
+    private static string? Chosen(Understood understood, Completed completed)
+    {
+        if (understood.Move < 1 || understood.Move > completed.Rows.Count || completed.Rows[understood.Move - 1] is not (>= 0 and var row))
+        {
+            return null;
+        }
+
+        var move = completed.Routine.Moves[row];
+        var opened = completed.Opened.Contains(row - 1) ? completed.Routine.Moves[row - 1].Attack : null;
+        return new[] { move.Technique, move.Attack ?? opened, move.Reaction }.FirstOrDefault(id => id is not null && understood.As.Contains(id, StringComparer.Ordinal));
     }
 
     /// <summary>One thing that gave, for the list of them.</summary>

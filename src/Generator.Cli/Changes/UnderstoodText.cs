@@ -12,12 +12,16 @@ internal static class UnderstoodText
     /// <summary>Meanings of one piece of text that are named.</summary>
     private const int Named = 4;
 
-    public static IEnumerable<string> Of(ReadSketch read, Book book) => ["UNDERSTOOD", .. read.Understood.SelectMany(u => Page.Hang(Line(u.Line), $"\"{Page.Clean(u.Text)}\" {Meaning(u, book)}"))];
+    /// <param name="read">The sketch.</param>
+    /// <param name="book">The library.</param>
+    /// <param name="chosen">The id, of those that a piece may mean, that a routine has; null where there is no routine.</param>
+    public static IEnumerable<string> Of(ReadSketch read, Book book, Func<Understood, string?>? chosen = null) =>
+        ["UNDERSTOOD", .. read.Understood.SelectMany(u => Page.Hang(Line(u.Line), $"\"{Page.Clean(u.Text)}\" {Meaning(u, book, chosen?.Invoke(u))}"))];
 
     /// <summary>The beginning of what is said of one line of a sketch.</summary>
     public static string Line(int line) => string.Create(CultureInfo.InvariantCulture, $"  line {line,-3} ");
 
-    private static string Meaning(Understood understood, Book book)
+    private static string Meaning(Understood understood, Book book, string? chosen)
     {
         if (understood.IsPlain)
         {
@@ -28,6 +32,7 @@ internal static class UnderstoodText
         var more = names.Count > Named ? string.Create(CultureInfo.InvariantCulture, $" or {names.Count - Named} more") : string.Empty;
         IEnumerable<string> beside =
         [
+            .. chosen is not null && names.Count > 1 ? [$"of these {Name(chosen, book)}"] : Array.Empty<string>(),
             .. understood.Also,
             .. understood.Unread.Count > 0 ? [$"nothing is taken of {string.Join(", ", understood.Unread.Select(u => $"\"{Page.Clean(u)}\""))}"] : Array.Empty<string>(),
         ];

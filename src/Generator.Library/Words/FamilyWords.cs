@@ -41,15 +41,23 @@ internal static class FamilyWords
     /// <summary>The family that one of the words names, whatever else is said: "middle block" is some defence.</summary>
     public static Family? Within(string text)
     {
-        foreach (var word in PlainWord.Of(text).Split(' '))
+        var words = PlainWord.Of(text).Split(' ');
+        foreach (var (word, i) in words.Select((w, i) => (w, i)))
         {
-            if (Kinds.TryGetValue(word, out var family) || (word.EndsWith('s') && Kinds.TryGetValue(word[..^1], out family)))
+            if (!IsMet(words, i) && (Kinds.TryGetValue(word, out var family) || (word.EndsWith('s') && Kinds.TryGetValue(word[..^1], out family))))
             {
                 return family;
             }
         }
 
         return null;
+    }
+
+    /// <summary>The word is what something is done about: "lifts the shin against the kick" is no kick.</summary>
+    private static bool IsMet(string[] words, int at)
+    {
+        var before = at > 1 && words[at - 1] is ("the" or "a" or "his" or "her" or "their") ? at - 2 : at - 1;
+        return before >= 0 && words[before] is ("against" or "under" or "from" or "over" or "outside" or "inside");
     }
 
     /// <summary>The family that the whole text names; null where it says more or less.</summary>

@@ -12,8 +12,10 @@ public sealed class MeaningFinder
     /// <summary>A text that fits no record better than this means nothing.</summary>
     private const double Least = 0.2;
 
-    /// <summary>Whatever fits more than half as well as the best may be meant too: attack and technique then settle it between them.</summary>
-    private const double Near = 0.6;
+    /// <summary>
+    /// Whatever fits so well, as a share of the best, may be meant too: attack and technique then settle it between them. Where the best has every word of the text, what lacks one must fit better.
+    /// </summary>
+    private const double Near = 0.6, NearWhole = 0.8;
 
     private const int Most = 6;
 
@@ -148,10 +150,20 @@ public sealed class MeaningFinder
             return new Meaning([], null, false, lookup.Suggestions);
         }
 
+        var near = ranked.TakeWhile(r => r.Fit >= Near * Math.Min(1, ranked[0].Fit)).OrderByDescending(r => ranking.Acts(text, r.Record)).ToList();
+        var best = near[0];
+        near = near.FindAll(r => ranking.ActsLike(text, r.Record, best.Record));
+        if (ranking.Knows(text) && Unread(best.Record) == 0)
+        {
+            near = near.FindAll(r => r.Fit >= NearWhole * Math.Min(1, best.Fit) || Unread(r.Record) == 0);
+        }
+
         var side = LimbWords.SideOf(text);
-        var found = ranked.TakeWhile(r => r.Fit >= Near * Math.Min(1, ranked[0].Fit)).Where(r => ranking.ActsLike(text, r.Record, ranked[0].Record)).SelectMany(r => sides(r.Record)).ToList();
+        var found = near.SelectMany(r => sides(r.Record)).ToList();
         var sided = found.Where(r => side is null || sideOf(r) is null || sideOf(r) == side).ToList();
         return new Meaning([.. (sided.Count > 0 ? sided : found).Select(idOf)], null, true, lookup.Suggestions);
+
+        int Unread(T record) => ranking.Unread(text, r => Equals(r, record)).Count;
     }
 
     /// <summary>Adds which limb is meant, and which words nothing that was taken speaks of.</summary>

@@ -80,6 +80,13 @@ public sealed class Ranking<T>
         return acts.Count == 0 || acts.Exists(w => others.All.Contains(w) || others.Weak.Contains(w));
     }
 
+    /// <summary>How many of the words of a text that say what is done, or with what, a record has: a jab to the nose is a jab before it is anything else to the nose.</summary>
+    public int Acts(string text, T record)
+    {
+        var known = records.Find(r => Equals(r.Source.Record, record))!;
+        return Asked(text).Count(w => notebook.Acting.Contains(w) && known.All.Contains(w));
+    }
+
     /// <summary>Every word of a text that counts is one that some record has.</summary>
     public bool Knows(string text) => notebook.Tokens(Parted(text)).All(frequency.ContainsKey);
 
@@ -179,7 +186,7 @@ public sealed class Ranking<T>
         return frequency.Keys.Where(k => Math.Abs(k.Length - word.Length) <= most)
             .Select(k => (Word: k, Off: NearestWords.Distance(word, k)))
             .Where(k => k.Off <= most)
-            .OrderBy(k => k.Off).ThenBy(k => k.Word, StringComparer.Ordinal)
+            .OrderBy(k => k.Off).ThenBy(k => k.Word.Order().SequenceEqual(word.Order()) ? 0 : 1).ThenBy(k => k.Word, StringComparer.Ordinal)
             .Select(k => k.Word).FirstOrDefault(word);
     }
 

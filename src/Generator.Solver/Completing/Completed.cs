@@ -18,6 +18,10 @@ public sealed record Completed(Sketch Sketch, Routine Routine, Verdict Verdict, 
     /// <summary>Those of which nothing gave.</summary>
     public int Stands => Said - Gave.Where(g => g.Part is not SketchPart.Added).Select(g => g.Move).Distinct().Count();
 
+    /// <summary>Rows of attacks that were written on one line with their answer and take a row of their own, such as a grab and what frees the hero from it; from 0.</summary>
+    public IReadOnlyList<int> Opened => [.. Rows.Where((r, m) => r > 0 && !Rows.Contains(r - 1) && Sketch.Moves[m].Attack is not null
+        && Routine.Moves[r].Attack is null && Routine.Moves[r - 1] is { Attack: not null } before && before.Attacker == Routine.Moves[r].Attacker).Select(r => r - 1)];
+
     /// <summary>Price of all that gave; see <see cref="Departure.Price"/>.</summary>
     public long Price => Gave.Sum(g => g.Price);
 }
