@@ -14,7 +14,8 @@ namespace Generator.Benchmarks.Filling;
 
 /// <summary>
 /// Takes cells out of clean routines and has them filled again: since the routine itself is a filling, nothing need give. Says in how many cases something did
-/// or nothing was found in time, and how long the rest took. Options: <c>--cases 500</c>, <c>--first 0</c>, <c>--time 20</c>, <c>--of 12x2</c>, <c>--only Counts</c>, <c>--case 17</c>.
+/// or nothing was found, and how long the rest took, in processor time. Options: <c>--cases 500</c>, <c>--first 0</c>, <c>--work 5000</c> (thousands of moves tried in each), <c>--of 12x2</c>,
+/// <c>--only Counts</c>, <c>--case 17,25</c>.
 /// </summary>
 internal static class FillRun
 {
@@ -26,12 +27,12 @@ internal static class FillRun
     {
         var options = args.Chunk(2).Where(c => c.Length == 2).ToDictionary(c => c[0], c => c[1], StringComparer.Ordinal);
         var cases = Whole(options, "--cases", 500);
-        var first = Whole(options, "--case", Whole(options, "--first", 0));
-        var time = Whole(options, "--time", 20);
+        var numbers = options.TryGetValue("--case", out var some) ? some.Split(',').Select(n => int.Parse(n, CultureInfo.InvariantCulture)) : Enumerable.Range(0, cases).Skip(Whole(options, "--first", 0));
+        var work = 1000L * Whole(options, "--work", 5000);
         var book = LongRoutine.Book();
         var outcomes = new List<Outcome>();
         var drafts = new Dictionary<string, Routine?>(StringComparer.Ordinal);
-        for (var i = first; i < (options.ContainsKey("--case") ? first + 1 : cases); i++)
+        foreach (var i in numbers)
         {
             var (size, erasing, percent) = (Sizes[i % 4], (Erasing)(i / 4 % 8), Whole(options, "--percent", Percents[i / 32 % 4]));
             if ((options.TryGetValue("--of", out var of) && !size.Contains(of, StringComparison.Ordinal)) || (options.TryGetValue("--only", out var only) && !string.Equals(only, erasing.ToString(), StringComparison.Ordinal)))
@@ -47,7 +48,7 @@ internal static class FillRun
 
             if (routine is not null)
             {
-                outcomes.Add(Fill(i, size, erasing, percent, Erased.Of(routine, new Chance(i), erasing, percent), book, time));
+                outcomes.Add(Fill(i, size, erasing, percent, Erased.Of(routine, new Chance(i), erasing, percent), book, work));
             }
         }
 
@@ -70,11 +71,11 @@ internal static class FillRun
         return routine is not null && Audit.Of(new Scene(routine.Brief, book), routine).IsClean ? routine : null;
     }
 
-    private static Outcome Fill(int number, string size, Erasing erasing, int percent, Sketch sketch, Book book, int time)
+    private static Outcome Fill(int number, string size, Erasing erasing, int percent, Sketch sketch, Book book, long work)
     {
-        var clock = Stopwatch.StartNew();
-        var completed = Complete.Of(sketch, book, new CompleteOptions { Time = TimeSpan.FromSeconds(time) });
-        var outcome = new Outcome(size, $"{erasing} {percent,3} %", completed?.Gave.Count ?? -1, clock.Elapsed.TotalSeconds);
+        var began = Spent();
+        var completed = Complete.Soon(sketch, book, work);
+        var outcome = new Outcome(size, $"{erasing} {percent,3} %", completed?.Gave.Count ?? -1, Spent() - began);
         if (outcome.Gave != 0)
         {
             Console.WriteLine($"case {number}: {size} {outcome.Kind}: {(completed is null ? "nothing found" : string.Join(", ", completed.Gave))}");
@@ -82,6 +83,8 @@ internal static class FillRun
 
         return outcome;
     }
+
+    private static double Spent() => Process.GetCurrentProcess().TotalProcessorTime.TotalSeconds;
 
     private static int Whole(Dictionary<string, string> options, string name, int otherwise) =>
         options.TryGetValue(name, out var text) && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var value) ? value : otherwise;

@@ -20,8 +20,11 @@ public sealed class Complete
     /// <summary>Moves before something that gave from which it is tried with less, and behind it.</summary>
     private const int FarBefore = 6, FarBehind = 3;
 
-    /// <summary>Moves tried in the first strict attempt, in one for a first answer, in the first for a better one and in one from before something that gave.</summary>
-    private const long StrictWork = 20_000, FirstWork = 2_000_000, BetterWork = 200_000, LessWork = 80_000;
+    /// <summary>Moves tried in the first strict attempt for each move of the sketch (with less it hardly comes to the end), in one for a first answer, in the first for a better one and in one from before something that gave.</summary>
+    private const long StrictWork = 8_000, FirstWork = 2_000_000, BetterWork = 200_000, LessWork = 80_000;
+
+    /// <summary>What an attempt costs before it tries anything.</summary>
+    private const long SetUpWork = 1_000;
 
     private const int MostDoublings = 6;
 
@@ -69,10 +72,11 @@ public sealed class Complete
     /// <param name="sketch">What is said and what is open.</param>
     /// <param name="book">The library.</param>
     /// <param name="work">Moves tried at most, about.</param>
-    public static Completed? Soon(Sketch sketch, Book book, long work)
+    /// <param name="enough">Ends sooner with a filling of this price or less.</param>
+    public static Completed? Soon(Sketch sketch, Book book, long work, long enough = 0)
     {
         var complete = new Complete(sketch, book, CancellationToken.None);
-        return complete.Run(new CompleteOptions().Seed, () => complete.strictWork + complete.givingWork < work);
+        return complete.Run(new CompleteOptions().Seed, () => complete.strictWork + complete.givingWork < work && complete.Below > enough);
     }
 
     /// <summary>What speaks against any filling before one is searched for, such as an opening place that is off the floor, in words; empty where nothing does.</summary>
@@ -97,18 +101,18 @@ public sealed class Complete
     {
         if (strictWork <= givingWork && Array.TrueForAll(steps, s => s.MustGive == Giving.Nothing))
         {
-            strictWork += Strictly(strictTurns++, dice);
+            strictWork += SetUpWork + Strictly(strictTurns++, dice);
         }
         else
         {
-            givingWork += GiveWay(givingTurns++, dice);
+            givingWork += SetUpWork + GiveWay(givingTurns++, dice);
         }
     }
 
     /// <summary>An attempt in which nothing gives, the longer the later; returns the moves tried.</summary>
     private long Strictly(int turn, Dice dice)
     {
-        var effort = new Effort(StrictWork << Math.Min(turn, MostDoublings));
+        var effort = new Effort((StrictWork * steps.Length) << Math.Min(turn / 2, MostDoublings));
 
         // The chain of forms is worked out for a trained hero, so now and then it is left aside.
         Take(Search(dice, WidthOf(turn), effort, leavesForms: turn % 4 == 3).Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false));

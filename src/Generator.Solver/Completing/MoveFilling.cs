@@ -33,6 +33,8 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
 
     private bool opens;
 
+    private bool goesRound;
+
     /// <summary>How many times as much is tried.</summary>
     public int Wider { get; init; } = 1;
 
@@ -164,8 +166,21 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
         }
     }
 
-    /// <summary>All of the choices, or as many of each kind as are tried behind one beginning, drawn by chance.</summary>
+    /// <summary>Everything from where people are; where nothing comes of it, from elsewhere too.</summary>
     private void TryAll(Beginning begun, SketchStep step, int giving, List<Beginning> filled)
+    {
+        var before = filled.Count;
+        goesRound = choices.Count <= Few;
+        TryEach(begun, step, giving, filled);
+        if (filled.Count == before && !goesRound)
+        {
+            goesRound = true;
+            TryEach(begun, step, giving, filled);
+        }
+    }
+
+    /// <summary>All of the choices, or as many of each kind as are tried behind one beginning, drawn by chance.</summary>
+    private void TryEach(Beginning begun, SketchStep step, int giving, List<Beginning> filled)
     {
         var all = choices.Count <= Tries * Wider;
         for (var k = 0; k < kinds.Count; k++)
@@ -197,7 +212,7 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
 
         if (row.Attack >= 0 && row.From < 0 && !node.IsOpening && node.State.Attackers[attacker].IsActive)
         {
-            Round(begun, step, giving, choice, row, filled, filled.Count == before && (giving == Giving.Nothing || dice.Percent(RoundWhereGiving)));
+            Round(begun, step, giving, choice, row, filled, goesRound && filled.Count == before && (giving == Giving.Nothing || dice.Percent(RoundWhereGiving)));
         }
 
         return filled.Count > before;
@@ -297,8 +312,11 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
         }
     }
 
+    /// <summary>With the others put off as patience wants it; where what is said then cannot come, as little as can be.</summary>
     private bool Start(Beginning begun, SketchStep step, in Row row, int giving, List<Beginning> filled) =>
-        expander.Fitted(begun.Node, row) is { } child && Add(begun, step, child, filled, giving);
+        expander.Fitted(begun.Node, row) is { } child
+        && (Add(begun, step, child, filled, giving)
+            || (child.Patches.Length > 0 && expander.Fitted(begun.Node, row, isHasty: true) is { } hasty && Add(begun, step, hasty, filled, giving)));
 
     private bool Add(Beginning begun, SketchStep step, Node child, List<Beginning> filled, int giving = Giving.Nothing)
     {

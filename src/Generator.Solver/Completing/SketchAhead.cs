@@ -30,7 +30,7 @@ internal sealed class SketchAhead
     /// <summary>For each move the first from there on that says who attacks.</summary>
     private readonly int[] opener;
 
-    /// <summary>For each move how many before it may be about anybody.</summary>
+    /// <summary>For each move how many before it may be about anybody, or about somebody beside the one who is said.</summary>
     private readonly int[] open;
 
     /// <param name="ground">What every run shares.</param>
@@ -50,7 +50,7 @@ internal sealed class SketchAhead
         open = new int[steps.Length + 1];
         for (var i = 0; i < steps.Length; i++)
         {
-            open[i + 1] = open[i] + (steps[i].Move.IsGap ? steps[i].Move.Open : steps[i].Move.Attacker is null ? 1 : 0);
+            open[i + 1] = open[i] + (steps[i].Move.IsGap ? steps[i].Move.Open : steps[i].MayMeetTwo ? 1 : 0);
         }
 
         needs[^1] = SketchNeeds.None(scene.Cast);

@@ -66,7 +66,7 @@ internal sealed record SketchNeeds
                 continue;
             }
 
-            var choices = All(step.Menu(a, Giving.Nothing)).ToList();
+            var choices = step.Menu(a, Giving.Nothing).All.ToList();
             choices.ForEach(See);
             var reactions = choices.SelectMany(c => c.Reactions).Distinct().Select(r => scene.Book.Reactions[r]).ToList();
             var ends = reactions.Any(r => r.Posture == Posture.Out);
@@ -96,7 +96,4 @@ internal sealed record SketchNeeds
             Finishes = both ? [.. finishes.Select(f => f + 1)] : finishes,
         };
     }
-
-    private static IEnumerable<Choice> All(Menu menu) =>
-        [.. menu.Answers, .. menu.Setbacks, .. menu.FollowUps.SelectMany(c => c), .. menu.Escapes.SelectMany(c => c), .. menu.Beats.SelectMany(c => c)];
 }

@@ -54,6 +54,9 @@ internal sealed class SketchStep
     /// <summary>Who does what is said, in one meaning or two.</summary>
     public bool IsNarrow => Move is { Attacker: not null, Technique.Ids.Count: <= 2, Reaction: not null } && (Move.FollowsUp || Move.Attack is { Ids.Count: <= 2 });
 
+    /// <summary>It may concern somebody whom it does not name: whoever it likes, or a second one who is met on the way.</summary>
+    public bool MayMeetTwo => Move.Attacker is not { } who || Menu(who, Giving.Nothing).All.Any(c => scene.Book.Techniques[c.Technique].TakesTwo || c.Reactions.Any(r => scene.Book.Reactions[r].HitsSecond));
+
     /// <summary>Something of it may be left out altogether: nothing in it must stand.</summary>
     public bool MayGo => !IsFixed(Move.Technique) && !IsFixed(Move.Attack) && !IsFixed(Move.Reaction);
 

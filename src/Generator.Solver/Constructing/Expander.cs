@@ -59,10 +59,13 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     }
 
     /// <summary>Makes a child of a move, with whatever earlier lingers and entrances it needs; null when that does not help either.</summary>
-    public Node? Fitted(Node node, in Row row)
+    /// <param name="node">Where the search stands.</param>
+    /// <param name="row">The move.</param>
+    /// <param name="isHasty">Nobody is put off for the sake of patience.</param>
+    public Node? Fitted(Node node, in Row row, bool isHasty = false)
     {
         var one = new List<Node>(1);
-        return Grow(node, row, one) ? one[0] : null;
+        return Grow(node, row, one, isHasty) ? one[0] : null;
     }
 
     /// <summary>The soonest start at which a move fits, as far as feet, hands, turn and threat times say; −1 for none.</summary>
@@ -377,7 +380,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     private static bool Opens(FightState state, in Row row) => row.Attacker >= 0 && (row.Attack >= 0 || row.Attacker != state.LastTarget);
 
     /// <summary>Steps, lets the rules look, and keeps the child when nothing forbids it.</summary>
-    private bool Grow(Node node, in Row row, List<Node> children)
+    private bool Grow(Node node, in Row row, List<Node> children, bool isHasty = false)
     {
         var state = node.State;
         Patch[] patches = [];
@@ -387,7 +390,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
             var contact = row.Start + scene.Settle.ContactAfter.Value;
             var bearing = row.From < 0 ? state.Attackers[row.Attacker].Bearing : row.From;
             var close = row.Attack < 0 ? 0 : crowd.At(node, row.Attacker, row.Attack, bearing, row.Start);
-            if (close is null || lingering.ForOpening(node, row.Attacker, contact, Bears(node, row, contact), close.Value, out patches) is not { } ready)
+            if (close is null || lingering.ForOpening(node, row.Attacker, contact, Bears(node, row, contact), close.Value, out patches, isHasty) is not { } ready)
             {
                 return false;
             }

@@ -54,7 +54,8 @@ internal sealed class Lingering(Scene scene)
     /// <param name="bears">The latest threat time that the opening bears.</param>
     /// <param name="crowd">Who must not stand ready yet when it lands, one bit each.</param>
     /// <param name="patches">What was decided.</param>
-    public FightState? ForOpening(Node node, int attacker, int contact, int bears, int crowd, out Patch[] patches)
+    /// <param name="isHasty">Nobody is put off for the sake of patience: somebody may be wanted soon.</param>
+    public FightState? ForOpening(Node node, int attacker, int contact, int bears, int crowd, out Patch[] patches, bool isHasty = false)
     {
         patches = [];
         var threat = node.Threats[attacker];
@@ -64,7 +65,7 @@ internal sealed class Lingering(Scene scene)
             return null;
         }
 
-        var wanted = Math.Min(Math.Min(contact - patience, bears), Math.Min(latest, threat + Room(node, attacker)));
+        var wanted = isHasty ? threat : Math.Min(Math.Min(contact - patience, bears), Math.Min(latest, threat + Room(node, attacker)));
         var aim = Math.Max(threat, wanted);
         var decided = 0;
         AttackerState[]? attackers = null;

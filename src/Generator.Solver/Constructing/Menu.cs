@@ -18,8 +18,11 @@ internal sealed record Menu
     /// <summary>Beats of the story with this attacker, by posture.</summary>
     public required Choice[][] Beats { get; init; }
 
+    /// <summary>Whatever can be done, in any situation; some of it more than once.</summary>
+    public IEnumerable<Choice> All => [.. Answers, .. Setbacks, .. FollowUps.Concat(Escapes).Concat(Beats).SelectMany(c => c)];
+
     /// <summary>Nothing can be done.</summary>
-    public bool IsEmpty => Answers.Length == 0 && Setbacks.Length == 0 && FollowUps.Concat(Escapes).Concat(Beats).All(c => c.Length == 0);
+    public bool IsEmpty => !All.Any();
 
     /// <summary>The choices for which <paramref name="keep"/> leaves at least one reaction (or that need none).</summary>
     public Menu Only(Func<Choice, Choice?> keep) => new()

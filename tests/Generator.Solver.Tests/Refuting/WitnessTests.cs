@@ -1,8 +1,5 @@
 using System.Globalization;
-using System.Runtime.CompilerServices;
 using Generator.Domain;
-using Generator.Library.Files;
-using Generator.Library.Reading;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Solver.Completing;
@@ -25,9 +22,7 @@ public class WitnessTests(ITestOutputHelper output)
 
     [Fact]
     public void No_brief_of_which_a_stored_routine_is_the_witness_is_called_impossible() =>
-        Ask(Directory.GetFiles(Stored(), "*.routine.json").Order(StringComparer.Ordinal)
-            .Select((f, i) => (RoutineReader.Parse(new SourceFile(Path.GetFileName(f), File.ReadAllText(f)), Drafts.Book).Value!, i))
-            .Where(r => IsClean(r.Item1, r.Item1.Brief)).Take(Routines));
+        Ask(StoredRoutines.All(Drafts.Book).Select((r, i) => (r, i)).Where(r => IsClean(r.r, r.r.Brief)).Take(Routines));
 
     [Fact]
     public void No_brief_of_which_filled_notes_are_the_witness_is_called_impossible() =>
@@ -90,6 +85,4 @@ public class WitnessTests(ITestOutputHelper output)
             Attackers = [.. brief.Attackers.Select(a => a with { Skill = chance.Any<Skill>(), Entrance = chance.Percent(30) ? new HalfCounts(chance.Whole(0, 16)) : null })],
         };
     }
-
-    private static string Stored([CallerFilePath] string caller = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(caller)!, "..", "..", "..", "benchmarks", "routines"));
 }
