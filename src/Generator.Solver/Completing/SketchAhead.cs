@@ -14,6 +14,9 @@ internal sealed class SketchAhead
     /// <summary>Half counts that a move takes on average, the pause before it included, and the fewest and most that are no sign of trouble.</summary>
     private const double Usual = 4.4, Few = 3, Many = 8;
 
+    /// <summary>Points for a beginning in which somebody whom nothing concerns could come before whoever is to.</summary>
+    private const double Forestalled = 10;
+
     private readonly Scene scene;
     private readonly Aims aims;
     private readonly SketchStep[] steps;
@@ -119,13 +122,16 @@ internal sealed class SketchAhead
 
     private int LatestStart(int move) => Math.Min(steps[move].Move.Count?.Last.Value ?? int.MaxValue, latest[move + 1] == int.MaxValue ? int.MaxValue : latest[move + 1] - 1);
 
-    /// <summary>Whoever attacks next by the sketch is not kept from it by somebody who could come sooner and whom nothing said before then concerns.</summary>
-    private bool FirstToCome(Node node, int next)
+    /// <summary>Whoever attacks next by the sketch is not kept from it by somebody who could come sooner and whom nothing before then can concern.</summary>
+    private bool FirstToCome(Node node, int next) => open[opener[next]] > open[next] || !IsForestalled(node, next);
+
+    /// <summary>Somebody could come sooner than whoever attacks next by the sketch, and nothing said before then is of them.</summary>
+    private bool IsForestalled(Node node, int next)
     {
         var move = opener[next];
-        if (move == steps.Length || open[move] > open[next] || steps[move].Move.Attacker is not { } who || firstOf[next][who] != move || node.Threats[who] == int.MaxValue)
+        if (move == steps.Length || steps[move].Move.Attacker is not { } who || firstOf[next][who] != move || node.Threats[who] == int.MaxValue)
         {
-            return true;
+            return false;
         }
 
         for (var b = 0; b < scene.Cast; b++)
@@ -133,11 +139,11 @@ internal sealed class SketchAhead
             if (b != who && node.Threats[b] != int.MaxValue && !(firstOf[next][b] >= 0 && firstOf[next][b] < move)
                 && node.Threats[b] + lingering.Room(node, b) + HalfCounts.PerCount < node.Threats[who])
             {
-                return false;
+                return true;
             }
         }
 
-        return true;
+        return false;
     }
 
     private bool FindsNext(Node node, int next) =>
@@ -186,9 +192,11 @@ internal sealed class SketchAhead
             return 2.0 / (1 + away);
         }
 
+        // Only somebody met on the way could still make room.
+        var forestalled = IsForestalled(node, next) ? Forestalled : 0;
         var late = Math.Max(0, threat - lingering.Latest(node, who));
         var by = steps[move].Move.Count is { } count ? Math.Max(0, threat - count.Last.Value - scene.Settle.ContactAfter.Value)
             : Math.Max(0, threat - node.State.Time - longestGap - (Usual * away));
-        return ((0.5 * late) + by) / (1 + (0.5 * away));
+        return forestalled + (((0.5 * late) + by) / (1 + (0.5 * away)));
     }
 }
