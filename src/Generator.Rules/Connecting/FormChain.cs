@@ -21,6 +21,9 @@ public sealed class FormChain
         for (var i = links.Count - 1; i >= 0; i--)
         {
             live[i] = links[i] is { } link ? Before(link, live[i + 1]) : live[^1];
+
+            // From nowhere: this link or one behind it must give, which is no reason to rule out what comes before.
+            live[i] = Array.Exists(live[i], l => l) ? live[i] : live[^1];
         }
     }
 

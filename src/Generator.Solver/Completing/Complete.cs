@@ -128,7 +128,7 @@ public sealed class Complete
         {
             (null, _) => GiveNear(patience: 0),
             (_, 0) => GiveNear(patience: 1 + (again % 3)),
-            (_, 1) => new Culprits(e => Search(dice, WidthOf(again), e), () => Roots(dice, gives: true), steps.Length).Find(Below, effort),
+            (_, 1) => new Culprits(e => Search(dice, WidthOf(again), e, leavesForms: again % 2 == 0), () => Roots(dice, gives: true), steps).Find(Below, effort),
             _ => Lessen(dice, WidthOf(turn), effort),
         });
         return effort.Spent;

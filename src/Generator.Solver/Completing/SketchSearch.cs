@@ -32,6 +32,7 @@ internal sealed class SketchSearch
     private readonly Effort effort;
     private readonly CancellationToken stop;
     private readonly int[] giving;
+    private readonly SketchLayer?[] layers;
     private int lastGiving = -1;
     private int mostPutIn = MostPutIn;
     private long below;
@@ -53,6 +54,7 @@ internal sealed class SketchSearch
         outlook = new Outlook(ground.Aims, null);
         filling = new MoveFilling(scene, steps, new Expander(ground, dice) { Effort = effort }, Worth, dice, effort) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null, IsOver = () => IsOver };
         giving = [.. steps.Select(s => s.MustGive), Giving.Nothing];
+        layers = new SketchLayer?[steps.Length + 1];
     }
 
     /// <summary>How often it looks for something cheap that may give before anything may: the more the slower, and the less gives.</summary>
@@ -63,6 +65,13 @@ internal sealed class SketchSearch
 
     /// <summary>What may give at each move of the sketch, and behind the last.</summary>
     public int[] MayGive => giving;
+
+    /// <summary>The best beginnings that it found before a move.</summary>
+    public List<Beginning> Before(int move)
+    {
+        layers[move]?.Again();
+        return layers[move]?.Take(width) ?? [];
+    }
 
     /// <summary>Fills the sketch; the cheapest ending first, then the one with the fewest points. Null when no beginning reached the end.</summary>
     /// <param name="roots">Beginnings that fill equally many moves.</param>
@@ -78,7 +87,6 @@ internal sealed class SketchSearch
 
         (this.below, this.gives) = (below, gives);
         var first = roots[0].Next;
-        var layers = new SketchLayer?[steps.Length + 1];
         layers[first] = new SketchLayer(roots);
         lastGiving = LastGiving();
         Deepest = first;
@@ -101,7 +109,7 @@ internal sealed class SketchSearch
 
             // What was left aside here, one move before, here, two before, here, four before …
             var back = stuck % 2 == 0 ? 0 : 1 << Math.Min(10, stuck / 2);
-            if (stuck++ < backs && Waiting(layers, Math.Max(first, at - back), at) is >= 0 and var waiting)
+            if (stuck++ < backs && Waiting(Math.Max(first, at - back), at) is >= 0 and var waiting)
             {
                 at = waiting;
                 continue;
@@ -124,7 +132,7 @@ internal sealed class SketchSearch
     }
 
     /// <summary>The last layer up to one in which something was left aside; where there is none, the next one up to another; −1 for none.</summary>
-    private static int Waiting(SketchLayer?[] layers, int at, int last)
+    private int Waiting(int at, int last)
     {
         for (var i = at; i >= 0; i--)
         {

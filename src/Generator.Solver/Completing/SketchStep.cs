@@ -122,6 +122,18 @@ internal sealed class SketchStep
     public IEnumerable<SketchPart> Broken(Node before, Row row, bool hasOpened) =>
         Parts.Where(p => Breaks(p, before, row, hasOpened)).Select(PartOf);
 
+    /// <summary>The parts that it says and that may give, cheapest first; that something is put in before it is one.</summary>
+    public IEnumerable<SketchPart> Said => Parts.Where(p => p switch
+    {
+        SketchPart.Wish => Parts.Any(w => CellOf(w) is { Firmness: Firmness.Wish }),
+        SketchPart.Count => Move.Count is not null,
+        SketchPart.Place => Move.From is not null,
+        SketchPart.Attacker => Move.Attacker is not null,
+        SketchPart.Attack => attacks is not null && !IsFixed(Move.Attack),
+        SketchPart.Added => true,
+        _ => CellOf(p) is { Firmness: not Firmness.Fixed },
+    });
+
     /// <summary>What the whole move costs when it is left out: the dearest thing that it says.</summary>
     public SketchPart WhenLeftOut => techniques is not null ? PartOf(SketchPart.Technique) : attacks is not null ? PartOf(SketchPart.Attack) : SketchPart.Added;
 
