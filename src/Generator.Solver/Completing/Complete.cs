@@ -20,8 +20,8 @@ public sealed class Complete
     /// <summary>Moves before something that gave from which it is tried with less, and behind it.</summary>
     private const int FarBefore = 6, FarBehind = 3;
 
-    /// <summary>Moves tried in the first strict attempt for each move of the sketch (with less it hardly comes to the end), in one for a first answer, in the first for a better one and in one from before something that gave.</summary>
-    private const long StrictWork = 8_000, FirstWork = 2_000_000, BetterWork = 200_000, LessWork = 80_000;
+    /// <summary>Moves tried in the first strict attempt for each move of the sketch (with less it hardly comes to the end), in one for a first answer, in the one before it that gives up one thing at a time, in the first for a better one and in one from before something that gave.</summary>
+    private const long StrictWork = 8_000, FirstWork = 2_000_000, SoonWork = 50_000, BetterWork = 200_000, LessWork = 80_000;
 
     /// <summary>What an attempt costs before it tries anything.</summary>
     private const long SetUpWork = 1_000;
@@ -123,12 +123,18 @@ public sealed class Complete
     private long GiveWay(int turn, Dice dice)
     {
         var (again, kind) = (turn / Kinds, turn % Kinds);
-        var effort = new Effort(best is null ? FirstWork << Math.Min(turn, MostDoublings) : kind < 2 ? BetterWork << Math.Min(again, MostDoublings) : LessWork);
+        var effort = new Effort(kind switch
+        {
+            0 or 2 => (best is null ? SoonWork : BetterWork) << Math.Min(again, MostDoublings),
+            _ when best is null => FirstWork << Math.Min(turn, MostDoublings),
+            1 => BetterWork << Math.Min(again, MostDoublings),
+            _ => LessWork,
+        });
         Take((best, kind) switch
         {
+            (_, 0 or 2) => new Culprits(e => Search(dice, WidthOf(again), e, leavesForms: kind == 0), () => Roots(dice, gives: true), steps).Find(Below, effort),
             (null, _) => GiveNear(patience: 0),
-            (_, 0) => GiveNear(patience: 1 + (again % 3)),
-            (_, 1) => new Culprits(e => Search(dice, WidthOf(again), e, leavesForms: again % 2 == 0), () => Roots(dice, gives: true), steps).Find(Below, effort),
+            (_, 1) => GiveNear(patience: 1 + (again % 3)),
             _ => Lessen(dice, WidthOf(turn), effort),
         });
         return effort.Spent;
