@@ -23,6 +23,9 @@ public sealed record Brief
 
     public Arc Arc { get; init; } = Arc.Free;
 
+    /// <summary>The acts of the story; none: the fight is not judged as one (climax, story).</summary>
+    public IReadOnlyList<Act> Acts { get; init; } = [];
+
     /// <summary>How many setbacks are asked for; null does not judge them.</summary>
     public int? Setbacks { get; init; }
 

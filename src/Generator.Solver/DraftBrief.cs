@@ -12,7 +12,7 @@ public static class DraftBrief
 {
     /// <summary>
     /// The brief with everything filled in that a draft decides by default: everybody goes out; no setbacks and no pauses but for those that
-    /// the hero moments are or need. Whoever asks that the hero throws somebody off who sits on them wants to see them sat on.
+    /// the hero moments are or need, or that the acts want. Whoever asks that the hero throws somebody off who sits on them wants to see them sat on.
     /// </summary>
     public static Brief Complete(Brief brief, Book book)
     {
@@ -21,7 +21,7 @@ public static class DraftBrief
         return brief with
         {
             Ending = brief.Ending ?? new Ending([.. brief.Attackers.Select(a => a.Name)], null),
-            Setbacks = brief.Setbacks ?? moments.Sum(m => SetbacksOf(m, brief, book)),
+            Setbacks = brief.Setbacks ?? Math.Max(moments.Sum(m => SetbacksOf(m, brief, book)), brief.Acts.Sum(a => a.FewestSetbacks)),
             Pauses = brief.Pauses ?? moments.Sum(m => m.Moves.Count(move => Is(move, book, t => t.IsStoryPause))),
         };
     }

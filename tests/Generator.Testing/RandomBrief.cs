@@ -16,6 +16,7 @@ public static class RandomBrief
         var names = FirstNames.OrderBy(_ => chance.Whole(0, 1000)).Take(chance.Whole(1, 8)).ToList();
         var counts = chance.Maybe(() => chance.Whole(40, 2000));
         var ending = chance.Some(names, 60);
+        var acts = Acts(seed);
         return new Brief
         {
             Title = chance.One(["Night ferry, car deck", "Yard", "Line \\ \"two\"", "Café №3"]),
@@ -27,12 +28,21 @@ public static class RandomBrief
             Cameras = chance.List(0, 3, i => new Camera("cam " + (char)('A' + i), Clock(chance), Cm(chance, 75, 20000), Cm(chance, 0, 2000))),
             Moments = chance.List(0, 3, _ => Moment(chance, names, book)),
             Arc = chance.Any<Arc>(),
-            Setbacks = chance.Maybe(() => chance.Whole(0, 50)),
+            Acts = acts,
+            Setbacks = acts.Length > 0 ? null : chance.Maybe(() => chance.Whole(0, 50)),
             Pauses = chance.Maybe(() => chance.Whole(0, 50)),
             Pace = new Pace(Span(chance), Span(chance), Span(chance)),
             Safety = new Safety(Span(chance), chance.Whole(1, 50), chance.Whole(0, 1000), chance.Whole(0, 5000)),
             Ending = chance.Percent(50) ? new Ending(ending, ending.Count > 0 && chance.Percent(50) ? chance.One(ending) : null) : null,
         };
+    }
+
+    /// <summary>By chance of their own, so that a brief with acts is otherwise the one that it would be without.</summary>
+    private static Act[] Acts(int seed)
+    {
+        var chance = new Chance(~seed);
+        var first = chance.Whole(1, 99);
+        return chance.Percent(60) ? [] : [new Act(first, chance.Any<HeroStanding>()), new Act(100 - first, chance.Any<HeroStanding>(), chance.Maybe(() => chance.Whole(0, 5)))];
     }
 
     internal static Bearing Clock(Chance chance) => new(chance.Whole(0, 23));

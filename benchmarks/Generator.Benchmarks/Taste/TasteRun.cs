@@ -12,7 +12,7 @@ namespace Generator.Benchmarks.Taste;
 
 /// <summary>
 /// Drafts the thirty kinds of brief in <c>benchmarks/briefs-taste</c> by several seeds, by rounds and not by the clock, and prints what a practitioner looks for, the
-/// seventeen checks and the figures of the rough rules. Options: <c>--seeds 3</c>, <c>--rounds 4</c>, <c>--only 09</c>, <c>--drafts FOLDER</c> (writes every draft there), <c>--out FILE</c>.
+/// seventeen checks and the figures of the rough rules. Options: <c>--seeds 3</c>, <c>--rounds 4</c>, <c>--only 09</c>, <c>--acts yes</c> (three acts for every brief of 16 moves and more), <c>--drafts FOLDER</c> (writes every draft there), <c>--out FILE</c>.
 /// </summary>
 internal static class TasteRun
 {
@@ -23,7 +23,7 @@ internal static class TasteRun
     {
         if (Options(args) is not { } options)
         {
-            Console.Error.WriteLine("These options are known: --seeds 3, --rounds 4, --only 09, --drafts FOLDER, --out FILE.\nMaybe a value is missing.");
+            Console.Error.WriteLine("These options are known: --seeds 3, --rounds 4, --only 09, --acts yes, --drafts FOLDER, --out FILE.\nMaybe a value is missing.");
             return 2;
         }
 
@@ -58,6 +58,7 @@ internal static class TasteRun
         var name = Path.GetFileName(file).Replace(".brief.json", string.Empty, StringComparison.Ordinal);
         var problems = new ProblemList();
         var brief = BriefReader.Parse(SourceFile.Load(file, problems)!, book).Value ?? throw new InvalidOperationException($"{file} is no brief.");
+        brief = options.Acts ? ThreeActs.In(brief) : brief;
         var draft = new DraftOptions { Seed = seed, Rounds = options.Rounds, Time = TimeSpan.FromSeconds(120) };
         var result = Drafting.Draft(brief, book, draft);
         if (result.Routine is null)
@@ -86,7 +87,7 @@ internal static class TasteRun
     {
         var text = new StringBuilder();
         var passed = drafts.Select(d => d.Passed.Count(p => p)).Order().ToList();
-        text.Append(CultureInfo.InvariantCulture, $"# Is it a good fight?\n\n{drafts.Count} drafts of {drafts.Select(d => d.Brief).Distinct().Count()} kinds of brief by {options.Seeds} seeds, {options.Rounds} rounds each; library {book.Version}, {Tools.Commit()}; {drafts.Sum(d => d.Steps.Count)} moves, {drafts.Sum(d => d.Shape.Exchanges.Count)} exchanges.\n");
+        text.Append(CultureInfo.InvariantCulture, $"# Is it a good fight?\n\n{drafts.Count} drafts of {drafts.Select(d => d.Brief).Distinct().Count()} kinds of brief by {options.Seeds} seeds, {options.Rounds} rounds each{(options.Acts ? ", three acts where there are 16 moves and more" : string.Empty)}; library {book.Version}, {Tools.Commit()}; {drafts.Sum(d => d.Steps.Count)} moves, {drafts.Sum(d => d.Shape.Exchanges.Count)} exchanges.\n");
         text.Append(CultureInfo.InvariantCulture, $"Of 17 checks a median of {passed[passed.Count / 2]} is passed, {passed[0]} at least, {passed[^1]} at most.\n");
         text.Append(missing.Count == 0 ? "Every draft was found.\n" : $"Not found: {string.Join("; ", missing)}.\n");
         text.Append("\n## What is looked for\n\n| looked for | found |\n|---|---|\n");
@@ -122,7 +123,7 @@ internal static class TasteRun
 
     private static TasteOptions? Options(string[] args)
     {
-        var options = new TasteOptions(3, 4, string.Empty, null, null);
+        var options = new TasteOptions(3, 4, string.Empty, false, null, null);
         for (var i = 0; i < args.Length; i += 2)
         {
             if (i + 1 >= args.Length)
@@ -142,6 +143,9 @@ internal static class TasteRun
                 case "--only":
                     options = options with { Only = args[i + 1] };
                     break;
+                case "--acts" when args[i + 1] == "yes":
+                    options = options with { Acts = true };
+                    break;
                 case "--drafts":
                     options = options with { Drafts = args[i + 1] };
                     break;
@@ -156,5 +160,5 @@ internal static class TasteRun
         return options;
     }
 
-    private sealed record TasteOptions(int Seeds, int Rounds, string Only, string? Drafts, string? Out);
+    private sealed record TasteOptions(int Seeds, int Rounds, string Only, bool Acts, string? Drafts, string? Out);
 }

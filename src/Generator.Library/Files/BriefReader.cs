@@ -39,6 +39,7 @@ public static class BriefReader
         var floor = FloorReader.Floor(root.Object("floor"));
         var attackers = PerformerReader.Attackers(root, hero, floor, latest, book);
         var cast = new Cast([.. attackers.Select(a => a.Name)]);
+        var setbacks = root.Whole("setbacks", Measures.Asked);
         var brief = new Brief
         {
             Title = root.Name("title") ?? "Untitled fight",
@@ -50,7 +51,8 @@ public static class BriefReader
             Cameras = FloorReader.Cameras(root),
             Moments = MomentReader.Moments(root, cast, latest, book),
             Arc = root.Word<Arc>("arc") ?? Arc.Free,
-            Setbacks = root.Whole("setbacks", Measures.Asked),
+            Acts = ActReader.Acts(root, setbacks),
+            Setbacks = setbacks,
             Pauses = root.Whole("pauses", Measures.Asked),
             AnsweredPercent = root.Number("answered", Measures.Answered) is { } part ? (int)Math.Round(part * 100, MidpointRounding.AwayFromZero) : null,
             Pace = Pace(root.Object("pace")),

@@ -21,6 +21,7 @@ public static class BriefWriter
         ("cameras", List(brief.Cameras.Select(c => Fields(("name", c.Name), ("bearing", Clock(c.Bearing)), ("distance", Metres(c.Distance)), ("height", Metres(c.Height)))))),
         ("moments", List(brief.Moments.Select(Moment))),
         ("arc", EnumWords.Of(brief.Arc)),
+        ("acts", List(brief.Acts.Select(a => Fields(("share", a.Percent / 100m), ("hero", EnumWords.Of(a.Hero)), ("setbacks", a.Setbacks))))),
         ("setbacks", brief.Setbacks),
         ("pauses", brief.Pauses),
         ("answered", brief.AnsweredPercent / 100m),

@@ -31,6 +31,8 @@ public static class RuleBook
         new Variety(),
         new Share(),
         new Arc(),
+        new Story(),
+        new Climax(),
         new Length(),
         new Ending(),
         new Moments(),

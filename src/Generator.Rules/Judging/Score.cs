@@ -125,5 +125,8 @@ public sealed class Score
     }
 
     /// <summary>What a rule remembers, for the solver's side to start from.</summary>
-    public object? MemoryOf(string ruleId) => memories[RuleBook.IndexOf(ruleId)];
+    public object? MemoryOf(string ruleId) => MemoryOf(RuleBook.IndexOf(ruleId));
+
+    /// <summary>The same by the rule's position in <see cref="RuleBook.All"/>.</summary>
+    public object? MemoryOf(int rule) => memories[rule];
 }

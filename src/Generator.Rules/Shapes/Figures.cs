@@ -8,6 +8,9 @@ public static class Figures
     /// <summary>Moves from which a fight is long enough for acts, flurries and thinning out.</summary>
     public const int LongFrom = 16;
 
+    /// <summary>The fight is judged as a story: it is long enough for one, or its brief has acts.</summary>
+    internal static bool IsStory(FightShape shape) => shape.Steps.Count >= LongFrom || shape.Scene.Brief.Acts.Count > 0;
+
     public static IReadOnlyList<Figure> Of(FightShape shape) =>
     [
         .. RhythmFigures.Of(shape), .. StoryFigures.Of(shape), .. ClimaxFigures.Of(shape), .. ThinningFigures.Of(shape),

@@ -1,6 +1,8 @@
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Connecting;
+using Generator.Rules.Judging;
+using Generator.Rules.Memories;
 using Generator.Rules.Replaying;
 using Exposure = Generator.Rules.Rules.Exposure;
 
@@ -17,6 +19,14 @@ internal sealed class Aims
 
     /// <summary>With more attackers than this the floor is too full for all of them at once: some go out early, others come in late.</summary>
     private const int Crowd = 5;
+
+    /// <summary>Where there are acts: the part of the fight after which the first should go out, and how the others follow up to the end: the lower, the closer to one another at the end.</summary>
+    private const double FirstOut = 0.4;
+
+    private const double Thinning = 0.6;
+
+    private static readonly int StoryAt = RuleBook.IndexOf("story");
+    private static readonly int ClimaxAt = RuleBook.IndexOf("climax");
 
     private readonly int[] within;
     private readonly int mostSetbacks;
@@ -43,9 +53,13 @@ internal sealed class Aims
         MayOut = [.. MustOut.Select((must, a) => must || mayOut?[a] == true || IsFinishedInMoment(a))];
         Last = brief.Ending?.Last is { } last ? brief.Attackers.Select(a => a.Name).ToList().IndexOf(last) : -1;
         var spacing = Outs > Crowd ? 0.75 * Total / Outs : Math.Min(OutSpacing, 0.8 * Total / Math.Max(1, Outs));
-        OutTimes = [.. Enumerable.Range(0, Outs).Select(k => Total - ((Outs - 1 - k) * spacing))];
+        Plan = ActPlan.Of(brief);
+        OutTimes = [.. Enumerable.Range(0, Outs).Select(k => Plan is not null && Outs > 1
+            ? Total * (FirstOut + ((1 - FirstOut) * Math.Pow((double)k / (Outs - 1), Thinning)))
+            : Total - ((Outs - 1 - k) * spacing))];
         FallCaps = [.. brief.Attackers.Select(a => Exposure.FallCap(brief, a))];
         Arc = ArcShape.Of(brief);
+        Runs = [.. scene.Book.Techniques.Select(t => t.Reactions.Any(r => scene.Book.ReactionIndex(r) is >= 0 and var i && scene.Book.Reactions[i].RunsOff))];
         within = NestedMoments.Of(brief, scene.Book);
         Moments = [.. brief.Moments.Select((m, i) => ToAim(m, i, repertoire))];
         FromSight = [.. brief.Attackers.Select((_, a) => Moments.Where(m => m.Steps[0].Attacker == a).Select(m => m.OutOfSight).OfType<int[]>().Aggregate((int[]?)null, Added))];
@@ -93,11 +107,39 @@ internal sealed class Aims
     /// <summary>For each attacker how far each bearing is from where cameras see their hero moments, in half hours, all moments added up; null where any bearing is right.</summary>
     public int[]?[] FromSight { get; }
 
+    /// <summary>Techniques after which somebody runs off, one flag for each.</summary>
+    private bool[] Runs { get; }
+
     /// <summary>Most falls of each attacker.</summary>
     public int[] FallCaps { get; }
 
     /// <summary>The arc asked for; null when it is free.</summary>
     public ArcShape? Arc { get; }
+
+    /// <summary>The acts asked for; null for none.</summary>
+    public ActPlan? Plan { get; }
+
+    /// <summary>Where an act begins on the scale of <see cref="Total"/>; after the last, where the fight ends.</summary>
+    public double ActBegins(int act) => act == Plan!.Acts.Count ? Total : Plan.Begins(act) * (ByTime ? 1 : Pace);
+
+    /// <summary>The act in which a move that starts then would stand bears another setback.</summary>
+    public bool BearsSetback(Node node, int start) =>
+        Plan is null || (Plan.ActOf(start, node.State.Moves) is var act && Setbacks(node)[act] < Plan.Acts[act].MostSetbacks);
+
+    /// <summary>Setbacks of each act so far, where there are acts.</summary>
+    public static IReadOnlyList<int> Setbacks(Node node) => ((StoryMemory)node.Score.MemoryOf(StoryAt)!).Setbacks;
+
+    /// <summary>Where there are acts: a finish that is too light for an end, or one more attacker who runs off.</summary>
+    public bool IsPoorFinish(Node node, int technique)
+    {
+        if (Plan is null)
+        {
+            return false;
+        }
+
+        var (so, finish) = ((ClimaxMemory)node.Score.MemoryOf(ClimaxAt)!, Scene.Book.Techniques[technique]);
+        return (OutsIn(node.State) == Outs - 1 && finish.Weight < so.Heaviest) || (so.RunsOff > 0 && Runs[technique]);
+    }
 
     /// <summary>How far the routine has come on the scale of <see cref="Total"/>.</summary>
     public double Progress(FightState state) => ByTime ? state.Time : state.Moves * Pace;

@@ -28,6 +28,9 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     /// <summary>Moves tried of each kind that lead to a hero moment: with all of them beams took half as long again.</summary>
     private const int LeadTries = 40;
 
+    /// <summary>Of finishes that make a poor end so many in a hundred are not tried.</summary>
+    private const int PoorFinishLeftOut = 85;
+
     private readonly Scene scene = ground.Scene;
     private readonly Repertoire repertoire = ground.Repertoire;
     private readonly Aims aims = ground.Aims;
@@ -202,7 +205,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
             if (soonest <= most && node.Threats[a] <= lingering.Latest(node, a))
             {
                 Some(node, a, menu.Answers, soonest, most, aimed > 0 ? aimed : openingTries, aimed > 0, children);
-                if (SetbacksWanted(node))
+                if (SetbacksWanted(node) && aims.BearsSetback(node, time + soonest))
                 {
                     Some(node, a, menu.Setbacks, soonest, most, aimed > 0 ? aimed : OtherTries, aimed > 0, children);
                 }
@@ -262,7 +265,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
 
     private bool TryChoice(Node node, int a, Choice choice, int least, int most, bool aimed, List<Node> children)
     {
-        if (choice.Attack < 0 && scene.Book.Techniques[choice.Technique].Family == Family.Finish && !MayFinish(node, a, aimed))
+        if (choice.Attack < 0 && scene.Book.Techniques[choice.Technique].Family == Family.Finish && (!MayFinish(node, a, aimed) || (!thorough && !aimed && aims.IsPoorFinish(node, choice.Technique) && dice.Percent(PoorFinishLeftOut))))
         {
             return false;
         }

@@ -31,6 +31,11 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
     /// <summary>Half hours out of sight from which farther is no worse.</summary>
     private const double FarOut = 3;
 
+    /// <summary>What a setback costs, in points, that its act will not have, and the part of the act in which it is not missed yet.</summary>
+    private const double ActMissed = 3;
+
+    private const double ActGrace = 0.3;
+
     private readonly double patience = aims.Scene.Brief.Pace.Patience.Value;
     private readonly double longestPause = aims.Scene.Brief.Pace.LongestPause.Value;
     private readonly int cast = aims.Scene.Cast;
@@ -163,7 +168,25 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
     private double Dues(Node node, double progress)
     {
         var brief = aims.Scene.Brief;
-        return Due(node.Setbacks, brief.Setbacks ?? 0, progress) + Due(node.Beats, brief.Pauses ?? 0, progress) + Pacing(node, progress) + Peaks(node);
+        var setbacks = aims.Plan is { } plan ? InTheirActs(node, plan, progress) : Due(node.Setbacks, brief.Setbacks ?? 0, progress);
+        return setbacks + Due(node.Beats, brief.Pauses ?? 0, progress) + Pacing(node, progress) + Peaks(node);
+    }
+
+    /// <summary>Setbacks that acts still want: owed from a part of the act on, certain to be missed after it; and, as the brief counts them, those that still must come before the end.</summary>
+    private double InTheirActs(Node node, ActPlan plan, double progress)
+    {
+        var (there, owed) = (Aims.Setbacks(node), 0.0);
+        for (var a = 0; a < plan.Acts.Count; a++)
+        {
+            var (lacking, begins, ends) = (plan.Acts[a].FewestSetbacks - there[a], aims.ActBegins(a), aims.ActBegins(a + 1));
+            if (lacking > 0 && progress > begins)
+            {
+                owed += progress >= ends ? ActMissed * lacking : ActMissed * lacking * Math.Max(0, ((progress - begins) / (ends - begins)) - ActGrace);
+            }
+        }
+
+        var left = (aims.Scene.Brief.Setbacks ?? 0) - node.Setbacks;
+        return owed + (left > 0 && progress > aims.Total - (4 * left) ? 20 : 0);
     }
 
     private double Due(int done, int wanted, double progress)

@@ -8,6 +8,11 @@ internal sealed class Spots(Ground ground, Dice dice)
     /// <summary>Of the choices for the sake of points of the whole those, in percent, that fall on a move on which such points hang; the others fall anywhere.</summary>
     private const int OfWholePercent = 75;
 
+    /// <summary>Where there are acts, so often in a hundred it is one of the last moves, on which the climax hangs.</summary>
+    private const int EndPercent = 60;
+
+    private const int End = 6;
+
     /// <summary>Index of the node after the move; only points that need not be are looked at (<see cref="Ground.Needed"/>).</summary>
     /// <param name="best">The routine.</param>
     /// <param name="path">Its nodes.</param>
@@ -35,6 +40,11 @@ internal sealed class Spots(Ground ground, Dice dice)
         if (ground.Aims.Arc is { } arc && arc.Peaks.FirstOrDefault(phases => last.PeakIn(phases) < ArcShape.PeakFrom) is { } lacking)
         {
             return [.. Enumerable.Range(1, path.Count - 1).Where(i => lacking.Contains(arc.PhaseOf(path[i].Row.Start, i - 1)))];
+        }
+
+        if (ground.Aims.Plan is not null && dice.Percent(EndPercent))
+        {
+            return [.. Enumerable.Range(Math.Max(1, path.Count - End), Math.Min(End, path.Count - 1))];
         }
 
         var most = last.Exchanges.Max();

@@ -19,7 +19,7 @@ public sealed class Arc : RuleModule
         }
 
         var weights = model.Slots.Select(s => model.Cp.Pick(s.Uses, u => model.Vocabulary.Uses[u].Technique?.Weight ?? 0, $"weight[{s.Index}]")).ToList();
-        var phases = model.Slots.Select(s => Phase(model, shape, s)).ToList();
+        var phases = model.Slots.Select(s => Parts.Of(model, s, shape.Caps.Count - 1, shape.PhaseOf, "phase")).ToList();
         var rows = Rows(shape).ToList();
         for (var i = 0; i < weights.Count; i++)
         {
@@ -43,27 +43,6 @@ public sealed class Arc : RuleModule
                 yield return [weight, phase, Math.Max(0, weight - shape.Caps[phase])];
             }
         }
-    }
-
-    private static IntVar Phase(MoveModel model, ArcShape shape, SlotVars slot)
-    {
-        var cp = model.Cp;
-        var last = shape.Caps.Count - 1;
-        if (model.Scene.Brief.Length is { Counts: null })
-        {
-            return cp.Const(shape.PhaseOf(0, (model.Options.From?.Moves ?? 0) + slot.Index));
-        }
-
-        var phase = cp.Int(0, last, $"phase[{slot.Index}]");
-        var begun = new List<LinearExpr> { LinearExpr.Constant(0) };
-        for (var p = 1; p <= last; p++)
-        {
-            var begins = Enumerable.Range(0, model.Options.Horizon + 2).FirstOrDefault(t => shape.PhaseOf(t, 0) >= p, model.Options.Horizon + 1);
-            begun.Add(cp.AtMost(LinearExpr.Constant(begins), slot.Start, $"phase[{slot.Index},{p}]"));
-        }
-
-        cp.Model.Add(phase == LinearExpr.Sum(begun));
-        return phase;
     }
 
     private void Peaks(MoveModel model, ArcShape shape, List<IntVar> weights, List<IntVar> phases)

@@ -71,6 +71,23 @@ public class BriefReaderTests
     }
 
     [Fact]
+    public void Acts_say_their_share_how_the_hero_stands_and_their_setbacks() => Assert.Equal(
+        [new Act(45, HeroStanding.OnTop), new Act(30, HeroStanding.InTrouble, 2), new Act(25, HeroStanding.Even)],
+        Good($$"""{ {{Least}}, "acts": [ { "share": 0.45, "hero": "on-top" }, { "share": 0.3, "hero": "in-trouble", "setbacks": 2 }, { "share": 0.25, "hero": "even" } ] }""").Acts);
+
+    [Theory]
+    [InlineData("\"acts\": [ { \"share\": 0.5, \"hero\": \"even\" } ]", "acts: The shares of the acts add up to 0.5.")]
+    [InlineData("\"acts\": [ { \"share\": 1, \"hero\": \"on-top\" } ], \"setbacks\": 1", "setbacks: The brief asks for 1 setback, its acts for 0.")]
+    [InlineData("\"acts\": [ { \"hero\": \"even\" } ]", "share")]
+    [InlineData("\"acts\": [ { \"share\": 1, \"hero\": \"losing\" } ]", "hero")]
+    public void Acts_that_do_not_fit_are_refused(string words, string says)
+    {
+        var text = BriefReader.Parse(new SourceFile("a.json", $"{{ {Least}, {words} }}"), TinyBook.Book).ToText();
+        Assert.Contains(says, text, StringComparison.Ordinal);
+        Assert.Contains("Maybe", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_moment_may_name_a_technique_by_any_of_its_words()
     {
         var moments = Good($$"""{ {{Least}}, "moments": [ { "technique": "Hip toss", "attacker": "a2", "counts": [20, "28&"] }, { "moves": [ { "technique": "hip throw left" }, { "technique": "stare-down" } ] } ] }""").Moments;

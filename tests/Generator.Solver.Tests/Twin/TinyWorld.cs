@@ -16,6 +16,9 @@ internal sealed class TinyWorld
     /// <summary>Apart from the other dice, so that a world with somebody injured is otherwise the one that it would be without.</summary>
     private readonly Random injuries;
     private readonly Random answers;
+
+    /// <summary>The same for the acts.</summary>
+    private readonly Random acts;
     private readonly bool seconds;
 
     /// <param name="seed">The same seed gives the same world.</param>
@@ -27,6 +30,7 @@ internal sealed class TinyWorld
         dice = new Random(seed);
         injuries = new Random(~seed);
         answers = new Random(seed ^ 0x5A5A);
+        acts = new Random(seed ^ 0x2A2A2A);
         this.seconds = seconds;
         Rows = 2 + dice.Next(2);
         MostGap = 1 + dice.Next(3);
@@ -248,6 +252,13 @@ internal sealed class TinyWorld
         NoviceReadySeconds = ready,
     };
 
+    private IReadOnlyList<Act> Acts()
+    {
+        HeroStanding[] standings = Enum.GetValues<HeroStanding>();
+        int?[] setbacks = [null, null, 0, 1, 2];
+        return acts.Next(2) == 0 ? [] : [.. new[] { 30, 40, 30 }.Select(p => new Act(p, standings[acts.Next(3)], setbacks[acts.Next(5)]))];
+    }
+
     private Brief DrawBrief()
     {
         var cast = seconds ? 2 + dice.Next(2) : 1 + dice.Next(2);
@@ -276,6 +287,7 @@ internal sealed class TinyWorld
             Cameras = Chance(40) ? [new Camera("A", new Bearing(dice.Next(24)), new Centimetres(500), new Centimetres(150))] : [],
             Moments = Chance(20) ? [new Moment([new MomentMove(One("strike", "finish"), null, One<string?>(null, MomentMove.NoAttack), null)], null, Chance(50) ? new HalfCounts(8) : null)] : [],
             Arc = One(Arc.Free, Arc.Rising, Arc.Even, Arc.TwoPeaks),
+            Acts = Acts(),
             Setbacks = One<int?>(null, null, 0, 1),
             Pauses = One<int?>(null, null, 0),
             Safety = Safety.Default with { HeadHitsPerDay = answers.Next(3) == 0 ? Safety.Default.Runs : Safety.Default.HeadHitsPerDay },

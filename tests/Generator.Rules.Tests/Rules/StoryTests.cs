@@ -1,0 +1,69 @@
+using Generator.Domain;
+using Generator.Rules.Judging;
+using Generator.Rules.Shapes;
+using Generator.Rules.Tests.Fights;
+using Generator.Rules.Tests.Symmetry;
+
+namespace Generator.Rules.Tests.Rules;
+
+/// <summary>Six moves: those from the third on are in the second act. Attacks land a count after their move starts.</summary>
+public sealed class StoryTests
+{
+    private static readonly IReadOnlyList<Act> Acts = [new(33, HeroStanding.OnTop), new(67, HeroStanding.InTrouble)];
+
+    private static Found Judge(string moves, params IReadOnlyList<Act> acts) =>
+        Verify.Rule("story").Given(Fight.Of("left-lead Bruno@12/250", moves).With(b => b with { Acts = acts.Count > 0 ? acts : Acts, Length = new Domain.Length(null, 6, 6) }));
+
+    [Fact]
+    [Fails("story")]
+    public void Trouble_comes_too_early() =>
+        Judge("jab-left {head-back} ; swing-right > takes-face-hit {presses-on} ; +6 hip-throw-right {thrown-over}").As(Severity.Rough).Costs(4);
+
+    [Fact]
+    [Passes("story")]
+    public void Trouble_comes_late_costs_two_counts_and_changes_what_the_hero_does() =>
+        Judge("jab-left {head-back} ; cross-right {head-back} ; swing-right > takes-face-hit {presses-on} ; +6 hip-throw-right {thrown-over}").FindsNothing();
+
+    /// <summary>The blow lands 2 half counts after the start of the setback, which lasts 2: the next move may start at once, and lacks 4 half counts.</summary>
+    [Theory]
+    [InlineData("hip-throw-right {thrown-over}", 0, 4)]
+    [InlineData("hip-throw-right {thrown-over}", 3, 1)]
+    [InlineData("hip-throw-right {thrown-over}", 4, 0)]
+    [InlineData("cross-right {head-back}", 4, 1)]
+    [InlineData("swing-right > outside-block-left {limb-stopped} ; +4 hip-throw-right {thrown-over}", 0, 0)]
+    public void A_setback_is_felt(string next, int gap, int points) =>
+        Judge($"jab-left {{head-back}} ; jab-right {{head-back}} ; swing-right > takes-face-hit {{presses-on}} ; +{gap} {next}").Costs(points);
+
+    [Fact]
+    public void A_hero_who_never_scores_again_goes_on_as_before() =>
+        Judge("jab-left {head-back} ; jab-right {head-back} ; swing-right > takes-face-hit {presses-on} ; +8 swing-right > outside-block-left {limb-stopped}").Costs(1);
+
+    [Theory]
+    [InlineData(HeroStanding.Even, null, 0)]
+    [InlineData(HeroStanding.InTrouble, null, 0)]
+    [InlineData(HeroStanding.OnTop, null, 2)]
+    [InlineData(HeroStanding.OnTop, 1, 0)]
+    [InlineData(HeroStanding.InTrouble, 3, 4)]
+    [InlineData(HeroStanding.InTrouble, 0, 2)]
+    public void An_act_says_how_many_it_wants(HeroStanding hero, int? setbacks, int points) =>
+        Judge("swing-right > takes-face-hit {presses-on} ; +6 hip-throw-right {thrown-over}", new Act(100, hero, setbacks)).Costs(points);
+
+    /// <summary>Rule and shape sheet measure the same thing.</summary>
+    [Fact]
+    public void Points_are_those_of_the_figures()
+    {
+        var (story, climax) = (0, 0);
+        for (var seed = 1; seed <= 600; seed++)
+        {
+            var fight = RandomFight.Of(seed).With(b => b with { Acts = [new(30 + (seed % 30), (HeroStanding)(seed % 3)), new(70 - (seed % 30), (HeroStanding)(seed / 3 % 3), seed % 5 == 0 ? 1 : null)], Length = new Domain.Length(null, 9, 6) });
+            var (points, shape) = (fight.Audit().PointsByRule, FightShape.Of(fight.Scene, fight.Routine));
+            var figures = Figures.Of(shape).ToDictionary(f => f.Id, StringComparer.Ordinal);
+            var felt = shape.Setbacks.Sum(s => Math.Max(0, Setback.Felt - s.Cost) + (s.Otherwise ? 0 : 1));
+            Assert.True(points[RuleBook.IndexOf("story")] == (2 * figures["out-of-act"].Off) + felt, $"story, seed {seed}");
+            Assert.True(points[RuleBook.IndexOf("climax")] == figures["last-short"].Off + figures["last-fight"].Off + figures["run-offs"].Off, $"climax, seed {seed}");
+            (story, climax) = (story + (felt > 0 ? 1 : 0), climax + (points[RuleBook.IndexOf("climax")] > 0 ? 1 : 0));
+        }
+
+        Assert.True(story > 30 && climax > 30, $"{story} with setbacks that are not felt, {climax} with points for the end");
+    }
+}
