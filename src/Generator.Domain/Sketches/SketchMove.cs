@@ -30,6 +30,15 @@ public sealed record SketchMove
     /// <summary>A remark of the writer's; stays with the move.</summary>
     public string Note { get; init; } = string.Empty;
 
+    /// <summary>As a routine has it; a filling works it out anew, and so it does with linger and stance.</summary>
+    public Cue Cue { get; init; }
+
+    /// <inheritdoc cref="Move.Linger"/>
+    public HalfCounts Linger { get; init; }
+
+    /// <inheritdoc cref="Move.Stance"/>
+    public Stance? Stance { get; init; }
+
     /// <summary>As many moves as may stand in this place beside what is said; 0 for a move that is said.</summary>
     public int Open { get; init; }
 

@@ -17,9 +17,13 @@ public static class RoutineTable
 
     /// <summary>The rows, a cell for each column: text, a number, or null.</summary>
     public static IEnumerable<IReadOnlyList<JValue?>> Rows(Routine routine) =>
-        routine.Placements.Select((p, i) => Opening(routine.Brief.Attackers[i].Name, p))
+        Openings(routine.Brief, routine.Placements)
             .Concat(routine.Moves.Select(m => RoutineWriter.Row(routine.Brief, m)))
             .Select(IReadOnlyList<JValue?> (row) => [.. Columns.Select(c => (JValue?)row[c])]);
+
+    /// <summary>A row for each attacker whose opening place is said.</summary>
+    internal static IEnumerable<JObject> Openings(Brief brief, IEnumerable<Placement?> placements) =>
+        placements.Select((p, i) => p is null ? null : Opening(brief.Attackers[i].Name, p)).OfType<JObject>();
 
     private static JObject Opening(string name, Placement placement) => BriefWriter.Fields(
         ("attacker", name),

@@ -52,5 +52,5 @@ public static class RoutineWriter
         ("linger", move.Linger == HalfCounts.Zero ? null : BriefWriter.Span(move.Linger)),
         ("note", move.Note.Length == 0 ? null : move.Note));
 
-    private static string Cell(JValue value) => value.Value is string text ? CsvText.Harmless(text) : value.ToString("0.##", CultureInfo.InvariantCulture);
+    internal static string Cell(JValue value) => value.Value is string text ? CsvText.Harmless(text) : value.ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -131,7 +131,7 @@ internal sealed class RowReader(Cast cast, Vocabulary words)
         return bearing;
     }
 
-    private static Cue Cue(RoutineRow row)
+    internal static Cue Cue(RoutineRow row)
     {
         if (row.Text("cue") is not { } text)
         {
@@ -147,7 +147,7 @@ internal sealed class RowReader(Cast cast, Vocabulary words)
     }
 
     /// <summary>With hyphens or spaces: "left-lead", "left lead". Whether the hero can stand so is for the audit to say.</summary>
-    private static Stance? Stance(RoutineRow row)
+    internal static Stance? Stance(RoutineRow row)
     {
         if (row.Text("stance") is not { } text)
         {
@@ -168,7 +168,7 @@ internal sealed class RowReader(Cast cast, Vocabulary words)
     private static string Shown(string text) =>
         decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _) ? FieldText.Shorten(text) : FieldText.Quote(text);
 
-    private static HalfCounts Linger(RoutineRow row)
+    internal static HalfCounts Linger(RoutineRow row)
     {
         if (row.Text("linger") is not { } text)
         {

@@ -10,7 +10,10 @@ namespace Generator.Library.Files.Notes;
 internal sealed class RowNotes
 {
     /// <summary>Stands in a cell in which there is to be nothing; an empty cell is open.</summary>
-    private const string None = "-";
+    public const string None = "-";
+
+    /// <summary>Stands in a cell that is open, where an empty one could be taken for one in which there is nothing.</summary>
+    public const string Open = "?";
 
     private static readonly string[] Anew = ["cue", "stance", "linger"];
 
@@ -56,6 +59,9 @@ internal sealed class RowNotes
             Count = Text("count") is { } count ? cells.Count(row.Line, new NotesPart(count, 0)) : null,
             From = From(),
             Note = row.Text("note") ?? string.Empty,
+            Cue = RowReader.Cue(row),
+            Linger = RowReader.Linger(row),
+            Stance = RowReader.Stance(row),
         };
     }
 
@@ -73,7 +79,7 @@ internal sealed class RowNotes
     private string? Text(string name)
     {
         field = name;
-        return row.Text(name);
+        return row.Text(name) is { } text && !string.Equals(text, Open, StringComparison.Ordinal) ? text : null;
     }
 
     private SketchCell? Cell(string name, Func<NotesWords, SketchCell?> read)
@@ -111,7 +117,7 @@ internal sealed class RowNotes
         }
 
         var bearing = cells.From(row.Line, new NotesPart(text, 0));
-        if (bearing is not null && row.Text("attacker") is null)
+        if (bearing is not null && row.Text("attacker") is null or Open)
         {
             row.Refuse("from", "Nobody is named who comes from there.", "Maybe the attacker was left out.");
         }

@@ -1,0 +1,77 @@
+using Generator.Domain.Sketches;
+
+namespace Generator.Domain.Edits;
+
+/// <summary>Makes edits. The same edits on the same sketch give the same sketch.</summary>
+public static class Editing
+{
+    /// <summary>Most moves of one sketch, as of one fight.</summary>
+    public const int MostMoves = 500;
+
+    /// <summary>The sketch after the edit.</summary>
+    /// <exception cref="EditException">The sketch has no such move or attacker, or would grow too long.</exception>
+    public static Sketch Apply(Sketch sketch, Edit edit)
+    {
+        if (edit.Needs > sketch.Moves.Count || edit is Write { At: < 0 } or Insert { Before: < 0 } or Delete { First: < 0 } or Swap { First: < 0 } or Shift { From: < 0 } or Padlock { First: < 0 })
+        {
+            throw new EditException($"There is no such move; the fight has {FormattableString.Invariant($"{sketch.Moves.Count}")}.", "Maybe it was taken out meanwhile.");
+        }
+
+        return edit switch
+        {
+            Write write => With(sketch, write.At, write.At, m => Written(m, write.Column, write.Said)),
+            Insert insert => Numbered(sketch, [.. sketch.Moves.Take(insert.Before), .. insert.New, .. sketch.Moves.Skip(insert.Before)]),
+            Delete delete => Numbered(sketch, [.. sketch.Moves.Take(delete.First), .. sketch.Moves.Skip(Math.Max(delete.First, delete.Last + 1))]),
+            Swap swap => Swapped(sketch, swap.First),
+            Shift shift => With(sketch, shift.From, sketch.Moves.Count - 1, m => m with { Count = m.Count is { } count ? (Later(count.First, shift.By), Later(count.Last, shift.By)) : null }),
+            Padlock padlock => With(sketch, padlock.First, padlock.Last, m => Locked(m, padlock)),
+            Place place => Placed(sketch, place),
+            Take take => Numbered(sketch with { Placements = take.Placements }, take.Moves),
+            _ => throw new ArgumentOutOfRangeException(nameof(edit)),
+        };
+    }
+
+    private static Sketch With(Sketch sketch, int first, int last, Func<SketchMove, SketchMove> change) =>
+        sketch with { Moves = [.. sketch.Moves.Select((m, i) => i >= first && i <= last ? change(m) : m)] };
+
+    private static Sketch Numbered(Sketch sketch, IReadOnlyList<SketchMove> moves) => moves.Count > MostMoves
+        ? throw new EditException(FormattableString.Invariant($"A fight has at most {MostMoves} moves."), "Maybe cut it into several fights.")
+        : sketch with { Moves = [.. moves.Select((m, i) => m.Line == i + 1 ? m : m with { Line = i + 1 })] };
+
+    private static SketchMove Written(SketchMove move, Column column, SketchMove said) => column switch
+    {
+        Column.Count => move with { Count = said.Count },
+        Column.Attacker => move with { Attacker = said.Attacker },
+        Column.From => move with { From = said.From },
+        Column.Attack => move with { Attack = said.Attack, FollowsUp = said.FollowsUp, IsSuffered = move.IsSuffered && said.Attack is not null },
+        Column.Technique => move with { Technique = said.Technique, IsSuffered = said.IsSuffered, Open = said.Open },
+        Column.Reaction => move with { Reaction = said.Reaction },
+        Column.Note => move with { Note = said.Note },
+        _ => throw new ArgumentOutOfRangeException(nameof(column)),
+    };
+
+    private static Sketch Swapped(Sketch sketch, int first)
+    {
+        var (a, b) = (sketch.Moves[first], sketch.Moves[first + 1]);
+        return Numbered(sketch, [.. sketch.Moves.Take(first), b with { Count = a.Count }, a with { Count = b.Count }, .. sketch.Moves.Skip(first + 2)]);
+    }
+
+    private static HalfCounts Later(HalfCounts count, int by) => new(Math.Clamp(count.Value + by, 0, HalfCounts.FromCounts(9998).Value));
+
+    private static SketchMove Locked(SketchMove move, Padlock padlock)
+    {
+        return move with
+        {
+            Attack = Of(Column.Attack, move.Attack),
+            Technique = Of(Column.Technique, move.Technique),
+            Reaction = Of(Column.Reaction, move.Reaction),
+        };
+
+        SketchCell? Of(Column column, SketchCell? cell) =>
+            cell is null || (padlock.Only is { } only && only != column) ? cell : cell with { Firmness = padlock.IsLocked ? Firmness.Fixed : Firmness.Said };
+    }
+
+    private static Sketch Placed(Sketch sketch, Place place) => place.Attacker < 0 || place.Attacker >= sketch.Placements.Count
+        ? throw new EditException("There is no such attacker.", "Maybe the brief has changed meanwhile.")
+        : sketch with { Placements = [.. sketch.Placements.Select((p, i) => i == place.Attacker ? place.At : p)] };
+}

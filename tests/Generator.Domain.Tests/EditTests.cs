@@ -1,0 +1,131 @@
+using FsCheck.Xunit;
+using Generator.Domain.Edits;
+using Generator.Domain.Sketches;
+
+namespace Generator.Domain.Tests;
+
+/// <summary>Edits of a sketch: each does what its name says, all can be taken back, and the same ones give the same sketch.</summary>
+public class EditTests
+{
+    private static readonly Brief Three = new() { Attackers = [.. new[] { "Bruno", "Wanda", "Piet" }.Select(n => new AttackerPart { Name = n })] };
+
+    private static Sketch Fight(int moves) => new()
+    {
+        Brief = Three,
+        Placements = [null, null, null],
+        Moves = [.. Enumerable.Range(0, moves).Select(i => new SketchMove { Line = i + 1, Attacker = i % 3, Technique = Cell($"t{i}"), Count = (new(4 * i), new(4 * i)) })],
+    };
+
+    private static SketchCell Cell(string id) => new(id, [id]);
+
+    [Property(MaxTest = 30)]
+    public void Edits_are_undone_to_the_start_done_again_to_the_end_and_replayed_to_the_same(int seed)
+    {
+        var random = new Random(seed);
+        var start = Fight(random.Next(0, 8));
+        var history = History.Of(start);
+        var seen = new List<Sketch> { start };
+        var kinds = new HashSet<Type>();
+        while (seen.Count < 80)
+        {
+            var edit = AnyEdit(random, history.Present.Moves.Count);
+            kinds.Add(edit.GetType());
+            try
+            {
+                history = history.Do(edit);
+                seen.Add(history.Present);
+            }
+            catch (EditException)
+            {
+                // One that cannot be made changes nothing.
+                Assert.Same(seen[^1], history.Present);
+            }
+        }
+
+        Assert.True(kinds.Count >= 6);
+        Assert.Equal(seen.Count - 1, history.Done.Count());
+        var replayed = history.Done.Aggregate(start, Editing.Apply);
+        Assert.Equal(history.Present.Moves, replayed.Moves);
+        Assert.Equal(history.Present.Placements, replayed.Placements);
+        for (var i = seen.Count - 1; i > 0; i--)
+        {
+            Assert.Same(seen[i], history.Present);
+            var name = history.ToUndo;
+            history = history.Undo();
+            Assert.Equal(name, history.ToRedo);
+        }
+
+        Assert.Same(start, history.Present);
+        Assert.Null(history.ToUndo);
+        Assert.Same(history, history.Undo());
+        Assert.Same(seen[^1], Enumerable.Range(0, seen.Count - 1).Aggregate(history, (h, _) => h.Redo()).Present);
+    }
+
+    [Fact]
+    public void Swapped_moves_leave_the_counts_where_they_are()
+    {
+        var after = Editing.Apply(Fight(3), new Swap(1));
+        Assert.Equal(["t0", "t2", "t1"], after.Moves.Select(m => m.Technique!.Text));
+        Assert.Equal([0, 4, 8], after.Moves.Select(m => m.Count!.Value.First.Value));
+        Assert.Equal([1, 2, 3], after.Moves.Select(m => m.Line));
+    }
+
+    [Fact]
+    public void A_shift_moves_everything_behind_and_nothing_before()
+    {
+        var after = Editing.Apply(Fight(3), new Shift(1, 3));
+        Assert.Equal([0, 7, 11], after.Moves.Select(m => m.Count!.Value.First.Value));
+        Assert.Equal(0, Editing.Apply(Fight(3), new Shift(0, -9)).Moves[1].Count!.Value.First.Value);
+    }
+
+    [Fact]
+    public void A_lock_holds_what_is_said_and_leaves_open_what_is_open()
+    {
+        var locked = Editing.Apply(Fight(2), new Padlock(0, 0, null, true)).Moves;
+        Assert.Equal(Firmness.Fixed, locked[0].Technique!.Firmness);
+        Assert.Null(locked[0].Reaction);
+        Assert.Equal(Firmness.Said, locked[1].Technique!.Firmness);
+    }
+
+    [Fact]
+    public void One_cell_is_written_and_no_other()
+    {
+        var before = Fight(2);
+        var after = Editing.Apply(before, new Write(1, Column.Note, new SketchMove { Line = 9, Note = "slow" }));
+        Assert.Equal(before.Moves[1] with { Note = "slow" }, after.Moves[1]);
+        Assert.Same(before.Moves[0], after.Moves[0]);
+    }
+
+    [Fact]
+    public void Undoing_says_what_it_takes_back()
+    {
+        var history = History.Of(Fight(12)).Do(new Swap(10));
+        Assert.Equal("swap moves 11 and 12", history.ToUndo);
+        Assert.Equal("later from move 1 on", history.Do(new Shift(0, 1)).ToUndo);
+        Assert.Equal("lock technique of move 2", history.Do(new Padlock(1, 1, Column.Technique, true)).ToUndo);
+    }
+
+    [Theory]
+    [InlineData(3)]
+    [InlineData(-1)]
+    public void A_move_that_is_not_there_cannot_be_changed(int move)
+    {
+        var fault = Assert.Throws<EditException>(() => Editing.Apply(Fight(3), new Delete(move, move)));
+        Assert.StartsWith("Maybe ", fault.Maybe, StringComparison.Ordinal);
+    }
+
+    private static Edit AnyEdit(Random random, int moves)
+    {
+        var at = random.Next(-1, moves + 2);
+        return random.Next(8) switch
+        {
+            0 or 1 => new Insert(at, [.. Enumerable.Range(0, random.Next(1, 3)).Select(_ => new SketchMove { Line = 1, Technique = Cell($"n{random.Next(99)}") })]),
+            2 => new Delete(at, at + random.Next(2)),
+            3 => new Swap(at),
+            4 => new Shift(at, random.Next(-6, 7)),
+            5 => new Padlock(at, at, random.Next(2) == 0 ? null : Column.Technique, random.Next(2) == 0),
+            6 => new Place(random.Next(4), "Bruno", new Placement(new Bearing(random.Next(24)), new Centimetres(200), HalfCounts.Zero)),
+            _ => new Write(at, random.Next(2) == 0 ? Column.Note : Column.Attacker, new SketchMove { Line = 1, Attacker = random.Next(3), Note = "x" }),
+        };
+    }
+}
