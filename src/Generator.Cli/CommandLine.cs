@@ -71,6 +71,7 @@ public static class CommandLine
             ReviseCommand.Of(desk),
             ExplainCommand.Of(desk),
             PaperworkCommand.Of(desk),
+            RehearseCommand.Of(desk),
             LibraryCommand.Of(desk),
             GuideCommand.Of(desk),
         };

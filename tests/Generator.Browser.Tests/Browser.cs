@@ -2,7 +2,7 @@ using Microsoft.Playwright;
 
 namespace Generator.Browser.Tests;
 
-/// <summary>The machine's own Chromium, started once for all tests. It may open files only: no page has anything to fetch.</summary>
+/// <summary>The machine's own Chromium, started once for all tests. It may open files, and what the program serves on this machine: no page has anything to fetch from elsewhere.</summary>
 public sealed class Browser : IAsyncLifetime
 {
     private static readonly string[] Places = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome", "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome"];
@@ -31,7 +31,7 @@ public sealed class Browser : IAsyncLifetime
     {
         var context = await browser!.NewContextAsync(options ?? new());
         context.SetDefaultTimeout(Patience);
-        var sheet = new Sheet(context, await context.NewPageAsync());
+        var sheet = new Sheet(context, await context.NewPageAsync(), path.StartsWith("http://127.0.0.1:", StringComparison.Ordinal) ? new Uri(path).GetLeftPart(UriPartial.Authority) + "/" : "file:");
         await sheet.Page.GotoAsync(new Uri(path).AbsoluteUri);
         return sheet;
     }

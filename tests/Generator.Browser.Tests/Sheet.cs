@@ -8,12 +8,12 @@ public sealed class Sheet : IAsyncDisposable
     private readonly IBrowserContext context;
     private readonly List<string> faults = [];
 
-    public Sheet(IBrowserContext context, IPage page)
+    public Sheet(IBrowserContext context, IPage page, string from = "file:")
     {
         (this.context, Page) = (context, page);
         page.PageError += (_, error) => Note("error: " + error);
         page.Console += (_, line) => NoteIf(line.Type is "error" or "warning", "console: " + line.Text);
-        page.Request += (_, request) => NoteIf(!request.Url.StartsWith("file:", StringComparison.Ordinal), "request: " + request.Url);
+        page.Request += (_, request) => NoteIf(!request.Url.StartsWith(from, StringComparison.Ordinal), "request: " + request.Url);
         page.Dialog += (_, dialog) =>
         {
             Note("dialogue: " + dialog.Message);

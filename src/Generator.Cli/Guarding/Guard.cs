@@ -35,18 +35,8 @@ internal static class Guard
         using var orders = new AnonymousPipeServerStream(PipeDirection.Out, HandleInheritability.Inheritable);
         using var news = new AnonymousPipeServerStream(PipeDirection.In, HandleInheritability.Inheritable);
         var rescue = RescuePath.For(args);
-        var start = new ProcessStartInfo(Environment.ProcessPath ?? string.Empty) { UseShellExecute = false, RedirectStandardInput = StandardStreams.IsInputClosed };
-        if (IsRuntime(start.FileName))
-        {
-            start.ArgumentList.Add(Path.ChangeExtension(Path.Combine(AppContext.BaseDirectory, Assembly.GetExecutingAssembly().GetName().Name!), ".dll"));
-        }
-
-        foreach (var word in args)
-        {
-            start.ArgumentList.Add(word);
-        }
-
-        start.Environment[LifelineVariable] = $"{orders.GetClientHandleAsString()} {news.GetClientHandleAsString()} {rescue}";
+        var start = WorkerOf(args, orders, news, rescue);
+        start.RedirectStandardInput = StandardStreams.IsInputClosed;
         using var asking = new Asking(orders);
         try
         {
@@ -69,6 +59,28 @@ internal static class Guard
         {
             return null;
         }
+    }
+
+    /// <summary>How this program is started once more as a worker.</summary>
+    /// <param name="args">Its command line.</param>
+    /// <param name="orders">The pipe to it.</param>
+    /// <param name="news">The pipe from it.</param>
+    /// <param name="rescue">Where it keeps the best routine so far.</param>
+    public static ProcessStartInfo WorkerOf(IEnumerable<string> args, AnonymousPipeServerStream orders, AnonymousPipeServerStream news, string rescue)
+    {
+        var start = new ProcessStartInfo(Environment.ProcessPath ?? string.Empty) { UseShellExecute = false };
+        if (IsRuntime(start.FileName))
+        {
+            start.ArgumentList.Add(Path.ChangeExtension(Path.Combine(AppContext.BaseDirectory, Assembly.GetExecutingAssembly().GetName().Name!), ".dll"));
+        }
+
+        foreach (var word in args)
+        {
+            start.ArgumentList.Add(word);
+        }
+
+        start.Environment[LifelineVariable] = $"{orders.GetClientHandleAsString()} {news.GetClientHandleAsString()} {rescue}";
+        return start;
     }
 
     /// <summary>The program was started as <c>dotnet generator.dll</c>, and not by its own name.</summary>

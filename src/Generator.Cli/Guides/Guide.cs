@@ -10,7 +10,7 @@ internal static class Guide
 
     /// <summary>The topics in the order in which a reader needs them, with what each is about.</summary>
     public static IReadOnlyList<(string Topic, string About)> Topics { get; } =
-        [.. ((string[])["notes", "brief", "limits", "routine", "changes", "papers", "library", "running"]).Select(t => (t, AboutOf(Pages.Find(t)!))), ("rules", "what the audit looks at")];
+        [.. ((string[])["notes", "rehearse", "brief", "limits", "routine", "changes", "papers", "library", "running"]).Select(t => (t, AboutOf(Pages.Find(t)!))), ("rules", "what the audit looks at")];
 
     /// <summary>The page of a topic or of a rule; null when there is none.</summary>
     public static string? Find(string topic) => string.Equals(topic, "rules", StringComparison.Ordinal)

@@ -9,7 +9,7 @@ namespace Generator.Cli.Work;
 /// </summary>
 internal static class EarlyBook
 {
-    private static readonly string[] Commands = ["draft", "complete", "audit", "alternatives", "repair", "revise", "explain", "paperwork"];
+    private static readonly string[] Commands = ["draft", "complete", "audit", "alternatives", "repair", "revise", "explain", "paperwork", "rehearse"];
 
     private static readonly string[] Otherwise = ["--help", "-h", "--version", "--explain"];
 

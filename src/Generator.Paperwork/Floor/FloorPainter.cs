@@ -53,6 +53,18 @@ public sealed class FloorPainter
     /// <summary>The empty floor: obstacles, cameras and the clock, with nobody on it.</summary>
     public FloorPicture Empty() => Paint([], course.From, course.From, []);
 
+    /// <summary>Everybody where they open, whoever is not in yet included.</summary>
+    public FloorPicture Opening()
+    {
+        var empty = Paint([], course.From, course.From, []);
+        var placer = new LabelPlacer(Window.Width, Window.Height);
+        var places = source.Routine.Placements.Select((p, i) => (Who: i, At: Window.Held(Place.At(p.Bearing.HalfHours, p.Distance.Value), Shapes.Radius), Facing: 180.0 + (p.Bearing.HalfHours * Bearing.DegreesPerHalfHour))).ToList();
+        List<Marker> markers = [new Marker(-1, Window.Mark, Window.Mark, 0, Figure.Standing, "here"), .. places.Select(p => new Marker(p.Who, p.At, p.At, p.Facing, Figure.Standing, "here"))];
+        markers.ForEach(m => placer.Take(Shapes.Around(m)));
+        markers.ForEach(m => placer.Near(TextSize.Fit(Page.Clean(m.Performer < 0 ? source.Brief.Hero.Name : source.Brief.Attackers[m.Performer].Name), Size, 120), m.At, Shapes.Radius + 2, Size, $"who w{Words.Number(m.Performer + 1)}"));
+        return empty with { Markers = markers, Labels = [.. empty.Labels, .. placer.Labels] };
+    }
+
     /// <summary>The same for playback: labels keep off the places where people will be.</summary>
     public FloorPicture Stage()
     {

@@ -29,7 +29,7 @@ internal static class HtmlPage
         where TBody : IComponent
     {
         var style = BuiltIn("page.css") + RunningFoot.Of(head) + (paper is null ? string.Empty : $"@page {{ size: {paper.Css}; }}\n");
-        return Shell(title, style, Body<TBody>(view), script is null ? null : BuiltIn(script));
+        return Shell(title, style, Body<TBody>(new(StringComparer.Ordinal) { ["View"] = view }), script is null ? null : BuiltIn(script));
     }
 
     /// <summary>A page round a body that is there: styles as built in and as given, and the policy that lets nothing else load.</summary>
@@ -56,14 +56,15 @@ internal static class HtmlPage
             """.ReplaceLineEndings("\n");
     }
 
-    private static string Body<TBody>(object view)
+    /// <summary>A component as markup.</summary>
+    internal static string Body<TBody>(Dictionary<string, object?> parameters)
         where TBody : IComponent
     {
         using var services = new ServiceCollection().AddSingleton(Encoder).BuildServiceProvider();
         using var renderer = new HtmlRenderer(services, NullLoggerFactory.Instance);
         var rendered = renderer.Dispatcher.InvokeAsync(async () =>
         {
-            var root = await renderer.RenderComponentAsync<TBody>(ParameterView.FromDictionary(new Dictionary<string, object?>(StringComparer.Ordinal) { ["View"] = view }));
+            var root = await renderer.RenderComponentAsync<TBody>(ParameterView.FromDictionary(parameters));
             return root.ToHtmlString();
         });
         return string.Join('\n', rendered.GetAwaiter().GetResult().ReplaceLineEndings("\n").Split('\n').Select(l => l.Trim()).Where(l => l.Length > 0));

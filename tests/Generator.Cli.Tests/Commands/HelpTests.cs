@@ -15,6 +15,7 @@ public class HelpTests
     [InlineData("help-revise", "revise", "--help")]
     [InlineData("help-explain", "explain", "--help")]
     [InlineData("help-paperwork", "paperwork", "--help")]
+    [InlineData("help-rehearse", "rehearse", "--help")]
     [InlineData("help-guide", "guide", "--help")]
     [InlineData("help-library", "library", "-h")]
     [InlineData("help-library-list", "library", "list", "--help")]

@@ -100,7 +100,7 @@ public class GuideTests
         Assert.Equal(rig.Run("audit", "--explain", "reset-window"), rig.Run("guide", "reset-window"));
         Assert.All(RuleBook.All, r => Assert.Contains(r.Id, rig.Run("guide", "rules").Out, StringComparison.Ordinal));
         Assert.Equal(new Answer(ExitCode.Input, string.Empty, "generator guide: there is no topic \"breif\".\n  Maybe brief is meant.\n"), rig.Run("guide", "breif"));
-        Assert.Contains("Maybe one of these is meant: notes, brief, ", rig.Run("guide", Unknown).Err, StringComparison.Ordinal);
+        Assert.Contains("Maybe one of these is meant: notes, rehearse, brief, ", rig.Run("guide", Unknown).Err, StringComparison.Ordinal);
     }
 
     /// <summary>Compares what the reader knows of each object of the example with the table under its name; the whole may also lie inside something else, by the fields in <paramref name="round"/>.</summary>

@@ -1,0 +1,100 @@
+using Generator.Domain;
+using Generator.Domain.Sketches;
+using Generator.Library;
+using Generator.Rules;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+
+namespace Generator.Rehearsal.Documents;
+
+/// <summary>
+/// What can be said of a sketch at once: everything where all of it is settled, else what the moves before the first open one are found to do. Nothing
+/// that comes later can take such a finding back, because the audit walks from move to move.
+/// </summary>
+/// <param name="Routine">The moves that are settled, from the first on.</param>
+/// <param name="Verdict">What the audit says of them.</param>
+/// <param name="Open">Number of the first move in which something is open, from 0; null when nothing is.</param>
+public sealed record Seen(Routine Routine, Verdict Verdict, int? Open)
+{
+    /// <summary>Opening distance where nobody says one, as readers of routines take it.</summary>
+    private static readonly Centimetres Distance = new(300);
+
+    public static Seen Of(Scene scene, Sketch sketch)
+    {
+        var moves = new List<Move>();
+        foreach (var move in sketch.Moves)
+        {
+            if (Settled(scene.Book, move) is not { } settled)
+            {
+                break;
+            }
+
+            moves.Add(settled);
+        }
+
+        var routine = new Routine { Brief = sketch.Brief, LibraryVersion = scene.Book.Version, Placements = [.. sketch.Placements.Select((p, i) => p ?? Opening(sketch, i))], Moves = moves };
+        return moves.Count == sketch.Moves.Count ? new Seen(routine, Audit.Of(scene, routine), null) : new Seen(routine, SoFar(scene, routine), moves.Count);
+    }
+
+    private static Verdict SoFar(Scene scene, Routine routine)
+    {
+        var words = new List<Finding>();
+        var state = Replay.Open(scene, routine);
+        var score = Score.Begin(scene, state, words);
+        foreach (var step in Replay.From(scene, state, routine))
+        {
+            score = score.Observe(scene, step, words);
+        }
+
+        return new Verdict([.. words.OrderBy(f => f.Count).ThenBy(f => f.Move).ThenByDescending(f => f.Severity).ThenBy(f => f.Rule, StringComparer.Ordinal)], score.Points, score.PointsByRule);
+    }
+
+    /// <summary>The move of a routine that this one is; null while anything of it is open.</summary>
+    private static Move? Settled(Book book, SketchMove move)
+    {
+        if (move.IsGap || move.Count is not { } count || count.First != count.Last || (!move.FollowsUp && move.Attack is null) || (!move.IsSuffered && move.Technique is null))
+        {
+            return null;
+        }
+
+        var attacks = Meant(move.Attack).Select(book.Attack).ToList();
+        var techniques = Meant(move.Technique).Select(book.Technique).ToList();
+        if (attacks.Count > 1 || techniques.Count > 1)
+        {
+            // The side at which the two meet, where only one does.
+            var fitting = techniques.SelectMany(t => attacks.Where(a => t.Answers.Contains(a.Line)).Select(a => (t, a))).ToList();
+            attacks = attacks.Count > 1 ? [.. fitting.Select(f => f.a).Distinct()] : attacks;
+            techniques = techniques.Count > 1 ? [.. fitting.Select(f => f.t).Distinct()] : techniques;
+        }
+
+        var technique = techniques is [var only] ? only : null;
+        if (attacks.Count > 1 || techniques.Count > 1 || (move.Technique is not null && technique is null) || (move.Attack is not null && attacks.Count == 0) || move.Technique?.Foot is not null
+            || (move.Attacker is null && !(technique is { HasNoTarget: true } && attacks.Count == 0)))
+        {
+            return null;
+        }
+
+        var reaction = move.Reaction is { } said ? said.Ids is [var one] ? one : null : technique is { Reactions: [var alone] } ? alone : null;
+        return reaction is null && technique is { Reactions.Count: > 0 } ? null : new Move
+        {
+            Start = count.First,
+            Attacker = move.Attacker,
+            From = move.From,
+            Cue = move.Cue,
+            Attack = attacks.FirstOrDefault()?.Id,
+            Technique = technique?.Id,
+            Reaction = reaction,
+            Stance = move.Stance,
+            Linger = move.Linger,
+            Note = move.Note,
+        };
+    }
+
+    private static IReadOnlyList<string> Meant(SketchCell? cell) => cell?.Ids ?? [];
+
+    private static Placement Opening(Sketch sketch, int who)
+    {
+        var cast = sketch.Brief.Attackers;
+        return new Placement(cast[who].Bearing ?? new Bearing(Bearing.Circle * who / cast.Count), cast[who].Distance ?? Distance, cast[who].Entrance ?? HalfCounts.Zero);
+    }
+}

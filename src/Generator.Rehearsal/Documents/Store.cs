@@ -1,0 +1,127 @@
+using System.Security.Cryptography;
+using System.Text;
+using Generator.Domain;
+using Generator.Domain.Sketches;
+using Generator.Library;
+using Generator.Library.Files;
+using Generator.Library.Files.Notes;
+using Generator.Library.Reading;
+
+namespace Generator.Rehearsal.Documents;
+
+/// <summary>
+/// The file that was opened and, beside it, the working copy that follows every edit. The file itself is written only when somebody saves, and never over what another program has
+/// put there since it was read.
+/// </summary>
+public sealed class Store : IDisposable
+{
+    private readonly FileStream hold;
+    private string read;
+
+    private Store(string path, string target, FileStream hold)
+    {
+        (Path, Target, Working, this.hold) = (path, target, WorkingOf(path), hold);
+        read = Mark(target);
+    }
+
+    /// <summary>The file that was opened.</summary>
+    public string Path { get; }
+
+    /// <summary>The file that saving writes: the one that was opened where that holds rows, else one beside it that is not there yet.</summary>
+    public string Target { get; }
+
+    /// <summary>The working copy; gone once everything is saved.</summary>
+    public string Working { get; }
+
+    /// <summary>Another program has written the file since it was read or saved.</summary>
+    public bool IsChangedOutside => !string.Equals(Mark(Target), read, StringComparison.Ordinal);
+
+    /// <summary>Opens a file for one program at a time.</summary>
+    /// <exception cref="RefusedEditException">Another one has it open.</exception>
+    public static Store Open(string path)
+    {
+        var full = System.IO.Path.GetFullPath(path);
+        try
+        {
+            var held = new FileStream(WorkingOf(full) + ".open", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
+            return new Store(full, TargetOf(full), held);
+        }
+        catch (IOException)
+        {
+            throw new RefusedEditException($"{path} is open already in another rehearse, or its folder cannot be written.", "Maybe go on in the page that shows it, or end the other one with Ctrl-C.");
+        }
+        catch (UnauthorizedAccessException)
+        {
+            throw new RefusedEditException($"{path}: nothing can be written beside it.", "Maybe copy it into a folder of your own first.");
+        }
+    }
+
+    /// <summary>The working copy that an earlier run has left, or null.</summary>
+    public SourceFile? Left() => File.Exists(Working) ? SourceFile.Load(Working, new ProblemList()) : null;
+
+    /// <summary>Puts a working copy aside that cannot be gone on with, under a name of its own.</summary>
+    public string PutAside()
+    {
+        var aside = Enumerable.Range(1, 9999).Select(i => FormattableString.Invariant($"{Stem(Path)}.live-{i}.json")).First(p => !File.Exists(p));
+        File.Move(Working, aside);
+        return aside;
+    }
+
+    /// <summary>The working copy says so much from now on.</summary>
+    public void Keep(Sketch sketch) => RoutineFiles.Write(Working, SketchWriter.Text(sketch));
+
+    /// <summary>Writes the file, and the working copy goes.</summary>
+    /// <exception cref="RefusedEditException">Another program has changed it; it is as that one left it.</exception>
+    public void Save(Sketch sketch, Routine? whole)
+    {
+        if (IsChangedOutside)
+        {
+            throw new RefusedEditException($"{System.IO.Path.GetFileName(Target)} was changed by another program. It is as that one left it, and what you see here is in {System.IO.Path.GetFileName(Working)}.", "Maybe compare the two, and start again with the one that is right.") { IsStale = true };
+        }
+
+        var isCsv = Target.EndsWith(".csv", StringComparison.OrdinalIgnoreCase);
+        RoutineFiles.Write(Target, (whole, isCsv) switch
+        {
+            ({ } routine, true) => RoutineWriter.Csv(routine),
+            ({ } routine, false) => RoutineWriter.Text(routine),
+            (null, true) => SketchWriter.Csv(sketch),
+            (null, false) => SketchWriter.Text(sketch),
+        });
+        read = Mark(Target);
+        File.Delete(Working);
+    }
+
+    public void Dispose() => hold.Dispose();
+
+    private static string TargetOf(string path) => path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) || (path.EndsWith(".json", StringComparison.OrdinalIgnoreCase) && !path.EndsWith(".brief.json", StringComparison.OrdinalIgnoreCase))
+        ? path : Enumerable.Range(1, 9999).Select(i => Stem(path) + (i == 1 ? ".routine.json" : FormattableString.Invariant($"-{i}.routine.json"))).First(p => !File.Exists(p));
+
+    private static string WorkingOf(string path) => Stem(path) + ".live.json";
+
+    /// <summary>The path without what its name ends in, such as ".notes.txt".</summary>
+    private static string Stem(string path)
+    {
+        var name = System.IO.Path.GetFileName(path);
+        foreach (var ending in new[] { ".routine.json", ".notes.txt", ".brief.json", ".json", ".csv", ".txt" })
+        {
+            if (name.EndsWith(ending, StringComparison.OrdinalIgnoreCase) && name.Length > ending.Length)
+            {
+                return path[..^ending.Length];
+            }
+        }
+
+        return path;
+    }
+
+    private static string Mark(string path)
+    {
+        try
+        {
+            return File.Exists(path) ? Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(path))) : string.Empty;
+        }
+        catch (IOException error)
+        {
+            return "unread: " + error.Message;
+        }
+    }
+}

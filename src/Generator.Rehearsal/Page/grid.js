@@ -1,0 +1,237 @@
+// The moves as a grid. What is being typed belongs to the cell until it is written: no answer of the program ever takes letters away.
+import { call } from './talk.js';
+
+const columns = [['count', 'Count'], ['attacker', 'Attacker'], ['attack', 'Attack'], ['technique', 'Technique'], ['reaction', 'Reaction']];
+const words = ['attack', 'technique', 'reaction'];
+const signs = { unsafe: '▲!', broken: '■×', rough: '◆~', note: '●i' };
+const grid = document.getElementById('grid');
+const drawn = [];
+let state;
+let hooks;
+let trying = 0;
+let asked = 0;
+
+export function start(given) { hooks = given; }
+
+const make = (tag, own = {}, ...inside) => {
+  const made = Object.assign(document.createElement(tag), own);
+  made.append(...inside.filter(i => i !== null && i !== undefined));
+  return made;
+};
+
+/** The cell holds letters that are not written yet. */
+export const isTyping = cell => drawn.some(d => columns.some(([name]) => d.cells[name].input === cell && cell.value !== d.values[name]));
+
+/** Shows a state; only rows that look otherwise than before are touched. */
+export function show(next) {
+  state = next;
+  while (drawn.length > next.rows.length) drawn.pop().row.remove();
+  next.rows.forEach((row, i) => {
+    if (!drawn[i]) { drawn[i] = build(i); grid.append(drawn[i].row); }
+    fill(drawn[i], row, i);
+  });
+  findings(next.found);
+}
+
+/** Shows what is found, in place: under the move it is about. */
+export function findings(found) {
+  const by = new Map();
+  for (const f of found.findings) by.set(f.move, [...(by.get(f.move) ?? []), f]);
+  drawn.forEach((d, i) => {
+    const own = by.get(i + 1) ?? [];
+    const looks = JSON.stringify(own) + (found.open === i + 1);
+    if (d.looks === looks) return;
+    d.looks = looks;
+    d.found.replaceChildren(...told(own));
+    d.row.dataset.worst = own.length ? ['unsafe', 'broken', 'rough', 'note'].find(s => own.some(f => f.severity === s)) : '';
+    d.row.classList.toggle('first-open', found.open === i + 1);
+  });
+}
+
+/** The gravest is said; the others are folded behind it. */
+export function told(own) {
+  if (!own.length) return [];
+  const order = ['unsafe', 'broken', 'rough', 'note'];
+  const sorted = [...own].sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity));
+  const one = f => make('div', { className: 'finding ' + f.severity }, make('p', {}, make('span', { className: 'mark-sign', ariaHidden: 'true', textContent: signs[f.severity] }), ` ${f.severity}, ${f.rule}: ${f.message}`),
+    f.advice ? make('p', { className: 'advice', textContent: f.advice }) : null);
+  if (sorted.length === 1) return [one(sorted[0])];
+  return [one(sorted[0]), make('details', {}, make('summary', { textContent: `${sorted.length - 1} more here` }), ...sorted.slice(1).map(one))];
+}
+
+const padlockSign = () => {
+  const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
+  svg.setAttribute('viewBox', '0 0 16 16');
+  svg.setAttribute('aria-hidden', 'true');
+  svg.classList.add('padlock');
+  for (const [kind, d] of [['bow', 'M4.5,7V5a3.5,3.5 0 0 1 7,0V7'], ['case', 'M3,7H13V14H3Z']]) {
+    const path = document.createElementNS('http://www.w3.org/2000/svg', 'path');
+    path.setAttribute('d', d);
+    path.classList.add(kind);
+    svg.append(path);
+  }
+  return svg;
+};
+
+function build(i) {
+  const row = make('li', { className: 'row' });
+  const number = make('button', { type: 'button', className: 'number', textContent: String(i + 1) });
+  number.setAttribute('aria-label', `show move ${i + 1} on the floor`);
+  number.addEventListener('click', () => hooks.select(i));
+  const cells = {};
+  const line = make('div', { className: 'cells' });
+  for (const [name, label] of columns) {
+    const input = make('input', { spellcheck: false, autocomplete: 'off', maxLength: 200 });
+    input.id = `m${i}-${name}`;
+    input.setAttribute('aria-label', `${name} of move ${i + 1}`);
+    const as = make('p', { className: 'as', id: input.id + '-as' });
+    input.setAttribute('aria-describedby', as.id);
+    const lock = words.includes(name) ? make('button', { type: 'button', className: 'lock', tabIndex: -1 }, padlockSign()) : null;
+    lock?.addEventListener('click', () => padlock(i, name));
+    input.addEventListener('focus', () => hooks.select(i));
+    input.addEventListener('input', () => attempt(i, name));
+    input.addEventListener('change', () => write(i, name));
+    input.addEventListener('keydown', e => pressed(e, i, name));
+    cells[name] = { input, as, lock };
+    line.append(make('div', { className: 'cell ' + name }, make('span', { className: 'label', textContent: label, ariaHidden: 'true' }), make('div', { className: 'box' }, input, lock), as));
+  }
+  const tools = make('div', { className: 'row-tools' });
+  for (const [text, label, act] of [
+    ['↑', 'move up', () => swap(i, -1)], ['↓', 'move down', () => swap(i, 1)], ['', 'padlock on the move, or off', () => padlock(i, null)],
+    ['+', 'an open move below', () => insert(i + 1)], ['×', 'take out', () => remove(i)]]) {
+    const button = make('button', { type: 'button', title: label }, text || padlockSign());
+    button.setAttribute('aria-label', `${label}: move ${i + 1}`);
+    button.addEventListener('click', act);
+    tools.append(button);
+  }
+  const found = make('div', { className: 'found' });
+  row.append(make('div', { className: 'top' }, number, line, tools), found);
+  return { row, cells, found, tools, values: {} };
+}
+
+function fill(d, row, i) {
+  d.row.classList.toggle('gap', row.gap);
+  for (const [name, label] of columns) {
+    const { input, as, lock } = d.cells[name];
+    const typing = document.activeElement === input && input.value !== d.values[name];
+    if (!typing) {
+      input.value = row[name];
+      as.textContent = heard(row, name);
+      as.className = 'as';
+      input.removeAttribute('aria-invalid');
+    }
+    d.values[name] = row[name];
+    input.placeholder = row.gap && name === 'technique' ? '' : 'open';
+    input.parentElement.classList.toggle('is-open', row[name] === '' && !row.gap);
+    input.parentElement.classList.toggle('is-none', row[name] === '-');
+    if (lock) {
+      const on = row.locked.includes(name);
+      lock.hidden = row[name] === '' || row[name] === '-';
+      lock.classList.toggle('on', on);
+      lock.setAttribute('aria-pressed', String(on));
+      lock.setAttribute('aria-label', `padlock on the ${label.toLowerCase()} of move ${i + 1}`);
+    }
+  }
+  d.row.classList.toggle('locked', row.sayings > 0 && row.locked.length === row.sayings);
+}
+
+const plain = text => text.toLowerCase().replace(/[^a-z0-9]+/g, ' ').split(' ').sort().join(' ').trim();
+
+/** What the words were taken for, where that is not what they say already. */
+function heard(row, name) {
+  if (name === 'attack' && row.attack === '-') return 'goes on';
+  if (name === 'technique' && row.technique === '-') return 'it lands';
+  const as = row.as[name];
+  return as && plain(as) !== plain(row[name]) ? as : '';
+}
+
+/** Asks what words would mean and do while they are typed; late answers are dropped. */
+async function attempt(move, column) {
+  const { input, as } = drawn[move].cells[column];
+  const mine = ++trying;
+  const began = performance.now();
+  try {
+    const said = await call('try', { move, column, text: input.value });
+    if (mine !== trying) return;
+    input.toggleAttribute('aria-invalid', Boolean(said.problem));
+    as.className = said.problem ? 'as wrong' : 'as';
+    as.textContent = said.problem ? `${said.problem} ${said.maybe}` : (said.as ?? '') + (said.unread ? `; unread: ${said.unread}` : '');
+    if (!said.problem) { findings(said.found); hooks.verdict(said.found); }
+    requestAnimationFrame(() => { (window.latencies ??= []).push(performance.now() - began); });
+  } catch (fault) { hooks.fault(fault); }
+}
+
+async function write(move, column) {
+  const { input, as } = drawn[move].cells[column];
+  if (input.value === drawn[move].values[column]) return true;
+  trying++;
+  try {
+    const said = await call('type', { revision: state.revision, move, column, text: input.value });
+    drawn[move].values[column] = input.value;
+    hooks.changed(said);
+    return true;
+  } catch (fault) {
+    if (fault.status !== 400) { hooks.fault(fault); return false; }
+    input.setAttribute('aria-invalid', 'true');
+    as.className = 'as wrong';
+    as.textContent = `${fault.problem} ${fault.maybe}`;
+    return false;
+  }
+}
+
+async function edit(name, message) {
+  if (asked) return;
+  asked++;
+  try { hooks.changed(await call(name, { revision: state.revision, ...message })); } catch (fault) { hooks.fault(fault); } finally { asked--; }
+}
+
+const focus = (move, column) => drawn[Math.max(0, Math.min(drawn.length - 1, move))]?.cells[column].input.focus();
+
+async function swap(move, by) {
+  const first = by < 0 ? move - 1 : move;
+  if (first < 0 || first + 1 >= drawn.length) return;
+  await edit('swap', { move: first });
+}
+
+function padlock(move, column) {
+  const row = state.rows[move];
+  const on = column ? row.locked.includes(column) : row.locked.length === row.sayings;
+  return edit('lock', { move, column, locked: !on });
+}
+
+export const insert = before => edit('insert', { before });
+const remove = move => edit('delete', { move });
+
+async function pressed(e, move, column) {
+  const input = e.target;
+  if (e.key === 'Escape') {
+    input.value = drawn[move].values[column];
+    fill(drawn[move], state.rows[move], move);
+    findings(state.found);
+    hooks.verdict(state.found);
+    return;
+  }
+  if (e.key === 'Enter' && !e.altKey) {
+    e.preventDefault();
+    if (await write(move, column)) focus(move + 1, column);
+    return;
+  }
+  if (!e.altKey && (e.key === 'ArrowUp' || e.key === 'ArrowDown')) {
+    e.preventDefault();
+    focus(move + (e.key === 'ArrowUp' ? -1 : 1), column);
+    return;
+  }
+  if (!e.altKey) return;
+  const acts = {
+    ArrowUp: async () => { await swap(move, -1); focus(move - 1, column); },
+    ArrowDown: async () => { await swap(move, 1); focus(move + 1, column); },
+    ArrowLeft: () => edit('shift', { move, by: -1 }),
+    ArrowRight: () => edit('shift', { move, by: 1 }),
+    l: () => words.includes(column) && padlock(move, column),
+    Enter: async () => { await insert(move + 1); focus(move + 1, 'attacker'); },
+    Delete: async () => { await remove(move); focus(move, column); },
+  };
+  if (!acts[e.key]) return;
+  e.preventDefault();
+  if (await write(move, column)) await acts[e.key]();
+}

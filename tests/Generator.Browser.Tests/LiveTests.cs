@@ -1,0 +1,144 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Generator.Library.Files;
+using Generator.Library.Reading;
+using Generator.Rehearsal.Documents;
+using Generator.Rehearsal.Serving;
+using Microsoft.Playwright;
+using Newtonsoft.Json.Linq;
+
+namespace Generator.Browser.Tests;
+
+/// <summary>The live page in a real browser: a fight is written, judged with every letter, mended, filled, saved and opened again.</summary>
+public sealed class LiveTests(Browser browser) : IClassFixture<Browser>, IAsyncLifetime
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("generator-").FullName;
+    private LiveServer server = null!;
+
+    private string File => Path.Combine(folder, "yard.routine.json");
+
+    public async Task InitializeAsync()
+    {
+        await System.IO.File.WriteAllTextAsync(File, RoutineWriter.Text(Papers.YardRoutine));
+        await Start();
+    }
+
+    public async Task DisposeAsync()
+    {
+        await server.DisposeAsync();
+        Directory.Delete(folder, recursive: true);
+    }
+
+    [Fact]
+    public async Task A_fight_is_written_judged_mended_saved_and_opened_again_by_keyboard_alone()
+    {
+        await using var sheet = await Ready();
+        var rows = await sheet.Page.Locator(".row").CountAsync();
+        Assert.DoesNotContain(server.Token, await sheet.Eval<string>("location.href"), StringComparison.Ordinal);
+        await sheet.Page.Locator("#line").FocusAsync();
+        await sheet.Page.Keyboard.TypeAsync("Bruno: wide swing > low parry");
+        await sheet.Page.Keyboard.PressAsync("Enter");
+        await sheet.Until($"document.querySelectorAll('.row').length === {rows + 1}");
+        await sheet.Page.Keyboard.PressAsync("Control+z");
+        await sheet.Until($"document.querySelectorAll('.row').length === {rows}");
+
+        // A finding is there with the letter that makes it, before anything is written.
+        var before = await sheet.Eval<string>("document.getElementById('verdict').textContent");
+        await sheet.Page.Locator("#m1-count").FocusAsync();
+        await sheet.Page.Keyboard.PressAsync("Control+a");
+        await sheet.Page.Keyboard.TypeAsync("1");
+        await sheet.Until("document.querySelectorAll('.row')[1].querySelector('.finding.broken, .finding.unsafe') !== null");
+        Assert.Equal("Undo", await sheet.Text("#undo"));
+        await sheet.Page.Keyboard.PressAsync("Escape");
+        await sheet.Until($"document.getElementById('verdict').textContent === {JValue.CreateString(before).ToString(Newtonsoft.Json.Formatting.None)}");
+
+        await sheet.Page.Locator("#m1-technique").FocusAsync();
+        await sheet.Page.Keyboard.PressAsync("Alt+l");
+        await sheet.Until("document.querySelectorAll('.row')[1].querySelector('.technique .lock.on') !== null");
+        Assert.Equal("Undo: lock technique of move 2", await sheet.Text("#undo"));
+        await sheet.Page.Keyboard.PressAsync("Alt+ArrowRight");
+        await sheet.Until("document.getElementById('undo').textContent === 'Undo: later from move 2 on'");
+        await sheet.Page.Keyboard.PressAsync("Control+s");
+        await sheet.Until("document.getElementById('file').textContent.endsWith(', saved')");
+        Assert.Contains("knee-to-head-right!", await System.IO.File.ReadAllTextAsync(File), StringComparison.Ordinal);
+
+        await server.DisposeAsync();
+        await Start();
+        await using var again = await Ready();
+        Assert.Equal(rows, await again.Page.Locator(".row").CountAsync());
+        Assert.Equal(1, await again.Page.Locator(".lock.on").CountAsync());
+    }
+
+    [Theory]
+    [InlineData(1280, ColorScheme.Light)]
+    [InlineData(390, ColorScheme.Dark)]
+    public async Task Axe_finds_nothing_and_nothing_is_wider_than_the_screen(int width, ColorScheme scheme)
+    {
+        await using var sheet = await Ready(new() { ViewportSize = new() { Width = width, Height = 900 }, ColorScheme = scheme, BypassCSP = true });
+        await sheet.Eval<bool>("(document.querySelectorAll('details').forEach(d => d.open = true), true)");
+        await sheet.Page.Locator("#m2-technique").FocusAsync();
+        await sheet.Until("document.querySelector('#floor svg') !== null && document.getElementById('floor-head').textContent === 'Floor, move 3'");
+        var result = await sheet.Page.RunAxe(new AxeRunOptions());
+        Assert.Empty(result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {n.Html}")));
+        Assert.InRange(await sheet.Eval<int>("document.documentElement.scrollWidth"), 0, width);
+    }
+
+    [Fact]
+    public async Task Two_tabs_stay_in_step_and_take_no_letters_from_one_another()
+    {
+        await using var one = await Ready();
+        await using var two = await Ready();
+        await two.Page.Locator("#m0-technique").FillAsync("elbow to the f");
+        await one.Page.Locator("#m1-reaction").FillAsync("folds");
+        await one.Page.Locator("#m1-reaction").PressAsync("Enter");
+        await two.Until("document.getElementById('m1-reaction').value === 'folds'");
+        Assert.Equal("elbow to the f", await two.Eval<string>("document.getElementById('m0-technique').value"));
+        await two.Page.Locator("#m0-technique").PressAsync("Escape");
+        await two.Page.Locator("#undo").ClickAsync();
+        await one.Until("document.getElementById('m1-reaction').value !== 'folds'");
+    }
+
+    [Fact]
+    public async Task What_is_open_is_filled_as_an_offer_that_is_taken()
+    {
+        await using var sheet = await Ready();
+        var said = await sheet.Eval<string>("document.getElementById('m1-reaction').value");
+        await sheet.Page.Locator("#m1-reaction").FillAsync(string.Empty);
+        await sheet.Page.Locator("#m1-reaction").PressAsync("Enter");
+        await sheet.Until("document.getElementById('verdict').textContent.includes('move 2')");
+        await sheet.Page.Locator("#fill").ClickAsync();
+        await sheet.Until("!document.getElementById('take').hidden && !document.getElementById('offer').hidden");
+        Assert.Equal(1, await sheet.Page.Locator("#offer-rows .new").CountAsync());
+        await sheet.Page.Locator("#take").ClickAsync();
+        await sheet.Until($"document.getElementById('m1-reaction').value === '{said}'");
+        Assert.Equal("Undo: fill what was open", await sheet.Text("#undo"));
+    }
+
+    [Fact]
+    public async Task An_attacker_is_dragged_to_where_they_open()
+    {
+        await using var sheet = await Ready();
+        var sign = await sheet.Page.Locator("#floor .marker.p1").BoundingBoxAsync();
+        var mark = await sheet.Page.Locator("#floor .marker.p0").BoundingBoxAsync();
+        await sheet.Page.Mouse.MoveAsync(sign!.X + (sign.Width / 2), sign.Y + (sign.Height / 2));
+        await sheet.Page.Mouse.DownAsync();
+        await sheet.Page.Mouse.MoveAsync(mark!.X + (mark.Width / 2) - 150, mark.Y + (mark.Height / 2), new() { Steps = 4 });
+        await sheet.Page.Mouse.UpAsync();
+        await sheet.Until("document.getElementById('undo').textContent === 'Undo: where Bruno opens'");
+        Assert.Equal("9", await sheet.Page.Locator("#places input").First.InputValueAsync());
+    }
+
+    private async Task Start()
+    {
+        var (document, _) = Opening.Of(File, Papers.Book);
+        var whole = new JObject { ["routine"] = JObject.Parse(RoutineWriter.Text(Papers.YardRoutine)), ["gave"] = new JArray() }.ToString();
+        server = await LiveServer.Start(document, (_, _) => Task.FromResult(new Filled(whole, string.Empty)));
+    }
+
+    private async Task<Sheet> Ready(BrowserNewContextOptions? options = null)
+    {
+        var sheet = await browser.Open(server.Address, options);
+        await sheet.Until("document.querySelectorAll('.row').length > 0 && document.querySelector('#floor svg') !== null");
+        return sheet;
+    }
+}
