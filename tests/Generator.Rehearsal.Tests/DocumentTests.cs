@@ -40,6 +40,20 @@ public class DocumentTests
     }
 
     [Fact]
+    public async Task Words_are_answered_letter_by_letter_in_every_cell()
+    {
+        await using var stage = await Stage.Open();
+        foreach (var (column, words) in new[] { ("attack", "wide swing"), ("technique", "elbow to the face!"), ("reaction", "head back"), ("count", "12&-20"), ("attacker", "Wanda"), ("from", "behind"), ("technique", "... 4"), ("technique", "-"), ("attack", "?") })
+        {
+            for (var length = 0; length <= words.Length; length++)
+            {
+                var said = await stage.Good("try", $$"""{"move":{{length % 3}},"column":"{{column}}","text":"{{words[..length]}}"}""");
+                Assert.True(length > 0 || said["as"]!.Type == JTokenType.Null, said.ToString());
+            }
+        }
+    }
+
+    [Fact]
     public async Task A_line_of_notes_becomes_moves_at_the_soonest_counts()
     {
         await using var stage = await Stage.Open();

@@ -152,6 +152,10 @@ public sealed class LiveServer : IAsyncDisposable
         {
             await Say(context, StatusCodes.Status400BadRequest, Fault("The message is not text in UTF-8.", "Maybe load the page again.")).ConfigureAwait(false);
         }
+        catch (Exception fault) when (fault is KeyNotFoundException or InvalidOperationException or ArgumentException)
+        {
+            await Say(context, StatusCodes.Status500InternalServerError, Fault($"The program could not do that. {fault.Message}", "Maybe this is a fault of the program: please report it, with the file and what was done. Nothing was changed.")).ConfigureAwait(false);
+        }
         catch (BadHttpRequestException bad)
         {
             await Say(context, bad.StatusCode, Fault("The message is too long or broken off.", "Maybe cut the text that was typed.")).ConfigureAwait(false);

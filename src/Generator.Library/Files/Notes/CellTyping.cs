@@ -20,7 +20,10 @@ public sealed class CellTyping(Book book)
         var row = new TypedRow(at + 1, f => f == column ? text : f is Column.Attack && column is Column.Technique || f is Column.Attacker && column is Column.From ? SketchWriter.Typed(sketch, move, f) : null);
         var reader = new RowNotes(Cast.Of(sketch.Brief), finder);
         var said = reader.Read(row);
-        return new TypedCell(column == Column.Note ? said with { Note = text } : said, reader.Understood is [.., var last] ? last : null, row.Problem);
+
+        // What is read last is this cell's, unless nothing was read from it: then it is that of a cell beside it.
+        var isRead = row.Problem is null && text.Trim() is not ("" or RowNotes.None or RowNotes.Open);
+        return new TypedCell(column == Column.Note ? said with { Note = text } : said, isRead && reader.Understood is [.., var last] ? last : null, row.Problem);
     }
 
     private sealed class TypedRow(int line, Func<Column, string?> typed) : RoutineRow
