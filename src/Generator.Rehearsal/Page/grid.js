@@ -149,7 +149,6 @@ function heard(row, name) {
 async function attempt(move, column) {
   const { input, as } = drawn[move].cells[column];
   const mine = ++trying;
-  const began = performance.now();
   try {
     const said = await call('try', { move, column, text: input.value });
     if (mine !== trying) return;
@@ -157,7 +156,6 @@ async function attempt(move, column) {
     as.className = said.problem ? 'as wrong' : 'as';
     as.textContent = said.problem ? `${said.problem} ${said.maybe}` : (said.as ?? '') + (said.unread ? `; unread: ${said.unread}` : '');
     if (!said.problem) { findings(said.found); hooks.verdict(said.found); }
-    requestAnimationFrame(() => { (window.latencies ??= []).push(performance.now() - began); });
   } catch (fault) { hooks.fault(fault); }
 }
 
