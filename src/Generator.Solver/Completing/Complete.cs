@@ -28,6 +28,9 @@ public sealed class Complete
 
     private const int MostDoublings = 6;
 
+    /// <summary>Attempts in which something gives that a first answer may take, however little work is wanted: one thing at a time, then whatever is near.</summary>
+    private const int FirstTurns = 2;
+
     /// <summary>Beginnings taken at once by the first attempt in which something gives, and of how many attempts at better answers one begins at the opening.</summary>
     private const int Quick = 4, Kinds = 4;
 
@@ -71,18 +74,21 @@ public sealed class Complete
     /// <summary>The best filling that so much work finds, the same on every machine; null when there is none.</summary>
     /// <param name="sketch">What is said and what is open.</param>
     /// <param name="book">The library.</param>
-    /// <param name="work">Moves tried at most, about.</param>
+    /// <param name="work">Moves tried at most, about, once there is a first answer.</param>
     /// <param name="enough">Ends sooner with a filling of this price or less.</param>
-    public static Completed? Soon(Sketch sketch, Book book, long work, long enough = 0)
+    /// <param name="gives">It is known that something must give, so that nothing is tried in which all stands.</param>
+    public static Completed? Soon(Sketch sketch, Book book, long work, long enough = 0, bool gives = false)
     {
-        var complete = new Complete(sketch, book, CancellationToken.None);
-        return complete.Run(new CompleteOptions().Seed, () => complete.strictWork + complete.givingWork < work && complete.Below > enough);
+        var complete = new Complete(sketch, book, CancellationToken.None) { SomethingGives = gives };
+        return complete.Run(new CompleteOptions().Seed, () => complete.best is null && complete.givingTurns < FirstTurns || (complete.strictWork + complete.givingWork < work && complete.Below > enough));
     }
 
     /// <summary>What speaks against any filling before one is searched for, such as an opening place that is off the floor, in words; empty where nothing does.</summary>
     public static IReadOnlyList<string> Clash(Sketch sketch, Book book) => Refutations.Plainly(new Scene(Searched(sketch), book))?.Reasons ?? [];
 
     private Action<Completed>? Better { get; init; }
+
+    private bool SomethingGives { get; init; }
 
     private long Below => best?.Price ?? long.MaxValue;
 
@@ -99,7 +105,7 @@ public sealed class Complete
     /// <summary>Half of the work goes into fillings in which nothing gives, half into a first answer and then into better ones.</summary>
     private void Turn(Dice dice)
     {
-        if (strictWork <= givingWork && Array.TrueForAll(steps, s => s.MustGive == Giving.Nothing))
+        if (!SomethingGives && strictWork <= givingWork && Array.TrueForAll(steps, s => s.MustGive == Giving.Nothing))
         {
             strictWork += SetUpWork + Strictly(strictTurns++, dice);
         }

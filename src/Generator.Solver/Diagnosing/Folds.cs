@@ -14,12 +14,12 @@ namespace Generator.Solver.Diagnosing;
 public static class Folds
 {
     /// <summary>Moves tried to mend the routine, for each finding and at most in all: some seconds where there is much to fold. What could not be mended by then stays unfolded.</summary>
-    private const long WorkEach = 15_000, MostWork = 800_000;
+    private const long WorkEach = 20_000, MostWork = 1_100_000;
 
     /// <summary>Every finding of the verdict once, as a heading or folded under one, headings in the order of the counts.</summary>
     public static IReadOnlyList<Fold> Of(Scene scene, Routine routine, Verdict verdict)
     {
-        if (verdict.IsClean || routine.Moves.Count == 0 || Complete.Soon(Sketch.Of(routine), scene.Book, Math.Min(MostWork, WorkEach * verdict.Findings.Count)) is not { } mended)
+        if (verdict.IsClean || routine.Moves.Count == 0 || Complete.Soon(Sketch.Of(routine), scene.Book, Math.Min(MostWork, WorkEach * verdict.Findings.Count), gives: true) is not { } mended)
         {
             return Fold.None(verdict);
         }

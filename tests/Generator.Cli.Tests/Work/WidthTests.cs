@@ -32,11 +32,11 @@ public class WidthTests
     private static readonly string[] Lines =
     [
         "--help", "draft --help", "complete --help", "alternatives --help", "audit --help", "shape --help", "repair --help", "revise --help", "explain --help", "paperwork --help",
-        "library --help", "library list --help", "library show --help", "library search --help", "library check --help", "library add --help", "library pictures --help", "library pictures pictures.html", "guide --help", "guide brief", "guide rules", "guide no-such-topic",
+        "library --help", "library list --help", "library show --help", "library search --help", "library check --help", "library add --help", "library pictures --help", "library pictures pictures.html", "rehearse --help", "guide --help", "guide brief", "guide rules", "guide no-such-topic",
         "draft brief.json --rounds 1", "draft brief.json --rounds 1 --out made.csv", "audit broken.csv --brief brief.json", "audit clean.csv", "shape broken.csv --brief brief.json", "shape notes.txt --json", "repair broken.csv --brief brief.json --time 2",
         "revise clean.csv --brief brief.json --time 2", "complete notes.txt --time 2", "explain clean.csv 1", "explain impossible.json --time 2", "alternatives brief.json --number 2 --time 3",
         "paperwork broken.csv --brief brief.json --out papers --from 2027-03-15 --no-pdf", "library list", "library check", "library search swing", "library list --for brief.json", "library show jab", "library add mine.json",
-        "draft nowhere.json", "draft --no-such-option", "audit bad.csv",
+        "draft nowhere.json", "draft --no-such-option", "audit bad.csv", "rehearse nowhere.json",
     ];
 
     public static TheoryData<string> Commands { get; } = new(Lines);

@@ -65,7 +65,7 @@ internal static class PlanPin
             HeroFalls = technique.HeroFall != FallClass.None,
             HeroHeadHit = Exposure.HitsHeroHead(technique, step.Attack),
             Falls = step.Reaction is { Fall: not FallClass.None },
-            HeadHit = step is { HasTarget: true, Technique.IsHeadHit: true },
+            HeadHit = step is { HasTarget: true, Technique.IsHeadHit: true, IsAnswered: false },
             Second = role,
             Wanted = plan.Classes.WantedBits(step.Row with { Attacker = target }),
         });
