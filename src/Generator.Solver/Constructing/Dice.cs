@@ -21,6 +21,19 @@ internal sealed class Dice(ulong seed)
     /// <summary>True in so many of a hundred throws.</summary>
     public bool Percent(int chance) => Next(100) < chance;
 
+    /// <summary>A step that leads round <paramref name="count"/> places to every one of them.</summary>
+    public int Stride(int count)
+    {
+        while (true)
+        {
+            var stride = 1 + Next(count);
+            if (Coprime(stride, count))
+            {
+                return stride;
+            }
+        }
+    }
+
     public void Shuffle(Span<int> items)
     {
         for (var i = items.Length - 1; i > 0; i--)
@@ -28,6 +41,16 @@ internal sealed class Dice(ulong seed)
             var j = Next(i + 1);
             (items[i], items[j]) = (items[j], items[i]);
         }
+    }
+
+    private static bool Coprime(int a, int b)
+    {
+        while (b != 0)
+        {
+            (a, b) = (b, a % b);
+        }
+
+        return a == 1;
     }
 
     private ulong Bits()

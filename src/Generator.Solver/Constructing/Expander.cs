@@ -37,6 +37,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     private readonly RowFitting fitting = new(ground.Scene, ground.Repertoire);
     private readonly Lingering lingering = new(ground.Scene);
     private readonly Crowd crowd = new(ground.Scene);
+    private readonly Answering answering = new(ground.Scene, dice);
     private readonly WalkingRound walking = new(ground.Scene, new Crowd(ground.Scene), dice, fetching);
     private readonly Sprouting sprouting = new(ground.Scene, ground.Aims);
     private readonly int openingTries = Math.Clamp(AllOpeningTries / ground.Scene.Cast, FewestOpeningTries, MostOpeningTries);
@@ -232,35 +233,13 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
             return;
         }
 
-        var (at, stride) = (dice.Next(count), StrideFor(count));
+        var (at, stride) = (dice.Next(count), dice.Stride(count));
         var looks = tries == int.MaxValue ? count : Math.Min(count, tries * 6);
         for (var i = 0; i < looks && tries > 0; i++)
         {
             tries -= TryChoice(node, a, choices[at], least, most, aimed, children) ? 1 : 0;
             at = (at + stride) % count;
         }
-    }
-
-    private int StrideFor(int count)
-    {
-        while (true)
-        {
-            var stride = 1 + dice.Next(count);
-            if (Coprime(stride, count))
-            {
-                return stride;
-            }
-        }
-    }
-
-    private static bool Coprime(int a, int b)
-    {
-        while (b != 0)
-        {
-            (a, b) = (b, a % b);
-        }
-
-        return a == 1;
     }
 
     private bool TryChoice(Node node, int a, Choice choice, int least, int most, bool aimed, List<Node> children)
@@ -303,33 +282,8 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
             start = Math.Min(start + 1 + dice.Next(2), node.State.Time + most);
         }
 
-        var row = new Row(start, a, from, cue, choice.Attack, choice.Technique, ReactionOf(choice, a), 0);
+        var row = new Row(start, a, from, cue, choice.Attack, choice.Technique, answering.ReactionOf(choice, a), 0);
         return Grow(node, row, children);
-    }
-
-    /// <summary>One of the reactions: of those that answer the blow as often as the brief wants, where there are others.</summary>
-    private int ReactionOf(Choice choice, int a)
-    {
-        var all = choice.Reactions;
-        if (all.Length == 0)
-        {
-            return -1;
-        }
-
-        var answers = 0;
-        foreach (var reaction in all)
-        {
-            answers += scene.Book.Reactions[reaction].AnswersBlow ? 1 : 0;
-        }
-
-        if (answers == 0 || answers == all.Length)
-        {
-            return all[dice.Next(all.Length)];
-        }
-
-        var wanted = dice.Percent(scene.AnsweredPercent(a));
-        var left = dice.Next(wanted ? answers : all.Length - answers);
-        return Array.Find(all, r => scene.Book.Reactions[r].AnswersBlow == wanted && left-- == 0);
     }
 
     /// <summary>A technique without an attack before it finds its target within its reach.</summary>
