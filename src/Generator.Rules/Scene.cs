@@ -35,6 +35,7 @@ public sealed class Scene
         Floor = new FloorReach(brief.Floor, book.Settle, brief.Cameras);
         Entries = new Entries(brief.Floor, Floor, book.Settle);
         Able = new Ability(brief, book);
+        Plan = ActPlan.Of(brief);
         techniqueReach = new Reach[book.Techniques.Count, Cast];
         attackReach = new Reach[book.Attacks.Count, Cast];
         perHalfCounts = [.. brief.Attackers.Select(a => 30 * a.Speed)];
@@ -131,8 +132,11 @@ public sealed class Scene
         return beaten ? Brief.Pace.Linger.Value : Math.Min(Brief.Pace.Linger.Value, Settle.LingerUnhurt.Value);
     }
 
-    /// <summary>Of a hundred blows that an attacker could block, slip or catch those that a draft lets them.</summary>
-    public int AnsweredPercent(int attacker) => Brief.AnsweredPercent ?? UsuallyAnswered;
+    /// <summary>The acts asked for, laid over the length; null when there are none to judge.</summary>
+    public ActPlan? Plan { get; }
+
+    /// <summary>Of a hundred blows that attackers could block, slip or catch those that a draft lets them.</summary>
+    public int AnsweredPercent => Brief.AnsweredPercent ?? UsuallyAnswered;
 
     /// <summary>Half counts that an attacker needs from a distance to striking distance, rounded up.</summary>
     public int WalkTime(int attacker, int distance) => WayIn(attacker, distance, Settle.StrikingDistance.Value);

@@ -79,37 +79,14 @@ public sealed class OutlineTests(ITestOutputHelper output)
     public void Nothing_is_found_where_nothing_is() =>
         Assert.Empty(Watched("Bruno@12/250/0 Wanda@2/300/0", "0 Bruno swing-right outside-block-left limb-stopped ; 3 Bruno - cross-right head-back ; 12 Wanda swing-left outside-block-right limb-stopped").Faults);
 
-    /// <summary>A routine as it is, on a large floor with a way in at 12: name@clock/centimetres/entrance; start, name@from, attack, technique, reaction.</summary>
+    /// <summary>A routine as it is, on a large floor with a way in at 12.</summary>
     private static OutlineCount Watched(string cast, string moves)
     {
-        var people = cast.Split(' ').Select(p => p.Split('@', '/')).ToList();
-        var brief = new Brief
-        {
-            Floor = new FloorPlan { Width = new(1200), Depth = new(1200), MarkX = new(600), MarkY = new(600), WaysIn = [new WayIn("the door", new(600), new(1200))] },
-            Attackers = [.. people.Select(p => new AttackerPart { Name = p[0], Skill = Skill.Stunt })],
-        };
-        var routine = new Routine
-        {
-            Brief = brief,
-            LibraryVersion = Outside.Book.Version,
-            Placements = [.. people.Select(p => new Placement(Clock(p[1]), new Centimetres(Whole(p[2])), new HalfCounts(Whole(p[3]))))],
-            Moves = [.. moves.Split(';', StringSplitOptions.TrimEntries).Select(m => m.Split(' ')).Select(m => m[1].Split('@') is var who ? new Move
-            {
-                Start = new HalfCounts(Whole(m[0])),
-                Attacker = people.FindIndex(p => p[0] == who[0]),
-                From = who.Length > 1 ? Clock(who[1]) : null,
-                Attack = m[2] == "-" ? null : m[2],
-                Technique = m[3],
-                Reaction = m[4],
-            } : null!)],
-        };
+        var floor = new FloorPlan { Width = new(1200), Depth = new(1200), MarkX = new(600), MarkY = new(600), WaysIn = [new WayIn("the door", new(600), new(1200))] };
+        var routine = WrittenFight.Of(new Brief { Floor = floor, Attackers = [] }, Outside.Book, cast, moves);
         var count = new OutlineCount();
-        new OutlineWatch(PaperSource.Of(new Scene(brief, Outside.Book), routine), Across(), "planted", count).Run();
+        new OutlineWatch(PaperSource.Of(new Scene(routine.Brief, Outside.Book), routine), Across(), "planted", count).Run();
         return count;
-
-        static int Whole(string text) => int.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
-
-        static Bearing Clock(string text) => Bearing.TryParse(text, out var bearing) ? bearing : throw new FormatException(text);
     }
 
     private static HashSet<string> Across()

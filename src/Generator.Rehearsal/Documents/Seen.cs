@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Domain.Sketches;
 using Generator.Library;
+using Generator.Library.Files;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
@@ -16,9 +17,6 @@ namespace Generator.Rehearsal.Documents;
 /// <param name="Open">Number of the first move in which something is open, from 0; null when nothing is.</param>
 public sealed record Seen(Routine Routine, Verdict Verdict, int? Open)
 {
-    /// <summary>Opening distance where nobody says one, as readers of routines take it.</summary>
-    private static readonly Centimetres Distance = new(300);
-
     public static Seen Of(Scene scene, Sketch sketch)
     {
         var moves = new List<Move>();
@@ -32,7 +30,7 @@ public sealed record Seen(Routine Routine, Verdict Verdict, int? Open)
             moves.Add(settled);
         }
 
-        var routine = new Routine { Brief = sketch.Brief, LibraryVersion = scene.Book.Version, Placements = [.. sketch.Placements.Select((p, i) => p ?? Opening(sketch, i))], Moves = moves };
+        var routine = new Routine { Brief = sketch.Brief, LibraryVersion = scene.Book.Version, Placements = [.. sketch.Placements.Zip(Placing.Usual(sketch.Brief, moves), (said, usual) => said ?? usual)], Moves = moves };
         return moves.Count == sketch.Moves.Count ? new Seen(routine, Audit.Of(scene, routine), null) : new Seen(routine, SoFar(scene, routine), moves.Count);
     }
 
@@ -91,10 +89,4 @@ public sealed record Seen(Routine Routine, Verdict Verdict, int? Open)
     }
 
     private static IReadOnlyList<string> Meant(SketchCell? cell) => cell?.Ids ?? [];
-
-    private static Placement Opening(Sketch sketch, int who)
-    {
-        var cast = sketch.Brief.Attackers;
-        return new Placement(cast[who].Bearing ?? new Bearing(Bearing.Circle * who / cast.Count), cast[who].Distance ?? Distance, cast[who].Entrance ?? HalfCounts.Zero);
-    }
 }

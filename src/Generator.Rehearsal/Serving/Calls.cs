@@ -35,10 +35,10 @@ internal sealed class Calls
             ["redo"] = a => After(() => document.Redo(Revision(a))),
             ["save"] = _ => After(document.Save),
             ["floor"] = Floor,
-            ["fill"] = _ => Told(() => filling.Begin()),
-            ["stop"] = _ => Told(filling.Stop),
+            ["fill"] = _ => After(filling.Begin),
+            ["stop"] = _ => After(filling.Stop),
             ["take"] = a => After(() => filling.Take(Revision(a))),
-            ["leave"] = _ => Told(filling.Leave),
+            ["leave"] = _ => After(filling.Leave),
         };
     }
 
@@ -59,8 +59,6 @@ internal sealed class Calls
         action();
         return State();
     }
-
-    private JObject Told(Action action) => After(action);
 
     private JObject Do(Asked asked, Edit edit) => After(() => document.Do(Revision(asked), edit));
 

@@ -2,6 +2,7 @@ using Generator.Domain;
 using Generator.Rules.Judging;
 using Generator.Rules.Memories;
 using Generator.Rules.Replaying;
+using Generator.Rules.Shapes;
 
 namespace Generator.Rules.Rules;
 
@@ -11,12 +12,6 @@ namespace Generator.Rules.Rules;
 /// </summary>
 public sealed class Climax : Rule
 {
-    /// <summary>Moves that the last fight has at least.</summary>
-    public const int FewestMoves = 3;
-
-    /// <summary>Attackers who may run off.</summary>
-    public const int MostRunOffs = 1;
-
     public override string Id => "climax";
 
     public override string Title => "The last finish is the heaviest move, the last attacker gets a last fight, and at most one runs off.";
@@ -59,7 +54,7 @@ public sealed class Climax : Rule
             return;
         }
 
-        var (shortBy, lacking) = (was.Heaviest - was.LastWeight, FewestMoves - was.LastFight);
+        var (shortBy, lacking) = (was.Heaviest - was.LastWeight, LastFight.FewestMoves - was.LastFight);
         if (shortBy > 0 && tally.Count(Severity.Rough, shortBy))
         {
             tally.Tell(AtEnd(end, Severity.Rough, scene.Brief.Hero.Name, $"The last finish weighs {was.LastWeight}, the heaviest move before it {was.Heaviest}.") with
@@ -74,11 +69,11 @@ public sealed class Climax : Rule
 
         if (lacking > 0 && tally.Count(Severity.Rough, lacking))
         {
-            tally.Tell(AtEnd(end, Severity.Rough, scene.Brief.Hero.Name, $"The last fight has {Amounts.Many(was.LastFight, "move")}; it wants {FewestMoves}.") with
+            tally.Tell(AtEnd(end, Severity.Rough, scene.Brief.Hero.Name, $"The last fight has {Amounts.Many(was.LastFight, "move")}; it wants {LastFight.FewestMoves}.") with
             {
                 Points = lacking,
                 Measured = was.LastFight,
-                Allowed = FewestMoves,
+                Allowed = LastFight.FewestMoves,
                 Unit = "moves",
                 Advice = "Stay with the last attacker for some moves before the finish.",
             });
@@ -88,13 +83,13 @@ public sealed class Climax : Rule
     private ClimaxMemory Left(Scene scene, Step step, int attacker, ClimaxMemory was, Tally tally)
     {
         var now = was with { RunsOff = was.RunsOff + 1 };
-        if (now.RunsOff > MostRunOffs && tally.Count(Severity.Rough, 1))
+        if (now.RunsOff > Out.MostRunOffs && tally.Count(Severity.Rough, 1))
         {
-            tally.Tell(At(scene, step, Severity.Rough, $"{Words.Name(scene, attacker)} runs off as another did before; only {MostRunOffs} may.") with
+            tally.Tell(At(scene, step, Severity.Rough, $"{Words.Name(scene, attacker)} runs off as another did before; only {Out.MostRunOffs} may.") with
             {
                 Points = 1,
                 Measured = now.RunsOff,
-                Allowed = MostRunOffs,
+                Allowed = Out.MostRunOffs,
                 Unit = "attackers",
                 Advice = $"Let a finish put {Words.Name(scene, attacker)} out.",
             });

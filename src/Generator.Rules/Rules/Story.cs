@@ -21,23 +21,19 @@ public sealed class Story : Rule
 
     public override Severity Worst => Severity.Rough;
 
-    public override object? Begin(Scene scene, FightState open, Tally tally)
-    {
-        var plan = ActPlan.Of(scene.Brief);
-        return new StoryMemory(plan, new int[plan?.Acts.Count ?? 0], [], null);
-    }
+    public override object? Begin(Scene scene, FightState open, Tally tally) => new StoryMemory(new int[scene.Plan?.Acts.Count ?? 0], [], null);
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
         var was = (StoryMemory)memory!;
-        if (was.Plan is null || step.Technique is not { } technique)
+        if (scene.Plan is not { } plan || step.Technique is not { } technique)
         {
             return was;
         }
 
         if (technique.Family == Family.Setback)
         {
-            return Suffered(scene, was, was.Plan, step, tally);
+            return Suffered(scene, was, plan, step, tally);
         }
 
         if (!UpperSpan.Scores(step))
@@ -63,14 +59,14 @@ public sealed class Story : Rule
 
         for (var act = 0; act < was.Setbacks.Count; act++)
         {
-            var lacking = was.Plan!.Acts[act].FewestSetbacks - was.Setbacks[act];
+            var lacking = scene.Plan!.Acts[act].FewestSetbacks - was.Setbacks[act];
             if (lacking > 0 && tally.Count(Severity.Rough, OutOfPlace * lacking))
             {
-                tally.Tell(AtEnd(end, Severity.Rough, scene.Brief.Hero.Name, $"Act {act + 1} has {Amounts.Many(was.Setbacks[act], "setback")}; {was.Plan.Acts[act].FewestSetbacks} belong there.") with
+                tally.Tell(AtEnd(end, Severity.Rough, scene.Brief.Hero.Name, $"Act {act + 1} has {Amounts.Many(was.Setbacks[act], "setback")}; {scene.Plan.Acts[act].FewestSetbacks} belong there.") with
                 {
                     Points = OutOfPlace * lacking,
                     Measured = was.Setbacks[act],
-                    Allowed = was.Plan.Acts[act].FewestSetbacks,
+                    Allowed = scene.Plan.Acts[act].FewestSetbacks,
                     Unit = "setbacks",
                     Advice = "Let an attack get through there.",
                 });
@@ -94,7 +90,7 @@ public sealed class Story : Rule
             });
         }
 
-        var owed = new OwedSetback(step.Index + 1, step.Attack is null ? step.Start : step.Contact, was.Scored);
+        var owed = new OwedSetback(step.Index + 1, Setback.TimeOf(step), was.Scored);
         return was with { Setbacks = setbacks, Owed = [.. was.Owed, owed] };
     }
 

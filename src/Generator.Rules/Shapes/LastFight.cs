@@ -11,6 +11,9 @@ namespace Generator.Rules.Shapes;
 /// <param name="Moves">Moves on nobody but them up to the last out; moves without a target are not counted and do not break the run.</param>
 public readonly record struct LastFight(int Attacker, int Weight, int Heaviest, int HeaviestMove, int Moves)
 {
+    /// <summary>Moves that it has at least. Common practice, no source.</summary>
+    public const int FewestMoves = 3;
+
     /// <summary>Null where nobody goes out.</summary>
     public static LastFight? Of(IReadOnlyList<Step> steps, IReadOnlyList<Out> outs)
     {

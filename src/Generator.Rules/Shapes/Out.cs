@@ -10,6 +10,9 @@ namespace Generator.Rules.Shapes;
 /// <param name="RunsOff">By the agreed exit.</param>
 public readonly record struct Out(int Attacker, int Move, int Time, int Weight, bool RunsOff)
 {
+    /// <summary>Attackers who may run off. Common practice, no source.</summary>
+    public const int MostRunOffs = 1;
+
     /// <summary>In the order of the moves.</summary>
     public static IReadOnlyList<Out> Of(IReadOnlyList<Step> steps) =>
         [.. steps.SelectMany(s => Enumerable.Range(0, s.After.Attackers.Count)

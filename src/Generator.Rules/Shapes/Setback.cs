@@ -19,9 +19,12 @@ public readonly record struct Setback(int Move, int Time, int Cost, bool Otherwi
     public static IReadOnlyList<Setback> Of(IReadOnlyList<Step> steps, int end) =>
         [.. steps.Where(s => s.Technique is { Family: Family.Setback }).Select(s => Of(s, steps, end))];
 
+    /// <summary>When a setback hits: contact of its attack, its start where there is none.</summary>
+    internal static int TimeOf(Step step) => step.Attack is null ? step.Start : step.Contact;
+
     private static Setback Of(Step step, IReadOnlyList<Step> steps, int end)
     {
-        var time = step.Attack is null ? step.Start : step.Contact;
+        var time = TimeOf(step);
         var next = steps.Skip(step.Index + 1).FirstOrDefault(UpperSpan.Scores);
         var last = steps.Take(step.Index).LastOrDefault(UpperSpan.Scores);
         var beaten = step.Attack is not { } attack

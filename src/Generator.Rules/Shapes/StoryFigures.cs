@@ -19,7 +19,7 @@ internal static class StoryFigures
     public static IEnumerable<Figure> Of(FightShape shape)
     {
         var isLong = shape.Steps.Count >= Figures.LongFrom;
-        var plan = ActPlan.Of(shape.Scene.Brief);
+        var plan = shape.Scene.Plan;
         var some = shape.Setbacks.Count > 0;
         yield return Figure.Of(Rule, "late-setbacks", "setbacks at 50 to 85 % of the fight", "setbacks", isLong && plan is null ? shape.Setbacks.Count(s => IsLate(shape, s)) : null, 1, null, () => Late(shape));
         yield return Figure.Of(Rule, "out-of-act", "setbacks too many or too few in an act", "setbacks", plan is null ? null : OutOfAct(shape, plan).Sum(Math.Abs), null, 0, () => Misplaced(shape, plan!));

@@ -76,10 +76,9 @@ public sealed class Complete
     /// <param name="book">The library.</param>
     /// <param name="work">Moves tried at most, about, once there is a first answer.</param>
     /// <param name="enough">Ends sooner with a filling of this price or less.</param>
-    /// <param name="gives">It is known that something must give, so that nothing is tried in which all stands.</param>
-    public static Completed? Soon(Sketch sketch, Book book, long work, long enough = 0, bool gives = false)
+    public static Completed? Soon(Sketch sketch, Book book, long work, long enough = 0)
     {
-        var complete = new Complete(sketch, book, CancellationToken.None) { SomethingGives = gives };
+        var complete = new Complete(sketch, book, CancellationToken.None);
         return complete.Run(new CompleteOptions().Seed, () => complete.best is null && complete.givingTurns < FirstTurns || (complete.strictWork + complete.givingWork < work && complete.Below > enough));
     }
 
@@ -87,8 +86,6 @@ public sealed class Complete
     public static IReadOnlyList<string> Clash(Sketch sketch, Book book) => Refutations.Plainly(new Scene(Searched(sketch), book))?.Reasons ?? [];
 
     private Action<Completed>? Better { get; init; }
-
-    private bool SomethingGives { get; init; }
 
     private long Below => best?.Price ?? long.MaxValue;
 
@@ -105,7 +102,7 @@ public sealed class Complete
     /// <summary>Half of the work goes into fillings in which nothing gives, half into a first answer and then into better ones.</summary>
     private void Turn(Dice dice)
     {
-        if (!SomethingGives && strictWork <= givingWork && Array.TrueForAll(steps, s => s.MustGive == Giving.Nothing))
+        if (strictWork <= givingWork && Array.TrueForAll(steps, s => s.MustGive == Giving.Nothing))
         {
             strictWork += SetUpWork + Strictly(strictTurns++, dice);
         }

@@ -6,7 +6,7 @@ namespace Generator.Solver.Constructing;
 internal sealed class Answering(Scene scene, Dice dice)
 {
     /// <summary>One of the reactions of a choice; −1 where it has none.</summary>
-    public int ReactionOf(Choice choice, int a)
+    public int ReactionOf(Choice choice)
     {
         var all = choice.Reactions;
         if (all.Length == 0)
@@ -25,7 +25,7 @@ internal sealed class Answering(Scene scene, Dice dice)
             return all[dice.Next(all.Length)];
         }
 
-        var wanted = dice.Percent(scene.AnsweredPercent(a));
+        var wanted = dice.Percent(scene.AnsweredPercent);
         var left = dice.Next(wanted ? answers : all.Length - answers);
         return Array.Find(all, r => scene.Book.Reactions[r].AnswersBlow == wanted && left-- == 0);
     }

@@ -282,7 +282,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
             start = Math.Min(start + 1 + dice.Next(2), node.State.Time + most);
         }
 
-        var row = new Row(start, a, from, cue, choice.Attack, choice.Technique, answering.ReactionOf(choice, a), 0);
+        var row = new Row(start, a, from, cue, choice.Attack, choice.Technique, answering.ReactionOf(choice), 0);
         return Grow(node, row, children);
     }
 

@@ -138,6 +138,9 @@ public sealed class MoveModel
     public BoolVar ReactionIs(SlotVars slot, Func<Reaction, bool> fits, string name) =>
         Any(slot, 'r', slot.Reactions, Enumerable.Range(0, Vocabulary.Reactions.Count).Where(r => fits(Scene.Book.Reactions[Vocabulary.Reactions[r]])), name);
 
+    /// <summary>A literal that is true where a blow is and nobody answers it.</summary>
+    public BoolVar Unanswered(SlotVars slot, BoolVar blow, string name) => Cp.IsFalse(slot.Answered) ? blow : Cp.And(name, blow, slot.Answered.Not());
+
     /// <summary>A literal that is true when one of the attacks that fit is chosen.</summary>
     public BoolVar AttackIs(SlotVars slot, Func<Attack, bool> fits, string name) =>
         Any(slot, 'k', slot.Attacks, Enumerable.Range(0, Vocabulary.Attacks.Count).Where(k => fits(Scene.Book.Attacks[Vocabulary.Attacks[k]])), name);

@@ -43,7 +43,7 @@ public sealed class Exposure : RuleModule
     private static BoolVar HeadHit(MoveModel model, SlotVars slot)
     {
         var thrown = model.UseIs(slot, u => u.Technique is { } t && IsHeadHit(t), $"headhits[{slot.Index}]");
-        return ReferenceEquals(slot.Answered, model.Cp.False) ? thrown : model.Cp.And($"headhits[{slot.Index}].hit", thrown, slot.Answered.Not());
+        return model.Unanswered(slot, thrown, $"headhits[{slot.Index}].hit");
     }
 
     private static void Cap(MoveModel model, int attacker, int before, int cap, Func<SlotVars, BoolVar> counts, string name)

@@ -21,7 +21,7 @@ public sealed class Sightline : RuleModule
             var sells = model.Cp.ClassOf(slot.Uses, [.. model.Vocabulary.Uses.Select(Class)], $"sells[{slot.Index}]");
             var unread = model.Cp.Bool($"unread[{slot.Index}]");
             model.Cp.Table([sells, slot.TargetBearing, unread], rows);
-            model.Charge(Id, ReferenceEquals(slot.Answered, model.Cp.False) ? unread : model.Cp.And($"misses[{slot.Index}]", unread, slot.Answered.Not()));
+            model.Charge(Id, model.Unanswered(slot, unread, $"misses[{slot.Index}]"));
         }
     }
 

@@ -18,12 +18,12 @@ public sealed class Story : RuleModule
 
     public override void Post(MoveModel model)
     {
-        if (ActPlan.Of(model.Scene.Brief) is not { } plan)
+        if (model.Scene.Plan is not { } plan)
         {
             return;
         }
 
-        var was = model.Options.Memory?.MemoryOf(Id) as StoryMemory ?? new StoryMemory(plan, new int[plan.Acts.Count], [], null);
+        var was = model.Options.Memory?.MemoryOf(Id) as StoryMemory ?? new StoryMemory(new int[plan.Acts.Count], [], null);
         var setbacks = model.Slots.Select(s => model.UseIs(s, u => u.Technique is { Family: Family.Setback }, $"setback[{s.Index}]")).ToList();
         Places(model, plan, was, setbacks);
         Costs(model, was, setbacks);
@@ -89,7 +89,7 @@ public sealed class Story : RuleModule
     private static BoolVar Scored(MoveModel model, SlotVars slot)
     {
         var with = model.UseIs(slot, Scores, $"scoring[{slot.Index}]");
-        return model.Cp.IsFalse(slot.Answered) ? with : model.Cp.And($"scored[{slot.Index}]", with, slot.Answered.Not());
+        return model.Unanswered(slot, with, $"scored[{slot.Index}]");
     }
 
     private static int Code(Family? family) => family is { } some ? 1 + (int)some : 0;

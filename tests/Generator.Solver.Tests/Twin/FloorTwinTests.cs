@@ -1,4 +1,3 @@
-using System.Globalization;
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
@@ -6,6 +5,7 @@ using Generator.Rules.Replaying;
 using Generator.Solver.Engine;
 using Generator.Solver.Filling;
 using Generator.Solver.Tests.Constructing;
+using Generator.Testing;
 using Xunit.Abstractions;
 
 namespace Generator.Solver.Tests.Twin;
@@ -78,35 +78,16 @@ public sealed class FloorTwinTests(ITestOutputHelper output)
         return session.Solve(Settings);
     }
 
-    private static Routine Planted(string cast, string moves)
-    {
-        var people = cast.Split(' ').Select(p => p.Split('@', '/')).ToList();
-        var brief = new Brief
+    private static Routine Planted(string cast, string moves) => WrittenFight.Of(
+        new Brief
         {
             Floor = new FloorPlan { Width = new(1200), Depth = new(1200), MarkX = new(600), MarkY = new(600) },
             Hero = new HeroPart { Name = "Ines", Skill = Skill.Stunt },
-            Attackers = [.. people.Select(p => new AttackerPart { Name = p[0], Skill = Skill.Stunt, Distance = new Centimetres(Whole(p[2])) })],
+            Attackers = [],
             Ending = new Ending([], null),
             Length = new Length(null, moves.Split(';').Length, 0),
-        };
-        return new Routine
-        {
-            Brief = brief,
-            LibraryVersion = Drafts.Book.Version,
-            Placements = [.. people.Select(p => new Placement(Clock(p[1]), new Centimetres(Whole(p[2])), new HalfCounts(p.Length > 3 ? Whole(p[3]) : 0)))],
-            Moves = [.. moves.Split(';', StringSplitOptions.TrimEntries).Select(m => m.Split(' ')).Select(m => m[1].Split('@') is var who ? new Move
-            {
-                Start = new HalfCounts(Whole(m[0])),
-                Attacker = people.FindIndex(p => p[0] == who[0]),
-                From = who.Length > 1 ? Clock(who[1]) : null,
-                Attack = m[2] == "-" ? null : m[2],
-                Technique = m[3],
-                Reaction = m[4],
-            } : null!)],
-        };
-    }
-
-    private static int Whole(string text) => int.Parse(text, CultureInfo.InvariantCulture);
-
-    private static Bearing Clock(string text) => Bearing.TryParse(text, out var bearing) ? bearing : throw new FormatException(text);
+        },
+        Drafts.Book,
+        cast,
+        moves);
 }
