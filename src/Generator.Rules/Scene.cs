@@ -149,6 +149,15 @@ public sealed class Scene
         return way <= 0 ? 0 : ((way * Brief.Tempo.CountsPerMinute) + perHalfCount - 1) / perHalfCount;
     }
 
+    /// <summary>Half counts before the contact at which an attacker sets off for a blow if they can: for the way, round the clock first, or for as long as the attack lasts.</summary>
+    /// <param name="attacker">Their number.</param>
+    /// <param name="attack">What they throw.</param>
+    /// <param name="distance">How far from the mark they stand, in centimetres.</param>
+    /// <param name="round">Half hours that they walk round, 0 to 12.</param>
+    /// <param name="meets">How far from the mark the blow lands, in centimetres.</param>
+    public int ComingIn(int attacker, Attack attack, int distance, int round, int meets) =>
+        Math.Max(WayIn(attacker, distance, meets) + (round * Settle.WalkRoundPerHalfHour.Value), attack.Length.Value);
+
     /// <summary>Half counts that an attacker needs for a way in centimetres on which they walk, not rounded.</summary>
     public double HalfCounts(int attacker, double way) => way * Brief.Tempo.CountsPerMinute / (30 * Brief.Attackers[attacker].Speed);
 

@@ -168,7 +168,9 @@ internal sealed class AttackerTrail
         var after = step.After.Attackers[attacker];
         var number = step.Index + 1;
         var strikes = step.Attack is not null && step.Row.Attacker == attacker;
-        var taken = strikes ? step.Contact : Math.Max(step.Start, Arrives(step.Before));
+
+        // Nobody is taken on while they are still under way.
+        var taken = strikes ? step.Contact : Math.Max(step.Start, step.Before.Attackers[attacker].ArrivesAt);
         if (strikes)
         {
             cells.Fill(begins, step.Contact, Doing.Attack, number);
@@ -184,7 +186,7 @@ internal sealed class AttackerTrail
         cells.Fill(taken, ends, falls ? Doing.Fall : Doing.Reaction, number);
         if (falls)
         {
-            cells.Fill(ends, Math.Max(ends + HalfCounts.PerCount, Arrives(step.After)), Doing.Fall, number);
+            cells.Fill(ends, Math.Max(ends + HalfCounts.PerCount, after.ArrivesAt), Doing.Fall, number);
         }
 
         if (after.Gone)
@@ -197,9 +199,6 @@ internal sealed class AttackerTrail
 
         cells.Pose(falls ? ends : taken, FigureOf(after, falls ? step.Reaction : null, step.Before.Attackers[attacker]));
     }
-
-    /// <summary>The half count in which whoever is under way has arrived: nobody is taken on while they still fall.</summary>
-    private int Arrives(FightState state) => state.Attackers[attacker].Way.Arrives is var moment && double.IsInfinity(moment) ? int.MinValue : (int)Math.Ceiling(moment);
 
     /// <summary>What a step has added to the way.</summary>
     private IEnumerable<Leg> Legs(Step step)

@@ -54,8 +54,7 @@ internal static class ResetLines
             return $"{hero} takes {name} on again at {At(next)}";
         }
 
-        var soonest = Replay.ThreatTime(scene, steps[last].After, attacker) + (next.WalkRound * scene.Settle.WalkRoundPerHalfHour.Value);
-        return $"{name} is back for {At(next)}, from {Words.Clock(next.TargetBearing)}: contact at {Words.AtCount(next.Contact)} ({Words.AtCount(soonest)} at the soonest)";
+        return $"{name} is back for {At(next)}, from {Words.Clock(next.TargetBearing)}: contact at {Words.AtCount(next.Contact)} ({Words.AtCount(next.SoonestContact ?? next.Contact)} at the soonest)";
     }
 
     private static string Until(Step? next) => next is null ? string.Empty : $" until {At(next)}";

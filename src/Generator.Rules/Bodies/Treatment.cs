@@ -66,7 +66,7 @@ public readonly record struct Treatment
         var round = ComesIn ? new Bearing(Stands.Bearing).To(new Bearing(Meets.Bearing)).HalfHours : 0;
         var walksRound = Math.Abs(round) * scene.Settle.WalkRoundPerHalfHour.Value;
         var contact = Contact(scene);
-        var least = ComesIn ? Math.Max(scene.WayIn(Attacker, Stands.Distance, Meets.Distance) + walksRound, Attack!.Length.Value) : 0;
+        var least = ComesIn ? scene.ComingIn(Attacker, Attack!, Stands.Distance, Math.Abs(round), Meets.Distance) : 0;
         var leaves = Math.Min(contact, Math.Max(contact - least, Soonest));
         var meets = ComesIn ? Meets : Stands;
         var way = new Motion

@@ -59,6 +59,9 @@ public sealed record AttackerState
     /// </summary>
     public int SetsOffAt => Entrance > 0 ? Math.Max(ReadyAt, Entrance) : ReadyAt;
 
+    /// <summary>Moment at which they are where the last move sends them, rounded up; before all time for who has never gone anywhere.</summary>
+    public int ArrivesAt => Leg?.Arrives is double moment && double.IsFinite(moment) ? (int)Math.Ceiling(moment) : int.MinValue;
+
     /// <summary>The posture at a moment; null while recovering, when neither open nor ready.</summary>
     public Posture? PostureAt(int moment)
     {

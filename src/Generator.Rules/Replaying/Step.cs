@@ -59,6 +59,25 @@ public sealed class Step
     /// <summary>Threat time of every attacker before the move; <see cref="int.MaxValue"/> for those who are out, held or gripping.</summary>
     public IReadOnlyList<int> Threats => threats ??= Replay.ThreatTimes(Scene, Before);
 
+    /// <summary>
+    /// Soonest moment at which the attack can land: its attacker's threat time and the way round. Somebody who is met while still under way goes on from there, so that they may be ready before they have
+    /// arrived; they set off for the blow when they have. Null without an attack, and for who is out, held or gripping.
+    /// </summary>
+    public int? SoonestContact
+    {
+        get
+        {
+            if (Attack is null || !HasTarget || Threats[Row.Attacker] is var threat && threat == int.MaxValue)
+            {
+                return null;
+            }
+
+            var (attacker, stands) = (Row.Attacker, Before.Attackers[Row.Attacker]);
+            var ready = threat + (WalkRound * Scene.Settle.WalkRoundPerHalfHour.Value);
+            return stands.ArrivesAt <= stands.SetsOffAt ? ready : Math.Max(ready, stands.ArrivesAt + Scene.ComingIn(attacker, Attack, stands.Distance, WalkRound, Distance));
+        }
+    }
+
     /// <summary>Half hours that the attacker walks round before the attack.</summary>
     public int WalkRound { get; init; }
 

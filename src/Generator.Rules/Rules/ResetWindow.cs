@@ -4,7 +4,7 @@ using Generator.Rules.Replaying;
 
 namespace Generator.Rules.Rules;
 
-/// <summary>No attack lands before its attacker could be there: fallen, up again, back at striking distance, and walked round where need be.</summary>
+/// <summary>No attack lands before its attacker could be there: fallen, up again, arrived where the last move sent them, back at striking distance, and walked round where need be.</summary>
 public sealed class ResetWindow : Rule
 {
     public override string Id => "reset-window";
@@ -15,12 +15,11 @@ public sealed class ResetWindow : Rule
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
-        if (step.Attack is not { } attack || !step.HasTarget || step.Threats[step.Row.Attacker] is var threat && threat == int.MaxValue)
+        if (step.Attack is not { } attack || step.SoonestContact is not { } soonest)
         {
             return null;
         }
 
-        var soonest = threat + (step.WalkRound * scene.Settle.WalkRoundPerHalfHour.Value);
         if (step.Contact < soonest && tally.Count(Severity.Unsafe))
         {
             var who = Words.Name(scene, step.Row.Attacker);

@@ -75,6 +75,10 @@ internal sealed class FloorClashes(ModelAnswer answer)
         }
     }
 
+    /// <summary>One clause for each who would set off for a blow before they have come to where they were sent: somebody who was met while still under way goes on from there.</summary>
+    public IEnumerable<IReadOnlyList<ILiteral>> StillUnderWay() =>
+        ways.Deeds.Where(d => d.Motion.ComesIn && d.Before.Arrives > d.Motion.Leaves && answer.Value(d.Slot.Before.Attackers[d.Attacker].Active) == 1).Select(d => Pinned(d.Slot.Index));
+
     /// <summary>Rules out the rows up to one as they are.</summary>
     public List<ILiteral> Pinned(int last)
     {

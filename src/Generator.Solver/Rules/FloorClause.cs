@@ -126,9 +126,9 @@ internal sealed class FloorClause(ModelAnswer answer)
         // The answer sets off as late as can be; so does every other in which they are free by then, whenever the row starts.
         var free = model.Cp.AtMost(before.ReadyAt, slot.Start - (int)(value(slot.Start) - deed.Motion.Leaves), "free");
         True(free);
-        var walk = scene.WayIn(a, deed.Motion.Stands.Distance, deed.Motion.Meets.Distance) + (Math.Abs(deed.Motion.Round) * scene.Settle.WalkRoundPerHalfHour.Value);
-        var length = Math.Max(walk, deed.Treatment!.Value.Attack!.Length.Value);
-        True(model.AttackIs(slot, k => Math.Max(walk, k.Length.Value) == length, $"aslong[{slot.Index},{length}]"));
+        int Takes(Attack attack) => scene.ComingIn(a, attack, deed.Motion.Stands.Distance, Math.Abs(deed.Motion.Round), deed.Motion.Meets.Distance);
+        var length = Takes(deed.Treatment!.Value.Attack!);
+        True(model.AttackIs(slot, k => Takes(k) == length, $"aslong[{slot.Index},{length}]"));
     }
 
     private void Reacts(SlotVars slot, FloorDeed deed, Treatment treatment)

@@ -1,9 +1,10 @@
 using Generator.Solver.Filling;
 using Generator.Solver.Staging;
+using Google.OrTools.Sat;
 
 namespace Generator.Solver.Rules;
 
-/// <summary>No attack lands before its attacker's threat time and the way round.</summary>
+/// <summary>No attack lands before its attacker's threat time and the way round: beforehand. Nor is it begun on the way on which its attacker is still being sent: in answers.</summary>
 public sealed class ResetWindow : RuleModule
 {
     public override string Id => "reset-window";
@@ -24,6 +25,8 @@ public sealed class ResetWindow : RuleModule
             }
         }
     }
+
+    public override IEnumerable<IReadOnlyList<ILiteral>> Refute(ModelAnswer answer) => new FloorClashes(answer).StillUnderWay();
 
     public override void Post(StagingModel plan)
     {

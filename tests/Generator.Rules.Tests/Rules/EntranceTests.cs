@@ -52,6 +52,9 @@ public sealed class EntranceTests
             WaysIn = [new WayIn("the gate", new Centimetres(400), new Centimetres(800))],
         };
         Assert.Equal("wall", SceneOf(floor).Entries.To(0, 250).Closed);
+        var late = Fight.Of("left-lead Bruno@6/250 Wanda@12/250/20", Blocks);
+        Verify.Rule("spacing").Given(late.With(b => b with { Floor = floor })).Finds(1, 0).As(Severity.Unsafe).Concerns("Wanda").Says("wall stands between");
+        Verify.Rule("spacing").Given(late.With(b => b with { Floor = floor with { Obstacles = [] } })).FindsNothing();
     }
 
     /// <summary>From a door at 12 Wanda comes past Bruno, who stands on her way; from one beyond 10 through the fall that puts him down, or over him as he lies.</summary>

@@ -1,6 +1,9 @@
 using Generator.Domain;
+using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 using Generator.Rules.Tests.Fights;
+using Generator.Rules.Tests.Replaying;
+using static Generator.Rules.Tests.Replaying.Case;
 
 namespace Generator.Rules.Tests.Rules;
 
@@ -57,6 +60,26 @@ public sealed class ResetWindowTests
         var after = fight.Steps()[0].After;
         var lands = Replay.ThreatTime(fight.Scene, after, 0) + by;
         Verify.Rule("reset-window").Given(Fight.Of("left-lead Bruno@12/250", $"{First} ; +{lands - 2 - after.Time} swing-left > duck {{overswings}}")).Finds(findings, 2);
+    }
+
+    /// <summary>
+    /// Sent through the mark to 4.90 m, 5.80 m on, Bruno needs 5 half counts at 2.53 m/s, from 6 to 11. Met on the way by a blow that he takes without a stop, he would be ready at 8; the 4 m back take him
+    /// 8 half counts, so that a blow lands at 16, or at 19 if he arrives first. Met when he has arrived, he is not held back.
+    /// </summary>
+    [Theory]
+    [InlineData(6, 16, 1)]
+    [InlineData(6, 18, 1)]
+    [InlineData(6, 19, 0)]
+    [InlineData(11, 21, 0)]
+    [InlineData(11, 20, 1)]
+    public void Who_is_still_being_sent_arrives_first(int met, int lands, int findings)
+    {
+        var through = CaseBook.Reels with { Id = "through", Back = new(400), Round = 12 };
+        var atOnce = CaseBook.Reels with { Id = "at-once", Posture = Posture.Ready, OpenSeconds = 0, ReadySeconds = 0 };
+        var steps = new Case().At("12", 200).Knows(through, atOnce).PlayAll(Row(4, 0, "hit", "through", "blow"), Row(met, 0, "hit", "at-once"), Row(lands - 2, 0, "hit", "reels", "blow"));
+        var tally = new Tally(true);
+        RuleBook.All[RuleBook.IndexOf("reset-window")].Observe(steps[2].Scene, null, steps[2], tally);
+        Assert.Equal(findings, tally.Findings.Count);
     }
 
     [Fact]

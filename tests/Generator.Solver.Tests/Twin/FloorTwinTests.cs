@@ -11,12 +11,13 @@ using Xunit.Abstractions;
 namespace Generator.Solver.Tests.Twin;
 
 /// <summary>
-/// Planted fights, one for each way in which bodies meet on the floor: each rule of the floor by which the audit finds it, the model forbids it by alone, and without those rules it allows it. The
-/// same with more room both pass.
+/// Planted fights, one for each way in which bodies meet on the floor or leave it: each rule of the floor by which the audit finds it, the model forbids it by alone, and without those rules it allows
+/// it. The same with more room both pass.
 /// </summary>
 public sealed class FloorTwinTests(ITestOutputHelper output)
 {
-    private static readonly string[] Floor = ["spacing", "clear-lane", "underfoot"];
+    private static readonly string[] Floor = ["spacing", "clear-lane", "underfoot", "reset-window"];
+    private static readonly FloorPlan Wide = new() { Width = new(1200), Depth = new(1200), MarkX = new(600), MarkY = new(600) };
     private static readonly SearchSettings Settings = new() { Time = Drafts.Hang, Bare = true, Linear = false };
 
     /// <summary>Name@clock/centimetres/entrance; start name@from attack technique reaction.</summary>
@@ -44,9 +45,31 @@ public sealed class FloorTwinTests(ITestOutputHelper output)
     [InlineData("", "lies where the hero does not step", "Bruno@12/250 Wanda@12/400", "8 Bruno cross-right wrist-catch-left arm-caught ; 11 Bruno - hip-throw-right thrown-over ; 22 Wanda swing-right outside-block-left limb-stopped ; 24 Wanda - cross-right head-back")]
     [InlineData("spacing,clear-lane,underfoot", "is thrown onto a body", "Bruno@12/250 Wanda@12/400", "8 Bruno cross-right wrist-catch-left arm-caught ; 11 Bruno - hip-throw-right thrown-over ; 22 Wanda cross-right wrist-catch-left arm-caught ; 25 Wanda - hip-throw-right thrown-over")]
     [InlineData("spacing,underfoot", "comes onto the floor at a body", "Bruno@12/250 Wanda@12/300/20", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right back-fall ; 14 Bruno - stomp-finish-left out-lying")]
-    public void Bodies_meet(string rules, string how, string cast, string moves)
+    [InlineData("reset-window", "comes again before they have come to where they were sent", "Bruno@12/250", "8 Bruno swing-right side-step-left stumbles-past ; 10 Bruno - jab-right parries-and-goes-on ; 13 Bruno swing-left outside-block-right limb-stopped")]
+    [InlineData("", "comes again once they have", "Bruno@12/250", "8 Bruno swing-right side-step-left stumbles-past ; 10 Bruno - jab-right parries-and-goes-on ; 14 Bruno swing-left outside-block-right limb-stopped")]
+    public void Bodies_meet(string rules, string how, string cast, string moves) => Judged(rules, how, Planted(Wide, cast, moves));
+
+    /// <summary>What the floor ends at or holds: width, depth, the mark's place, and perhaps what stands there or a door.</summary>
+    [Theory]
+    [InlineData("spacing", "opens off the floor", "1200 800 600 400", "Bruno@12/371", "12 Bruno swing-right outside-block-left limb-stopped")]
+    [InlineData("", "opens on the floor", "1200 800 600 400", "Bruno@12/370", "12 Bruno swing-right outside-block-left limb-stopped")]
+    [InlineData("spacing", "strikes from off the floor", "1200 725 600 600", "Bruno@12/95", "8 Bruno swing-right outside-block-left limb-stopped")]
+    [InlineData("spacing", "walks round off the floor", "700 1200 350 600", "Bruno@12/350", "24 Bruno@6 swing-right outside-block-left limb-stopped")]
+    [InlineData("", "walks round on the floor", "800 1200 400 600", "Bruno@12/350", "24 Bruno@6 swing-right outside-block-left limb-stopped")]
+    [InlineData("clear-lane", "staggers off the floor", "1200 780 600 600", "Bruno@12/140", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right staggers-back")]
+    [InlineData("", "staggers to the edge", "1200 820 600 600", "Bruno@12/140", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right staggers-back")]
+    [InlineData("clear-lane", "falls with the head off the floor", "1200 880 600 600", "Bruno@12/140", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right back-fall")]
+    [InlineData("", "falls with the head at the edge", "1200 900 600 600", "Bruno@12/140", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right back-fall")]
+    [InlineData("clear-lane", "lies across with the head at the edge", "1200 1200 80 600", "Bruno@12/250", "8 Bruno cross-right wrist-catch-left arm-caught ; 11 Bruno - hip-throw-right thrown-over")]
+    [InlineData("clear-lane", "runs into what stands there", "1200 1200 600 600 570 900 60 60", "Bruno@12/250", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - run-off-right out-flees")]
+    [InlineData("clear-lane", "is led off the floor", "1200 1200 60 600", "Bruno@12/250 Wanda@9/30", "8 Bruno cross-right wrist-catch-left arm-caught ; 11 Wanda cross-right shield-turn-left limb-stopped")]
+    [InlineData("spacing", "finds no way onto the floor", "1200 1200 600 600 0 900 1200 20 door 600 1200", "Bruno@6/250 Wanda@12/250/20", "8 Bruno swing-right outside-block-left limb-stopped")]
+    [InlineData("", "finds a way onto the floor", "1200 1200 600 600 0 900 1000 20 door 600 1200", "Bruno@6/250 Wanda@12/250/20", "8 Bruno swing-right outside-block-left limb-stopped")]
+    [InlineData("clear-lane", "comes onto the floor past who still falls", "800 800 400 400 door 0 800", "Bruno@12/150 Wanda@2/300/14 Ada@6/250", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right back-fall ; 34 Ada swing-right outside-block-left limb-stopped")]
+    public void The_floor_ends(string rules, string how, string floor, string cast, string moves) => Judged(rules, how, Planted(Of(floor.Split(' ')), cast, moves));
+
+    private void Judged(string rules, string how, Routine routine)
     {
-        var routine = Planted(cast, moves);
         var scene = new Scene(routine.Brief, Drafts.Book);
         var grave = Audit.Of(scene, routine).Findings.Where(f => f.Severity >= Severity.Broken).ToList();
         output.WriteLine(string.Join("\n", grave.Select(f => $"{f.Rule}: {f.Message}")));
@@ -57,6 +80,21 @@ public sealed class FloorTwinTests(ITestOutputHelper output)
         Assert.Equal(wanted.ToHashSet(StringComparer.Ordinal), grave.Select(f => f.Rule).Intersect(Floor).ToHashSet(StringComparer.Ordinal));
         Assert.True(Solve(scene, routine, [.. others, .. wanted]) == CpAnswer.Optimal, $"without {rules} the solver still forbids: {how}");
         Assert.All(wanted, rule => Assert.True(Solve(scene, routine, [.. others, .. wanted.Where(r => r != rule)]) == CpAnswer.Infeasible, $"by {rule} alone the solver allows: {how}"));
+    }
+
+    private static FloorPlan Of(string[] words)
+    {
+        var door = Array.IndexOf(words, "door");
+        Centimetres Whole(int at) => new(int.Parse(words[at], System.Globalization.CultureInfo.InvariantCulture));
+        return new FloorPlan
+        {
+            Width = Whole(0),
+            Depth = Whole(1),
+            MarkX = Whole(2),
+            MarkY = Whole(3),
+            Obstacles = words.Length >= 8 && door != 4 ? [new Obstacle("the crate", Whole(4), Whole(5), Whole(6), Whole(7))] : [],
+            WaysIn = door > 0 ? [new WayIn("the door", Whole(door + 1), Whole(door + 2))] : [],
+        };
     }
 
     private static CpAnswer Solve(Scene scene, Routine routine, string[] without)
@@ -78,10 +116,10 @@ public sealed class FloorTwinTests(ITestOutputHelper output)
         return session.Solve(Settings);
     }
 
-    private static Routine Planted(string cast, string moves) => WrittenFight.Of(
+    private static Routine Planted(FloorPlan floor, string cast, string moves) => WrittenFight.Of(
         new Brief
         {
-            Floor = new FloorPlan { Width = new(1200), Depth = new(1200), MarkX = new(600), MarkY = new(600) },
+            Floor = floor,
             Hero = new HeroPart { Name = "Ines", Skill = Skill.Stunt },
             Attackers = [],
             Ending = new Ending([], null),
