@@ -3,20 +3,22 @@ using Generator.Library;
 using Generator.Rules;
 using Generator.Rules.Replaying;
 using Generator.Solver.Constructing;
+using Xunit.Abstractions;
 
 namespace Generator.Solver.Tests.Constructing;
 
 /// <summary>
 /// Whatever the tempo, the techniques are there: each is looked for in a beginning of some moves that no rule forbids, for a cast of one skill against two attackers on a wide floor.
-/// What is counted is what the tempo takes away of that which the skill allows. Skill itself shuts 18 of 341 to trained people at every tempo: who is thrown over by their own spring, or who leaps
-/// and spins in the air, is a stunt performer.
+/// Counted twice: what the tempo takes away of that which the skill allows, and, for trained people, of all there are. Skill itself shuts 16 of 342 to them at every tempo: who is thrown over by their
+/// own spring, or who leaps and spins in the air, is a stunt performer.
 /// </summary>
-public class EveryTempoTests
+public class EveryTempoTests(ITestOutputHelper output)
 {
     /// <summary>Moves of the longest beginning looked at.</summary>
     private const int Deep = 5;
 
-    private static readonly Placement[] Places = [new(new Bearing(0), new Centimetres(200), HalfCounts.Zero), new(new Bearing(3), new Centimetres(260), HalfCounts.Zero)];
+    /// <summary>Half hours and centimetres at which the two open: beside one another, one before and one behind the hero, and near each other.</summary>
+    private static readonly Placement[][] Places = [Opens(0, 200, 3, 260), Opens(12, 200, 0, 260), Opens(0, 200, 2, 260)];
 
     [Theory]
     [InlineData(60, Skill.Trained)]
@@ -30,10 +32,13 @@ public class EveryTempoTests
         var ground = new Ground(new Scene(BriefAt(tempo, skill), Drafts.Book), [true, true]);
         var book = ground.Scene.Book;
         var mayDo = book.Techniques.Where(t => MayDo(book, t, skill)).Select(t => t.BaseId).ToHashSet(StringComparer.Ordinal);
-        var found = Found(ground).Select(t => book.Techniques[t].BaseId).ToHashSet(StringComparer.Ordinal);
+        var found = Places.SelectMany(p => Found(ground, p)).Select(t => book.Techniques[t].BaseId).ToHashSet(StringComparer.Ordinal);
         Assert.Subset(mayDo, found);
         Assert.True(found.Count * 100 >= mayDo.Count * 95, $"{found.Count} of {mayDo.Count}; not found: {string.Join(", ", mayDo.Except(found, StringComparer.Ordinal))}");
-        Assert.True(mayDo.Count >= (skill == Skill.Novice ? 150 : 320), $"{mayDo.Count} of {book.Own.Techniques.Select(t => t.BaseId).Distinct(StringComparer.Ordinal).Count()}");
+        var all = book.Techniques.Select(t => t.BaseId).Distinct(StringComparer.Ordinal).Count();
+        var counted = $"{skill} at {tempo}: {found.Count} of {mayDo.Count} that the skill allows, of {all} in all, {100m * found.Count / all:0.0} %; not found: {string.Join(", ", mayDo.Except(found, StringComparer.Ordinal))}";
+        output.WriteLine(counted);
+        Assert.True(found.Count * 100 >= all * (skill == Skill.Novice ? 45 : 95), counted);
     }
 
     /// <summary>
@@ -68,11 +73,14 @@ public class EveryTempoTests
         Safety = Safety.Default with { Runs = 1 },
     };
 
-    private static HashSet<int> Found(Ground ground)
+    private static Placement[] Opens(int one, int near, int other, int far) =>
+        [new(new Bearing(one), new Centimetres(near), HalfCounts.Zero), new(new Bearing(other), new Centimetres(far), HalfCounts.Zero)];
+
+    private static HashSet<int> Found(Ground ground, Placement[] places)
     {
         var expander = new Expander(ground, new Dice(1));
         var (found, pairs, situations) = (new HashSet<int>(), new HashSet<(int, int)>(), new HashSet<string>(StringComparer.Ordinal));
-        var nodes = new Queue<Node>(ground.Openings(Places));
+        var nodes = new Queue<Node>(ground.Openings(places));
         while (nodes.TryDequeue(out var node))
         {
             foreach (var row in Rows(ground, node).Where(r => !pairs.Contains((r.Technique, r.Reaction))))
