@@ -14,11 +14,14 @@ namespace Generator.Solver.Tests.Explaining;
 
 public class WaysOutTests(ITestOutputHelper output)
 {
-    /// <summary>Time for each brief; where no way out was found for any of them, as on a machine that is busy with other work, they are asked again with ten times as much.</summary>
-    private static readonly ExplainOptions[] Options = [.. new[] { 1, 10, 100 }.Select(n => new ExplainOptions { Time = n * TimeSpan.FromSeconds(4), Patience = n * TimeSpan.FromSeconds(0.4) })];
-
     /// <summary>Briefs that are looked at; GENERATOR_WAYS_OUT asks for more.</summary>
     private static readonly int Briefs = int.TryParse(Environment.GetEnvironmentVariable("GENERATOR_WAYS_OUT"), NumberStyles.None, CultureInfo.InvariantCulture, out var more) ? more : 9;
+
+    /// <summary>
+    /// Time for each brief, three times as much where more are asked for; where no way out was found for any of them, as on a machine that is busy with other work, they are asked again with ten times as
+    /// much.
+    /// </summary>
+    private static readonly ExplainOptions[] Options = [.. new[] { 1, 10, 100 }.Select(n => (Briefs > 9 ? 3 : 1) * n).Select(n => new ExplainOptions { Time = n * TimeSpan.FromSeconds(4), Patience = n * TimeSpan.FromSeconds(0.4) })];
 
     /// <summary>
     /// Each way out, written down as a brief and read again, is a brief that can be drafted by another seed; a draft says impossible of the brief itself too, with the
