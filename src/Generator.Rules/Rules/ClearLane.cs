@@ -98,14 +98,14 @@ public sealed class ClearLane : Rule
     {
         var distance = step.After.Attackers[attacker].Distance;
         var message = $"{Words.Cap(step.Technique!.Name)} leads {Words.Name(scene, attacker)} {Words.Metres(distance)} out at {new Bearing(bearing).InWords}; {Words.FloorEnds(scene, bearing)}.";
-        return OnTheFloor(scene, step, message, distance, scene.Floor[bearing]) with { Who = Words.Name(scene, attacker), Advice = "Turn the exchange to a deeper side of the floor, or let go first." };
+        return OnTheFloor(scene, step, attacker, message, distance, scene.Floor[bearing]) with { Advice = "Turn the exchange to a deeper side of the floor, or let go first." };
     }
 
     private Finding OffTheFloor(Scene scene, Step step, int attacker, AttackerState lands, int reaches, int edge)
     {
         var whole = reaches > lands.Distance ? ", the head included" : string.Empty;
         var message = $"{Words.Cap(step.Reaction!.Name)} carries {Words.Name(scene, attacker)} {Words.Metres(reaches)} out at {new Bearing(lands.Bearing).InWords}{whole}; {Words.FloorEnds(scene, lands.Bearing)}.";
-        return OnTheFloor(scene, step, message, reaches, edge);
+        return OnTheFloor(scene, step, attacker, message, reaches, edge);
     }
 
     // The room is that of the head or the feet, whichever is nearer to something.
@@ -113,11 +113,12 @@ public sealed class ClearLane : Rule
     {
         var beyond = room < 0 ? $"{Words.Metres(-room)} beyond the floor's edge" : $"{Words.Metres(room)} from the floor's edge or what stands on it";
         var message = $"{Words.Cap(step.Reaction!.Name)} leaves {Words.Name(scene, attacker)} lying at {new Bearing(lands.Bearing).InWords} with the head or the feet {beyond}.";
-        return OnTheFloor(scene, step, message, room, scene.Settle.EdgeClearance.Value);
+        return OnTheFloor(scene, step, attacker, message, room, scene.Settle.EdgeClearance.Value);
     }
 
-    private Finding OnTheFloor(Scene scene, Step step, string message, int measured, int allowed) => At(scene, step, Severity.Unsafe, message) with
+    private Finding OnTheFloor(Scene scene, Step step, int attacker, string message, int measured, int allowed) => At(scene, step, Severity.Unsafe, message) with
     {
+        Who = Words.Name(scene, attacker),
         Measured = measured / 100m,
         Allowed = allowed / 100m,
         Unit = "m",
@@ -127,6 +128,7 @@ public sealed class ClearLane : Rule
     private Finding RunsInto(Scene scene, Step step, int attacker, AttackerState lands, string thing) =>
         At(scene, step, Severity.Unsafe, $"{Words.Name(scene, attacker)} runs off at {new Bearing(lands.Bearing).InWords}, where {thing} stands.") with
         {
+            Who = Words.Name(scene, attacker),
             Advice = "Turn the exchange to a side on which the floor is free to its edge, or finish it otherwise.",
         };
 

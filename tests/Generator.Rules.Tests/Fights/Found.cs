@@ -22,9 +22,12 @@ internal sealed class Found(IReadOnlyList<Finding> findings)
     /// <summary>So many findings at one move about one person, whatever else is found.</summary>
     public Found Tells(int count, int move, string who)
     {
-        Assert.True(count == findings.Count(f => f.Move == move && f.Who == who), $"Expected {count} at move {move} about {who}, found:\n{Told}");
+        Assert.True(count == Count(move, who), $"Expected {count} at move {move} about {who}, found:\n{Told}");
         return this;
     }
+
+    /// <summary>Findings at one move about one person, or two.</summary>
+    public int Count(int move, string who) => findings.Count(f => f.Move == move && f.Who == who);
 
     /// <summary>All findings are of this severity.</summary>
     public Found As(Severity severity)
