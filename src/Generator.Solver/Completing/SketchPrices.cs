@@ -1,23 +1,25 @@
+using System.Numerics;
+
 namespace Generator.Solver.Completing;
 
-/// <summary>What it costs that something gives.</summary>
-public static class SketchPrices
+/// <summary>The prices of a sketch: fewer of a dearer kind always come before fewer of a cheaper one.</summary>
+internal sealed class SketchPrices : IPrices
 {
     /// <summary>Bits for each kind: fewer than 64 things of one kind never cost as much as one of the next.</summary>
     private const int Step = 6;
 
-    /// <summary>The sum of prices orders routines by how much gave, dearest kind first.</summary>
-    public static long Price(this SketchPart part) => 1L << (Step * (int)part);
-
-    /// <summary>How many things give at a price.</summary>
-    public static int Things(long price)
+    /// <inheritdoc/>
+    public long Of(int parts)
     {
-        var things = 0;
-        for (var left = price; left > 0; left >>= Step)
+        var price = 0L;
+        for (var left = parts & ~Giving.LeftOut; left != 0; left &= left - 1)
         {
-            things += (int)(left & ((1 << Step) - 1));
+            price += Of((SketchPart)BitOperations.TrailingZeroCount(left));
         }
 
-        return things;
+        return price;
     }
+
+    /// <summary>The price of one thing.</summary>
+    public static long Of(SketchPart part) => 1L << (Step * (int)part);
 }

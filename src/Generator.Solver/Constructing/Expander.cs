@@ -1,17 +1,15 @@
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Replaying;
-using Generator.Solver.Reworking;
 
 namespace Generator.Solver.Constructing;
 
 /// <summary>Makes the beginnings that are longer by one move: each allowed by every rule so far. One for each lane of the search.</summary>
 /// <param name="ground">What every run shares.</param>
 /// <param name="dice">Its own chance.</param>
-/// <param name="guide">An older routine whose moves are tried first; null for none.</param>
 /// <param name="thorough">Tries everything, in a fixed order, instead of a sample.</param>
 /// <param name="fetching">How attackers are brought into sight for a hero moment that is coming; null for not at all.</param>
-internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bool thorough = false, Fetching? fetching = null)
+internal sealed class Expander(Ground ground, Dice dice, bool thorough = false, Fetching? fetching = null)
 {
     /// <summary>Moves tried to go on with the attacker of the last one.</summary>
     private const int FollowUpTries = 12;
@@ -51,16 +49,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     }
 
     /// <summary>Makes a child of a move as it stands; null when a rule or the brief forbids it.</summary>
-    public Node? AsWritten(Node node, in Row row)
-    {
-        if (sprouting.Child(node, node.State, [], row, Opens(node.State, row)) is not { } child)
-        {
-            return null;
-        }
-
-        child.Track = guide?.After(node, row);
-        return child;
-    }
+    public Node? AsWritten(Node node, in Row row) => sprouting.Child(node, node.State, [], row, Opens(node.State, row));
 
     /// <summary>Makes a child of a move, with whatever earlier lingers and entrances it needs; null when that does not help either.</summary>
     /// <param name="node">Where the search stands.</param>
@@ -97,7 +86,6 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     /// <summary>Adds the children of a node to a list.</summary>
     public void Expand(Node node, List<Node> children)
     {
-        guide?.Follow(this, node, children);
         if (node.Moment >= 0)
         {
             Aim(node, aims.Moments[node.Moment].Steps[node.MomentMoves], children);
@@ -360,7 +348,6 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
             return false;
         }
 
-        child.Track = guide?.After(node, row);
         children.Add(child);
         return true;
     }

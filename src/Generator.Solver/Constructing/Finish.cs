@@ -4,5 +4,4 @@ namespace Generator.Solver.Constructing;
 /// <param name="Node">Its last move.</param>
 /// <param name="Patches">What was decided at the end about earlier moves.</param>
 /// <param name="Points">Its points, those of the end included.</param>
-/// <param name="Toll">What the search tries to keep small: the points, or points and changes where an older routine is followed.</param>
-internal sealed record Finish(Node Node, Patch[] Patches, int Points, int Toll);
+internal sealed record Finish(Node Node, Patch[] Patches, int Points);

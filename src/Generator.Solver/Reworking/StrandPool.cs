@@ -34,8 +34,8 @@ internal sealed class StrandPool(Ground ground, IReadOnlyList<OldMove> old, Func
     public List<Strand> Best(int number) =>
     [
         .. held.Where(s => s.Moves <= mostMoves())
-            .OrderByDescending(s => s.Next).ThenBy(Owed).ThenBy(s => s.Trail[^1].Track!.Min())
-            .DistinctBy(s => (s.Next, s.Moves, Owed(s), Key(s.Trail[^1].State)))
+            .OrderByDescending(s => s.Next).ThenBy(Owed).ThenBy(s => s.Cost)
+            .DistinctBy(s => (s.Next, s.Moves, Owed(s), Key(s.Last.State)))
             .GroupBy(s => s.Moves).OrderBy(g => g.Key)
             .SelectMany(g => g.Take(number)),
     ];
@@ -43,7 +43,7 @@ internal sealed class StrandPool(Ground ground, IReadOnlyList<OldMove> old, Func
     /// <summary>Setbacks and pauses that there will be too few or too many of when the rest stays as it was.</summary>
     public int Owed(Strand strand)
     {
-        var (brief, node) = (ground.Scene.Brief, strand.Trail[^1]);
+        var (brief, node) = (ground.Scene.Brief, strand.Last);
         var (setbacks, beats) = (node.Setbacks, node.Beats);
         for (var move = strand.Next; move < old.Count; move++)
         {

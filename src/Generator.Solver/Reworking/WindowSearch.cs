@@ -44,7 +44,7 @@ internal sealed class WindowSearch
     ];
 
     private readonly Ground ground;
-    private readonly Guide guide;
+    private readonly Following old;
     private readonly IReadOnlyList<Placement> placements;
     private readonly Expander thorough;
     private readonly Variants variants;
@@ -65,22 +65,22 @@ internal sealed class WindowSearch
     private int most = int.MaxValue;
 
     /// <param name="ground">What the search shares.</param>
-    /// <param name="guide">The old routine.</param>
+    /// <param name="old">The old routine.</param>
     /// <param name="placements">Where the attackers open.</param>
     /// <param name="found">Told of every routine that nothing forbids.</param>
     /// <param name="stop">Ends the search.</param>
-    public WindowSearch(Ground ground, Guide guide, IReadOnlyList<Placement> placements, Action<Finish> found, CancellationToken stop)
+    public WindowSearch(Ground ground, Following old, IReadOnlyList<Placement> placements, Action<Finish> found, CancellationToken stop)
     {
-        (this.ground, this.guide, this.placements, this.found, this.stop) = (ground, guide, placements, found, stop);
-        thorough = new Expander(ground, new Dice(1), guide, thorough: true);
-        variants = new Variants(ground.Scene, guide, thorough);
+        (this.ground, this.old, this.placements, this.found, this.stop) = (ground, old, placements, found, stop);
+        thorough = new Expander(ground, new Dice(1), thorough: true);
+        variants = new Variants(ground.Scene, old.Old, thorough);
     }
 
     /// <summary>Searches with up to so many changes. True when it ended with a routine and not by a stop.</summary>
     public bool Run(int mostChanges)
     {
-        Keep(Roots().First(), 0, 0);
-        return fewest == 0 || (Bound == 0 && Deepen(3, Counts)) || Deepen(mostChanges, guide.Old.Count <= FewMoves ? AllPasses : Passes);
+        Keep(Roots().First(), 0, 0, 0);
+        return fewest == 0 || (Bound == 0 && Deepen(3, Counts)) || Deepen(mostChanges, old.Old.Count <= FewMoves ? AllPasses : Passes);
     }
 
     private bool Deepen(int mostChanges, IReadOnlyList<SearchPass> passes)
@@ -92,7 +92,7 @@ internal sealed class WindowSearch
             if (before is null || before with { Width = pass.Width } != pass)
             {
                 once = Pool(passes.Max(p => p.Width));
-                var first = Keep(Roots().First(), 0, 0);
+                var first = Keep(Roots().First(), 0, 0, 0);
                 Change(first, once.Owed(first) > 0 && pass.Tried == ChangesTried.Swaps ? Everywhere : pass.First, pass.Tried, once);
             }
 
@@ -110,7 +110,7 @@ internal sealed class WindowSearch
             }
 
             // As few moves may still go with fewer counts when one is put in or left out.
-            var mayBeMilder = (pass.Tried == ChangesTried.Swaps || guide.Old.Count <= FewMoves) && !IsMildest();
+            var mayBeMilder = (pass.Tried == ChangesTried.Swaps || old.Old.Count <= FewMoves) && !IsMildest();
             if (stop.IsCancellationRequested || (fewest <= Bound && pass.Tried != ChangesTried.Swaps && !mayBeMilder))
             {
                 break;
@@ -122,7 +122,7 @@ internal sealed class WindowSearch
         return fewest < int.MaxValue && !stop.IsCancellationRequested;
     }
 
-    private StrandPool Pool(int width) => new(ground, guide.Old, () => most, width);
+    private StrandPool Pool(int width) => new(ground, old.Old, () => most, width);
 
     /// <summary>Every change of one move between the end of the last one and the fault.</summary>
     private void Change(Strand strand, int window, ChangesTried tried, StrandPool next)
@@ -130,11 +130,12 @@ internal sealed class WindowSearch
         var earliest = Math.Max(strand.Since, (long)strand.Next - window);
         for (var move = strand.Next; move >= earliest && !stop.IsCancellationRequested; move--)
         {
-            foreach (var node in strand.Before(move).IsOpening ? Roots(tried) : [strand.Before(move)])
+            var (before, cost) = strand.Before(move);
+            foreach (var node in before.IsOpening ? Roots(tried) : [before])
             {
-                if (move < guide.Old.Count && !strict)
+                if (move < old.Old.Count && !strict)
                 {
-                    Follow(variants.Retimed(node, move), move + 1, strand.Moves, next);
+                    Follow(InPlace(variants.Retimed(node, move), node, move, cost), move + 1, strand.Moves, next);
                 }
 
                 if (tried == ChangesTried.Counts || strand.Moves >= most)
@@ -144,58 +145,62 @@ internal sealed class WindowSearch
 
                 if (tried == ChangesTried.All)
                 {
-                    Replace(node, move, strand.Moves + 1, next);
+                    Replace(node, move, strand.Moves + 1, cost, next);
                 }
-                else if (move < guide.Old.Count)
+                else if (move < old.Old.Count)
                 {
-                    Follow(variants.Swapped(node, move), move + 1, strand.Moves + 1, next);
+                    Follow(InPlace(variants.Swapped(node, move), node, move, cost), move + 1, strand.Moves + 1, next);
                 }
             }
         }
     }
 
-    private void Replace(Node node, int move, int moves, StrandPool next)
+    /// <summary>What stands in the place of an old move, and what it all costs then.</summary>
+    private IEnumerable<(Node, long)> InPlace(IEnumerable<Node> others, Node before, int move, long cost) => others.Select(o => (o, cost + old.Cost(move, o.Row, before)));
+
+    private void Replace(Node node, int move, int moves, long cost, StrandPool next)
     {
         var children = new List<Node>();
         thorough.Expand(node, children);
-        var others = children.Where(c => move == guide.Old.Count || !guide.Old[move].IsSame(c.Row)).ToList();
-        if (move < guide.Old.Count)
+        var others = children.Where(c => move == old.Old.Count || !old.Old[move].IsSame(c.Row)).ToList();
+        if (move < old.Old.Count)
         {
-            next.Add(Keep(node, move + 1, moves));
-            Follow(others, move + 1, moves, next);
+            next.Add(Keep(node, move + 1, moves, cost + old.CostOfDropping));
+            Follow(InPlace(others, node, move, cost), move + 1, moves, next);
         }
 
-        Follow(others, move, moves, next);
+        Follow(others.Select(o => (o, cost + old.CostOfAdding)), move, moves, next);
     }
 
-    private void Follow(IEnumerable<Node> nodes, int move, int moves, StrandPool next)
+    private void Follow(IEnumerable<(Node Node, long Cost)> nodes, int move, int moves, StrandPool next)
     {
-        foreach (var node in nodes)
+        foreach (var (node, cost) in nodes)
         {
             if (stop.IsCancellationRequested)
             {
                 return;
             }
 
-            next.Add(Keep(node, move, moves));
+            next.Add(Keep(node, move, moves, cost));
         }
     }
 
     /// <summary>Goes on as the old routine does; tells of it when that reaches the end.</summary>
-    private Strand Keep(Node node, int from, int moves)
+    private Strand Keep(Node node, int from, int moves, long cost)
     {
-        var trail = new List<Node> { node };
-        for (var move = from; move < guide.Old.Count; move++)
+        var trail = new List<(Node Node, long Cost)> { (node, cost) };
+        for (var move = from; move < old.Old.Count; move++)
         {
-            if (Next(trail[^1], move) is not { } child)
+            var last = trail[^1];
+            if (Next(last.Node, move) is not { } child)
             {
                 return new Strand(trail, from, moves);
             }
 
-            trail.Add(child);
+            trail.Add((child, last.Cost + old.Cost(move, child.Row, last.Node)));
         }
 
-        if (!trail[^1].IsOpening && guide.EndAsWritten(ground.Scene, trail[^1]) is { } finish)
+        if (!trail[^1].Node.IsOpening && old.EndAsWritten(trail[^1].Node) is { } finish)
         {
             fewest = Math.Min(fewest, moves);
             most = Math.Min(most, moves);
@@ -205,27 +210,27 @@ internal sealed class WindowSearch
         return new Strand(trail, from, moves);
     }
 
-    private Node? Next(Node node, int move) => !strict ? guide.Ways(thorough, node, move).FirstOrDefault()
-        : guide.Old[move].Row is { Technique: >= 0 } row && row.Start >= node.State.Time ? thorough.AsWritten(node, row) : null;
+    private Node? Next(Node node, int move) => !strict ? old.Ways(thorough, node, move).FirstOrDefault()
+        : old.Old[move].Row is { Technique: >= 0 } row && row.Start >= node.State.Time ? thorough.AsWritten(node, row) : null;
 
     /// <summary>The openings, the one of the old routine first.</summary>
     private IEnumerable<Node> Roots(ChangesTried tried = ChangesTried.All)
     {
-        foreach (var root in guide.Openings(ground, placements))
+        foreach (var root in old.Openings(ground, placements))
         {
             yield return root;
         }
 
-        foreach (var root in tried == ChangesTried.Counts && guide.Old.Count > 0 ? Elsewhere() : [])
+        foreach (var root in tried == ChangesTried.Counts && old.Old.Count > 0 ? Elsewhere() : [])
         {
-            yield return guide.Tracked(root);
+            yield return root;
         }
 
-        for (var a = 0; a < placements.Count && guide.Old.Count <= FewMoves; a++)
+        for (var a = 0; a < placements.Count && old.Old.Count <= FewMoves; a++)
         {
             for (var start = 0; start <= Variants.LongestRetiming; start++)
             {
-                yield return guide.Tracked(ground.Opening(placements, a, start));
+                yield return ground.Opening(placements, a, start);
             }
         }
     }
@@ -233,7 +238,7 @@ internal sealed class WindowSearch
     /// <summary>The opening of the old routine with somebody in another place, as far as the brief leaves that open.</summary>
     private IEnumerable<Node> Elsewhere()
     {
-        var row = guide.Old[0].Row;
+        var row = old.Old[0].Row;
         for (var a = 0; a < placements.Count; a++)
         {
             for (var turn = -Variants.FarthestRound; turn <= Variants.FarthestRound && ground.Scene.Brief.Attackers[a].Bearing is null; turn++)
