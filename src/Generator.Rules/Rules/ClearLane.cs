@@ -1,6 +1,5 @@
 using Generator.Domain;
 using Generator.Rules.Bodies;
-using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 
 namespace Generator.Rules.Rules;

@@ -1,5 +1,4 @@
 using Generator.Domain;
-using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 
 namespace Generator.Rules.Rules;

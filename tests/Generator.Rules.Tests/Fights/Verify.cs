@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
+using Generator.Rules.Rules;
 
 namespace Generator.Rules.Tests.Fights;
 

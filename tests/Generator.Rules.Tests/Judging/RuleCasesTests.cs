@@ -1,5 +1,6 @@
 using System.Reflection;
 using Generator.Rules.Judging;
+using Generator.Rules.Rules;
 using Generator.Rules.Tests.Fights;
 
 namespace Generator.Rules.Tests.Judging;

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Rules.Judging;
+using Generator.Rules.Rules;
 using Generator.Rules.Tests.Fights;
 using Generator.Rules.Tests.Replaying;
 

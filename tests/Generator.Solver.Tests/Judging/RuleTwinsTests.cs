@@ -1,4 +1,5 @@
 using Generator.Rules.Judging;
+using Generator.Rules.Rules;
 using Generator.Solver.Rules;
 
 namespace Generator.Solver.Tests.Judging;

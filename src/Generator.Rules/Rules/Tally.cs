@@ -1,6 +1,6 @@
 using Generator.Domain;
 
-namespace Generator.Rules.Judging;
+namespace Generator.Rules.Rules;
 
 /// <summary>Counts what rules find. Findings in words are kept only when wanted, so that a search can count without writing.</summary>
 public sealed class Tally(bool inWords)

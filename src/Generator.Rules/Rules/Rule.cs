@@ -1,7 +1,7 @@
 using Generator.Domain;
 using Generator.Rules.Replaying;
 
-namespace Generator.Rules.Judging;
+namespace Generator.Rules.Rules;
 
 /// <summary>
 /// A rule of the audit, written as a fold: it looks at one step after another and keeps a small immutable memory of its own.
