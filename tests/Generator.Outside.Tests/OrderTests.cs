@@ -4,6 +4,7 @@ using Generator.Rules.Replaying;
 using Generator.Solver.Engine;
 using Generator.Solver.Staging;
 using Google.OrTools.Sat;
+using RuleModules = Generator.Solver.Rules.RuleModules;
 
 namespace Generator.Outside.Tests;
 
@@ -91,7 +92,7 @@ public sealed class OrderTests
     public void Staging_meets_attackers_in_due_order()
     {
         var (scene, state) = Arrivals();
-        var plan = new StagingModel(scene, state, new int[5], 5, false);
+        var plan = new StagingModel(RuleModules.OfPlans, scene, state, new int[5], 5, false);
         foreach (var exchange in plan.Exchanges)
         {
             plan.Cp.Model.Add(exchange.Used == 1);

@@ -7,6 +7,7 @@ using Generator.Solver;
 using Generator.Solver.Filling;
 using Generator.Solver.Staging;
 using Google.OrTools.Sat;
+using RuleModules = Generator.Solver.Rules.RuleModules;
 
 namespace Generator.Benchmarks.Peers;
 
@@ -35,6 +36,7 @@ internal sealed class PlainModel
         var scene = new Scene(DraftBrief.Complete(brief, book), book);
         var model = new MoveModel(scene, Vocabulary.Of(scene, seconds: true), new MoveModelOptions
         {
+            Rules = RuleModules.All,
             Rows = moves + around,
             FewestRows = moves - around,
             Ends = true,

@@ -127,12 +127,9 @@ public static class Statements
             ? [.. Enumerable.Range(1, 4).Select(more => (Amounts.Many(more, what), (Func<Brief, Brief>)(b => with(b, more))))]
             : [.. Enumerable.Range(1, asked).Select(less => (asked == less ? $"no {what}" : $"only {Number(asked - less)} of the {Number(asked)} {what}s", (Func<Brief, Brief>)(b => with(b, asked - less))))]);
 
-    /// <summary>The moves of a hero moment as the brief says them.</summary>
-    public static string NameOf(Moment moment) => string.Join(", then ", moment.Moves.Select(m => m.Technique + (m.Attacker is { } who ? $" on {who}" : string.Empty) + (m.WantsNoAttack ? " without an attack" : m.Attack is { } attack ? $" against {attack}" : string.Empty) + (m.Reaction is { } reaction ? $" with {reaction}" : string.Empty)));
-
     private static Statement Moment(Moment moment)
     {
-        var moves = NameOf(moment);
+        var moves = WantedMoment.NameOf(moment);
         var when = (moment.Earliest, moment.Latest) switch
         {
             ({ } from, { } to) when from == to => $" starting at count {from.ToCountText()}",

@@ -1,7 +1,6 @@
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Solver.Engine;
-using Generator.Solver.Rules;
 using Google.OrTools.Sat;
 
 namespace Generator.Solver.Filling;
@@ -13,7 +12,6 @@ namespace Generator.Solver.Filling;
 public sealed class MoveModel
 {
     private readonly List<(string Rule, LinearExpr Points)> points = [];
-    private readonly IReadOnlyList<RuleModule> rules;
     private readonly Dictionary<(int Row, char What, string Chosen), BoolVar> anys = [];
 
     public MoveModel(Scene scene, Vocabulary vocabulary, MoveModelOptions options)
@@ -44,8 +42,7 @@ public sealed class MoveModel
 
         Slots = slots;
         NoLeadIn();
-        rules = [.. RuleModules.All.Where(m => !options.Without.Contains(m.Id)), .. options.Besides];
-        foreach (var module in rules)
+        foreach (var module in options.Rules)
         {
             module.Post(this);
         }
@@ -166,6 +163,15 @@ public sealed class MoveModel
         return picked;
     }
 
+    /// <summary>Half hours between two bearings, 0 to 12.</summary>
+    public IntVar Apart(IntVar one, IntVar other, string name)
+    {
+        var way = Cp.Round(one - other, name + ".way");
+        var apart = Cp.Int(0, Bearing.Circle / 2, name);
+        Cp.Model.AddMinEquality(apart, [way, LinearExpr.Affine(way, -1, Bearing.Circle)]);
+        return apart;
+    }
+
     /// <summary>These rows start when their first attacker has come in; the constructive pass and routines written by hand may let everybody set off before count 1.</summary>
     private void NoLeadIn()
     {
@@ -185,7 +191,7 @@ public sealed class MoveModel
     private bool Refute(Func<IntVar, long> value)
     {
         var answer = new ModelAnswer(this, value);
-        var said = rules.SelectMany(r => r.Refute(answer)).ToList();
+        var said = Options.Rules.SelectMany(r => r.Refute(answer)).ToList();
         foreach (var clause in said)
         {
             Cp.Model.AddBoolOr(clause.Where(l => !Cp.IsFalse(l)));

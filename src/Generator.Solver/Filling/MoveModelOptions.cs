@@ -1,6 +1,5 @@
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
-using Generator.Solver.Rules;
 
 namespace Generator.Solver.Filling;
 
@@ -46,9 +45,6 @@ public sealed record MoveModelOptions
     /// <summary>One table a row over all uses of techniques, the plain way, instead of constraints for each class of them (benchmarks). Slower.</summary>
     public bool InOneTable { get; init; }
 
-    /// <summary>Rules beside the house's own (tests).</summary>
-    public IReadOnlyList<RuleModule> Besides { get; init; } = [];
-
-    /// <summary>Ids of rules to leave out (tests).</summary>
-    public IReadOnlySet<string> Without { get; init; } = new HashSet<string>(StringComparer.Ordinal);
+    /// <summary>The rules that the rows keep to.</summary>
+    public required IReadOnlyList<RuleModule> Rules { get; init; }
 }

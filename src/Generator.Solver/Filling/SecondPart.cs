@@ -1,6 +1,5 @@
 using Generator.Domain;
 using Generator.Solver.Engine;
-using Generator.Solver.Rules;
 using Google.OrTools.Sat;
 
 namespace Generator.Solver.Filling;
@@ -108,7 +107,7 @@ internal static class SecondPart
                 continue;
             }
 
-            apart[a] = FloorParts.Apart(model, place, slot.Before.Attackers[a].Bearing, $"secondapart[{i},{a}]");
+            apart[a] = model.Apart(place, slot.Before.Attackers[a].Bearing, $"secondapart[{i},{a}]");
             fits[a] = Fits(model, slot, a, apart[a], bumpsOnly);
         }
 

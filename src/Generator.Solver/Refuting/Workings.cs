@@ -1,6 +1,5 @@
 using Generator.Domain;
 using Generator.Rules;
-using Generator.Solver.Explaining;
 using Generator.Solver.Proving;
 
 namespace Generator.Solver.Refuting;
@@ -20,7 +19,7 @@ internal sealed class Workings
         classes = new(() => new MoveClasses(scene));
         moves = new(() => [.. classes.Value.All.Where(c => !(c.Traits.Setback && Brief.Setbacks is 0) && !(c.Traits.Pause && Brief.Pauses is 0))]);
         size = new(() => PlanSize.Of(Brief, Moves.Select(c => c.Shortest).DefaultIfEmpty(1).Min()));
-        moments = new(() => [.. Enumerable.Range(0, Brief.Moments.Count).Where(m => classes.Value.FirstWanted[m] >= 0).Select(m => new WantedMoment(Brief.Moments[m], Statements.NameOf(Brief.Moments[m]), classes.Value.FirstWanted[m], Moves))]);
+        moments = new(() => [.. Enumerable.Range(0, Brief.Moments.Count).Where(m => classes.Value.FirstWanted[m] >= 0).Select(m => new WantedMoment(Brief.Moments[m], classes.Value.FirstWanted[m], Moves))]);
     }
 
     public Scene Scene { get; }

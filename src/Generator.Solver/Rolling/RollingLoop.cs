@@ -4,6 +4,7 @@ using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 using Generator.Solver.Engine;
 using Generator.Solver.Filling;
+using Generator.Solver.Rules;
 using Generator.Solver.Staging;
 
 namespace Generator.Solver.Rolling;
@@ -98,10 +99,11 @@ public sealed class RollingLoop
             t => IsNamed(t) || t.Family is Family.Escape or Family.Finish or Family.Setback or Family.Pause,
             r => !scene.Book.Reactions[r].AnswersBlow || named.Contains(scene.Book.Reactions[r].Id) || dice.Next(100) < scene.AnsweredPercent);
         var delays = draft?.Delays(scene, horizon);
-        var plan = draft is null ? Plan.Nothing : Stager.Ahead(scene, draft.State, delays!, seed, stop);
+        var plan = draft is null ? Plan.Nothing : Stager.Ahead(RuleModules.OfPlans, scene, draft.State, delays!, seed, stop);
         var rows = ends ? LastRowsFor(draft!) : WindowRows;
         var model = new MoveModel(scene, words, new MoveModelOptions
         {
+            Rules = RuleModules.All,
             From = draft?.State,
             Past = draft?.Past ?? [],
             Memory = draft?.Score,

@@ -6,7 +6,7 @@ using Google.OrTools.Sat;
 namespace Generator.Solver.Rules;
 
 /// <summary>A point for each half count of a gap beyond the longest pause; far longer gaps are forbidden, and a first move long after somebody could have come.</summary>
-public sealed class DeadAir : RuleModule
+public sealed class DeadAir : RuleModule, IPlanRule
 {
     public override string Id => "dead-air";
 
@@ -31,7 +31,7 @@ public sealed class DeadAir : RuleModule
         }
     }
 
-    public override void Post(StagingModel plan)
+    public void Post(StagingModel plan)
     {
         for (var j = 1; j < plan.Exchanges.Count; j++)
         {

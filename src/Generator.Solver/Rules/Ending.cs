@@ -10,7 +10,7 @@ namespace Generator.Solver.Rules;
 /// The attackers who must be out are out, by a finish; the one who must go out last does. In rows that do not end the routine nobody of them
 /// goes out otherwise, and the last one stays in.
 /// </summary>
-public sealed class Ending : RuleModule
+public sealed class Ending : RuleModule, IPlanRule
 {
     public override string Id => "ending";
 
@@ -51,7 +51,7 @@ public sealed class Ending : RuleModule
         }
     }
 
-    public override void Post(StagingModel plan)
+    public void Post(StagingModel plan)
     {
         if (plan.Scene.Brief.Ending is not { } ending)
         {

@@ -16,7 +16,7 @@ internal sealed class FloorClashes(ModelAnswer answer)
     public const int Neighbours = 40;
 
     private readonly MoveModel model = answer.Model;
-    private readonly FloorWays ways = answer.Ways;
+    private readonly FloorWays ways = FloorWays.Of(answer);
     private readonly Settle settle = answer.Model.Scene.Settle;
 
     /// <summary>One clause for each two who clash in a row.</summary>

@@ -108,7 +108,7 @@ internal sealed class FloorClause(ModelAnswer answer)
     /// <summary>A follow-up finds them no sooner after what was done before, so that they have arrived.</summary>
     private void Arrived(FloorDeed deed)
     {
-        var last = answer.Ways.Last(deed.Attacker, deed.Slot.Index);
+        var last = FloorWays.Of(answer).Last(deed.Attacker, deed.Slot.Index);
         if (last is not null)
         {
             Acts(last, true, true);

@@ -10,7 +10,7 @@ namespace Generator.Solver.Rules;
 internal sealed class FloorEntrances(ModelAnswer answer)
 {
     private readonly MoveModel model = answer.Model;
-    private readonly FloorWays ways = answer.Ways;
+    private readonly FloorWays ways = FloorWays.Of(answer);
     private readonly FloorClashes clashes = new(answer);
 
     /// <summary>One clause for each who meets somebody on the way onto the floor.</summary>

@@ -39,13 +39,4 @@ internal static class FloorParts
         model.Cp.Model.AddElement(bearing, edges, edge);
         return edge;
     }
-
-    /// <summary>Half hours between two bearings, 0 to 12.</summary>
-    public static IntVar Apart(MoveModel model, IntVar one, IntVar other, string name)
-    {
-        var way = model.Cp.Round(one - other, name + ".way");
-        var apart = model.Cp.Int(0, Bearing.Circle / 2, name);
-        model.Cp.Model.AddMinEquality(apart, [way, LinearExpr.Affine(way, -1, Bearing.Circle)]);
-        return apart;
-    }
 }

@@ -91,7 +91,7 @@ internal sealed class FloorRests(ModelAnswer answer)
             for (var a = 0; a < model.Cast; a++)
             {
                 var other = slot.Before.Attackers[a];
-                var body = answer.Ways.Before(a, slot.Index).LyingAt(value(slot.Start));
+                var body = FloorWays.Of(answer).Before(a, slot.Index).LyingAt(value(slot.Start));
                 if (IsIn(slot, a) || value(model.Entrances[a]) > value(slot.Start) || value(other.Gone) == 1 || value(other.Controlled) == 1 || value(other.Gripping) == 1 || (body is not null) != lying)
                 {
                     continue;

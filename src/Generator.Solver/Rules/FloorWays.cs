@@ -33,6 +33,9 @@ internal sealed class FloorWays
         Deeds = deeds;
     }
 
+    /// <summary>Those of an answer, the same for every rule that looks at it.</summary>
+    public static FloorWays Of(ModelAnswer answer) => answer.Shared(static a => new FloorWays(a.Model, a.Value));
+
     /// <summary>The last legs of everybody before the first row.</summary>
     public IReadOnlyList<Leg> Openings { get; }
 

@@ -6,7 +6,7 @@ using Google.OrTools.Sat;
 namespace Generator.Solver.Rules;
 
 /// <summary>The routine lasts the counts, or has the moves, asked for; rows that do not end it must not overrun it.</summary>
-public sealed class Length : RuleModule
+public sealed class Length : RuleModule, IPlanRule
 {
     public override string Id => "length";
 
@@ -39,7 +39,7 @@ public sealed class Length : RuleModule
         }
     }
 
-    public override void Post(StagingModel plan)
+    public void Post(StagingModel plan)
     {
         if (plan.Scene.Brief.Length is not { } length)
         {

@@ -5,7 +5,7 @@ using Generator.Solver.Staging;
 namespace Generator.Solver.Rules;
 
 /// <summary>Whoever opens an exchange has the least threat time of all active attackers, within one count.</summary>
-public sealed class NearestFirst : RuleModule
+public sealed class NearestFirst : RuleModule, IPlanRule
 {
     public override string Id => "nearest-first";
 
@@ -28,7 +28,7 @@ public sealed class NearestFirst : RuleModule
         }
     }
 
-    public override void Post(StagingModel plan)
+    public void Post(StagingModel plan)
     {
         foreach (var exchange in plan.Exchanges)
         {

@@ -6,7 +6,7 @@ using Google.OrTools.Sat;
 namespace Generator.Solver.Rules;
 
 /// <summary>A point for each half count by which somebody who could attack waits longer than the patience: when taken on, or at the end.</summary>
-public sealed class NoWaiting : RuleModule
+public sealed class NoWaiting : RuleModule, IPlanRule
 {
     public override string Id => "no-waiting";
 
@@ -35,7 +35,7 @@ public sealed class NoWaiting : RuleModule
         }
     }
 
-    public override void Post(StagingModel plan)
+    public void Post(StagingModel plan)
     {
         var cp = plan.Cp;
         var patience = plan.Scene.Brief.Pace.Patience.Value;

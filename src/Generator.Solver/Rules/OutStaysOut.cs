@@ -4,7 +4,7 @@ using Generator.Solver.Staging;
 namespace Generator.Solver.Rules;
 
 /// <summary>An attacker who is out does nothing more.</summary>
-public sealed class OutStaysOut : RuleModule
+public sealed class OutStaysOut : RuleModule, IPlanRule
 {
     public override string Id => "out-stays-out";
 
@@ -19,7 +19,7 @@ public sealed class OutStaysOut : RuleModule
         }
     }
 
-    public override void Post(StagingModel plan)
+    public void Post(StagingModel plan)
     {
         foreach (var exchange in plan.Exchanges)
         {

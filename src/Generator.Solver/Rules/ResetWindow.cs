@@ -5,7 +5,7 @@ using Google.OrTools.Sat;
 namespace Generator.Solver.Rules;
 
 /// <summary>No attack lands before its attacker's threat time and the way round: beforehand. Nor is it begun on the way on which its attacker is still being sent: in answers.</summary>
-public sealed class ResetWindow : RuleModule
+public sealed class ResetWindow : RuleModule, IPlanRule
 {
     public override string Id => "reset-window";
 
@@ -28,7 +28,7 @@ public sealed class ResetWindow : RuleModule
 
     public override IEnumerable<IReadOnlyList<ILiteral>> Refute(ModelAnswer answer) => new FloorClashes(answer).StillUnderWay();
 
-    public override void Post(StagingModel plan)
+    public void Post(StagingModel plan)
     {
         // A plan's exchange begins with an attack, unless it goes on with somebody who is held or open at the start.
         foreach (var exchange in plan.Exchanges)

@@ -1,3 +1,6 @@
+using Generator.Solver.Filling;
+using Generator.Solver.Staging;
+
 namespace Generator.Solver.Rules;
 
 /// <summary>All rules on the solver's side, in the order of the help.</summary>
@@ -10,4 +13,10 @@ public static class RuleModules
         new Able(), new Exposure(), new TempoFloor(), new BlindSide(), new Sightline(), new Variety(), new Share(), new Arc(), new Story(), new Climax(), new Length(),
         new Ending(), new Moments(), new Setbacks(),
     ];
+
+    /// <summary>Those of which a plan of exchanges can tell something.</summary>
+    public static readonly IReadOnlyList<IPlanRule> OfPlans = [.. All.OfType<IPlanRule>()];
+
+    /// <summary>All but those with these ids.</summary>
+    public static IReadOnlyList<RuleModule> Without(params IReadOnlyList<string> ids) => [.. All.Where(m => !ids.Contains(m.Id))];
 }

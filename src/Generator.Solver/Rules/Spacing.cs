@@ -55,7 +55,7 @@ public sealed class Spacing : RuleModule
             for (var b = a + 1; b < model.Cast; b++)
             {
                 var other = model.Start.Attackers[b];
-                Keep(model, FloorParts.Apart(model, one.Bearing, other.Bearing, $"openapart[{a},{b}]"), one.Distance, other.Distance, model.Scene.Settle.Spacing.Value, [], $"open[{a},{b}]");
+                Keep(model, model.Apart(one.Bearing, other.Bearing, $"openapart[{a},{b}]"), one.Distance, other.Distance, model.Scene.Settle.Spacing.Value, [], $"open[{a},{b}]");
             }
         }
     }
@@ -74,7 +74,7 @@ public sealed class Spacing : RuleModule
         var contact = slot.Start + model.Scene.Settle.ContactAfter.Value;
         var ready = cp.AtMost(other.ReadyAt, contact, name + ".ready");
         var entered = cp.AtMost(model.Entrances[a], contact, name + ".entered");
-        var apart = FloorParts.Apart(model, slot.TargetBearing, other.Bearing, name);
+        var apart = model.Apart(slot.TargetBearing, other.Bearing, name);
         Keep(model, apart, slot.Distance, other.Distance,
             model.Scene.Settle.Spacing.Value, [slot.HasAttack, slot.Targets[a].Not(), other.Active, ready, entered], name);
     }

@@ -12,9 +12,9 @@ public static class Stager
     private const int Exchanges = 6;
 
     /// <summary>A plan; empty when none was found in the little time it gets.</summary>
-    public static Plan Ahead(Scene scene, FightState state, IReadOnlyList<int> delays, int seed, CancellationToken stop)
+    public static Plan Ahead(IReadOnlyList<IPlanRule> rules, Scene scene, FightState state, IReadOnlyList<int> delays, int seed, CancellationToken stop)
     {
-        var plan = new StagingModel(scene, state, delays, Exchanges, false);
+        var plan = new StagingModel(rules, scene, state, delays, Exchanges, false);
         var dice = new Random(seed);
         var cp = plan.Cp;
         var weights = new List<LinearExpr> { plan.Points * 4 };

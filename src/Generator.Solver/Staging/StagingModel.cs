@@ -2,7 +2,6 @@ using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Replaying;
 using Generator.Solver.Engine;
-using Generator.Solver.Rules;
 using Google.OrTools.Sat;
 
 namespace Generator.Solver.Staging;
@@ -15,12 +14,13 @@ public sealed class StagingModel
 {
     private readonly List<LinearExpr> charges = [];
 
+    /// <param name="rules">What a plan keeps to.</param>
     /// <param name="scene">Bodies, tempo and brief.</param>
     /// <param name="from">State to plan from.</param>
     /// <param name="delays">Half counts that may still be added to each attacker's return or entrance.</param>
     /// <param name="exchanges">How many exchanges to plan at most.</param>
     /// <param name="ends">The plan reaches the end of the routine; otherwise it only looks ahead.</param>
-    public StagingModel(Scene scene, FightState from, IReadOnlyList<int> delays, int exchanges, bool ends)
+    public StagingModel(IReadOnlyList<IPlanRule> rules, Scene scene, FightState from, IReadOnlyList<int> delays, int exchanges, bool ends)
     {
         Scene = scene;
         From = from;
@@ -44,9 +44,9 @@ public sealed class StagingModel
         EndThreats = threats;
         EndOut = outs;
         EndTime = list.Count > 0 ? list[^1].End : Cp.Const(from.Time);
-        foreach (var module in RuleModules.All)
+        foreach (var rule in rules)
         {
-            module.Post(this);
+            rule.Post(this);
         }
     }
 

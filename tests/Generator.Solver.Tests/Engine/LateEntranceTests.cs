@@ -3,6 +3,7 @@ using Generator.Rules;
 using Generator.Rules.Replaying;
 using Generator.Solver.Engine;
 using Generator.Solver.Filling;
+using Generator.Solver.Rules;
 using Generator.Solver.Tests.Constructing;
 
 namespace Generator.Solver.Tests.Engine;
@@ -20,6 +21,7 @@ public sealed class LateEntranceTests
         Placement[] placements = [new(default, new Centimetres(200), default), new(new Bearing(6), new Centimetres(300), HalfCounts.FromCounts(49))];
         var model = new MoveModel(scene, Vocabulary.Of(scene, t => t.Family == Family.Defence), new MoveModelOptions
         {
+            Rules = RuleModules.All,
             From = Replay.Open(scene, placements),
             Rows = 1,
             FewestRows = 1,

@@ -1,5 +1,6 @@
 using Generator.Rules.Judging;
 using Generator.Rules.Rules;
+using Generator.Solver.Filling;
 using Generator.Solver.Rules;
 
 namespace Generator.Solver.Tests.Judging;

@@ -7,6 +7,7 @@ using Generator.Solver.Filling;
 using Generator.Solver.Tests.Constructing;
 using Generator.Testing;
 using Xunit.Abstractions;
+using RuleModules = Generator.Solver.Rules.RuleModules;
 
 namespace Generator.Solver.Tests.Twin;
 
@@ -102,13 +103,13 @@ public sealed class FloorTwinTests(ITestOutputHelper output)
         var techniques = routine.Moves.Select(m => m.Technique).ToHashSet(StringComparer.Ordinal);
         var model = new MoveModel(scene, Vocabulary.Of(scene, t => techniques.Contains(t.Id), keepUnfit: true, seconds: true), new MoveModelOptions
         {
+            Rules = RuleModules.Without(without),
             Rows = routine.Moves.Count,
             FewestRows = routine.Moves.Count,
             Ends = true,
             Horizon = 200,
             Total = true,
             MostWalkRound = 6,
-            Without = new HashSet<string>(without, StringComparer.Ordinal),
         });
         Pin.Placements(model, routine.Placements);
         Pin.Rows(model, [.. routine.Moves.Select(m => Row.Of(m, scene))]);

@@ -4,6 +4,7 @@ using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 using Generator.Solver.Engine;
 using Generator.Solver.Filling;
+using Generator.Solver.Rules;
 using Xunit.Abstractions;
 
 namespace Generator.Solver.Tests.Twin;
@@ -226,13 +227,13 @@ public sealed class PinTests(ITestOutputHelper output)
     {
         var model = new MoveModel(scene, Vocabulary.Of(scene, null, keepUnfit: true, seconds: true), new MoveModelOptions
         {
+            Rules = without is null ? RuleModules.All : RuleModules.Without(without),
             Rows = rows.Count,
             FewestRows = rows.Count,
             Ends = true,
             MostWalkRound = 0,
             Horizon = 120,
             Total = true,
-            Without = without is null ? new HashSet<string>(StringComparer.Ordinal) : new HashSet<string>([without], StringComparer.Ordinal),
         });
         Pin.Placements(model, placements);
         Pin.Rows(model, rows);

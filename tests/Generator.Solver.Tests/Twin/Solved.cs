@@ -16,13 +16,13 @@ internal static class Solved
     {
         var model = new MoveModel(world.Scene, Vocabulary.Of(world.Scene, seconds: true), new MoveModelOptions
         {
+            Rules = [.. RuleModules.All, .. besides],
             Rows = world.Rows,
             FewestRows = 1,
             Ends = true,
             MostWalkRound = 0,
             Horizon = 40,
             InOneTable = inOneTable,
-            Besides = besides,
         });
         Pin.Placements(model, world.Placements);
         foreach (var slot in model.Slots)

@@ -1,8 +1,6 @@
-using Generator.Solver.Filling;
-using Generator.Solver.Staging;
 using Google.OrTools.Sat;
 
-namespace Generator.Solver.Rules;
+namespace Generator.Solver.Filling;
 
 /// <summary>
 /// The solver's writing of a rule: constraints for what must never occur, charges for what is rough. The audit's writing, of the same name,
@@ -22,9 +20,4 @@ public abstract class RuleModule
     /// </summary>
     /// <param name="answer">The answer.</param>
     public virtual IEnumerable<IReadOnlyList<ILiteral>> Refute(ModelAnswer answer) => [];
-
-    /// <summary>Posts what of the rule a plan of exchanges can already tell; nothing for rules that need the moves.</summary>
-    public virtual void Post(StagingModel plan)
-    {
-    }
 }
