@@ -4,6 +4,7 @@ using Generator.Paperwork.Printing;
 using Generator.Rules;
 using Generator.Rules.Replaying;
 using Generator.Solver;
+using Generator.Solver.Questions;
 using Spectre.Console;
 
 namespace Generator.Cli;

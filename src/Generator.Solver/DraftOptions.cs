@@ -1,3 +1,5 @@
+using Generator.Solver.Questions;
+
 namespace Generator.Solver;
 
 /// <summary>How to search for a draft.</summary>

@@ -2,6 +2,7 @@ using Generator.Cli;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Solver;
+using Generator.Solver.Questions;
 
 namespace Generator.Cli.Tests;
 

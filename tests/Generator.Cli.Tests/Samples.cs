@@ -4,6 +4,7 @@ using Generator.Library.Files;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Solver;
+using Generator.Solver.Questions;
 
 namespace Generator.Cli.Tests;
 

@@ -2,6 +2,7 @@ using Generator.Domain;
 using Generator.Paperwork;
 using Generator.Rules;
 using Generator.Solver;
+using Generator.Solver.Questions;
 using Generator.Testing;
 using Newtonsoft.Json.Linq;
 using Xunit.Abstractions;

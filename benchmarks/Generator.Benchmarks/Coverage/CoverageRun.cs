@@ -3,6 +3,7 @@ using Generator.Benchmarks.Measuring;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Solver;
+using Generator.Solver.Questions;
 
 namespace Generator.Benchmarks.Coverage;
 

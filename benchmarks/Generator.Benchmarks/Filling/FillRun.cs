@@ -8,6 +8,7 @@ using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Solver;
 using Generator.Solver.Completing;
+using Generator.Solver.Questions;
 using Generator.Testing;
 
 namespace Generator.Benchmarks.Filling;

@@ -5,6 +5,7 @@ using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Reading;
 using Generator.Solver;
+using Generator.Solver.Questions;
 using Newtonsoft.Json;
 
 namespace Generator.Benchmarks.Measuring;

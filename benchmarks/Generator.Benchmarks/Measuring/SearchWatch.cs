@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Generator.Solver;
+using Generator.Solver.Questions;
 
 namespace Generator.Benchmarks.Measuring;
 

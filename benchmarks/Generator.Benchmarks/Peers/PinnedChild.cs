@@ -5,6 +5,7 @@ using Generator.Rules.Replaying;
 using Generator.Solver;
 using Generator.Solver.Engine;
 using Generator.Solver.Filling;
+using Generator.Solver.Questions;
 using Newtonsoft.Json;
 
 namespace Generator.Benchmarks.Peers;

@@ -6,6 +6,7 @@ using Generator.Library.Reading;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Solver;
+using Generator.Solver.Questions;
 
 namespace Generator.Benchmarks.Rework;
 

@@ -3,6 +3,7 @@ using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
 using Generator.Solver;
+using Generator.Solver.Questions;
 
 namespace Generator.Benchmarks.Stored;
 

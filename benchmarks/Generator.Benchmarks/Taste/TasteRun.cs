@@ -7,6 +7,7 @@ using Generator.Library.Reading;
 using Generator.Rules;
 using Generator.Rules.Shapes;
 using Generator.Solver;
+using Generator.Solver.Questions;
 
 namespace Generator.Benchmarks.Taste;
 

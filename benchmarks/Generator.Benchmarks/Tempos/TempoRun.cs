@@ -2,6 +2,7 @@ using System.Globalization;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Solver;
+using Generator.Solver.Questions;
 
 namespace Generator.Benchmarks.Tempos;
 

@@ -8,6 +8,7 @@ using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 using Generator.Solver;
+using Generator.Solver.Questions;
 
 namespace Generator.Cli.Commands;
 

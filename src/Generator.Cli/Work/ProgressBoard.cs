@@ -2,6 +2,7 @@ using System.Globalization;
 using Generator.Domain;
 using Generator.Paperwork.Text;
 using Generator.Solver;
+using Generator.Solver.Questions;
 
 namespace Generator.Cli.Work;
 

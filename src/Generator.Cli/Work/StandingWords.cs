@@ -1,4 +1,5 @@
 using Generator.Solver;
+using Generator.Solver.Questions;
 
 namespace Generator.Cli.Work;
 

@@ -1,4 +1,5 @@
 using Generator.Solver;
+using Generator.Solver.Questions;
 using Newtonsoft.Json.Linq;
 
 namespace Generator.Cli.Tests.Commands;

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Solver;
+using Generator.Solver.Questions;
 using Newtonsoft.Json.Linq;
 
 namespace Generator.Cli.Tests.Commands;

@@ -12,6 +12,7 @@ using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 using Generator.Solver;
 using Generator.Solver.Completing;
+using Generator.Solver.Questions;
 using Generator.Solver.Repairing;
 using Generator.Solver.Revising;
 using Generator.Solver.Reworking;

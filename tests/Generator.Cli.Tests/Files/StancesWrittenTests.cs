@@ -1,6 +1,7 @@
 using Generator.Cli.Tests.Guarding;
 using Generator.Domain;
 using Generator.Solver;
+using Generator.Solver.Questions;
 using Newtonsoft.Json.Linq;
 
 namespace Generator.Cli.Tests.Files;

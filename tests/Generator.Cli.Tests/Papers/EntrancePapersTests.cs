@@ -4,6 +4,7 @@ using Generator.Paperwork.Following;
 using Generator.Rules;
 using Generator.Rules.Bodies;
 using Generator.Solver;
+using Generator.Solver.Questions;
 
 namespace Generator.Cli.Tests.Papers;
 

@@ -6,6 +6,7 @@ using Generator.Paperwork;
 using Generator.Rules;
 using Generator.Rules.Sight;
 using Generator.Solver;
+using Generator.Solver.Questions;
 using Generator.Testing;
 
 namespace Generator.Cli.Tests.Papers;

@@ -7,6 +7,7 @@ using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Solver;
 using Generator.Solver.Completing;
+using Generator.Solver.Questions;
 using Generator.Solver.Reworking;
 using Spectre.Console.Testing;
 

@@ -2,6 +2,7 @@ using Generator.Cli.Work;
 using Generator.Library;
 using Generator.Paperwork.Text;
 using Generator.Solver;
+using Generator.Solver.Questions;
 
 namespace Generator.Cli.Tests.Work;
 

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Rules;
+using Generator.Solver.Questions;
 
 namespace Generator.Solver.Tests.Constructing;
 

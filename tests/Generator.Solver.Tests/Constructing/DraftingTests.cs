@@ -4,6 +4,7 @@ using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
 using Generator.Rules.Judging;
+using Generator.Solver.Questions;
 using Generator.Testing;
 
 namespace Generator.Solver.Tests.Constructing;

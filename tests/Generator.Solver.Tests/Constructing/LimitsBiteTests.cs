@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Solver.Questions;
 
 namespace Generator.Solver.Tests.Constructing;
 

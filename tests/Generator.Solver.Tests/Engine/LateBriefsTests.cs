@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
+using Generator.Solver.Questions;
 using Generator.Solver.Tests.Constructing;
 using Generator.Testing;
 

@@ -4,6 +4,7 @@ using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Solver.Explaining;
+using Generator.Solver.Questions;
 using Generator.Solver.Refuting;
 using Generator.Solver.Tests.Constructing;
 using Generator.Testing;

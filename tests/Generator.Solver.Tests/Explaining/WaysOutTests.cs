@@ -6,6 +6,7 @@ using Generator.Library.Reading;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Solver.Explaining;
+using Generator.Solver.Questions;
 using Generator.Solver.Refuting;
 using Generator.Solver.Tests.Constructing;
 using Xunit.Abstractions;

@@ -3,6 +3,7 @@ using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Solver.Engine;
 using Generator.Solver.Proving;
+using Generator.Solver.Questions;
 using Generator.Solver.Tests.Constructing;
 using Generator.Solver.Tests.Twin;
 using Generator.Testing;

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Rules;
+using Generator.Solver.Questions;
 using Generator.Solver.Refuting;
 using Generator.Solver.Tests.Constructing;
 

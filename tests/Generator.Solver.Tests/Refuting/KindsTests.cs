@@ -3,6 +3,7 @@ using System.Text;
 using Generator.Library.Files;
 using Generator.Library.Reading;
 using Generator.Solver.Explaining;
+using Generator.Solver.Questions;
 using Generator.Solver.Tests.Constructing;
 using Generator.Testing;
 

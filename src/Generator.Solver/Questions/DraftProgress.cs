@@ -1,6 +1,6 @@
 using Generator.Domain;
 
-namespace Generator.Solver;
+namespace Generator.Solver.Questions;
 
 /// <summary>What is known so far during a search.</summary>
 /// <param name="Elapsed">Since the search began.</param>

@@ -1,7 +1,7 @@
 using Generator.Domain;
 using Generator.Rules.Judging;
 
-namespace Generator.Solver;
+namespace Generator.Solver.Questions;
 
 /// <summary>The outcome of a search.</summary>
 public sealed record DraftResult

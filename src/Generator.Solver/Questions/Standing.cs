@@ -1,4 +1,4 @@
-namespace Generator.Solver;
+namespace Generator.Solver.Questions;
 
 /// <summary>What is known of the points of a routine.</summary>
 public enum Standing

@@ -4,7 +4,7 @@ using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Solver.Constructing;
 
-namespace Generator.Solver;
+namespace Generator.Solver.Questions;
 
 /// <summary>Where the parts of the engine hand in routines: keeps the best, tells of progress, and stops everybody when it cannot be bettered.</summary>
 internal sealed class DraftDesk(Scene scene, Stopwatch clock, IProgress<DraftProgress>? progress, CancellationTokenSource ends) : IDisposable

@@ -1,4 +1,4 @@
-namespace Generator.Solver;
+namespace Generator.Solver.Questions;
 
 /// <summary>How a search ended.</summary>
 public enum DraftStatus

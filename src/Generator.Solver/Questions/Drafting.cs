@@ -8,7 +8,7 @@ using Generator.Solver.Explaining;
 using Generator.Solver.Proving;
 using Generator.Solver.Rolling;
 
-namespace Generator.Solver;
+namespace Generator.Solver.Questions;
 
 /// <summary>Turns a brief into an audited routine.</summary>
 public static class Drafting
