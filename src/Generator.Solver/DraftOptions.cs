@@ -5,7 +5,7 @@ namespace Generator.Solver;
 /// <summary>How to search for a draft.</summary>
 public sealed record DraftOptions
 {
-    /// <summary>Other seeds give other routines; the same seed gives the same routine again where <see cref="DraftResult.Reproducible"/> says so. Default 1.</summary>
+    /// <summary>Other seeds give other routines; the same seed gives the same routine again where the result says that it is reproducible. Default 1.</summary>
     public int Seed { get; init; } = 1;
 
     /// <summary>How long to go on improving, 0.1 to 3600 s. Default 10 s.</summary>

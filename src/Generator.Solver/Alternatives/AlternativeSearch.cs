@@ -27,7 +27,7 @@ public sealed class AlternativeSearch
 
     private readonly Lock door = new();
     private readonly Pool pool = new();
-    private readonly List<IReadOnlyList<Node>> trunks = [];
+    private readonly List<IReadOnlyList<Node>> paths = [];
     private readonly Scene scene;
     private readonly AlternativesOptions options;
     private readonly IReadOnlyList<Shape> apart;
@@ -60,7 +60,7 @@ public sealed class AlternativeSearch
         ends.CancelAfter(options.Time);
         var search = new AlternativeSearch(worked, options, apart, told ?? ((_, _) => { }));
         var ground = new Ground(worked);
-        search.trunks.AddRange(apart.Select(r => Trunk.Of(ground, r)).Where(t => t.Count > 1));
+        search.paths.AddRange(apart.Select(r => RoutinePath.Of(ground, r)).Where(t => t.Count > 1));
         var refill = Window(worked.Brief with { Moments = brief.Moments }, apart.Count > 0 ? apart[0] : null, options.Locked, book);
         var others = Enumerable.Range(1, Lanes - 1).Select(lane => Lane.Start(() => refill is null ? search.Work(ground, lane, ends) : search.Refilled(refill, ground.Least, ends))).ToArray();
         search.Work(ground, 0, ends);
@@ -80,7 +80,7 @@ public sealed class AlternativeSearch
             var dice = new Dice(Dice.SeedOf(options.Seed, lane, round));
             var width = ground.Aims.Width(Widths[(round + lane) % Widths.Length]);
             var beam = new Beam(ground, dice, width, Beam.Noise(dice), int.MaxValue);
-            var roots = failed && Branch(dice) is { } branch ? [branch] : Constructing.Staging.Choose(ground, dice) is { } placements ? ground.Openings(placements) : [];
+            var roots = failed && Branch(dice) is { } branch ? [branch] : OpeningPlaces.Choose(ground, dice) is { } placements ? ground.Openings(placements) : [];
             var finish = beam.Run(roots, _ => { }, ends.Token);
             failed = finish is null;
             if (finish is null)
@@ -90,7 +90,7 @@ public sealed class AlternativeSearch
 
             lock (door)
             {
-                trunks.Add(finish.Node.Path());
+                paths.Add(finish.Node.Path());
             }
 
             var (routine, verdict) = Draftsman.Write(scene, finish);
@@ -130,7 +130,7 @@ public sealed class AlternativeSearch
     {
         lock (door)
         {
-            return trunks.Count > 0 && trunks[dice.Next(trunks.Count)] is var path ? path[dice.Next((path.Count + 1) / 2)] : null;
+            return paths.Count > 0 && paths[dice.Next(paths.Count)] is var path ? path[dice.Next((path.Count + 1) / 2)] : null;
         }
     }
 

@@ -75,7 +75,7 @@ public sealed class Refill
     /// <summary>The routine with other moves from one on up to those behind; null where none were found.</summary>
     private Routine? Window(Routine now, int first, List<int> behind, Dice dice, int round, CancellationToken stop)
     {
-        var path = Trunk.Of(ground, now);
+        var path = RoutinePath.Of(ground, now);
         if (path.Count <= now.Moves.Count)
         {
             return null;

@@ -201,7 +201,7 @@ public sealed class Complete
         var roots = new List<Beginning>();
         for (var i = 0; i < 3 && (i == 0 || sketch.Placements.Any(p => p is null)); i++)
         {
-            if (Constructing.Staging.Choose(ground, dice) is { } placements)
+            if (OpeningPlaces.Choose(ground, dice) is { } placements)
             {
                 roots.AddRange(Openings(placements, first, gives).Select(n => new Beginning(null, n, 0)));
             }

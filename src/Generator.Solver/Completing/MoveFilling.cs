@@ -316,7 +316,7 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, IPrices price
     private bool Start(Beginning begun, SketchStep step, in Row row, int giving, List<Beginning> filled) =>
         expander.Fitted(begun.Node, row) is { } child
         && (Add(begun, step, child, filled, giving)
-            || (child.Patches.Length > 0 && expander.Fitted(begun.Node, row, isHasty: true) is { } hasty && Add(begun, step, hasty, filled, giving)));
+            || (child.LaterReturns.Length > 0 && expander.Fitted(begun.Node, row, isHasty: true) is { } hasty && Add(begun, step, hasty, filled, giving)));
 
     private bool Add(Beginning begun, SketchStep step, Node child, List<Beginning> filled, int giving = Giving.Nothing)
     {

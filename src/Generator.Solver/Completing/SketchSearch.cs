@@ -270,11 +270,11 @@ internal sealed class SketchSearch
         {
             foreach (var whole in before.Where(b => b.Price < below && !b.Node.IsOpening))
             {
-                var end = lingering.ForEnd(whole.Node, out var patches);
+                var end = lingering.ForEnd(whole.Node, out var returns);
                 var score = whole.Node.Score.Close(scene, end);
                 if (score.Forbidden == 0 && (best is null || (whole.Price, score.Points).CompareTo((best.Value.Whole.Price, best.Value.Finish.Points)) < 0))
                 {
-                    best = (whole, new Finish(whole.Node, patches, score.Points));
+                    best = (whole, new Finish(whole.Node, returns, score.Points));
                 }
             }
 

@@ -256,9 +256,9 @@ internal sealed class Beam
 
     private Finish? End(Node node)
     {
-        var end = lingering.ForEnd(node, out var patches);
+        var end = lingering.ForEnd(node, out var returns);
         var score = node.Score.Close(scene, end);
-        return score.Forbidden == 0 && score.Points < bound ? new Finish(node, patches, score.Points) : null;
+        return score.Forbidden == 0 && score.Points < bound ? new Finish(node, returns, score.Points) : null;
     }
 
     /// <summary>Much the same situation. Mixed by hand, for the framework's hash codes differ from process to process.</summary>

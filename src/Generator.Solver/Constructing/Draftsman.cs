@@ -28,15 +28,15 @@ internal static class Draftsman
         var path = finish.Node.Path();
         var rows = path.Where(n => !n.IsOpening).Select(n => n.Row).ToArray();
         var placements = finish.Node.Placements.ToArray();
-        foreach (var patch in path.SelectMany(n => n.Patches).Concat(finish.Patches))
+        foreach (var later in path.SelectMany(n => n.LaterReturns).Concat(finish.LaterReturns))
         {
-            if (patch.Row == Node.AtEntrance)
+            if (later.Row == Node.AtEntrance)
             {
-                placements[patch.Attacker] = placements[patch.Attacker] with { Entrance = new HalfCounts(patch.Value) };
+                placements[later.Attacker] = placements[later.Attacker] with { Entrance = new HalfCounts(later.Value) };
             }
             else
             {
-                rows[patch.Row] = rows[patch.Row] with { Linger = rows[patch.Row].Linger + patch.Value };
+                rows[later.Row] = rows[later.Row] with { Linger = rows[later.Row].Linger + later.Value };
             }
         }
 

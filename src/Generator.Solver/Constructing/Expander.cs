@@ -34,10 +34,10 @@ internal sealed class Expander(Ground ground, Dice dice, bool thorough = false, 
     private readonly Aims aims = ground.Aims;
     private readonly RowFitting fitting = new(ground.Scene, ground.Repertoire);
     private readonly Lingering lingering = new(ground.Scene);
-    private readonly Crowd crowd = new(ground.Scene);
+    private readonly Bystanders bystanders = new(ground.Scene);
     private readonly Answering answering = new(ground.Scene, dice);
-    private readonly WalkingRound walking = new(ground.Scene, new Crowd(ground.Scene), dice, fetching);
-    private readonly Sprouting sprouting = new(ground.Scene, ground.Aims);
+    private readonly WalkingRound walking = new(ground.Scene, new Bystanders(ground.Scene), dice, fetching);
+    private readonly ChildMaker maker = new(ground.Scene, ground.Aims);
     private readonly int openingTries = Math.Clamp(AllOpeningTries / ground.Scene.Cast, FewestOpeningTries, MostOpeningTries);
     private int[]? away;
     private readonly int longestGap = Pace.DeadAirBreaks.Value;
@@ -45,11 +45,11 @@ internal sealed class Expander(Ground ground, Dice dice, bool thorough = false, 
     /// <summary>What the moves tried are counted on.</summary>
     public Effort Effort
     {
-        set => sprouting.Effort = value;
+        set => maker.Effort = value;
     }
 
     /// <summary>Makes a child of a move as it stands; null when a rule or the brief forbids it.</summary>
-    public Node? AsWritten(Node node, in Row row) => sprouting.Child(node, node.State, [], row, Opens(node.State, row));
+    public Node? AsWritten(Node node, in Row row) => maker.Child(node, node.State, [], row, Opens(node.State, row));
 
     /// <summary>Makes a child of a move, with whatever earlier lingers and entrances it needs; null when that does not help either.</summary>
     /// <param name="node">Where the search stands.</param>
@@ -244,7 +244,7 @@ internal sealed class Expander(Ground ground, Dice dice, bool thorough = false, 
         }
 
         var (bearing, from) = (attacker.Bearing, -1);
-        if (choice.Attack >= 0 && ((!thorough && walking.Wanted(away, bearing)) || crowd.At(node, a, choice.Attack, bearing, node.State.Time + least) is null))
+        if (choice.Attack >= 0 && ((!thorough && walking.Wanted(away, bearing)) || bystanders.At(node, a, choice.Attack, bearing, node.State.Time + least) is null))
         {
             if (walking.To(node, a, choice.Attack, away, ref least) is not { } other)
             {
@@ -328,14 +328,14 @@ internal sealed class Expander(Ground ground, Dice dice, bool thorough = false, 
     private bool Grow(Node node, in Row row, List<Node> children, bool isHasty = false)
     {
         var state = node.State;
-        Patch[] patches = [];
+        LaterReturn[] returns = [];
         var opens = Opens(state, row);
         if (opens && node.Threats[row.Attacker] != int.MaxValue)
         {
             var contact = row.Start + scene.Settle.ContactAfter.Value;
             var bearing = row.From < 0 ? state.Attackers[row.Attacker].Bearing : row.From;
-            var close = row.Attack < 0 ? 0 : crowd.At(node, row.Attacker, row.Attack, bearing, row.Start);
-            if (close is null || lingering.ForOpening(node, row.Attacker, contact, Bears(node, row, contact), close.Value, out patches, isHasty) is not { } ready)
+            var close = row.Attack < 0 ? 0 : bystanders.At(node, row.Attacker, row.Attack, bearing, row.Start);
+            if (close is null || lingering.ForOpening(node, row.Attacker, contact, Bears(node, row, contact), close.Value, out returns, isHasty) is not { } ready)
             {
                 return false;
             }
@@ -343,7 +343,7 @@ internal sealed class Expander(Ground ground, Dice dice, bool thorough = false, 
             state = ready;
         }
 
-        if (sprouting.Child(node, state, patches, row, opens) is not { } child)
+        if (maker.Child(node, state, returns, row, opens) is not { } child)
         {
             return false;
         }

@@ -52,12 +52,12 @@ internal sealed class Lingering(Scene scene)
     /// <param name="attacker">Who opens; must be active.</param>
     /// <param name="contact">When the attack lands.</param>
     /// <param name="bears">The latest threat time that the opening bears.</param>
-    /// <param name="crowd">Who must not stand ready yet when it lands, one bit each.</param>
-    /// <param name="patches">What was decided.</param>
+    /// <param name="bystanders">Who must not stand ready yet when it lands, one bit each.</param>
+    /// <param name="returns">What was decided.</param>
     /// <param name="isHasty">Nobody is put off for the sake of patience: somebody may be wanted soon.</param>
-    public FightState? ForOpening(Node node, int attacker, int contact, int bears, int crowd, out Patch[] patches, bool isHasty = false)
+    public FightState? ForOpening(Node node, int attacker, int contact, int bears, int bystanders, out LaterReturn[] returns, bool isHasty = false)
     {
-        patches = [];
+        returns = [];
         var threat = node.Threats[attacker];
         var latest = Latest(node, attacker);
         if (threat > latest)
@@ -71,7 +71,7 @@ internal sealed class Lingering(Scene scene)
         AttackerState[]? attackers = null;
         if (aim > threat)
         {
-            aim = PutOff(node, attacker, aim, Math.Min(bears, latest), ref attackers, ref patches, ref decided);
+            aim = PutOff(node, attacker, aim, Math.Min(bears, latest), ref attackers, ref returns, ref decided);
         }
 
         for (var a = 0; a < scene.Cast; a++)
@@ -82,24 +82,24 @@ internal sealed class Lingering(Scene scene)
             }
 
             var least = aim - tolerance;
-            if ((crowd & (1 << a)) != 0)
+            if ((bystanders & (1 << a)) != 0)
             {
                 least = Math.Max(least, contact + 1 + scene.WalkTime(a, node.State.Attackers[a].Distance));
             }
 
             if (node.Threats[a] < least)
             {
-                PutOff(node, a, least, int.MaxValue, ref attackers, ref patches, ref decided);
+                PutOff(node, a, least, int.MaxValue, ref attackers, ref returns, ref decided);
             }
         }
 
-        return Done(node, attackers, decided, ref patches);
+        return Done(node, attackers, decided, ref returns);
     }
 
     /// <summary>The state at the end, those still in put off as far as patience wants.</summary>
-    public FightState ForEnd(Node node, out Patch[] patches)
+    public FightState ForEnd(Node node, out LaterReturn[] returns)
     {
-        patches = [];
+        returns = [];
         var decided = 0;
         AttackerState[]? attackers = null;
         for (var a = 0; a < scene.Cast; a++)
@@ -107,26 +107,26 @@ internal sealed class Lingering(Scene scene)
             var wanted = node.State.Time - patience;
             if (node.Threats[a] < wanted)
             {
-                PutOff(node, a, Math.Min(wanted, node.Threats[a] + Room(node, a)), int.MaxValue, ref attackers, ref patches, ref decided);
+                PutOff(node, a, Math.Min(wanted, node.Threats[a] + Room(node, a)), int.MaxValue, ref attackers, ref returns, ref decided);
             }
         }
 
-        return Done(node, attackers, decided, ref patches);
+        return Done(node, attackers, decided, ref returns);
     }
 
-    private static FightState Done(Node node, AttackerState[]? attackers, int decided, ref Patch[] patches)
+    private static FightState Done(Node node, AttackerState[]? attackers, int decided, ref LaterReturn[] returns)
     {
         if (attackers is null)
         {
             return node.State;
         }
 
-        Array.Resize(ref patches, decided);
+        Array.Resize(ref returns, decided);
         return node.State with { Attackers = new FixedList<AttackerState>(attackers) };
     }
 
     /// <summary>Puts a return off to a threat time, or leaves it alone where that is impossible; returns the threat time then.</summary>
-    private int PutOff(Node node, int attacker, int threat, int highest, ref AttackerState[]? attackers, ref Patch[] patches, ref int decided)
+    private int PutOff(Node node, int attacker, int threat, int highest, ref AttackerState[]? attackers, ref LaterReturn[] returns, ref int decided)
     {
         var before = node.Threats[attacker];
         var anchor = node.Anchors[attacker];
@@ -138,7 +138,7 @@ internal sealed class Lingering(Scene scene)
         if (attackers is null)
         {
             attackers = node.State.Attackers.ToArray();
-            patches = new Patch[attackers.Length];
+            returns = new LaterReturn[attackers.Length];
         }
 
         var was = attackers[attacker];
@@ -152,13 +152,13 @@ internal sealed class Lingering(Scene scene)
             }
 
             attackers[attacker] = enters;
-            patches[decided++] = new Patch(attacker, anchor, entrance);
+            returns[decided++] = new LaterReturn(attacker, anchor, entrance);
             return entrance + walk;
         }
 
         var by = threat - before;
         attackers[attacker] = was with { ReadyAt = was.ReadyAt + by };
-        patches[decided++] = new Patch(attacker, anchor, by);
+        returns[decided++] = new LaterReturn(attacker, anchor, by);
         return threat;
     }
 

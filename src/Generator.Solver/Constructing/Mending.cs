@@ -53,7 +53,7 @@ internal sealed class Mending(Ground ground, Dice dice)
 
     private static readonly int Sightline = RuleBook.IndexOf("sightline");
 
-    private readonly Spots spots = new(ground, dice);
+    private readonly CostlyMoves costly = new(ground, dice);
     private int idle;
     private Finish? mended;
     private Beam? window;
@@ -83,7 +83,7 @@ internal sealed class Mending(Ground ground, Dice dice)
     private Beam Window(Finish best)
     {
         var path = best.Node.Path();
-        var spot = spots.Of(best, path);
+        var spot = costly.Of(best, path);
         var (first, last) = Ends(path, spot);
         var isEager = IsUnseenMoment(path[spot]) && dice.Percent(EagerPercent);
         var until = Until(path, last, isEager);

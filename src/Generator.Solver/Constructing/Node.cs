@@ -26,7 +26,7 @@ internal sealed class Node
     public required IReadOnlyList<Placement> Placements { get; init; }
 
     /// <summary>Decisions about earlier moves that this one brought with it.</summary>
-    public Patch[] Patches { get; init; } = [];
+    public LaterReturn[] LaterReturns { get; init; } = [];
 
     /// <summary>At the opening: the only attacker who may come first; −1 for a beat without one.</summary>
     public int First { get; init; } = -1;

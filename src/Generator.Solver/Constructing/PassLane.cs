@@ -94,7 +94,7 @@ internal sealed class PassLane(Ground ground, int seed, int lane)
         var noise = Beam.Noise(dice);
         var routine = ++beams % AfreshEvery == 0 || isFarOff ? null : mine;
         var wishes = routine is null ? Wishes.Drawn(ground.Repertoire, new Dice(chance ^ ground.Mark)) : null;
-        var roots = routine is not null ? [Cut(routine, dice)] : Staging.Choose(ground, dice) is { } placements ? ground.Openings(placements) : null;
+        var roots = routine is not null ? [Cut(routine, dice)] : OpeningPlaces.Choose(ground, dice) is { } placements ? ground.Openings(placements) : null;
         if (roots is null)
         {
             return null;
@@ -109,7 +109,7 @@ internal sealed class PassLane(Ground ground, int seed, int lane)
     private Node Cut(Finish routine, Dice dice)
     {
         var path = routine.Node.Path();
-        var first = Spots.Costing(path, ground.Needed(routine), 0);
+        var first = CostlyMoves.Costing(path, ground.Needed(routine), 0);
         return path[first > 0 ? first - 1 - dice.Next(Math.Min(Back, first)) : dice.Next(path.Count - 1)];
     }
 }

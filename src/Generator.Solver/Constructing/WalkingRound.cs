@@ -4,7 +4,7 @@ using Generator.Rules;
 namespace Generator.Solver.Constructing;
 
 /// <summary>Whether and to which bearing an attacker first walks round before attacking: now and then for a change, more often to be in sight for a hero moment that is coming.</summary>
-internal sealed class WalkingRound(Scene scene, Crowd crowd, Dice dice, Fetching? fetching)
+internal sealed class WalkingRound(Scene scene, Bystanders bystanders, Dice dice, Fetching? fetching)
 {
     /// <summary>Attacks in a hundred for which the attacker walks round although they need not.</summary>
     private const int Roaming = 10;
@@ -60,7 +60,7 @@ internal sealed class WalkingRound(Scene scene, Crowd crowd, Dice dice, Fetching
         var bearing = new Bearing(stands.Bearing + by).HalfHours;
         var walk = Math.Abs(by) * scene.Settle.WalkRoundPerHalfHour.Value;
         var gap = Math.Max(least, node.Threats[attacker] + walk - scene.Settle.ContactAfter.Value - node.State.Time);
-        if (stands.Distance > scene.Floor[bearing] || gap > Math.Max(least, most) || crowd.At(node, attacker, attack, bearing, node.State.Time + gap) is null)
+        if (stands.Distance > scene.Floor[bearing] || gap > Math.Max(least, most) || bystanders.At(node, attacker, attack, bearing, node.State.Time + gap) is null)
         {
             return null;
         }

@@ -82,7 +82,7 @@ internal sealed class BriefOracle(Book book, int seed, TimeSpan patience, Cancel
         {
             var dice = new Dice(Dice.SeedOf(seed, lane, round));
             var width = ground.Aims.Width(Widths[(round + lane) % Widths.Length]);
-            if (Constructing.Staging.Choose(ground, dice) is not { } placements)
+            if (OpeningPlaces.Choose(ground, dice) is not { } placements)
             {
                 continue;
             }

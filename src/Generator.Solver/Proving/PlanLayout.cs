@@ -4,10 +4,10 @@ namespace Generator.Solver.Proving;
 
 /// <summary>Which moves of a routine a plan looks at one by one, and whom it follows.</summary>
 /// <param name="Groups">So many places for moves in each run of moves that is looked at.</param>
-/// <param name="Fogged">Before, between and behind the runs lie any number of moves of which only the count and the time matter.</param>
+/// <param name="WithStretches">Before, between and behind the runs lie any number of moves of which only the count and the time matter.</param>
 /// <param name="Followed">Attackers whose postures and times are followed.</param>
 /// <param name="Order">The hero moments in the only order in which they can come, each the last move of its run; null when the plan has to find out.</param>
-internal sealed record PlanLayout(IReadOnlyList<int> Groups, bool Fogged, IReadOnlyList<bool> Followed, List<int>? Order)
+internal sealed record PlanLayout(IReadOnlyList<int> Groups, bool WithStretches, IReadOnlyList<bool> Followed, List<int>? Order)
 {
     /// <summary>Moves before each hero moment that are looked at: enough that what lies farther back seldom matters.</summary>
     public const int Depth = 6;
@@ -17,7 +17,7 @@ internal sealed record PlanLayout(IReadOnlyList<int> Groups, bool Fogged, IReadO
 
     /// <summary>
     /// A run for each hero moment, its last moves before it included. Followed are those whom a moment may concern, and whoever must go out and comes in late.
-    /// Each routine fits: its runs end with the moments, in their order, and what stands in none is fog.
+    /// Each routine fits: its runs end with the moments, in their order, and what stands in none is stretch.
     /// </summary>
     public static PlanLayout RoundMoments(Brief brief)
     {

@@ -8,14 +8,14 @@ internal sealed class PlanSlot
     public required int Index { get; init; }
 
     /// <summary>Moves that are not looked at one by one stand here instead of a move.</summary>
-    public bool IsFog { get; init; }
+    public bool IsStretch { get; init; }
 
     /// <summary>
-    /// Moves that are only counted: those of the fog, or those just before this move, which concern nobody who is followed. Null where there can be none.
+    /// Moves that are only counted: those of the stretch, or those just before this move, which concern nobody who is followed. Null where there can be none.
     /// </summary>
     public IntVar? Others { get; init; }
 
-    /// <summary>In the fog: whether moves on each attacker followed change anything for them; null otherwise.</summary>
+    /// <summary>In the stretch: whether moves on each attacker followed change anything for them; null otherwise.</summary>
     public BoolVar?[] Changed { get; init; } = [];
 
     /// <summary>One for each class of moves, at most one of them true.</summary>

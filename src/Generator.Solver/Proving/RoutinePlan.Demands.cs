@@ -13,7 +13,7 @@ internal sealed partial class RoutinePlan
     {
         var model = Cp.Model;
         var end = Slots[^1].End;
-        if (layout.Fogged)
+        if (layout.WithStretches)
         {
             var moves = AllMoves();
             model.Add(moves >= Math.Max(1, size.FewestMoves));
@@ -33,7 +33,7 @@ internal sealed partial class RoutinePlan
             model.Add(least + (OutOfSight() * Classes.All.Min(c => c.Shortest)) <= latestEnd);
         }
 
-        if (size.FewestMoves > 0 && !layout.Fogged)
+        if (size.FewestMoves > 0 && !layout.WithStretches)
         {
             model.Add(Slots[size.FewestMoves - 1].Used == 1);
         }
@@ -90,8 +90,8 @@ internal sealed partial class RoutinePlan
                 {
                     if (b != who)
                     {
-                        // Nobody is put out by the move that puts the last one out, nor by a later one; in the fog somebody may be before them.
-                        model.AddBoolOr([outs[Slots[i].IsFog ? i : i + 1][who][(int)Posture.Out].Not(), outs[i][b][(int)Posture.Out], outs[i + 1][b][(int)Posture.Out].Not()]);
+                        // Nobody is put out by the move that puts the last one out, nor by a later one; in the stretch somebody may be before them.
+                        model.AddBoolOr([outs[Slots[i].IsStretch ? i : i + 1][who][(int)Posture.Out].Not(), outs[i][b][(int)Posture.Out], outs[i + 1][b][(int)Posture.Out].Not()]);
                     }
                 }
             }
@@ -151,7 +151,7 @@ internal sealed partial class RoutinePlan
 
     private void Story()
     {
-        var most = layout.Fogged ? latest : 0;
+        var most = layout.WithStretches ? latest : 0;
         var (setbacks, pauses) = (Cp.Int(0, Classes.All.Any(c => c.Traits.Setback) ? most : 0, "othersetbacks"), Cp.Int(0, Classes.All.Any(c => c.Traits.Pause) ? most : 0, "otherpauses"));
         Cp.Model.Add(setbacks + pauses <= OutOfSight());
         if (Scene.Brief.Setbacks is { } askedSetbacks)
@@ -188,7 +188,7 @@ internal sealed partial class RoutinePlan
             var places = new List<ILiteral>();
             for (var i = 0; i + moment.Moves.Count <= Slots.Count; i++)
             {
-                if (Slots.Skip(i).Take(moment.Moves.Count).Any(s => s.IsFog))
+                if (Slots.Skip(i).Take(moment.Moves.Count).Any(s => s.IsStretch))
                 {
                     continue;
                 }

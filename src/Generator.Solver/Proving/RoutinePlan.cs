@@ -40,8 +40,8 @@ internal sealed partial class RoutinePlan
         Scene = scene;
         Classes = classes;
         this.layout = layout;
-        Seen = layout.Fogged ? [.. classes.All.Where(IsSeen)] : classes.All;
-        unseen = layout.Fogged ? [.. classes.All.Where(c => !IsSeen(c))] : [];
+        Seen = layout.WithStretches ? [.. classes.All.Where(IsSeen)] : classes.All;
+        unseen = layout.WithStretches ? [.. classes.All.Where(c => !IsSeen(c))] : [];
         var places = size.MostMoves ?? layout.Groups.Sum();
         var longest = classes.All.Select(c => c.Longest).DefaultIfEmpty(1).Max() + Pace.DeadAirBreaks.Value;
         var firstStart = FarthestEntrance + LongestWalk + HalfCounts.PerCount;
@@ -52,9 +52,9 @@ internal sealed partial class RoutinePlan
         var list = new List<PlanSlot>();
         foreach (var group in layout.Groups)
         {
-            if (layout.Fogged)
+            if (layout.WithStretches)
             {
-                list.Add(Fog(list.Count, list.LastOrDefault()));
+                list.Add(Stretch(list.Count, list.LastOrDefault()));
             }
 
             for (var i = 0; i < group; i++)
@@ -63,9 +63,9 @@ internal sealed partial class RoutinePlan
             }
         }
 
-        if (layout.Fogged)
+        if (layout.WithStretches)
         {
-            list.Add(Fog(list.Count, list.LastOrDefault()));
+            list.Add(Stretch(list.Count, list.LastOrDefault()));
         }
 
         list.Add(Slot(list.Count, false, null));
@@ -73,7 +73,7 @@ internal sealed partial class RoutinePlan
         Last = list[^1];
         for (var i = 0; i < Slots.Count; i++)
         {
-            if (Slots[i].IsFog)
+            if (Slots[i].IsStretch)
             {
                 Lift(Slots[i], list[i + 1]);
                 Thin(Slots[i]);
@@ -177,7 +177,7 @@ internal sealed partial class RoutinePlan
             return;
         }
 
-        if (!before.IsFog)
+        if (!before.IsStretch)
         {
             // Runs whose last move is known are filled from the back.
             _ = layout.Order is null ? model.AddImplication(slot.Used, before.Used) : model.AddImplication(before.Used, slot.Used);
@@ -281,11 +281,11 @@ internal sealed partial class RoutinePlan
     /// <summary>Everybody is ready where and when the brief has them open; all set off before count 1 where the first move needs it.</summary>
     private void Opening()
     {
-        var (first, opening, classes, model) = (Slots.First(s => !s.IsFog || Slots.All(t => t.IsFog)), Slots[0], Seen, Cp.Model);
+        var (first, opening, classes, model) = (Slots.First(s => !s.IsStretch || Slots.All(t => t.IsStretch)), Slots[0], Seen, Cp.Model);
         var early = Cp.Bool("setsoffearly");
         model.Add(leadIn == 0).OnlyEnforceIf(early.Not());
         var starters = new List<ILiteral> { early.Not() };
-        if (unseen.Count > 0 || layout.Fogged)
+        if (unseen.Count > 0 || layout.WithStretches)
         {
             // Whoever the first move concerns may be out of sight.
             starters.Add(Cp.True);
@@ -312,8 +312,8 @@ internal sealed partial class RoutinePlan
             // Before the first move, everybody without an entrance walks in together, only as early as the one concerned must.
             model.Add(opening.Threat[a] == walk - leadIn);
             model.Add(opening.Ready[a] == LinearExpr.Term(leadIn, -1));
-            var concerned = Enumerable.Range(0, classes.Count).Where(c => !first.IsFog && classes[c].Traits.Attacker == a).Select(c => first.Is[c]).ToList();
-            if (concerned.Count > 0 && !layout.Fogged)
+            var concerned = Enumerable.Range(0, classes.Count).Where(c => !first.IsStretch && classes[c].Traits.Attacker == a).Select(c => first.Is[c]).ToList();
+            if (concerned.Count > 0 && !layout.WithStretches)
             {
                 var starts = Sum(concerned, $"startswith[{a}]");
                 starters.Add(starts);

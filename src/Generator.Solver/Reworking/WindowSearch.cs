@@ -101,9 +101,9 @@ internal sealed class WindowSearch
             for (var change = 2; change <= mostChanges && level.Count > 0 && !stop.IsCancellationRequested; change++)
             {
                 var next = Pool(pass.Width);
-                foreach (var strand in level)
+                foreach (var begun in level)
                 {
-                    Change(strand, Math.Min(pass.IsStrict ? LongWindow : Window, pass.First), pass.Tried, next);
+                    Change(begun, Math.Min(pass.IsStrict ? LongWindow : Window, pass.First), pass.Tried, next);
                 }
 
                 level = next.Best(pass.Width);
@@ -122,34 +122,34 @@ internal sealed class WindowSearch
         return fewest < int.MaxValue && !stop.IsCancellationRequested;
     }
 
-    private StrandPool Pool(int width) => new(ground, old.Old, () => most, width);
+    private ChangedBeginnings Pool(int width) => new(ground, old.Old, () => most, width);
 
     /// <summary>Every change of one move between the end of the last one and the fault.</summary>
-    private void Change(Strand strand, int window, ChangesTried tried, StrandPool next)
+    private void Change(ChangedBeginning begun, int window, ChangesTried tried, ChangedBeginnings next)
     {
-        var earliest = Math.Max(strand.Since, (long)strand.Next - window);
-        for (var move = strand.Next; move >= earliest && !stop.IsCancellationRequested; move--)
+        var earliest = Math.Max(begun.Since, (long)begun.Next - window);
+        for (var move = begun.Next; move >= earliest && !stop.IsCancellationRequested; move--)
         {
-            var (before, cost) = strand.Before(move);
+            var (before, cost) = begun.Before(move);
             foreach (var node in before.IsOpening ? Roots(tried) : [before])
             {
                 if (move < old.Old.Count && !strict)
                 {
-                    Follow(InPlace(variants.Retimed(node, move), node, move, cost), move + 1, strand.Moves, next);
+                    Follow(InPlace(variants.Retimed(node, move), node, move, cost), move + 1, begun.Moves, next);
                 }
 
-                if (tried == ChangesTried.Counts || strand.Moves >= most)
+                if (tried == ChangesTried.Counts || begun.Moves >= most)
                 {
                     continue;
                 }
 
                 if (tried == ChangesTried.All)
                 {
-                    Replace(node, move, strand.Moves + 1, cost, next);
+                    Replace(node, move, begun.Moves + 1, cost, next);
                 }
                 else if (move < old.Old.Count)
                 {
-                    Follow(InPlace(variants.Swapped(node, move), node, move, cost), move + 1, strand.Moves + 1, next);
+                    Follow(InPlace(variants.Swapped(node, move), node, move, cost), move + 1, begun.Moves + 1, next);
                 }
             }
         }
@@ -158,7 +158,7 @@ internal sealed class WindowSearch
     /// <summary>What stands in the place of an old move, and what it all costs then.</summary>
     private IEnumerable<(Node, long)> InPlace(IEnumerable<Node> others, Node before, int move, long cost) => others.Select(o => (o, cost + old.Cost(move, o.Row, before)));
 
-    private void Replace(Node node, int move, int moves, long cost, StrandPool next)
+    private void Replace(Node node, int move, int moves, long cost, ChangedBeginnings next)
     {
         var children = new List<Node>();
         thorough.Expand(node, children);
@@ -172,7 +172,7 @@ internal sealed class WindowSearch
         Follow(others.Select(o => (o, cost + old.CostOfAdding)), move, moves, next);
     }
 
-    private void Follow(IEnumerable<(Node Node, long Cost)> nodes, int move, int moves, StrandPool next)
+    private void Follow(IEnumerable<(Node Node, long Cost)> nodes, int move, int moves, ChangedBeginnings next)
     {
         foreach (var (node, cost) in nodes)
         {
@@ -186,7 +186,7 @@ internal sealed class WindowSearch
     }
 
     /// <summary>Goes on as the old routine does; tells of it when that reaches the end.</summary>
-    private Strand Keep(Node node, int from, int moves, long cost)
+    private ChangedBeginning Keep(Node node, int from, int moves, long cost)
     {
         var trail = new List<(Node Node, long Cost)> { (node, cost) };
         for (var move = from; move < old.Old.Count; move++)
@@ -194,7 +194,7 @@ internal sealed class WindowSearch
             var last = trail[^1];
             if (Next(last.Node, move) is not { } child)
             {
-                return new Strand(trail, from, moves);
+                return new ChangedBeginning(trail, from, moves);
             }
 
             trail.Add((child, last.Cost + old.Cost(move, child.Row, last.Node)));
@@ -207,7 +207,7 @@ internal sealed class WindowSearch
             found(finish);
         }
 
-        return new Strand(trail, from, moves);
+        return new ChangedBeginning(trail, from, moves);
     }
 
     private Node? Next(Node node, int move) => !strict ? old.Ways(thorough, node, move).FirstOrDefault()

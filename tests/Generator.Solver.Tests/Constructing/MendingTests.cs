@@ -192,11 +192,11 @@ public class MendingTests
     /// <summary>Where nothing forbids the routine, the audit counts the points of the search.</summary>
     private static void AssertAuditAgrees(Ground ground, Node joined)
     {
-        var end = new Lingering(ground.Scene).ForEnd(joined, out var patches);
+        var end = new Lingering(ground.Scene).ForEnd(joined, out var returns);
         var score = joined.Score.Close(ground.Scene, end);
         if (score.Forbidden == 0)
         {
-            Assert.Equal(score.Points, Draftsman.Write(ground.Scene, new Finish(joined, patches, score.Points, score.Points)).Verdict.Points);
+            Assert.Equal(score.Points, Draftsman.Write(ground.Scene, new Finish(joined, returns, score.Points)).Verdict.Points);
         }
     }
 
@@ -219,7 +219,7 @@ public class MendingTests
             var dice = new Dice(Dice.SeedOf(seed, 0, 0));
             using var ends = new CancellationTokenSource();
             Finish? first = null;
-            if (Solver.Constructing.Staging.Choose(ground, dice) is { } placements)
+            if (OpeningPlaces.Choose(ground, dice) is { } placements)
             {
                 new Beam(ground, dice, width, 9, int.MaxValue).Run(
                     ground.Openings(placements),

@@ -108,7 +108,7 @@ public sealed class MomentsFromAfarTests
         for (var round = 0; round < 40; round++)
         {
             var dice = new Dice(Dice.SeedOf(1, 0, round));
-            var finish = Solver.Constructing.Staging.Choose(ground, dice) is { } placements ? new Beam(ground, dice, 6, 3, int.MaxValue).Run(ground.Openings(placements), static _ => { }, CancellationToken.None) : null;
+            var finish = OpeningPlaces.Choose(ground, dice) is { } placements ? new Beam(ground, dice, 6, 3, int.MaxValue).Run(ground.Openings(placements), static _ => { }, CancellationToken.None) : null;
             foreach (var node in finish?.Node.Path() ?? [])
             {
                 yield return node;
@@ -124,7 +124,7 @@ public sealed class MomentsFromAfarTests
         {
             var dice = new Dice(Dice.SeedOf(1, 0, round));
             using var first = new CancellationTokenSource();
-            if (Solver.Constructing.Staging.Choose(ground, dice) is { } placements && new Beam(ground, dice, 12, 1, int.MaxValue).Run(ground.Openings(placements), _ => first.Cancel(), first.Token) is { } finish)
+            if (OpeningPlaces.Choose(ground, dice) is { } placements && new Beam(ground, dice, 12, 1, int.MaxValue).Run(ground.Openings(placements), _ => first.Cancel(), first.Token) is { } finish)
             {
                 var (routine, verdict) = Draftsman.Write(scene, finish);
                 Assert.True(verdict.IsClean);

@@ -102,7 +102,7 @@ public class NestedMomentsTests
         for (var round = 0; round < 40 && drafted < 5; round++)
         {
             var dice = new Dice(Dice.SeedOf(1, 0, round));
-            if (Solver.Constructing.Staging.Choose(ground, dice) is { } placements
+            if (OpeningPlaces.Choose(ground, dice) is { } placements
                 && new Beam(ground, dice, ground.Aims.Width(6), Beam.Noise(dice), int.MaxValue).Run(ground.Openings(placements), _ => { }, default) is { } finish)
             {
                 drafted++;

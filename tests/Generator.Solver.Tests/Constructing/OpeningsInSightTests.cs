@@ -18,7 +18,7 @@ public sealed class OpeningsInSightTests
         Assert.Null(ground.Aims.FromSight[0]);
         Assert.Equal(matters, ground.Aims.FromSight[1] is not null);
         var dice = new Dice(5);
-        var bearings = Enumerable.Range(0, Openings).Select(_ => Solver.Constructing.Staging.Choose(ground, dice)![1].Bearing.HalfHours).ToList();
+        var bearings = Enumerable.Range(0, Openings).Select(_ => OpeningPlaces.Choose(ground, dice)![1].Bearing.HalfHours).ToList();
         Assert.True(bearings.Distinct().Count() >= 4, "they all open alike");
 
         // An uppercut is seen within one half hour of the line: from 6 of 24 bearings, which chance alone would hit in a quarter of the cases.
@@ -31,7 +31,7 @@ public sealed class OpeningsInSightTests
     {
         var ground = GroundOf("uppercut", new Bearing(12));
         var dice = new Dice(5);
-        Assert.All(Enumerable.Range(0, 40), _ => Assert.Equal(12, Solver.Constructing.Staging.Choose(ground, dice)![1].Bearing.HalfHours));
+        Assert.All(Enumerable.Range(0, 40), _ => Assert.Equal(12, OpeningPlaces.Choose(ground, dice)![1].Bearing.HalfHours));
     }
 
     [Fact]

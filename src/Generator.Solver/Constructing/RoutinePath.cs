@@ -5,7 +5,7 @@ using Generator.Rules.Replaying;
 namespace Generator.Solver.Constructing;
 
 /// <summary>A routine that is given as a path of the search, so that another may go its own way from any place in it.</summary>
-internal static class Trunk
+internal static class RoutinePath
 {
     /// <summary>From the opening as far as the routine goes without anything that the brief or a rule forbids; empty where it cannot even open.</summary>
     public static List<Node> Of(Ground ground, Routine routine)

@@ -5,18 +5,18 @@ using Generator.Rules.Replaying;
 namespace Generator.Solver.Constructing;
 
 /// <summary>Makes the child of a node from a move, or tells that a rule or the brief forbids it.</summary>
-internal sealed class Sprouting(Scene scene, Aims aims)
+internal sealed class ChildMaker(Scene scene, Aims aims)
 {
     /// <summary>What the moves tried are counted on.</summary>
     public Effort Effort { get; set; } = Effort.Unlimited;
 
     /// <summary>The child, or null.</summary>
     /// <param name="node">Its parent.</param>
-    /// <param name="state">The parent's state with the patches applied.</param>
-    /// <param name="patches">Decisions about earlier moves that the move brings with it.</param>
+    /// <param name="state">The parent's state with the returns applied.</param>
+    /// <param name="returns">Decisions about earlier moves that the move brings with it.</param>
     /// <param name="row">The move.</param>
     /// <param name="opens">It begins an exchange.</param>
-    public Node? Child(Node node, FightState state, Patch[] patches, in Row row, bool opens)
+    public Node? Child(Node node, FightState state, LaterReturn[] returns, in Row row, bool opens)
     {
         Effort.Add(1);
         if (node.Score.Refuses(scene, state, row))
@@ -44,9 +44,9 @@ internal sealed class Sprouting(Scene scene, Aims aims)
             State = step.After,
             Score = score,
             Placements = node.Placements,
-            Patches = patches,
+            LaterReturns = returns,
             Anchors = Anchors(node, step),
-            Lingers = Lingers(node, patches, step),
+            Lingers = Lingers(node, returns, step),
             Exchanges = opens ? Counted(node.Exchanges, row.Attacker) : node.Exchanges,
             Threats = Replay.ThreatTimes(scene, step.After),
             Setbacks = node.Setbacks + (technique.Family == Family.Setback ? 1 : 0),
@@ -87,19 +87,19 @@ internal sealed class Sprouting(Scene scene, Aims aims)
         return next;
     }
 
-    private int[] Lingers(Node node, Patch[] patches, Step step)
+    private int[] Lingers(Node node, LaterReturn[] returns, Step step)
     {
         var target = step.Row.Attacker;
         var room = Math.Max(0, scene.LongestLinger(step.Row) - step.Row.Linger);
-        if (patches.Length == 0 && (target < 0 || node.Lingers[target] == room))
+        if (returns.Length == 0 && (target < 0 || node.Lingers[target] == room))
         {
             return node.Lingers;
         }
 
         int[] next = [.. node.Lingers];
-        foreach (var patch in patches)
+        foreach (var later in returns)
         {
-            next[patch.Attacker] -= patch.Row >= 0 ? patch.Value : 0;
+            next[later.Attacker] -= later.Row >= 0 ? later.Value : 0;
         }
 
         if (target >= 0)

@@ -4,7 +4,7 @@ using Generator.Rules;
 namespace Generator.Solver.Constructing;
 
 /// <summary>Who stands in the way of an attack, and can still be put off.</summary>
-internal sealed class Crowd(Scene scene)
+internal sealed class Bystanders(Scene scene)
 {
     private readonly Lingering lingering = new(scene);
 

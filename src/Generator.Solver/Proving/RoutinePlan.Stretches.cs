@@ -8,16 +8,16 @@ namespace Generator.Solver.Proving;
 internal sealed partial class RoutinePlan
 {
     /// <summary>The places for moves that are looked at one by one.</summary>
-    private IEnumerable<PlanSlot> Places => Slots.Where(s => !s.IsFog);
+    private IEnumerable<PlanSlot> Places => Slots.Where(s => !s.IsStretch);
 
-    private PlanSlot Fog(int i, PlanSlot? before)
+    private PlanSlot Stretch(int i, PlanSlot? before)
     {
         var model = Cp.Model;
         var others = Cp.Int(0, latest, $"others[{i}]");
-        var fog = new PlanSlot
+        var stretch = new PlanSlot
         {
             Index = i,
-            IsFog = true,
+            IsStretch = true,
             Is = [],
             Used = Cp.False,
             Start = Cp.Int(0, latest, $"start[{i}]"),
@@ -31,36 +31,36 @@ internal sealed partial class RoutinePlan
             Others = others,
             Changed = [.. Enumerable.Range(0, Scene.Cast).Select(a => layout.Followed[a] ? Cp.Bool($"changed[{i},{a}]") : null)],
         };
-        model.Add(fog.End >= fog.Start + (others * Classes.All.Min(c => c.Shortest)));
+        model.Add(stretch.End >= stretch.Start + (others * Classes.All.Min(c => c.Shortest)));
         if (before is null)
         {
             // The first move starts when it likes.
-            return fog;
+            return stretch;
         }
 
-        model.Add(fog.Start == before.End);
-        model.Add(fog.End <= fog.Start + (others * (Classes.All.Max(c => c.Longest) + Pace.DeadAirBreaks.Value)));
-        return fog;
+        model.Add(stretch.Start == before.End);
+        model.Add(stretch.End <= stretch.Start + (others * (Classes.All.Max(c => c.Longest) + Pace.DeadAirBreaks.Value)));
+        return stretch;
     }
 
-    /// <summary>What is known once the fog lifts.</summary>
-    private void Lift(PlanSlot fog, PlanSlot next)
+    /// <summary>What is known once the stretch lifts.</summary>
+    private void Lift(PlanSlot stretch, PlanSlot next)
     {
         var model = Cp.Model;
         foreach (var a in Followed)
         {
-            var changed = fog.Changed[a]!;
+            var changed = stretch.Changed[a]!;
             for (var p = 0; p < Postures; p++)
             {
-                model.AddBoolOr([changed, fog.Posture[a][p].Not(), next.Posture[a][p]]);
-                model.AddBoolOr([changed, fog.Posture[a][p], next.Posture[a][p].Not()]);
+                model.AddBoolOr([changed, stretch.Posture[a][p].Not(), next.Posture[a][p]]);
+                model.AddBoolOr([changed, stretch.Posture[a][p], next.Posture[a][p].Not()]);
             }
 
-            model.Add(next.Threat[a] >= fog.Threat[a]).OnlyEnforceIf(changed.Not());
-            model.Add(next.Ready[a] >= fog.Ready[a]).OnlyEnforceIf(changed.Not());
-            model.Add(next.Open[a] <= fog.Open[a]).OnlyEnforceIf(changed.Not());
-            model.Add(fog.Others! >= 1).OnlyEnforceIf(changed);
-            model.AddBoolOr([changed.Not(), fog.Posture[a][(int)Posture.Out].Not()]);
+            model.Add(next.Threat[a] >= stretch.Threat[a]).OnlyEnforceIf(changed.Not());
+            model.Add(next.Ready[a] >= stretch.Ready[a]).OnlyEnforceIf(changed.Not());
+            model.Add(next.Open[a] <= stretch.Open[a]).OnlyEnforceIf(changed.Not());
+            model.Add(stretch.Others! >= 1).OnlyEnforceIf(changed);
+            model.AddBoolOr([changed.Not(), stretch.Posture[a][(int)Posture.Out].Not()]);
             var ways = Ways(a).ToLookup(w => w.To);
             for (var p = 0; p < Postures; p++)
             {
@@ -72,14 +72,14 @@ internal sealed partial class RoutinePlan
                 }
 
                 var (shortest, back, recover, open) = (ways[(Posture)p].Min(w => w.Shortest), ways[(Posture)p].Min(w => w.Back), ways[(Posture)p].Min(w => w.Recover), ways[(Posture)p].Max(w => w.Open));
-                model.Add(fog.End >= fog.Start + shortest).OnlyEnforceIf(comesAbout);
-                model.Add(next.Threat[a] >= fog.Start + shortest + back).OnlyEnforceIf(comesAbout);
-                model.Add(next.Ready[a] >= fog.Start + shortest + recover).OnlyEnforceIf(comesAbout);
-                model.Add(next.Open[a] <= fog.End + Math.Min(open, farAhead)).OnlyEnforceIf(comesAbout);
+                model.Add(stretch.End >= stretch.Start + shortest).OnlyEnforceIf(comesAbout);
+                model.Add(next.Threat[a] >= stretch.Start + shortest + back).OnlyEnforceIf(comesAbout);
+                model.Add(next.Ready[a] >= stretch.Start + shortest + recover).OnlyEnforceIf(comesAbout);
+                model.Add(next.Open[a] <= stretch.End + Math.Min(open, farAhead)).OnlyEnforceIf(comesAbout);
                 if (Scene.Brief.Attackers[a].Entrance is { Value: > 0 } entrance)
                 {
                     var soonest = entrance.Value - Scene.Settle.ContactAfter.Value + shortest;
-                    model.Add(fog.End >= soonest).OnlyEnforceIf(comesAbout);
+                    model.Add(stretch.End >= soonest).OnlyEnforceIf(comesAbout);
                     model.Add(next.Threat[a] >= soonest + back).OnlyEnforceIf(comesAbout);
                     model.Add(next.Ready[a] >= soonest + recover).OnlyEnforceIf(comesAbout);
                 }
@@ -87,13 +87,13 @@ internal sealed partial class RoutinePlan
         }
     }
 
-    /// <summary>As many moves as there are places for are looked at: whatever changes those who are followed lies in the fog only when the next run is full.</summary>
-    private void Thin(PlanSlot fog)
+    /// <summary>As many moves as there are places for are looked at: whatever changes those who are followed lies in the stretch only when the next run is full.</summary>
+    private void Thin(PlanSlot stretch)
     {
-        var run = Slots.Skip(fog.Index + 1).TakeWhile(s => !s.IsFog).ToList();
+        var run = Slots.Skip(stretch.Index + 1).TakeWhile(s => !s.IsStretch).ToList();
         foreach (var a in Followed.Where(_ => run.Count > 0))
         {
-            Cp.Model.AddImplication(fog.Changed[a]!, layout.Order is null ? run[^1].Used : run[0].Used);
+            Cp.Model.AddImplication(stretch.Changed[a]!, layout.Order is null ? run[^1].Used : run[0].Used);
         }
     }
 

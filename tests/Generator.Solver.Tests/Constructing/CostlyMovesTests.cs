@@ -6,7 +6,7 @@ using Generator.Solver.Constructing;
 namespace Generator.Solver.Tests.Constructing;
 
 /// <summary>Which moves of a routine are worth trying something else for.</summary>
-public sealed class SpotsTests
+public sealed class CostlyMovesTests
 {
     private const int Draws = 60;
 
@@ -80,8 +80,8 @@ public sealed class SpotsTests
 
     private static int[] Drawn(Ground ground, Finish finish, List<Node> path)
     {
-        var spots = new Spots(ground, new Dice(3));
-        return [.. Enumerable.Range(0, Draws).Select(_ => spots.Of(finish, path))];
+        var costly = new CostlyMoves(ground, new Dice(3));
+        return [.. Enumerable.Range(0, Draws).Select(_ => costly.Of(finish, path))];
     }
 
     /// <summary>A hip throw has weight 5, and an even arc allows 4; Wanda would have to walk far to be seen.</summary>

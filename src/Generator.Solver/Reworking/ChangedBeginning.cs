@@ -6,7 +6,7 @@ namespace Generator.Solver.Reworking;
 /// <param name="Trail">The node before each old move from <paramref name="Since"/> on, and what all that is different up to it costs; the last one cannot go on.</param>
 /// <param name="Since">The first old move at which another change may be made.</param>
 /// <param name="Moves">Moves changed, put in or taken out so far.</param>
-internal sealed record Strand(IReadOnlyList<(Node Node, long Cost)> Trail, int Since, int Moves)
+internal sealed record ChangedBeginning(IReadOnlyList<(Node Node, long Cost)> Trail, int Since, int Moves)
 {
     /// <summary>The old move that cannot be kept; the number of moves when only the end is forbidden.</summary>
     public int Next => Since + Trail.Count - 1;

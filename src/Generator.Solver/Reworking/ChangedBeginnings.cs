@@ -5,24 +5,24 @@ using Generator.Solver.Constructing;
 namespace Generator.Solver.Reworking;
 
 /// <summary>
-/// The strands of one number of changes, of which so many go on for each number of changed moves. What cannot be among them is let go while others are still being
-/// made: a strand holds all its moves, and there may be some hundred thousand of them.
+/// The beginnings of one number of changes, of which so many go on for each number of changed moves. What cannot be among them is let go while others are still being
+/// made: each holds all its moves, and there may be some hundred thousand of them.
 /// </summary>
 /// <param name="ground">What the search shares.</param>
 /// <param name="old">The old routine.</param>
-/// <param name="mostMoves">Strands with more changed moves are not wanted.</param>
+/// <param name="mostMoves">Beginnings with more changed moves are not wanted.</param>
 /// <param name="width">How many of one number of changed moves are asked for at most.</param>
-internal sealed class StrandPool(Ground ground, IReadOnlyList<OldMove> old, Func<int> mostMoves, int width)
+internal sealed class ChangedBeginnings(Ground ground, IReadOnlyList<OldMove> old, Func<int> mostMoves, int width)
 {
-    /// <summary>Strands held before it is looked which of them to let go.</summary>
+    /// <summary>Beginnings held before it is looked which of them to let go.</summary>
     private const int Few = 4096;
 
-    private List<Strand> held = [];
+    private List<ChangedBeginning> held = [];
     private int mostHeld = Few;
 
-    public void Add(Strand strand)
+    public void Add(ChangedBeginning begun)
     {
-        held.Add(strand);
+        held.Add(begun);
         if (held.Count >= mostHeld)
         {
             held = Best(width);
@@ -31,7 +31,7 @@ internal sealed class StrandPool(Ground ground, IReadOnlyList<OldMove> old, Func
     }
 
     /// <summary>So many for each number of changed moves, those that come farthest first; once something was found, only those that can still end with fewer.</summary>
-    public List<Strand> Best(int number) =>
+    public List<ChangedBeginning> Best(int number) =>
     [
         .. held.Where(s => s.Moves <= mostMoves())
             .OrderByDescending(s => s.Next).ThenBy(Owed).ThenBy(s => s.Cost)
@@ -41,11 +41,11 @@ internal sealed class StrandPool(Ground ground, IReadOnlyList<OldMove> old, Func
     ];
 
     /// <summary>Setbacks and pauses that there will be too few or too many of when the rest stays as it was.</summary>
-    public int Owed(Strand strand)
+    public int Owed(ChangedBeginning begun)
     {
-        var (brief, node) = (ground.Scene.Brief, strand.Last);
+        var (brief, node) = (ground.Scene.Brief, begun.Last);
         var (setbacks, beats) = (node.Setbacks, node.Beats);
-        for (var move = strand.Next; move < old.Count; move++)
+        for (var move = begun.Next; move < old.Count; move++)
         {
             if (old[move].Row.Technique is >= 0 and var t && ground.Scene.Book.Techniques[t] is var technique)
             {

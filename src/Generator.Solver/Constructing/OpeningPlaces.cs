@@ -4,7 +4,7 @@ using Generator.Rules;
 namespace Generator.Solver.Constructing;
 
 /// <summary>Chooses where the attackers open, as far as the brief leaves it open: round the clock, and where cameras see their hero moments, for a fight changes bearings little.</summary>
-internal static class Staging
+internal static class OpeningPlaces
 {
     private const int Tries = 200;
 

@@ -3,7 +3,7 @@ using Generator.Rules;
 namespace Generator.Solver.Constructing;
 
 /// <summary>Chooses the move of a routine round which something else is worth trying: one that costs points, the more the likelier.</summary>
-internal sealed class Spots(Ground ground, Dice dice)
+internal sealed class CostlyMoves(Ground ground, Dice dice)
 {
     /// <summary>Of the choices for the sake of points of the whole those, in percent, that fall on a move on which such points hang; the others fall anywhere.</summary>
     private const int OfWholePercent = 75;
