@@ -2,6 +2,7 @@ using Generator.Figures.Bodies;
 using Generator.Figures.Poses;
 using Generator.Figures.Posing;
 using Generator.Library;
+using Generator.Library.Loading;
 
 namespace Generator.Figures.Tests;
 

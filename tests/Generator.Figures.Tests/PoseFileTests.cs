@@ -1,5 +1,6 @@
 using Generator.Figures.Poses;
 using Generator.Library;
+using Generator.Library.Loading;
 using Generator.Library.Reading;
 using Newtonsoft.Json.Linq;
 using NJsonSchema;

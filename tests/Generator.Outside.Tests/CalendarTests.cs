@@ -1,6 +1,8 @@
 using System.Text;
 using Generator.Domain;
 using Generator.Library;
+using Generator.Library.Files;
+using Generator.Library.Loading;
 using Generator.Paperwork;
 using Generator.Paperwork.Teaching;
 using Generator.Rules;

@@ -4,6 +4,7 @@ using Generator.Figures.Poses;
 using Generator.Figures.Posing;
 using Generator.Library;
 using Generator.Library.Files;
+using Generator.Library.Loading;
 using Generator.Library.Reading;
 using Generator.Rules;
 using Generator.Rules.Replaying;

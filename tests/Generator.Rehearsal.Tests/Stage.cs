@@ -1,6 +1,7 @@
 using System.Net;
 using System.Text;
 using Generator.Library;
+using Generator.Library.Loading;
 using Generator.Rehearsal.Documents;
 using Generator.Rehearsal.Serving;
 using Newtonsoft.Json.Linq;

@@ -2,6 +2,7 @@ using System.Globalization;
 using Generator.Cli.Work;
 using Generator.Domain;
 using Generator.Library;
+using Generator.Library.Files;
 using Generator.Paperwork.Json;
 using Generator.Paperwork.Text;
 using Generator.Rules;

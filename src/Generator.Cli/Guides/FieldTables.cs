@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Generator.Library;
+using Generator.Library.Loading;
 using Newtonsoft.Json.Linq;
 
 namespace Generator.Cli.Guides;

@@ -1,4 +1,5 @@
 using Generator.Library;
+using Generator.Library.Loading;
 using Generator.Library.Reading;
 
 namespace Generator.Cli.Work;

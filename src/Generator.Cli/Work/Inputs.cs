@@ -2,6 +2,7 @@ using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Files.Notes;
+using Generator.Library.Loading;
 using Generator.Library.Reading;
 
 namespace Generator.Cli.Work;

@@ -1,3 +1,4 @@
+using Generator.Library;
 using Generator.Library.Reading;
 using Generator.Library.Words;
 using Newtonsoft.Json.Linq;

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Library.Reading;
+using Generator.Library.Words;
 using Newtonsoft.Json.Linq;
 
 namespace Generator.Library.Loading;

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Library;
 using Generator.Library.Reading;
 
 namespace Generator.Library.Words;

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Domain.Sketches;
+using Generator.Library;
 
 namespace Generator.Library.Words;
 

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using Generator.Domain;
+using Generator.Library;
 using Generator.Library.Loading;
 using Generator.Library.Reading;
 

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Generator.Library;
 using Generator.Library.Reading;
 
 namespace Generator.Library.Words;

@@ -3,6 +3,7 @@ using Generator.Domain.Edits;
 using Generator.Domain.Sketches;
 using Generator.Library;
 using Generator.Library.Files;
+using Generator.Library.Files.Notes;
 using Generator.Library.Reading;
 using Generator.Rehearsal.Documents;
 using Newtonsoft.Json.Linq;

@@ -1,4 +1,5 @@
 using Generator.Library;
+using Generator.Library.Loading;
 using Generator.Paperwork.Text;
 
 namespace Generator.Cli.Tests.Commands;

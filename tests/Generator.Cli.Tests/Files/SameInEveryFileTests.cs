@@ -3,6 +3,7 @@ using System.Text;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
+using Generator.Library.Loading;
 using Generator.Library.Reading;
 using Generator.Paperwork;
 using Generator.Paperwork.HandOffs;

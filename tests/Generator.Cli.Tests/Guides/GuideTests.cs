@@ -4,6 +4,7 @@ using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Files.Notes;
+using Generator.Library.Loading;
 using Generator.Library.Reading;
 using Generator.Paperwork.Text;
 using Generator.Rules.Judging;

@@ -3,6 +3,7 @@ using Generator.Cli.Work;
 using Generator.Domain;
 using Generator.Domain.Sketches;
 using Generator.Library;
+using Generator.Library.Loading;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Solver;

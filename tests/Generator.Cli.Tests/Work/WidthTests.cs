@@ -1,5 +1,6 @@
 using Generator.Cli.Work;
 using Generator.Library;
+using Generator.Library.Loading;
 using Generator.Paperwork.Text;
 using Generator.Solver;
 using Generator.Solver.Questions;

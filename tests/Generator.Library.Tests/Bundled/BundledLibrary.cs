@@ -1,3 +1,5 @@
+using Generator.Library.Loading;
+
 namespace Generator.Library.Tests.Bundled;
 
 /// <summary>The library that comes with the program, loaded once for all tests.</summary>

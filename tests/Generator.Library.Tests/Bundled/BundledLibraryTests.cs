@@ -1,4 +1,6 @@
 using Generator.Domain;
+using Generator.Library;
+using Generator.Library.Loading;
 using Generator.Library.Words;
 
 namespace Generator.Library.Tests.Bundled;

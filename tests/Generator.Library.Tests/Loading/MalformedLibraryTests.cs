@@ -1,3 +1,4 @@
+using Generator.Library.Loading;
 using Generator.Library.Reading;
 using Generator.Library.Tests.Bundled;
 

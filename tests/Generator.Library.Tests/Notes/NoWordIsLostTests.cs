@@ -1,3 +1,4 @@
+using Generator.Library;
 using Generator.Library.Files.Notes;
 using Generator.Library.Reading;
 using Generator.Library.Tests.Bundled;
@@ -66,7 +67,7 @@ public class NoWordIsLostTests
             foreach (var (meaning, phrases) in new[]
             {
                 (finder.Technique(text), Phrases(finder.Technique(text).Ids.Select(book.Technique).Select(t => (t.BaseId, t.Name, t.Aliases, EnumWords.Of(t.Family), EnumWords.Of(t.Height) + " " + t.Hazard)), book.Notebook.Techniques)),
-                (finder.Attack(text), Phrases(finder.Attack(text).Ids.Select(book.Attack).Select(a => (a.BaseId, a.Name, a.Aliases, a.LimbWords, Library.Loading.LineWords.Of(a.Line) + " " + a.Hazard)), book.Notebook.Attacks)),
+                (finder.Attack(text), Phrases(finder.Attack(text).Ids.Select(book.Attack).Select(a => (a.BaseId, a.Name, a.Aliases, a.LimbWords, Library.Words.LineWords.Of(a.Line) + " " + a.Hazard)), book.Notebook.Attacks)),
             })
             {
                 refused += meaning.Ids.Count == 0 ? 1 : 0;

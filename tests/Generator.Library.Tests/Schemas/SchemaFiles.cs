@@ -1,3 +1,4 @@
+using Generator.Library.Loading;
 using NJsonSchema;
 
 namespace Generator.Library.Tests.Schemas;

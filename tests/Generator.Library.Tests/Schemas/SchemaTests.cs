@@ -2,6 +2,7 @@ using Generator.Domain;
 using Generator.Library.Loading;
 using Generator.Library.Reading;
 using Generator.Library.Tests.Bundled;
+using Generator.Library.Words;
 using Newtonsoft.Json.Linq;
 
 namespace Generator.Library.Tests.Schemas;

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Security.Cryptography;
 using System.Text;
+using Generator.Library;
 using Generator.Library.Tests.Bundled;
 using Generator.Library.Words;
 using Newtonsoft.Json.Linq;

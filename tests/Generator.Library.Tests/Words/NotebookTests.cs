@@ -1,3 +1,5 @@
+using Generator.Library;
+using Generator.Library.Loading;
 using Generator.Library.Reading;
 using Generator.Library.Tests.Bundled;
 using Generator.Library.Words;

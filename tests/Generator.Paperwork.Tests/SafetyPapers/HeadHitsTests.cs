@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Generator.Library;
+using Generator.Library.Loading;
 using Generator.Paperwork.SafetyPapers;
 using Generator.Paperwork.Teaching;
 using Generator.Rules;

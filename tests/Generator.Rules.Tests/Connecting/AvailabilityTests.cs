@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Library;
+using Generator.Library.Loading;
 
 namespace Generator.Rules.Tests.Connecting;
 

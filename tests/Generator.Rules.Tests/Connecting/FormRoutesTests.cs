@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Library;
+using Generator.Library.Loading;
 using Generator.Rules.Connecting;
 
 namespace Generator.Rules.Tests.Connecting;

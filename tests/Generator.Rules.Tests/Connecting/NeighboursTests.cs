@@ -1,4 +1,5 @@
 using Generator.Library;
+using Generator.Library.Loading;
 using Generator.Rules.Connecting;
 
 namespace Generator.Rules.Tests.Connecting;

@@ -1,4 +1,5 @@
 using Generator.Library;
+using Generator.Library.Loading;
 
 namespace Generator.Rules.Tests.Fights;
 

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Generator.Library;
+using Generator.Library.Loading;
 using Generator.Rules.Judging;
 using Generator.Rules.Tests.Fights;
 using Newtonsoft.Json.Linq;

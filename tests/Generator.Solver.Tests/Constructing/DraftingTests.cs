@@ -2,6 +2,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using Generator.Domain;
 using Generator.Library;
+using Generator.Library.Files;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Solver.Questions;

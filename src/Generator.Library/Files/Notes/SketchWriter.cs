@@ -3,11 +3,11 @@ using System.Text;
 using Generator.Domain;
 using Generator.Domain.Edits;
 using Generator.Domain.Sketches;
-using Generator.Library.Files.Notes;
+using Generator.Library.Files;
 using Generator.Library.Reading;
 using Newtonsoft.Json.Linq;
 
-namespace Generator.Library.Files;
+namespace Generator.Library.Files.Notes;
 
 /// <summary>
 /// Writes sketches as JSON, or as CSV without the brief. What is open is written as <c>?</c> and what must stay with <c>!</c> behind it, so that no reader takes a sketch for a whole routine.

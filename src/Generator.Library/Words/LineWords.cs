@@ -1,7 +1,7 @@
 using Generator.Domain;
 using Generator.Library.Reading;
 
-namespace Generator.Library.Loading;
+namespace Generator.Library.Words;
 
 /// <summary>The words by which files name attack lines: kind and side, <c>high-straight-left</c>; the kind alone stands for all three sides.</summary>
 public static class LineWords

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace Generator.Library.Words;
+namespace Generator.Library;
 
 /// <summary>The form in which words are compared: small letters and figures; apostrophes and full stops are left out, everything else is a gap.</summary>
 public static class PlainWord

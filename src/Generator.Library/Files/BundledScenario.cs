@@ -1,8 +1,7 @@
 using Generator.Domain;
-using Generator.Library.Files;
 using Generator.Library.Reading;
 
-namespace Generator.Library;
+namespace Generator.Library.Files;
 
 /// <summary>The scenario that comes with the tool: an invented fight on the car deck of a night ferry, one hero against three.</summary>
 public static class BundledScenario

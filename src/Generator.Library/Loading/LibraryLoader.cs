@@ -1,11 +1,11 @@
 using System.Security.Cryptography;
 using System.Text;
 using Generator.Domain;
-using Generator.Library.Loading;
+using Generator.Library;
 using Generator.Library.Reading;
 using Generator.Library.Words;
 
-namespace Generator.Library;
+namespace Generator.Library.Loading;
 
 /// <summary>Reads the files of a library into a <see cref="Book"/>, or tells every problem of every file at once.</summary>
 public static class LibraryLoader

@@ -1,8 +1,8 @@
-namespace Generator.Library.Words;
+namespace Generator.Library;
 
 /// <summary>
 /// How people write of techniques and attacks in a notebook (<c>notebook.json</c>): words that say nothing, forms of one word, words that mean
-/// the same, and what is said of a record beside its name. Turns any text into the few words by which <see cref="Ranking{T}"/> compares.
+/// the same, and what is said of a record beside its name. Turns any text into the few words by which the search compares.
 /// </summary>
 public sealed class Notebook
 {
