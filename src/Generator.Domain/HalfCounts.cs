@@ -65,8 +65,13 @@ public readonly record struct HalfCounts(int Value) : IComparable<HalfCounts>
         return true;
     }
 
-    /// <summary>The span with its unit: "1 count", "2.5 counts".</summary>
-    public string InWords => ToSpanText() + (Value == PerCount ? " count" : " counts");
+    /// <summary>The span with its unit: "half a count", "1 count", "2.5 counts".</summary>
+    public string InWords => Value switch
+    {
+        1 => "half a count",
+        PerCount => "1 count",
+        _ => ToSpanText() + " counts",
+    };
 
     public override string ToString() => ToCountText();
 }

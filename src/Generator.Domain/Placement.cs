@@ -6,6 +6,6 @@ namespace Generator.Domain;
 /// <param name="Entrance">Moment before which the attacker is not yet in play.</param>
 public sealed record Placement(Bearing Bearing, Centimetres Distance, HalfCounts Entrance)
 {
-    /// <summary>"2:30, 3.00 m from the mark, in play from count 5" or "in from the start".</summary>
-    public string ToText() => $"{Bearing.InWords}, {Distance} from the mark, {(Entrance > HalfCounts.Zero ? "in play from count " + Entrance.ToCountText() : "in from the start")}";
+    /// <summary>"2:30, 3.00 m from the mark, in play from count 5" or "in play from the start".</summary>
+    public string ToText() => $"{Bearing.InWords}, {Distance} from the mark, in play from {(Entrance > HalfCounts.Zero ? "count " + Entrance.ToCountText() : "the start")}";
 }

@@ -9,6 +9,25 @@ public static class PostureExtensions
     /// <summary>Stretched out on the floor.</summary>
     public static bool IsLying(this Posture posture) => posture is Posture.FaceDown or Posture.OnBack or Posture.Pinned;
 
+    /// <summary>Behind "is": "off balance", "held by the arm". The one wording of findings and papers.</summary>
+    public static string InWords(this Posture posture) => posture switch
+    {
+        Posture.Ready => "ready",
+        Posture.Folded => "folded",
+        Posture.HeadBack => "with the head back",
+        Posture.Turned => "turned",
+        Posture.OffBalance => "off balance",
+        Posture.Kneeling => "kneeling",
+        Posture.FaceDown => "face down",
+        Posture.OnBack => "on the back",
+        Posture.Gripping => "gripping",
+        Posture.HeldArm => "held by the arm",
+        Posture.HeldLeg => "held by the leg",
+        Posture.HeldBody => "held by the body",
+        Posture.Pinned => "pinned",
+        _ => "out",
+    };
+
     /// <summary>Lying or kneeling: not on their feet.</summary>
     public static bool IsDown(this Posture posture) => posture == Posture.Kneeling || posture.IsLying();
 }

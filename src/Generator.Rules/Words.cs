@@ -16,23 +16,7 @@ internal static class Words
     /// <summary>The name at the head of a sentence.</summary>
     public static string Cap(string name) => name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];
 
-    public static string Of(Posture posture) => posture switch
-    {
-        Posture.Ready => "ready",
-        Posture.Folded => "folded",
-        Posture.HeadBack => "with the head back",
-        Posture.Turned => "turned",
-        Posture.OffBalance => "off balance",
-        Posture.Kneeling => "kneeling",
-        Posture.FaceDown => "face down",
-        Posture.OnBack => "on the back",
-        Posture.Gripping => "gripping",
-        Posture.HeldArm => "held by the arm",
-        Posture.HeldLeg => "held by the leg",
-        Posture.HeldBody => "held by the body",
-        Posture.Pinned => "pinned",
-        _ => "out",
-    };
+    public static string Of(Posture posture) => posture.InWords();
 
     /// <summary>"ready, turned or off balance".</summary>
     public static string Of(PostureSet postures) => Join([.. postures.Members.Select(Of)], "or");

@@ -79,7 +79,7 @@ internal sealed class OutlineWatch
         {
             Doing.Held or Doing.Grips => "held",
             Doing.Fall => "falling",
-            Doing.ComesIn when half > course.From && attacker.Doings.Take(half - course.From).All(d => d is Doing.NotIn or Doing.ComesIn) => "entering",
+            Doing.Enters => "entering",
             Doing.ComesIn => "coming in",
             _ => attacker.FigureAt(half) switch { Figure.Lying => "lying", Figure.Kneeling => "kneeling", _ => "standing" },
         });
@@ -143,7 +143,7 @@ internal sealed class OutlineWatch
     {
         foreach (var body in Bodies(who, half, time))
         {
-            foreach (var (thing, room) in Things(body, comes: who.DoingAt(half) is Doing.ComesIn or Doing.Out))
+            foreach (var (thing, room) in Things(body, comes: who.DoingAt(half) is Doing.Enters or Doing.ComesIn or Doing.Out))
             {
                 count.See("beside things");
                 if (room < Outline.Radius - Rounding && told.Add((who.Attacker, -2, half / 8)))

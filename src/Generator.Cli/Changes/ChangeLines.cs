@@ -36,9 +36,9 @@ internal static class ChangeLines
         return change switch
         {
             { IsNothing: true } => "Nothing changes.",
-            { Changed: 0 } => $"No move changes, only when, from where, how long or by which cue{Also(reworked, ": counts and lingers shift by ")}.",
-            { Changed: 1 } => $"This 1 of {moves} moves changes{Also(reworked, "; counts and lingers of others shift by ")}.",
-            _ => $"These {change.Changed} of {moves} moves change{Also(reworked, "; counts and lingers of others shift by ")}.",
+            { Changed: 0 } => $"No move changes, only when, from where, how long or by which cue{Also(reworked, ": counts and recovery shift by ")}.",
+            { Changed: 1 } => $"This 1 of {moves} moves changes{Also(reworked, "; counts and recovery of others shift by ")}.",
+            _ => $"These {change.Changed} of {moves} moves change{Also(reworked, "; counts and recovery of others shift by ")}.",
         };
     }
 

@@ -96,11 +96,9 @@ internal static class ExplanationText
         var reaction = candidate.Reaction is { } id ? $", {explanation.Scene.Book.Reaction(id).Name}" : string.Empty;
         var points = candidate.Points switch
         {
-            0 => "no point more",
-            1 => "1 more point",
-            > 0 => $"{Number(candidate.Points)} more points",
-            -1 => "1 point fewer",
-            _ => $"{Number(-candidate.Points)} points fewer",
+            0 => "costs nothing",
+            > 0 => "costs " + Amounts.Many(candidate.Points, "point"),
+            _ => "saves " + Amounts.Many(-candidate.Points, "point"),
         };
         return $"{candidate.Technique.Name}{reaction}: {points}";
     }

@@ -21,7 +21,7 @@ internal static class MoveText
             move.Technique is { } technique ? book.Technique(technique).Name : $"({Words.Unanswered})",
             move.Reaction is { } reaction ? book.Reaction(reaction).Name : null,
             move.Cue == Cue.None ? null : "cue: " + EnumWords.Of(move.Cue),
-            move.Linger > HalfCounts.Zero ? "lingers " + Words.Span(move.Linger) : null,
+            move.Linger > HalfCounts.Zero ? $"takes {Words.Span(move.Linger)} longer to recover" : null,
         ];
         return $"{Who(scene, move)}: {string.Join("; ", parts.OfType<string>())}";
     }

@@ -123,7 +123,7 @@ internal sealed class AttackerTrail
                 Posture.Out => Doing.Out,
                 Posture.Gripping => Doing.Grips,
                 var held when held.IsControlled() => Doing.Held,
-                _ when !stirred && !isInFromTheStart && time < state.Entrance => time < sets ? Doing.NotIn : Doing.ComesIn,
+                _ when !stirred && !isInFromTheStart && time < state.Entrance => time < sets ? Doing.NotIn : Doing.Enters,
                 not Posture.Ready when time < state.OpenUntil => Doing.Reaction,
                 _ when stirred && time < state.ReadyAt => Doing.Reset,
                 _ => time < threat ? Doing.Ready : Doing.Waiting,

@@ -3,8 +3,11 @@ namespace Generator.Paperwork.Following;
 /// <summary>What a performer does in one half count, as the tracks show it.</summary>
 public enum Doing
 {
-    /// <summary>Not in play yet.</summary>
+    /// <summary>Has not set foot on the floor yet.</summary>
     NotIn,
+
+    /// <summary>Walks onto the floor, to where they open.</summary>
+    Enters,
 
     /// <summary>On their feet, free and not yet able to land an attack.</summary>
     Ready,
@@ -12,7 +15,7 @@ public enum Doing
     /// <summary>Could land an attack, and does not.</summary>
     Waiting,
 
-    /// <summary>On the way in.</summary>
+    /// <summary>On the way from where they stood to the hero, for an attack.</summary>
     ComesIn,
 
     /// <summary>From the start of the attack to its contact.</summary>

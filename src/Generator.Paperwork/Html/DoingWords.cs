@@ -7,7 +7,7 @@ internal static class DoingWords
 {
     /// <summary>Doings of attackers in the order of the key.</summary>
     public static IReadOnlyList<Doing> OfAttackers { get; } =
-        [Doing.NotIn, Doing.Ready, Doing.Waiting, Doing.ComesIn, Doing.Attack, Doing.Reaction, Doing.Fall, Doing.Reset, Doing.Held, Doing.Grips, Doing.Out];
+        [Doing.NotIn, Doing.Enters, Doing.Ready, Doing.Waiting, Doing.ComesIn, Doing.Attack, Doing.Reaction, Doing.Fall, Doing.Reset, Doing.Held, Doing.Grips, Doing.Out];
 
     /// <summary>Doings of the hero in the order of the key.</summary>
     public static IReadOnlyList<Doing> OfHero { get; } =
@@ -15,10 +15,11 @@ internal static class DoingWords
 
     public static string Of(Doing doing) => doing switch
     {
-        Doing.NotIn => "not in yet",
+        Doing.NotIn => "off the floor",
         Doing.Ready => "ready",
         Doing.Waiting => "waiting",
-        Doing.ComesIn => "comes in",
+        Doing.Enters => "enters",
+        Doing.ComesIn => "closes in",
         Doing.Attack => "attacks",
         Doing.Reaction => "reacts",
         Doing.Fall => "falls",
@@ -26,7 +27,7 @@ internal static class DoingWords
         Doing.Held => "held",
         Doing.Grips => "grips the hero",
         Doing.Out => "out",
-        Doing.Between => "between moves",
+        Doing.Between => "no move",
         Doing.Defends => "defends",
         Doing.Hits => "hits",
         Doing.Grapples => "throws, locks, escapes",
@@ -35,11 +36,11 @@ internal static class DoingWords
         _ => "pause",
     };
 
-    /// <summary>Name of the style: "comes-in".</summary>
+    /// <summary>Name of the style: "closes-in".</summary>
     public static string Style(Doing doing) => "d-" + doing switch
     {
         Doing.NotIn => "not-in",
-        Doing.ComesIn => "comes-in",
+        Doing.ComesIn => "closes-in",
         _ => Text.Words.Of(doing),
     };
 }

@@ -36,7 +36,7 @@ internal static class Standstill
 
         if (attacker.Entrance > moment)
         {
-            return "not in yet";
+            return "not in play yet";
         }
 
         return attacker.PostureAt(moment) switch

@@ -46,12 +46,14 @@ public static class FindingLines
     {
         IReadOnlyList<string?> figures =
         [
-            finding.Measured is { } measured ? $"measured {Words.Number(measured)}{Unit(finding, measured)}" : null,
-            finding.Allowed is { } allowed ? $"allowed {Words.Number(allowed)}{Unit(finding, allowed)}" : null,
+            finding.Measured is { } measured ? $"measured {Amount(finding, measured)}" : null,
+            finding.Allowed is { } allowed ? $"allowed {Amount(finding, allowed)}" : null,
             finding.Points > 0 ? Words.Points(finding.Points) : null,
         ];
         return string.Join(", ", figures.OfType<string>());
     }
+
+    private static string Amount(Finding finding, decimal of) => (of, finding.Unit) is (0.5m, "counts") ? "half a count" : Words.Number(of) + Unit(finding, of);
 
     private static string Unit(Finding finding, decimal of) => finding.Unit.Length == 0 ? string.Empty : " " + (of == 1 && finding.Unit.Length > 1 && finding.Unit[^1] == 's' ? finding.Unit[..^1] : finding.Unit);
 }

@@ -17,7 +17,7 @@ internal static class StepDetails
             Opening(scene, step),
             .. step.Falls.Select(f => Fall(scene, step, f.Who, f.Kind)),
             Second(scene, step),
-            move.Linger > HalfCounts.Zero && step.Row.Attacker >= 0 ? $"{Name(scene, step.Row.Attacker)} lingers {Words.Span(move.Linger)}" : null,
+            move.Linger > HalfCounts.Zero && step.Row.Attacker >= 0 ? $"{Name(scene, step.Row.Attacker)} takes {Words.Span(move.Linger)} longer to recover" : null,
             Page.Clean(move.Note) is { Length: > 0 } note ? "note: " + note : null,
         ];
         return details.OfType<string>();
@@ -70,21 +70,21 @@ internal static class StepDetails
             Posture.Ready => $"{name} is ready",
             Posture.Out => $"{name} is out",
             Posture.Gripping => $"answers the grip of {name}",
-            var held when held.Value.IsControlled() => $"uses the hold: {Words.Of(held.Value)}",
-            var open => $"uses the opening: {Words.Of(open.Value)}, open until {Words.AtCount(step.Before.Attackers[step.Row.Attacker].OpenUntil)}",
+            var held when held.Value.IsControlled() => $"{name} is {Words.Of(held.Value)}",
+            var open => $"while {name} is {Words.Of(open.Value)}, until {Words.AtCount(step.Before.Attackers[step.Row.Attacker].OpenUntil)}",
         };
     }
 
     private static string Fall(Scene scene, Step step, int who, FallClass kind) =>
-        $"fall: {Name(scene, who)}, {FallWords(kind)}{(who < 0 ? string.Empty : $", lands at {Words.Clock(step.After.Attackers[who].Bearing)}")}";
+        $"{Name(scene, who)} {FallWords(kind)}{(who < 0 ? string.Empty : $", lands at {Words.Clock(step.After.Attackers[who].Bearing)}")}";
 
     private static string FallWords(FallClass fall) => fall switch
     {
-        FallClass.ToKnee => "to a knee",
-        FallClass.Back => "on the back",
-        FallClass.Side => "on the side",
-        FallClass.Forward => "forward",
-        _ => "thrown over",
+        FallClass.ToKnee => "goes down to a knee",
+        FallClass.Back => "falls on the back",
+        FallClass.Side => "falls on the side",
+        FallClass.Forward => "falls forward",
+        _ => "is thrown over",
     };
 
     private static string? Second(Scene scene, Step step)

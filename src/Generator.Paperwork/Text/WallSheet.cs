@@ -33,6 +33,7 @@ public static class WallSheet
         .. Page.Wrap(Cautions.Sheet, Page.Width),
         string.Empty,
         .. CastLines.Of(scene, routine.Placements),
+        .. Page.Hang("  ", Words.Entrances),
         .. Following.LeadIn.Of(scene, steps) is { } early ? Page.Hang("  ", early.Sentence) : [],
         string.Empty,
         .. FloorSketch.Of(routine.Brief, routine.Placements),

@@ -12,6 +12,8 @@ public static class Words
     public static string Of<T>(T value)
         where T : struct, Enum => EnumWords.Of(value).Replace('-', ' ');
 
+    public static string Of(Posture posture) => posture.InWords();
+
     /// <summary>A name within a sentence: "outside block left".</summary>
     public static string Low(string name) => name.Length == 0 ? name : char.ToLowerInvariant(name[0]) + name[1..];
 
@@ -48,7 +50,10 @@ public static class Words
     /// <summary>What the two short forms mean, for the papers that use them.</summary>
     public const string Tags = "m4 is move 4; c12 is count 12, c12& the half count after it, and a move's count is that on which the hero starts.";
 
-    /// <summary>A span: "1 count", "2.5 counts".</summary>
+    /// <summary>How somebody gets into the fight, for the papers that speak of it: each word means one thing.</summary>
+    public const string Entrances = "Enters: sets foot on the floor and walks to where they open. In play: stands there, and may attack or be attacked from that count on. Closes in: goes from there at the hero.";
+
+    /// <summary>A span: "half a count", "1 count", "2.5 counts".</summary>
     public static string Span(HalfCounts span) => span.InWords;
 
     public static string Number(decimal value) => value.ToString("0.##", CultureInfo.InvariantCulture);

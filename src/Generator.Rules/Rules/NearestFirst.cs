@@ -43,7 +43,7 @@ public sealed class NearestFirst : Rule
                 Measured = (own - step.Threats[sooner]) / 2m,
                 Allowed = Tolerance / 2m,
                 Unit = "counts",
-                Advice = $"Take on {first} first, or let {first} come in later (entrance) or stay down longer (linger).",
+                Advice = $"Take on {first} first, or let {first} enter later (entrance) or stay down longer (linger).",
             });
         }
 

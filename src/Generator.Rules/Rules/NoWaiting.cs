@@ -25,7 +25,7 @@ public sealed class NoWaiting : Rule
 
         if (step.HasTarget && step.After.Attackers[step.Row.Attacker].IsActive && step.Row.Linger - scene.LongestLinger(step.Row) is var idle and > 0 && tally.Count(Severity.Rough, idle))
         {
-            var message = $"{scene.Brief.Attackers[step.Row.Attacker].Name} lingers longer than what was done to them gives cause for.";
+            var message = $"{scene.Brief.Attackers[step.Row.Attacker].Name} takes longer to recover than what was done to them gives cause for.";
             tally.Tell(At(scene, step, Severity.Rough, message) with { Points = idle, Measured = step.Row.Linger / 2m, Allowed = scene.LongestLinger(step.Row) / 2m, Unit = "counts", Advice = IdleAdvice });
         }
 
@@ -44,7 +44,7 @@ public sealed class NoWaiting : Rule
         }
     }
 
-    private const string Advice = "Let them come sooner, come in later (entrance), or stay down longer after the last reaction (linger).";
+    private const string Advice = "Let them come sooner, enter later (entrance), or stay down longer after the last reaction (linger).";
 
     private const string IdleAdvice = "Let them linger less, or end the exchange with a hit, a throw, a lock or a fall.";
 

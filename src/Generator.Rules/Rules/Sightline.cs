@@ -4,7 +4,7 @@ using Generator.Rules.Replaying;
 namespace Generator.Rules.Rules;
 
 /// <summary>
-/// Each non-contact hit reads to at least one camera or audience side. With 15 cm to the face a straight miss reads within about 18° of the
+/// Each non-contact hit sells to at least one camera or audience side. With 15 cm to the face a straight miss reads within about 18° of the
 /// line through both performers, one half hour; a swung one reads where it crosses between the lens and the face. A blow that is answered may be seen to miss.
 /// Off without a camera.
 /// </summary>
@@ -18,7 +18,7 @@ public sealed class Sightline : Rule
 
     public override string Id => "sightline";
 
-    public override string Title => "Each non-contact hit reads to at least one camera or audience side.";
+    public override string Title => "Each non-contact hit sells to at least one camera or audience side.";
 
     public override Severity Worst => Severity.Rough;
 
@@ -75,7 +75,7 @@ public sealed class Sightline : Rule
     private Finding Told(Scene scene, Step step, Technique technique)
     {
         var nearest = scene.Brief.Cameras.MinBy(c => OffLine(c.Bearing, step.TargetBearing))!;
-        return At(scene, step, Severity.Rough, $"{Words.Cap(technique.Name)} on {Words.Name(scene, step.Row.Attacker)} at {new Bearing(step.TargetBearing).InWords} reads as a miss from every camera; {nearest.Name} is nearest to reading it.") with
+        return At(scene, step, Severity.Rough, $"{Words.Cap(technique.Name)} on {Words.Name(scene, step.Row.Attacker)} at {new Bearing(step.TargetBearing).InWords} is seen to miss by every camera; {nearest.Name} is the nearest to one that it sells to.") with
         {
             Points = 1,
             Measured = OffLine(nearest.Bearing, step.TargetBearing) * Bearing.DegreesPerHalfHour,

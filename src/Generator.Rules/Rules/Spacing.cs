@@ -262,7 +262,7 @@ public sealed class Spacing : Rule
 
     private static Finding NoWayOn(Scene scene, Finding finding, int attacker, AttackerState stands, string closed) => finding with
     {
-        Message = $"{Words.Name(scene, attacker)} cannot come in to {new Bearing(stands.Bearing).InWords}, {Words.Metres(stands.Distance)} out: {closed} stands between the way in and that place, and there is no way round.",
+        Message = $"{Words.Name(scene, attacker)} cannot enter to {new Bearing(stands.Bearing).InWords}, {Words.Metres(stands.Distance)} out: {closed} stands between the way in and that place, and there is no way round.",
         Advice = "Give a way in on that side of the floor, or another opening place.",
     };
 

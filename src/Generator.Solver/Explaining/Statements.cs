@@ -291,14 +291,14 @@ public static class Statements
         if (part.Entrance is { Value: > 0 } entrance)
         {
             yield return new Statement(
-                $"{part.Name} not in before count {entrance.ToCountText()}",
+                $"{part.Name} not in play before count {entrance.ToCountText()}",
                 b => With(b, part.Name, p => p with { Entrance = null }),
                 [.. Steps.Select(s => entrance.Value - (HalfCounts.PerCount * s)).TakeWhile(e => e >= 0).Select(e => new HalfCounts(e)).Select(e => ($"{part.Name} in at count {e.ToCountText()}", (Func<Brief, Brief>)(b => With(b, part.Name, p => p with { Entrance = e }))))]);
         }
 
         if (part.Speed < 200)
         {
-            yield return new Statement($"{part.Name} coming in at {(part.Speed / 100m).ToString("0.##", CultureInfo.InvariantCulture)} m/s", b => With(b, part.Name, p => p with { Speed = 300 })) { Nearness = Nearness.Performers, Instead = $"{part.Name} coming in at 3 m/s" };
+            yield return new Statement($"{part.Name} moving at {(part.Speed / 100m).ToString("0.##", CultureInfo.InvariantCulture)} m/s", b => With(b, part.Name, p => p with { Speed = 300 })) { Nearness = Nearness.Performers, Instead = $"{part.Name} coming in at 3 m/s" };
         }
     }
 

@@ -32,7 +32,7 @@ public partial class PartsTests(ITestOutputHelper output)
                         var contact = Moment(Line(move, "Contact").Split(',')[0]);
                         Assert.True(entrance <= at && at <= contact, where);
                         Assert.True(!told.TryGetValue(number, out var said) || said == (at, contact), where);
-                        Assert.True(at == contact || doings(performer, at) is "comes in" or "attacks" or "ready" or "waiting", $"{where}: {doings(performer, at)}");
+                        Assert.True(at == contact || doings(performer, at) is "closes in" or "attacks" or "ready" or "waiting", $"{where}: {doings(performer, at)}");
                         gone++;
                         atOnce += at == contact ? 1 : 0;
                     }

@@ -78,8 +78,8 @@ internal sealed partial record CastWords
             Bearing is { } bearing ? "opens at " + bearing.ToClockText() : null,
             Distance is { } distance ? distance + " from the mark" : null,
             Height is { } height ? height + " tall" : null,
-            Speed is { } speed ? $"comes in at {new Centimetres(speed)} a second" : null,
-            Entrance is { } entrance ? "not in before count " + entrance.ToCountText() : null,
+            Speed is { } speed ? $"moves at {new Centimetres(speed)} a second" : null,
+            Entrance is { } entrance ? "not in play before count " + entrance.ToCountText() : null,
             Skill is { } skill ? EnumWords.Of(skill) : null,
         ];
         return all.OfType<string>();
