@@ -62,11 +62,15 @@ public class ChangeCommandTests
     {
         using var rig = new Rig();
         var brief = """{ "length": { "moves": 2, "tolerance": 0 }, "setbacks": 5, "attackers": [ { "name": "Bruno" } ] }""";
-        var answer = rig.Run("explain", rig.File("b.json", brief), "--time", "60");
+        var answer = Explained(rig, rig.File("b.json", brief));
         Assert.Equal(ExitCode.Impossible, answer.Code);
         Assert.Contains("THESE CLASH\n", answer.Out, StringComparison.Ordinal);
         Assert.Contains("  - 5 setbacks", answer.Out, StringComparison.Ordinal);
     }
+
+    /// <summary>What explain says of a brief that cannot be; a machine that is busy with other work is asked again with ten times as long, so that the clock decides nothing.</summary>
+    private static Answer Explained(Rig rig, string brief, params string[] more) =>
+        new[] { "10", "100", "1000" }.Select(time => rig.Run(["explain", brief, "--time", time, .. more])).First(a => a.Code == ExitCode.Impossible && (more.Length == 0 || JObject.Parse(a.Out)["giveUps"]!.Any()));
 
     /// <summary>Thrown by a novice who may not: giving up the throw alone comes first, and each way out is a brief that the program drafts.</summary>
     [Fact]
@@ -74,7 +78,7 @@ public class ChangeCommandTests
     {
         using var rig = new Rig { Draft = Drafting.Draft };
         var brief = """{ "tempo": 120, "length": { "counts": 16 }, "hero": { "skill": "novice" }, "moments": [ { "technique": "outside-reap" } ], "attackers": [ { "name": "Bruno" } ] }""";
-        var answer = rig.Run("explain", rig.File("b.json", brief), "--time", "10", "--json");
+        var answer = Explained(rig, rig.File("b.json", brief), "--json");
         Assert.Equal(ExitCode.Impossible, answer.Code);
         var ways = JObject.Parse(answer.Out)["giveUps"]!;
         Assert.Equal("without: the hero moment outside-reap", Assert.Single((JArray)ways[0]!["words"]!));
@@ -87,7 +91,7 @@ public class ChangeCommandTests
 
     /// <summary>Arithmetic sees the last two, the others take a proof.</summary>
     [Theory]
-    [InlineData("not in yet", """ "counts": 20, "tolerance": 2 """, """ "moments": [ { "technique": "outside-reap", "attacker": "Bruno", "counts": [3, 6] } ], """, """ "entrance": 12 """, "", "Bruno not in before count 12")]
+    [InlineData("not in yet", """ "counts": 20, "tolerance": 2 """, """ "moments": [ { "technique": "outside-reap", "attacker": "Bruno", "counts": [3, 6] } ], """, """ "entrance": 12 """, "", "Bruno not in play before count 12")]
     [InlineData("out, and back", """ "counts": 24, "tolerance": 2 """, """ "moments": [ { "technique": "finishing-hook", "attacker": "Bruno", "counts": [4, 6] }, { "technique": "side-kick", "attacker": "Bruno", "counts": [14, 16] } ], """, """ "speed": 2 """, "", "the hero moment side-kick on Bruno starting between counts 14 and 16")]
     [InlineData("too many moves", """ "counts": 10, "moves": 24, "tolerance": 1 """, "", """ "speed": 2 """, "", "a length of 10 counts, give or take 1\n  - 24 moves")]
     [InlineData("a fall too many", """ "counts": 20, "tolerance": 2 """, """ "moments": [ { "technique": "outside-reap", "attacker": "Bruno" } ], """, """ "fallsPerRun": 0 """, "", "Bruno never falling")]
@@ -98,7 +102,7 @@ public class ChangeCommandTests
         using var rig = new Rig { Draft = Drafting.Draft };
         var text = $$"""{ "title": "{{title}}", "length": { {{length}} }, {{moments}} "hero": { "skill": "stunt" }, "attackers": [ { "name": "Bruno", "skill": "stunt", {{bruno}} }, { "name": "Wanda", "skill": "stunt" {{wanda}} } ] }""";
         var brief = rig.File("b.json", text);
-        var explained = rig.Run("explain", brief, "--time", "60");
+        var explained = Explained(rig, brief);
         Assert.Equal(ExitCode.Impossible, explained.Code);
         Assert.Contains("THESE CLASH\n", explained.Out, StringComparison.Ordinal);
         Assert.Contains("  - " + clash, explained.Out, StringComparison.Ordinal);

@@ -12,7 +12,7 @@ namespace Generator.Solver.Tests.Revising;
 
 public class ReviseTests
 {
-    private static readonly ReviseOptions Options = new() { Time = TimeSpan.FromSeconds(40) };
+    private static readonly ReviseOptions Options = new() { Time = Drafts.Hang };
 
     [Fact]
     public void An_unchanged_brief_changes_nothing()
