@@ -56,20 +56,15 @@ public sealed class FloorPainter
     /// <summary>Everybody where they open, whoever is not in yet included.</summary>
     public FloorPicture Opening()
     {
-        var empty = Paint([], course.From, course.From, []);
-        var placer = new LabelPlacer(Window.Width, Window.Height);
         var places = source.Routine.Placements.Select((p, i) => (Who: i, At: Window.Held(Place.At(p.Bearing.HalfHours, p.Distance.Value), Shapes.Radius), Facing: 180.0 + (p.Bearing.HalfHours * Bearing.DegreesPerHalfHour))).ToList();
-        List<Marker> markers = [new Marker(-1, Window.Mark, Window.Mark, 0, Figure.Standing, "here"), .. places.Select(p => new Marker(p.Who, p.At, p.At, p.Facing, Figure.Standing, "here"))];
-        markers.ForEach(m => placer.Take(Shapes.Around(m)));
-        markers.ForEach(m => placer.Near(TextSize.Fit(Page.Clean(m.Performer < 0 ? source.Brief.Hero.Name : source.Brief.Attackers[m.Performer].Name), Size, 120), m.At, Shapes.Radius + 2, Size, $"who w{Words.Number(m.Performer + 1)}"));
-        return empty with { Markers = markers, Labels = [.. empty.Labels, .. placer.Labels] };
+        return Paint([], course.From, course.From, [], opening: [new Marker(-1, Window.Mark, Window.Mark, 0, Figure.Standing, "here"), .. places.Select(p => new Marker(p.Who, p.At, p.At, p.Facing, Figure.Standing, "here"))]);
     }
 
     /// <summary>The same for playback: labels keep off the places where people will be.</summary>
     public FloorPicture Stage()
     {
         const double Near = 2;
-        var placer = new LabelPlacer(Window.Width, Window.Height);
+        var placer = Placer;
         var places = new HashSet<(int Who, double X, double Y)>();
         foreach (var performer in course.Performers)
         {
@@ -95,10 +90,12 @@ public sealed class FloorPainter
         return Paint(steps, from, to, course.Performers);
     }
 
-    private FloorPicture Paint(IReadOnlyList<Step> steps, int from, int to, IReadOnlyList<PerformerCourse> performers, LabelPlacer? labels = null)
+    private LabelPlacer Placer => new(Window.Width, Window.Height) { Home = Window.Inner };
+
+    private FloorPicture Paint(IReadOnlyList<Step> steps, int from, int to, IReadOnlyList<PerformerCourse> performers, LabelPlacer? labels = null, IReadOnlyList<Marker>? opening = null)
     {
-        var placer = labels ?? new LabelPlacer(Window.Width, Window.Height);
-        var markers = performers.Select(p => (Performer: p, From: SeenFrom(p, from, to))).Where(p => p.From < to).Select(p => MarkerOf(p.Performer, p.From, StyleOf(p.Performer.DoingAt(p.From)))).ToList();
+        var placer = labels ?? Placer;
+        var markers = opening?.ToList() ?? performers.Select(p => (Performer: p, From: SeenFrom(p, from, to))).Where(p => p.From < to).Select(p => MarkerOf(p.Performer, p.From, StyleOf(p.Performer.DoingAt(p.From)))).ToList();
         var ways = performers.Where(p => !p.IsHero && IsOnTheMove(p, SeenFrom(p, from, to), to)).Select(p => WayOf(p, SeenFrom(p, from, to), to)).ToList();
         var ends = ways.Where(w => course.Performers[w.Performer + 1].FigureAt(to) != Figure.Away).Select(w => MarkerOf(course.Performers[w.Performer + 1], to, "end")).ToList();
         var falls = steps.SelectMany(FallsIn).ToList();
@@ -135,10 +132,16 @@ public sealed class FloorPainter
             placer.Shun([new Point(box.X, box.Bottom), new Point(box.Right, box.Y)]);
         }
 
+        foreach (var (body, _) in falls)
+        {
+            var (sin, cos) = Math.SinCos(body.Turned * Math.PI / 180);
+            placer.Shun([body.Feet, new Point(body.Feet.X - (sin * body.Body.Height), body.Feet.Y + (cos * body.Body.Height))], body.Body.Width);
+        }
+
         foreach (var marker in markers)
         {
             var performer = course.Performers[marker.Performer + 1];
-            placer.Near(Named(performer, from, SeenFrom(performer, from, to)), marker.At, Shapes.Radius + 2, Size, $"who w{performer.Attacker + 1}");
+            placer.Near(opening is null ? Named(performer, from, SeenFrom(performer, from, to)) : TextSize.Fit(Page.Clean(performer.Name), Size, 120), marker.At, Shapes.Radius + 2, Size, $"who w{performer.Attacker + 1}");
         }
 
         foreach (var (fall, text) in falls)
@@ -175,10 +178,10 @@ public sealed class FloorPainter
         };
     }
 
-    /// <summary>The floor's edge, paths and the lines along which hits read.</summary>
+    /// <summary>The edge of the floor that is shown, paths and the lines along which hits read.</summary>
     private void ShunLines(LabelPlacer placer, IEnumerable<Way> ways, IEnumerable<Lens> lenses)
     {
-        var floor = Window.Floor;
+        var floor = Window.Floor.Within(Window.Inner);
         Point[] corners = [new(floor.X, floor.Y), new(floor.Right, floor.Y), new(floor.Right, floor.Bottom), new(floor.X, floor.Bottom)];
         foreach (var line in ways.Select(w => w.Points).Concat(lenses.SelectMany(l => l.Reads.Select(r => (IReadOnlyList<Point>)[l.At, r]))).Append([.. corners, corners[0]]))
         {
@@ -271,7 +274,7 @@ public sealed class FloorPainter
         }
 
         var reads = ReadFrom(camera, steps).Select(h => Words.MoveTag(h.Move)).ToList();
-        return reads.Count == 0 ? name : $"{name}, reads {string.Join(", ", reads)}";
+        return reads.Count == 0 ? name : $"{name}, sells {string.Join(", ", reads)}";
     }
 
     private Thing ThingOf(Obstacle obstacle)

@@ -23,6 +23,9 @@ public sealed class LabelPlacer(double width, double height)
     /// <summary>So many units farther a label goes to keep its own line off something else that is read.</summary>
     private const double Overrunning = 15;
 
+    /// <summary>So many units farther a label goes to stay inside its home.</summary>
+    private const double Straying = 40;
+
     private readonly Box sheet = new(0, 0, width, height);
     private readonly List<Box> taken = [];
     private readonly List<Box> shunned = [];
@@ -31,6 +34,9 @@ public sealed class LabelPlacer(double width, double height)
     private double column = Gap;
 
     public IReadOnlyList<Label> Labels => labels;
+
+    /// <summary>Where labels belong, as on a floor within the hours of its clock; they leave it only where there is no room near by.</summary>
+    public Box Home { get; init; } = new(0, 0, width, height);
 
     /// <summary>Height of the drawing with the rows under it.</summary>
     public double Height { get; private set; } = height;
@@ -103,7 +109,7 @@ public sealed class LabelPlacer(double width, double height)
 
     private double Cost(Label label)
     {
-        var crossed = Crossing * shunned.Count(s => s.Overlaps(label.Box));
+        var crossed = (Crossing * shunned.Count(s => s.Overlaps(label.Box))) + (Home.Holds(label.Box) ? 0 : Straying);
         if (label.Leader is not { } end)
         {
             return crossed;

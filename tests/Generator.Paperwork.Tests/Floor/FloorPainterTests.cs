@@ -16,7 +16,7 @@ public class FloorPainterTests
     public void No_label_lies_on_another_or_on_a_marker_or_off_the_drawing()
     {
         var (plans, labels, beside) = (0, 0, 0);
-        foreach (var (painter, plan) in Plans())
+        foreach (var (painter, plan) in Plans().Concat(Others()))
         {
             plans++;
             labels += plan.Labels.Count;
@@ -30,7 +30,25 @@ public class FloorPainterTests
             }
         }
 
-        Assert.True(plans > Seeds && labels > 10 * plans && beside > 0, $"{plans} plans, {labels} labels, {beside} under the drawing");
+        Assert.True(plans > 4 * Seeds && labels > 10 * plans && beside > 0, $"{plans} plans, {labels} labels, {beside} under the drawing");
+    }
+
+    /// <summary>Whoever looks for an hour of the clock finds nothing else written there while there is room on the floor.</summary>
+    [Fact]
+    public void Names_of_cameras_people_and_things_keep_off_the_ring_of_hours()
+    {
+        var (inside, on) = (0, 0);
+        foreach (var (painter, plan) in Plans())
+        {
+            foreach (var label in plan.Labels.Where(l => l.Kind != "hour" && l.Box.Y < painter.Window.Height))
+            {
+                (inside, on) = painter.Window.Inner.Holds(label.Box) ? (inside + 1, on) : (inside, on + 1);
+            }
+        }
+
+        Assert.True(inside > 1000 && on < inside / 5, $"{inside} on the floor, {on} on the ring");
+        var ferry = new FloorPainter(Ferry.Source, Course.Of(Ferry.Source));
+        Assert.All(Ferry.Source.Phrases, p => Assert.All(ferry.Of(p.Of(Ferry.Source.Steps)).Labels.Where(l => l.Kind == "lens"), l => Assert.True(ferry.Window.Inner.Holds(l.Box), l.Text)));
     }
 
     [Fact]
@@ -62,6 +80,20 @@ public class FloorPainterTests
         Assert.Equal(mark.X, bruno.Stands.X, 6);
         Assert.True(bruno.Stands.Y < mark.Y);
         Assert.Equal(180, bruno.Facing);
+    }
+
+    /// <summary>The whole floor, the floor of the playback, and where everybody opens.</summary>
+    private static IEnumerable<(FloorPainter Painter, FloorPicture Plan)> Others()
+    {
+        for (var seed = 0; seed < Seeds; seed++)
+        {
+            var routine = RandomRoutine.Of(seed, TinyBook.Book);
+            var source = PaperSource.Of(new Scene(routine.Brief, TinyBook.Book), routine);
+            var painter = new FloorPainter(source, Course.Of(source));
+            yield return (painter, painter.Whole());
+            yield return (painter, painter.Stage());
+            yield return (painter, painter.Opening());
+        }
     }
 
     private static IEnumerable<(FloorPainter Painter, FloorPicture Plan)> Plans()
