@@ -43,6 +43,17 @@
     return [markX + (x - markX) * share, markY + (y - markY) * share, share === 1];
   }
 
+  /** Half counts that a fall takes, and getting up. */
+  const [FALLS, RISES] = [2, 1];
+
+  /** The body of somebody who is on the way down or up, and how much of it is on the floor; null for who stands or lies. */
+  function onTheWay(performer, time) {
+    const down = performer.bodies.find(b => b[0] > time && b[0] - time < FALLS);
+    if (down) return [down, 1 - (down[0] - time) / FALLS];
+    const up = performer.bodies.findLast(b => b[1] >= 0 && b[1] <= time && time - b[1] < RISES);
+    return up ? [up, 1 - (time - up[1]) / RISES] : null;
+  }
+
   const bodyAt = (performer, time) => performer.bodies.findLast(b => b[0] <= time && (b[1] < 0 || b[1] > time));
 
   function facingOf(performer, time, x, y, mark) {
@@ -68,10 +79,19 @@
         path.setAttribute("d", `M${x.toFixed(1)},${y.toFixed(1)}L${at(0, 0)}` + (lands ? `M${at(9, 7)}L${at(0, 0)}L${at(9, -7)}` : `M${at(0, 10)}L${at(0, -10)}`));
         path.setAttribute("class", lands ? "blow" : "blow stopped");
         drawn.push(path);
-        if (lands) actors.get(on).classList.add("hit");
+        if (lands) drawn.push(sparkAt(tipX, tipY));
       }
     });
     byId("blows").replaceChildren(...drawn);
+  }
+
+  /** A star where a blow lands, and nowhere else. */
+  function sparkAt(x, y) {
+    const star = document.createElementNS("http://www.w3.org/2000/svg", "path");
+    const corner = i => `${(x + Math.sin(i * Math.PI / 8) * (i % 2 ? 5 : 13)).toFixed(1)},${(y - Math.cos(i * Math.PI / 8) * (i % 2 ? 5 : 13)).toFixed(1)}`;
+    star.setAttribute("d", "M" + Array.from({ length: 16 }, (_, i) => corner(i)).join("L") + "Z");
+    star.setAttribute("class", "spark");
+    return star;
   }
 
   function metres(performer, time, mark) {
@@ -92,15 +112,16 @@
       const figure = performer.figures[cell];
       const doing = course.doings[performer.doings[cell]];
       group.setAttribute("transform", `translate(${x.toFixed(1)},${y.toFixed(1)})`);
-      const body = bodyAt(performer, time);
-      if (body) group.querySelector(".lying").setAttribute("transform", `translate(${(body[2] - x).toFixed(1)},${(body[3] - y).toFixed(1)}) rotate(${body[4]})`);
+      const way = figure === "L" || figure === "A" || calm.matches ? null : onTheWay(performer, time);
+      const [body, share] = way ?? [bodyAt(performer, time), 1];
+      if (body) group.querySelector(".lying").setAttribute("transform", `translate(${((body[2] - x) * share).toFixed(1)},${((body[3] - y) * share).toFixed(1)}) rotate(${body[4]}) scale(1,${mix(0.3, 1, share).toFixed(3)})`);
+      group.classList.toggle("falls", way !== null);
       group.querySelector(".turned").setAttribute("transform", `rotate(${facingOf(performer, time, x, y, mark).toFixed(1)})`);
       group.classList.toggle("lies", figure === "L");
       group.classList.toggle("kneels", figure === "K");
       group.classList.toggle("away", figure === "A");
       group.classList.toggle("afar", !there);
       group.classList.toggle("is-out", doing === "out");
-      group.classList.remove("hit");
       group.dataset.x = x.toFixed(1);
       group.dataset.y = y.toFixed(1);
       lines.get(p).querySelector(".what").textContent = there || figure === "A" ? doing : `${doing}, off the drawing, ${metres(performer, time, mark)} m from the mark`;

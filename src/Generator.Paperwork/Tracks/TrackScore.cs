@@ -28,6 +28,12 @@ public static class TrackScore
     /// <summary>Font size.</summary>
     public const double Size = 15;
 
+    /// <summary>Font size in a wedge.</summary>
+    private const double WordSize = 12;
+
+    /// <summary>Smaller text is left out: forms are told without it.</summary>
+    private const double LeastSize = 10;
+
     /// <summary>Counts in a line on a phone and beside a plan.</summary>
     public const int Short = 8;
 
@@ -48,7 +54,7 @@ public static class TrackScore
     {
         var lines = new List<TrackLine>();
         var performers = course.Performers.Where(p => only is null || only.Contains(p.Attacker)).ToList();
-        var names = Math.Clamp(performers.Max(p => TextSize.Width(Named(p), Size)) + 8, LeastNames, MostNames);
+        var names = Math.Clamp(performers.Max(p => TextSize.Width(Named(p), Size)) + 14, LeastNames, MostNames);
         for (var start = from - (((from % HalfCounts.PerCount) + HalfCounts.PerCount) % HalfCounts.PerCount); start < to; start += counts * HalfCounts.PerCount)
         {
             var end = start + (counts * HalfCounts.PerCount);
@@ -80,18 +86,26 @@ public static class TrackScore
     public static IEnumerable<(string Text, double X)> Counts(TrackLine line) =>
         Enumerable.Range(line.From, line.To - line.From).Where(t => t % HalfCounts.PerCount == 0).Select(t => (Words.CountTag(t), X(line.Names, line.From, t)));
 
-    /// <summary>The letter of a doing on the tracks; the hero's boxes bear the number of the move, "m7".</summary>
-    public static string Letter(Doing doing) => doing switch
+    /// <summary>The word of an attacker's doing where it fits; what is drawn as a line needs none. The hero's boxes bear the number of the move, "m7".</summary>
+    public static string Word(Doing doing) => doing switch
     {
-        Doing.Waiting => "W",
-        Doing.Attack => "A",
-        Doing.Reaction => "R",
-        Doing.Fall => "F",
-        Doing.Held => "H",
-        Doing.Grips => "G",
-        Doing.Out => "X",
+        Doing.Waiting => "waits",
+        Doing.Attack => "attacks",
+        Doing.Reaction => "reacts",
+        Doing.Fall => "falls",
+        Doing.Held => "held",
+        Doing.Grips => "grips",
+        Doing.Enters => "enters",
+        Doing.ComesIn => "closes in",
         _ => string.Empty,
     };
+
+    /// <summary>A box with its word where that is fit to be read in it, or with the number of its move, which stands in every one.</summary>
+    public static TrackBox Box(double x, double width, Doing doing, string text)
+    {
+        var size = TextSize.Within(text, doing is Doing.Attack or Doing.Fall ? WordSize : Size, TrackForms.Room(doing, width));
+        return size < LeastSize && text == Word(doing) ? new TrackBox(x, width, doing, string.Empty, Size) : new TrackBox(x, width, doing, text, size);
+    }
 
     private static double X(double names, int from, int time) => names + ((time - from) * Half);
 
@@ -116,9 +130,9 @@ public static class TrackScore
     {
         var boxes = performer.Spans(from, to).Select(s =>
         {
-            var text = performer.IsHero ? (s.Move > 0 ? Words.MoveTag(s.Move) : string.Empty) : Letter(s.Doing);
+            var text = performer.IsHero ? (s.Move > 0 ? Words.MoveTag(s.Move) : string.Empty) : Word(s.Doing);
             var width = (s.To - s.From) * Half;
-            return new TrackBox(X(names, from, s.From), width, s.Doing, text);
+            return Box(X(names, from, s.From), width, s.Doing, text);
         });
         var contacts = performer.Contacts.Where(c => c.Time >= from && c.Time < to).Select(c => X(names, from, c.Time)).Distinct();
         return new TrackRow(performer.Attacker, TextSize.Fit(Named(performer), Size, names - 6), [.. boxes], [.. contacts]);
