@@ -1,6 +1,7 @@
 using Generator.Paperwork.HandOffs;
 using Generator.Paperwork.Html;
 using Generator.Paperwork.Text;
+using Generator.Paperwork.Printing;
 
 namespace Generator.Paperwork;
 
@@ -14,7 +15,8 @@ public static class Pack
     public static IReadOnlyList<IPaper> Of(PaperSource source) =>
     [
         .. HtmlPapers.Of(source),
-        new SheetPaper("wall.txt", "the wall of the rehearsal room", s => WallSheet.Of(s.Scene, s.Routine, s.Verdict, s.Steps, null)),
+        new TextPaper(PosterPage.FileName, "the wall of the rehearsal room, to be read from 2 m", s => PosterPage.Of(s, PosterSize.Of(s.Options.Page)[0])),
+        new SheetPaper("wall.txt", "the same with every detail, as plain text", s => [Block.Typed(WallSheet.Of(s.Scene, s.Routine, s.Verdict, s.Steps, null))]),
         .. HandOffPapers.Of(source),
     ];
 }

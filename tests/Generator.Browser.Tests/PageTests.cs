@@ -130,6 +130,8 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
     [InlineData("part-zora.html", 390, ColorScheme.Dark)]
     [InlineData("risk-assessment.html", 390, ColorScheme.Light)]
     [InlineData("risk-assessment.html", 1280, ColorScheme.Dark)]
+    [InlineData("wall.html", 390, ColorScheme.Dark)]
+    [InlineData("wall.html", 1280, ColorScheme.Light)]
     public async Task Axe_finds_nothing_and_nothing_is_wider_than_the_screen(string file, int width, ColorScheme scheme)
     {
         await using var sheet = await browser.Open(papers.Of(file), new() { ViewportSize = new() { Width = width, Height = 900 }, ColorScheme = scheme, BypassCSP = true });
@@ -146,7 +148,7 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
     {
         await using var sheet = await browser.Open(crowd ? papers.Of("crowd", Papers.Crowd, "routine.html") : papers.Of("routine.html"));
         var clashes = await sheet.Eval<string[]>("""
-            [...document.querySelectorAll('.phrase .plan')].flatMap(svg => {
+            [...document.querySelectorAll('.plan')].flatMap(svg => {
               const boxes = [...svg.querySelectorAll('.label text')].map(t => [t.textContent, t.getBBox()]);
               return boxes.flatMap(([a, p], i) => boxes.slice(i + 1)
                 .filter(([, q]) => p.x < q.x + q.width && q.x < p.x + p.width && p.y + 3 < q.y + q.height && q.y + 3 < p.y + p.height)
@@ -155,6 +157,53 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
             """);
         Assert.Empty(clashes);
         Assert.True(await sheet.Page.Locator(".phrase .label text").CountAsync() > 20);
+    }
+
+    /// <summary>However long a name is, count, sign, name and technique stand beside one another.</summary>
+    [Theory]
+    [InlineData(1400)]
+    [InlineData(390)]
+    public async Task On_the_wall_nothing_lies_on_anything_else(int width)
+    {
+        await using var sheet = await browser.Open(papers.Of("crowd", Papers.Crowd, "wall.html"), new() { ViewportSize = new() { Width = width, Height = 900 } });
+        var clashes = await sheet.Eval<string[]>("""
+            [...document.querySelectorAll('.poster .moves li')].flatMap(li => {
+              const parts = [...li.children].map(e => { const r = document.createRange(); r.selectNodeContents(e); return [e, r.getBoundingClientRect()]; });
+              return parts.slice(1).filter(([, box], i) => box.left < parts[i][1].right - 1).map(([e]) => li.textContent + ' / ' + e.textContent);
+            })
+            """);
+        Assert.Empty(clashes);
+        Assert.Equal(Papers.Crowd.Moves.Count, await sheet.Page.Locator(".poster .moves li").CountAsync());
+    }
+
+    /// <summary>Somebody who falls is drawn on the way down: the body grows from their feet until it lies.</summary>
+    [Fact]
+    public async Task A_fall_is_seen_on_its_way_and_a_spark_only_where_a_blow_lands()
+    {
+        await using var sheet = await browser.Open(papers.Of("routine.html"));
+        var frames = await sheet.Eval<double[][]>("""
+            (() => {
+              const place = document.getElementById('place');
+              const course = JSON.parse(document.getElementById('course').textContent);
+              const actors = [...document.querySelectorAll('.actor')];
+              place.step = 'any';
+              const frames = [];
+              for (let time = course.from; time <= course.to; time += 0.25) {
+                place.value = time;
+                place.dispatchEvent(new Event('input'));
+                const down = actors.filter(a => a.classList.contains('falls')).map(a => Number(a.querySelector('.lying').getAttribute('transform').match(/scale\(1,([\d.]+)\)/)[1]));
+                const lands = course.performers.flatMap(p => p.contacts).filter(c => c[2] && time >= c[0] && time < c[0] + 1).length;
+                frames.push([time, down.length ? Math.max(...down) : 0, lands, document.querySelectorAll('#blows .spark').length]);
+              }
+              return frames;
+            })()
+            """);
+        var falling = frames.Where(f => f[1] > 0).ToList();
+        Assert.True(falling.Count > 8, $"{falling.Count} moments");
+        Assert.Contains(falling.Zip(falling.Skip(1)), f => f.First[1] < f.Second[1] && f.Second[0] - f.First[0] == 0.25);
+        Assert.All(falling, f => Assert.InRange(f[1], 0.3, 1));
+        Assert.All(frames, f => Assert.Equal(f[2], f[3]));
+        Assert.Contains(frames, f => f[3] > 0);
     }
 
     [Fact]

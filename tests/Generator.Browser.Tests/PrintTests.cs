@@ -63,13 +63,38 @@ public sealed class PrintTests(Browser browser, Papers papers) : IClassFixture<B
         Check(pdf, width, height, 12, 22);
         Assert.Equal("Behind the cinema", pdf.Information.Title);
         var words = Words(pdf);
-        foreach (var paper in new[] { "Risk assessment: Behind the cinema", "Teaching plan: Behind the cinema", "Fight call", "Cue list", "PHRASES", "STEP 5" })
+        foreach (var paper in new[] { "Risk assessment", "Teaching plan", "Fight call", "Cue list", "PHRASES", "STEP 5" })
         {
             Assert.Contains(paper.Replace(" ", string.Empty, StringComparison.Ordinal), words.Replace(" ", string.Empty, StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase);
         }
 
         Assert.Contains(Cautions.Sheet.Replace(" ", string.Empty, StringComparison.Ordinal), words.Replace(" ", string.Empty, StringComparison.Ordinal), StringComparison.Ordinal);
     }
+
+    /// <summary>8 mm in points, less a tenth of a millimetre of rounding.</summary>
+    private const double High = 22.4;
+
+    [Theory]
+    [InlineData("wall-a3.pdf", 1191, 842, 1.0)]
+    [InlineData("wall-a2.pdf", 1684, 1191, 1.41)]
+    public void Counts_and_names_on_the_wall_have_capitals_of_8_millimetres_and_nothing_is_cut_off(string file, int width, int height, double larger)
+    {
+        var routine = Papers.Crowd;
+        var source = PaperSource.Of(new Scene(routine.Brief, Papers.Book), routine);
+        var printer = Paperwork.Printing.Browser.Find(Environment.GetEnvironmentVariable("PATH"));
+        Assert.NotNull(printer);
+        using var pdf = PdfDocument.Open(printer.Print(PosterPage.Of(source, PosterSize.Of(PageSize.A4).Single(s => s.FileName == file))));
+        Check(pdf, width, height, 2, 5);
+        var words = pdf.GetPages().SelectMany(p => p.GetWords()).ToList();
+        var counts = words.Where(w => w.Text.Length > 1 && w.Text[0] == 'c' && char.IsDigit(w.Text[1]) && IsBold(w)).ToList();
+        Assert.Equal(routine.Moves.Count, counts.Count);
+        Assert.All(counts, w => Assert.True(w.Letters[1].BoundingBox.Height >= High * larger, $"{w.Text}: {w.Letters[1].BoundingBox.Height} points"));
+        var names = words.Where(w => w.Text is "Bo" or "Jo" or "Wanda-Marie" && IsBold(w)).ToList();
+        Assert.True(names.Count > routine.Moves.Count / 5, $"{names.Count} names");
+        Assert.All(names, w => Assert.True(w.Letters[0].BoundingBox.Height >= High * larger, $"{w.Text}: {w.Letters[0].BoundingBox.Height} points"));
+    }
+
+    private static bool IsBold(Word word) => word.FontName?.Contains("Bold", StringComparison.OrdinalIgnoreCase) == true;
 
     private static void Check(PdfDocument pdf, int width, int height, int fewest, int most)
     {

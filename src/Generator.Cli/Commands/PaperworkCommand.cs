@@ -22,7 +22,7 @@ internal static class PaperworkCommand
         var from = DateOption.Of("--from", "The first rehearsal day, such as 2027-03-15: dates in the teaching plan, and a calendar file.");
         var frames = WordOption.Of("--frames", "RATE", "Frames a second of the timecodes: 24, 25, 29.97 (drop-frame) or 30; 25 when nothing is said.", "a frame rate", FrameRate.All, r => r.Name);
         var guidance = WordOption.Of("--guidance", "COUNTRY", "Whose guidance the safety papers name: generic, uk, us or ontario; generic when nothing is said.", "a country", Guidance.All, g => g.Word);
-        var page = WordOption.Of("--page", "PAPER", "The paper of pack.pdf: a4 or letter; when nothing is said letter with the guidance of us or ontario, else a4.", "a paper", PageSize.All, p => p.Word);
+        var page = WordOption.Of("--page", "PAPER", "The paper of pack.pdf and, twice and four times as large, of the wall: a4 or letter; when nothing is said letter with the guidance of us or ontario, else a4.", "a paper", PageSize.All, p => p.Word);
         var noPdf = new Option<bool>("--no-pdf") { Description = "Makes no PDF; nothing is printed with a browser." };
         var library = CommonOptions.Library();
         var command = new HouseCommand("paperwork", "Makes the papers of a routine: what each person on the crew needs, in one folder.")
@@ -86,8 +86,8 @@ internal static class PaperworkCommand
             PaperList.Tell(desk, paper.FileName, width, paper.Purpose);
         }
 
-        var printed = pdf && PackPrint.Make(desk, folder, source, width);
-        StalePapers.Tell(desk, folder, [.. papers.Select(p => p.FileName), .. printed ? [PackPage.FileName] : Array.Empty<string>()]);
+        IReadOnlyList<string> printed = pdf ? PackPrint.Make(desk, folder, source, width) : [];
+        StalePapers.Tell(desk, folder, [.. papers.Select(p => p.FileName), .. printed]);
 
         desk.Err.WriteLine($"The papers are in {folder}.");
         if (source.Verdict.IsClean)

@@ -3,6 +3,7 @@ using Generator.Paperwork.Text;
 using Markdig;
 using Markdig.Extensions.Tables;
 using Markdig.Syntax;
+using Block = Markdig.Syntax.Block;
 using Markdig.Syntax.Inlines;
 
 namespace Generator.Cli.Guides;

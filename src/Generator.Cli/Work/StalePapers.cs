@@ -25,6 +25,6 @@ internal static class StalePapers
     }
 
     private static bool IsPaper(string file) =>
-        Pack.Optional.Append(PackPage.FileName).Contains(file, StringComparer.OrdinalIgnoreCase)
+        Pack.Optional.Append(PackPage.FileName).Concat(PosterSize.FileNames).Contains(file, StringComparer.OrdinalIgnoreCase)
         || (file.StartsWith("part-", StringComparison.OrdinalIgnoreCase) && file.EndsWith(".html", StringComparison.OrdinalIgnoreCase));
 }

@@ -28,20 +28,21 @@ public static class CueList
     }
 
     /// <summary>The list as plain text of fixed width, ending with a line feed.</summary>
-    public static string Text(string title, IReadOnlyList<CueEntry> cues, Tempo tempo, FrameRate rate)
+    public static string Text(string title, IReadOnlyList<CueEntry> cues, Tempo tempo, FrameRate rate) => Block.TextOf(Blocks(title, cues, tempo, rate));
+
+    /// <summary>What it says, piece by piece.</summary>
+    public static IEnumerable<Block> Blocks(string title, IReadOnlyList<CueEntry> cues, Tempo tempo, FrameRate rate)
     {
         var clock = new ShowClock(tempo);
-        IEnumerable<string> lines =
+        return
         [
-            .. Page.Wrap("Cue list: " + title, Page.Width),
-            .. Page.Wrap($"Timecode at {rate} frames a second, from the first click; {Words.Number(ShowClock.CountIn)} clicks count in, count 1 is at {rate.LabelOf(rate.FrameAt(clock.At(0)))}. {Words.Number(tempo.CountsPerMinute)} counts a minute. Knaps stand where the blow lands, a hit of the hero at the end of its technique: move them by ear. MOVE is the move to which a cue belongs, COUNT when the cue itself comes. {Words.Tags}", Page.Width),
-            Page.Line('='),
-            .. Page.Wrap(Cautions.Sheet, Page.Width),
-            string.Empty,
-            .. Page.Row(2, ("TIMECODE", 11), ("MOVE", 4), ("COUNT", 8), ("KIND", 8), ("WHO", 15), ("WHAT", 22)),
-            Page.Line('-'),
-            .. cues.SelectMany(c => Page.Row(
-                2,
+            Block.Title("Cue list: " + title),
+            Block.Prose($"Timecode at {rate} frames a second, from the first click; {Words.Number(ShowClock.CountIn)} clicks count in, count 1 is at {rate.LabelOf(rate.FrameAt(clock.At(0)))}. {Words.Number(tempo.CountsPerMinute)} counts a minute. Knaps stand where the blow lands, a hit of the hero at the end of its technique: move them by ear. MOVE is the move to which a cue belongs, COUNT when the cue itself comes. {Words.Tags} {Words.Entrances}"),
+            Block.Rule,
+            Block.Caution(Cautions.Sheet),
+            Block.Gap,
+            Block.Columns(("TIMECODE", 11), ("MOVE", 4), ("COUNT", 8), ("KIND", 8), ("WHO", 15), ("WHAT", 22)),
+            .. cues.Select(c => Block.Row(
                 (rate.LabelOf(rate.FrameAt(clock.At(c.Moment))), 11),
                 (c.Move == 0 ? string.Empty : Words.MoveTag(c.Move), 4),
                 (Words.CountTag(c.Moment), 8),
@@ -49,7 +50,6 @@ public static class CueList
                 (c.Who, 15),
                 (c.What, 22))),
         ];
-        return string.Concat(lines.Select(l => l + "\n"));
     }
 
     private static IEnumerable<CueEntry> Of(Scene scene, Step step)

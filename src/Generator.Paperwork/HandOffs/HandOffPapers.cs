@@ -23,15 +23,15 @@ internal static class HandOffPapers
 
         if (source.Options.Cameras is { } cameras)
         {
-            yield return new SheetPaper(CameraName, "director and camera crew: which hits read from where", s => CameraSheet.Of(s.Scene, cameras));
+            yield return new SheetPaper(CameraName, "director and camera crew: which hits sell to which camera", s => CameraSheet.Blocks(s.Scene, cameras));
         }
 
-        yield return new SheetPaper("risk-assessment.txt", "the fight coordinator: hazards, who, controls, in five steps", s => RiskSheet.Of(s, s.Hazards));
+        yield return new SheetPaper("risk-assessment.txt", "the fight coordinator: hazards, who, controls, in five steps", s => [Block.Typed(RiskSheet.Of(s, s.Hazards))]);
         yield return new TextPaper("risk-assessment.html", "the same to read on a screen or to print", s => RiskPage.Of(s, s.Hazards));
-        yield return new SheetPaper("fight-call.txt", "the fight captain: what is checked and run before every performance", s => FightCallSheet.Of(s, s.Hazards));
+        yield return new SheetPaper("fight-call.txt", "the fight captain: what is checked and run before every performance", s => FightCallSheet.Blocks(s, s.Hazards));
         yield return new TextPaper(ChangeLog.FileName, "everybody: sign-offs, and what has changed since", s => ChangeLog.Next(s.Routine, s.Options.ChangeLog, s.Head));
         yield return new SheetPaper("cue-list.txt", "sound, light and camera: cues, knaps and falls with timecode", Cues);
-        yield return new SheetPaper("shape.txt", "whoever directs the fight: how it runs, and what would lift it", s => ShapeSheet.Of(s.Shape));
+        yield return new SheetPaper("shape.txt", "whoever directs the fight: how it runs, and what would lift it", s => ShapeSheet.Blocks(s.Shape));
         yield return new TextPaper("shape.svg", "the same as a picture", s => ShapePicture.Of(s.Shape, s.Head));
         yield return new TextPaper("moves.csv", "spreadsheets: every move", s => Moves(s).WithCaution().ToCsv());
         yield return new TextPaper("tracks.csv", "spreadsheets: what each performer does and when", s => Tracks(s).WithCaution().ToCsv());
@@ -42,12 +42,12 @@ internal static class HandOffPapers
 
     private static string Named(PaperHead head) => $"{head.Title}; {head.Identity}{(head.Warning is null ? string.Empty : ". " + head.Warning)}";
 
-    private static string Cues(PaperSource source) =>
-        CueList.Text(source.Brief.Title, CueList.Of(source.Scene, source.Routine, source.Steps, source.Phrases), source.Brief.Tempo, source.Options.Frames);
+    private static IEnumerable<Block> Cues(PaperSource source) =>
+        CueList.Blocks(source.Brief.Title, CueList.Of(source.Scene, source.Routine, source.Steps, source.Phrases), source.Brief.Tempo, source.Options.Frames);
 
     private static Table Moves(PaperSource source) => MoveTable.Of(source.Scene, source.Routine, source.Steps, source.Phrases).Under(source.Head);
 
     private static Table Tracks(PaperSource source) => TrackTable.Of(source.Scene, source.Routine, source.Steps).Under(source.Head);
 
-    private static string Teaching(PaperSource source) => TeachingSheet.Of(source.Scene, source.Steps, source.Plan, source.Options.From);
+    private static IEnumerable<Block> Teaching(PaperSource source) => TeachingSheet.Blocks(source.Scene, source.Steps, source.Plan, source.Options.From);
 }

@@ -25,10 +25,11 @@ internal static class HtmlPage
     /// <param name="script">Name of the script that is built in; null for none.</param>
     /// <param name="head">What stands at the foot of every printed page, beside its number.</param>
     /// <param name="paper">The paper on which it must be printed; null leaves that to the printer.</param>
-    public static string Of<TBody>(string title, object view, PaperHead head, string? script = null, PageSize? paper = null)
+    /// <param name="own">Further styles of the page.</param>
+    public static string Of<TBody>(string title, object view, PaperHead head, string? script = null, PageSize? paper = null, string own = "")
         where TBody : IComponent
     {
-        var style = BuiltIn("page.css") + RunningFoot.Of(head) + (paper is null ? string.Empty : $"@page {{ size: {paper.Css}; }}\n");
+        var style = BuiltIn("page.css") + own + RunningFoot.Of(head) + (paper is null ? string.Empty : $"@page {{ size: {paper.Css}; }}\n");
         return Shell(title, style, Body<TBody>(new(StringComparer.Ordinal) { ["View"] = view }), script is null ? null : BuiltIn(script));
     }
 

@@ -1,8 +1,10 @@
 using Generator.Paperwork.Html;
+using Generator.Paperwork.SafetyPapers;
 
 namespace Generator.Paperwork.Printing;
 
 /// <summary>What the printed pack shows.</summary>
 /// <param name="Routine">The pages of the routine.</param>
-/// <param name="Sheets">The papers that are text, each on pages of its own.</param>
-public sealed record PackView(RoutineView Routine, IReadOnlyList<string> Sheets);
+/// <param name="Sheets">The other papers that are read, each on pages of its own.</param>
+/// <param name="Risk">The risk assessment, which has pages of its own making.</param>
+public sealed record PackView(RoutineView Routine, IReadOnlyList<SheetView> Sheets, RiskView Risk);

@@ -5,45 +5,44 @@ using Generator.Rules.Replaying;
 
 namespace Generator.Paperwork.SafetyPapers;
 
-/// <summary>The sheet for the fight call before every performance, as plain text of fixed width.</summary>
+/// <summary>The sheet for the fight call before every performance.</summary>
 public static class FightCallSheet
 {
-    private const string Blank = "______________________";
-
     private static readonly string[] Fields = ["Date, performance", "Fight call at", "Fight captain", "Named to stop it", "First aider", "First aid kit at", "Word that stops all"];
 
-    /// <summary>The whole sheet, ending with a line feed.</summary>
-    public static string Of(PaperSource source, IReadOnlyList<Hazard> hazards) => string.Concat(Lines(source, hazards).Select(l => l + "\n"));
+    /// <summary>The whole sheet as plain text of fixed width, ending with a line feed.</summary>
+    public static string Of(PaperSource source, IReadOnlyList<Hazard> hazards) => Block.TextOf(Blocks(source, hazards));
 
-    private static IEnumerable<string> Lines(PaperSource source, IReadOnlyList<Hazard> hazards) =>
+    /// <summary>What it says, piece by piece.</summary>
+    public static IEnumerable<Block> Blocks(PaperSource source, IReadOnlyList<Hazard> hazards) =>
     [
-        .. Page.Wrap("Fight call: " + source.Brief.Title, Page.Width),
-        .. Page.Wrap($"Guidance: {source.Options.Guidance.Country}.", Page.Width),
-        Page.Line('='),
-        .. Page.Wrap(SafetyCautions.NoClearance, Page.Width),
-        string.Empty,
-        .. Page.Wrap("Everybody in the fight runs it before every performance. No fight call, no fight; only fight coordinator or fight captain may make an exception. Understudies have rehearsed it with the real props.", Page.Width),
-        string.Empty,
-        "WHO AND WHEN",
-        .. Fields.Select(f => Page.Row(2, (f, 24), (Blank + Blank, 44)).First()),
-        .. Page.Hang("  ", "Anybody may stop it at any time. After any knock to the head: stop, assess, and do not go on that day. The time is set by your own agreement (a sample US stage clause: in the 15 minutes before half-hour)."),
-        string.Empty,
-        "CHECKS BEFORE",
-        .. Checks(source).SelectMany(c => Page.Hang("  [ ] ", c)),
-        string.Empty,
-        "RUN",
-        .. Page.Hang("  ", Words.Tags),
-        .. Runs(source).SelectMany(c => Page.Hang("  [ ] ", c)),
-        string.Empty,
-        "CUES TO HEAR",
+        Block.Title("Fight call: " + source.Brief.Title),
+        Block.Prose($"Guidance: {source.Options.Guidance.Country}."),
+        Block.Rule,
+        Block.Caution(SafetyCautions.NoClearance),
+        Block.Gap,
+        Block.Prose("Everybody in the fight runs it before every performance. No fight call, no fight; only fight coordinator or fight captain may make an exception. Understudies have rehearsed it with the real props."),
+        Block.Gap,
+        Block.Heading("Who and when"),
+        .. Fields.Select(Block.Field),
+        Block.Item("  ", "Anybody may stop it at any time. After any knock to the head: stop, assess, and do not go on that day. The time is set by your own agreement (a sample US stage clause: in the 15 minutes before half-hour)."),
+        Block.Gap,
+        Block.Heading("Checks before"),
+        .. Checks(source).Select(c => Block.Item("  [ ] ", c)),
+        Block.Gap,
+        Block.Heading("Run"),
+        Block.Item("  ", Words.Tags),
+        .. Runs(source).Select(c => Block.Item("  [ ] ", c)),
+        Block.Gap,
+        Block.Heading("Cues to hear"),
         .. Cues(source),
-        string.Empty,
-        "WATCH FOR",
-        .. hazards.Where(h => h.Level > RiskLevel.Green && h.Moves.Count > 0).SelectMany(h => Page.Row(2, (RiskSheet.Word(h.Level), 15), (h.Title, 26), (RiskSheet.When(h), 33))),
-        string.Empty,
-        "EACH CONFIRMS: I know every count of mine, and I am fit to do it today",
-        .. new Finder(source).Everybody.SelectMany(n => Page.Row(2, (n, 24), ("fit: yes / no", 14), ("signed " + Blank, 32))),
-        .. Page.Hang("  ", "After any change of the routine everybody meets, walks the change, and confirms anew."),
+        Block.Gap,
+        Block.Heading("Watch for"),
+        .. hazards.Where(h => h.Level > RiskLevel.Green && h.Moves.Count > 0).Select(h => Block.Row((RiskSheet.Word(h.Level), 15), (h.Title, 26), (RiskSheet.When(h), 33))),
+        Block.Gap,
+        Block.Heading("Each confirms", "I know every count of mine, and I am fit to do it today"),
+        .. new Finder(source).Everybody.Select(n => Block.Sign(n, "fit: yes / no")),
+        Block.Item("  ", "After any change of the routine everybody meets, walks the change, and confirms anew."),
     ];
 
     private static IEnumerable<string> Checks(PaperSource source)
@@ -92,10 +91,10 @@ public static class FightCallSheet
         yield return $"Only if all say yes: the whole once at performance speed, metronome {Words.Number(source.Brief.Tempo.CountsPerMinute)}, never faster.";
     }
 
-    private static IEnumerable<string> Cues(PaperSource source)
+    private static IEnumerable<Block> Cues(PaperSource source)
     {
         var cued = source.Steps.Where(s => s.Row.Cue != Cue.None && s.Row.Attacker >= 0).ToList();
-        return cued.Count == 0 ? ["  none"] : cued.SelectMany(s => Page.Row(2, (Words.MoveTag(s.Index + 1), 4), (Words.CountTag(s.Start), 5), (Words.Of(s.Row.Cue), 6), (Page.Clean(source.Brief.Attackers[s.Row.Attacker].Name), 15), (Told(s), 40)));
+        return cued.Count == 0 ? [Block.Item("  ", "none")] : cued.Select(s => Block.Row((Words.MoveTag(s.Index + 1), 4), (Words.CountTag(s.Start), 5), (Words.Of(s.Row.Cue), 6), (Page.Clean(source.Brief.Attackers[s.Row.Attacker].Name), 15), (Told(s), 40)));
     }
 
     private static string Told(Step step) => $"{step.Attack?.Name ?? step.Technique?.Name} from {Words.Clock(step.TargetBearing)}";

@@ -5,77 +5,62 @@ using Generator.Rules.Replaying;
 
 namespace Generator.Paperwork.Teaching;
 
-/// <summary>The teaching plan as plain text of fixed width.</summary>
+/// <summary>The teaching plan.</summary>
 public static class TeachingSheet
 {
     private const string Under = "       ";
 
-    /// <summary>The whole sheet, ending with a line feed.</summary>
+    /// <summary>The whole sheet as plain text of fixed width, ending with a line feed.</summary>
     /// <param name="scene">The brief and the library worked out.</param>
     /// <param name="steps">The routine replayed.</param>
     /// <param name="plan">The plan of it.</param>
     /// <param name="from">Date of the first day; null numbers the days only.</param>
-    public static string Of(Scene scene, IReadOnlyList<Step> steps, TeachingPlan plan, DateOnly? from) =>
-        string.Concat(Lines(scene, steps, plan, from).Select(l => l + "\n"));
+    public static string Of(Scene scene, IReadOnlyList<Step> steps, TeachingPlan plan, DateOnly? from) => Block.TextOf(Blocks(scene, steps, plan, from));
 
-    private static IEnumerable<string> Lines(Scene scene, IReadOnlyList<Step> steps, TeachingPlan plan, DateOnly? from) =>
+    /// <summary>What it says, piece by piece.</summary>
+    public static IEnumerable<Block> Blocks(Scene scene, IReadOnlyList<Step> steps, TeachingPlan plan, DateOnly? from) =>
     [
-        .. Page.Wrap("Teaching plan: " + scene.Brief.Title, Page.Width),
-        Page.Line('='),
-        .. Page.Wrap(Cautions.Sheet, Page.Width),
-        string.Empty,
-        "PHRASES",
-        .. Page.Wrap("Cut where least is under way. Each phrase begins with the last move of the one before, so that the joins are learnt too.", Page.Width),
-        string.Empty,
+        Block.Title("Teaching plan: " + scene.Brief.Title),
+        Block.Rule,
+        Block.Caution(Cautions.Sheet),
+        Block.Gap,
+        Block.Heading("Phrases"),
+        Block.Prose("Cut where least is under way. Each phrase begins with the last move of the one before, so that the joins are learnt too. " + Words.Entrances),
+        Block.Gap,
         .. plan.Phrases.SelectMany(p => Phrase(scene, steps, p)),
         .. Ladder(scene.Brief.Tempo, steps, plan.Phrases),
-        string.Empty,
+        Block.Gap,
         .. Budget(scene, plan),
-        string.Empty,
+        Block.Gap,
         .. Days(scene.Brief.Tempo, plan, from),
     ];
 
-    private static IEnumerable<string> Phrase(Scene scene, IReadOnlyList<Step> steps, Phrase phrase)
+    private static IEnumerable<Block> Phrase(Scene scene, IReadOnlyList<Step> steps, Phrase phrase)
     {
         var (first, last) = (steps[phrase.First - 1], steps[phrase.Last - 1]);
         var (from, to) = phrase.SpanOf(steps);
         var who = phrase.Of(steps).Where(s => s.HasTarget).Select(s => Page.Clean(scene.Brief.Attackers[s.Row.Attacker].Name)).Distinct();
-        foreach (var line in Page.Row(2, ("phrase " + Words.Number(phrase.Number), 9), ($"moves {Words.Number(phrase.First)} to {Words.Number(phrase.Last)}", 16), ($"counts {Words.Count(from)} to {Words.Count(to)}", 20), (string.Join(", ", who), 27)))
-        {
-            yield return line;
-        }
-
+        yield return Block.Row(("phrase " + Words.Number(phrase.Number), 9), ($"moves {Words.Number(phrase.First)} to {Words.Number(phrase.Last)}", 16), ($"counts {Words.Count(from)} to {Words.Count(to)}", 20), (string.Join(", ", who), 27));
         if (phrase.Number > 1 && first.Technique is { } picked)
         {
-            foreach (var line in Page.Hang(Under + "picks up from ", $"move {Words.Number(phrase.First)}, {Words.AtCount(first.Start)}: {picked.Name}"))
-            {
-                yield return line;
-            }
+            yield return Block.Item(Under + "picks up from ", $"move {Words.Number(phrase.First)}, {Words.AtCount(first.Start)}: {picked.Name}");
         }
 
         var moment = phrase.Last < steps.Count ? steps[phrase.Last].Start : last.End;
-        foreach (var line in Page.Hang(Under + "stops with ", Standstill.Of(scene, last.After, moment)))
-        {
-            yield return line;
-        }
-
+        yield return Block.Item(Under + "stops with ", Standstill.Of(scene, last.After, moment));
         if (phrase.Last < steps.Count)
         {
-            yield return Under + (CarryOver.Of(last, steps[phrase.Last]) == 0 ? "a stable moment to stop" : "not a stable moment: remember who is where, and set it up again to go on");
+            yield return Block.Item(Under, CarryOver.Of(last, steps[phrase.Last]) == 0 ? "a stable moment to stop" : "not a stable moment: remember who is where, and set it up again to go on");
         }
 
-        yield return string.Empty;
+        yield return Block.Gap;
     }
 
-    private static IEnumerable<string> Ladder(Tempo tempo, IReadOnlyList<Step> steps, IReadOnlyList<Phrase> phrases)
+    private static IEnumerable<Block> Ladder(Tempo tempo, IReadOnlyList<Step> steps, IReadOnlyList<Phrase> phrases)
     {
-        yield return "SPEEDS  seconds for each phrase, once through";
-        foreach (var line in Page.Wrap($"Performance speed is the routine's tempo, {Words.Number(tempo.CountsPerMinute)} counts a minute. At quarter and half speed falls are walked down and blows only shown.", Page.Width))
-        {
-            yield return line;
-        }
-
-        yield return Ladder(string.Empty, s => s.ToString());
+        yield return Block.Heading("Speeds", "seconds for each phrase, once through");
+        yield return Block.Prose($"Performance speed is the routine's tempo, {Words.Number(tempo.CountsPerMinute)} counts a minute. At quarter and half speed falls are walked down and blows only shown.");
+        yield return Block.Columns([(string.Empty, 16), .. Speed.Ladder.Select(s => (s.ToString(), 13))]);
         yield return Ladder("metronome", s => s.MetronomeOf(tempo));
         foreach (var phrase in phrases)
         {
@@ -91,68 +76,51 @@ public static class TeachingSheet
         }
     }
 
-    private static string Ladder(string what, Func<Speed, string> of) => Page.Row(2, [(what, 16), .. Speed.Ladder.Select(s => (of(s), 13))]).First();
+    private static Block Ladder(string what, Func<Speed, string> of) => Block.Row([(what, 16), .. Speed.Ladder.Select(s => (of(s), 13))]);
 
-    private static IEnumerable<string> Budget(Scene scene, TeachingPlan plan)
+    private static IEnumerable<Block> Budget(Scene scene, TeachingPlan plan)
     {
         var tempo = scene.Brief.Tempo;
-        yield return "WHAT A DAY MAY ASK OF EACH PERFORMER  one run / whole day";
-        foreach (var line in Page.Wrap($"Falls and head-height hits after the brief's caps for {Words.Many(scene.Brief.Safety.Runs, "run")}, high effort as much as the planned runs take. The performer may always ask for less.", Page.Width))
-        {
-            yield return line;
-        }
-
-        yield return Page.Row(2, ("", 20), ("falls", 11), ("head-height hits", 17), ("high effort", 20)).First();
+        yield return Block.Heading("What a day may ask of each performer", "one run / whole day");
+        yield return Block.Prose($"Falls and head-height hits after the brief's caps for {Words.Many(scene.Brief.Safety.Runs, "run")}, high effort as much as the planned runs take. The performer may always ask for less.");
+        yield return Block.Columns(("", 20), ("falls", 11), ("head-height hits", 17), ("high effort", 20));
         for (var p = 0; p < plan.Run.Count; p++)
         {
             var (run, day) = (plan.Run[p], plan.Budget[p]);
             string Seconds(int effort) => ExactSeconds.Of(new HalfCounts(effort), tempo).ToTenths();
-            foreach (var line in Page.Row(
-                2,
+            yield return Block.Row(
                 (p == 0 ? scene.Brief.Hero.Name : scene.Brief.Attackers[p - 1].Name, 20),
                 ($"{Words.Number(run.Falls)} / {Words.Number(day.Falls)}", 11),
                 ($"{Words.Number(run.HeadHits)} / {Words.Number(day.HeadHits)}", 17),
-                ($"{Seconds(run.Effort)} / {Seconds(day.Effort)} s", 20)))
-            {
-                yield return line;
-            }
+                ($"{Seconds(run.Effort)} / {Seconds(day.Effort)} s", 20));
         }
     }
 
-    private static IEnumerable<string> Days(Tempo tempo, TeachingPlan plan, DateOnly? from)
+    private static IEnumerable<Block> Days(Tempo tempo, TeachingPlan plan, DateOnly? from)
     {
         var dates = from is { } date ? RehearsalDates.Of(date, plan.Days.Count) : null;
-        yield return "DAYS";
-        foreach (var line in Page.Wrap("Repeats are upper bounds, common practice, no source. Minutes in motion are all repeats together; talk, setting up again and rest come on top. Break after 55 minutes for 5, or after 80 for 10 (US stage practice), or as your own terms say.", Page.Width))
+        yield return Block.Heading("Days");
+        yield return Block.Prose("Repeats are upper bounds, common practice, no source. Minutes in motion are all repeats together; talk, setting up again and rest come on top. Break after 55 minutes for 5, or after 80 for 10 (US stage practice), or as your own terms say.");
+        foreach (var block in DayStrip.Of(plan.Days, dates))
         {
-            yield return line;
-        }
-
-        foreach (var line in DayStrip.Of(plan.Days, dates))
-        {
-            yield return line;
+            yield return block;
         }
 
         foreach (var day in plan.Days)
         {
-            yield return string.Empty;
-            foreach (var line in Page.Hang($"Day {Words.Number(day.Number)}  ", (dates is null ? string.Empty : RehearsalDates.Label(dates[day.Number - 1]) + ": ") + $"{day.Aim}, {day.MotionText}"))
+            yield return Block.Gap;
+            yield return Block.Item($"Day {Words.Number(day.Number)}  ", (dates is null ? string.Empty : RehearsalDates.Label(dates[day.Number - 1]) + ": ") + $"{day.Aim}, {day.MotionText}");
+            foreach (var block in day.Drills.SelectMany(d => Drill(tempo, d)))
             {
-                yield return line;
-            }
-
-            foreach (var line in day.Drills.SelectMany(d => Drill(tempo, d)))
-            {
-                yield return line;
+                yield return block;
             }
         }
     }
 
-    private static IEnumerable<string> Drill(Tempo tempo, Drill drill)
+    private static Block[] Drill(Tempo tempo, Drill drill)
     {
         var repeats = drill.Repeats == 0 ? "mark it only" : Words.Many(drill.Repeats, "time");
         var held = drill.Repeats < drill.Wanted ? $"{Page.Clean(drill.HeldBackBy)} has no more falls or effort left this day" : string.Empty;
-        return Page.Row(2, (drill.What, 25), ($"{drill.Speed} speed", 19), ("metronome " + drill.Speed.MetronomeOf(tempo), 16), (repeats, 12))
-            .Concat(Page.Hang("        ", held));
+        return [Block.Row((drill.What, 25), ($"{drill.Speed} speed", 19), ("metronome " + drill.Speed.MetronomeOf(tempo), 16), (repeats, 12)), Block.Item("        ", held)];
     }
 }

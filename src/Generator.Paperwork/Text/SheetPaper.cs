@@ -2,11 +2,11 @@ using System.Text;
 
 namespace Generator.Paperwork.Text;
 
-/// <summary>A paper that is plain text, under the head that all of them bear, and cut into printed pages.</summary>
+/// <summary>A paper that is plain text, under the head that all of them bear, and cut into printed pages; the pack prints it as a page of the house.</summary>
 /// <param name="fileName">Name of the file, without folder.</param>
 /// <param name="purpose">Who it is for.</param>
-/// <param name="text">Makes the text below the head.</param>
-public sealed class SheetPaper(string fileName, string purpose, Func<PaperSource, string> text) : IPaper
+/// <param name="blocks">What it says below the head.</param>
+public sealed class SheetPaper(string fileName, string purpose, Func<PaperSource, IEnumerable<Block>> blocks) : IPaper
 {
     /// <summary>Lines on a printed page at six an inch and half an inch of margin, on Letter; A4 has room for more. Common practice, no source.</summary>
     public const int LinesOfAPage = 60;
@@ -23,8 +23,11 @@ public sealed class SheetPaper(string fileName, string purpose, Func<PaperSource
 
     public void Write(PaperSource source, Stream stream) => stream.Write(Encoding.UTF8.GetBytes(string.Join('\f', Pages(source))));
 
-    /// <summary>The whole text on one page without end, for a pack that has pages of its own.</summary>
-    public string Whole(PaperSource source) => source.Head.Above(text(source));
+    /// <summary>What it says, piece by piece.</summary>
+    public IReadOnlyList<Block> Blocks(PaperSource source) => [.. blocks(source)];
+
+    /// <summary>The whole text on one page without end.</summary>
+    public string Whole(PaperSource source) => source.Head.Above(Block.TextOf(blocks(source)));
 
     /// <summary>Each page ends with title, version and its number; a form feed parts it from the next.</summary>
     private IEnumerable<string> Pages(PaperSource source)

@@ -67,7 +67,7 @@ public class PaperworkCommandTests
         File.WriteAllText(Path.Combine(folder, "my-notes.txt"), "x");
         var answer = rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", folder, "--no-pdf");
         Assert.Equal(
-            "Left over from an earlier run and not part of these papers: pack.pdf, part-somebody-else.html, rehearsals.ics.\n" +
+            "Left over from an earlier run and not part of these papers: pack.pdf, part-somebody-else.html, rehearsals.ics, wall-a2.pdf, wall-a3.pdf.\n" +
             "  Maybe delete them before anything is handed out.\nThe papers are in FOLDER/papers.\n",
             answer.Told);
         Assert.True(File.Exists(Path.Combine(folder, "rehearsals.ics")));
@@ -75,23 +75,23 @@ public class PaperworkCommandTests
     }
 
     [Theory]
-    [InlineData("size: A4", "--guidance", "uk")]
-    [InlineData("size: letter", "--guidance", "us")]
-    [InlineData("size: letter", "--page", "Letter")]
-    [InlineData("size: A4", "--page", "a4", "--guidance", "ontario")]
-    public void The_pack_is_printed_on_the_paper_of_the_country_or_the_one_that_is_named(string style, params string[] options)
+    [InlineData("size: 420mm 297mm; size: 594mm 420mm; size: A4", "--guidance", "uk")]
+    [InlineData("size: 17in 11in; size: 22in 17in; size: letter", "--guidance", "us")]
+    [InlineData("size: 17in 11in; size: 22in 17in; size: letter", "--page", "Letter")]
+    [InlineData("size: 420mm 297mm; size: 594mm 420mm; size: A4", "--page", "a4", "--guidance", "ontario")]
+    public void Pack_and_posters_are_printed_on_the_paper_of_the_country_or_the_one_that_is_named(string sizes, params string[] options)
     {
-        var printed = string.Empty;
+        var printed = new List<string>();
         using var rig = new Rig
         {
             Printer = () => (page, _) =>
             {
-                printed = page;
+                printed.Add(page);
                 return [1];
             },
         };
         Assert.Equal(ExitCode.Good, rig.Run(["paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", Path.Combine(rig.Folder, "papers"), .. options]).Code);
-        Assert.Contains("@page { " + style + "; }", printed, StringComparison.Ordinal);
+        Assert.Equal(sizes.Split("; "), printed.Select(p => p.Split("</style>")[0].Split("@page { size: ")[1].Split(';')[0]).Select(s => "size: " + s));
         Assert.DoesNotContain("size:", File.ReadAllText(Path.Combine(rig.Folder, "papers", "routine.html")).Split("</style>")[0].Replace("box-sizing:", string.Empty, StringComparison.Ordinal).Replace("font-size:", string.Empty, StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
@@ -131,8 +131,8 @@ public class PaperworkCommandTests
         var answer = rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", folder);
         Assert.Equal(ExitCode.Good, answer.Code);
         Assert.Equal(
-            "pack.pdf is not made: there is no Chromium or Chrome on the search path. All other papers are.\n" +
-            "  Maybe install Chromium, or open routine.html in a browser and print it; --no-pdf leaves it out.\nThe papers are in FOLDER/papers.\n",
+            "wall-a3.pdf, wall-a2.pdf, pack.pdf are not made: there is no Chromium or Chrome on the search path. All other papers are.\n" +
+            "  Maybe install Chromium, or open routine.html and wall.html in a browser and print them; --no-pdf leaves all PDF out.\nThe papers are in FOLDER/papers.\n",
             answer.Told);
         Assert.False(File.Exists(Path.Combine(folder, "pack.pdf")));
         Assert.True(File.Exists(Path.Combine(folder, "routine.html")));
@@ -146,7 +146,7 @@ public class PaperworkCommandTests
         var old = rig.File("pack.pdf", "old");
         var answer = rig.Run("paperwork", rig.File("r.csv", Samples.CleanCsv), "--out", rig.Folder);
         Assert.Equal(ExitCode.Good, answer.Code);
-        Assert.Contains("pack.pdf is not made: the printer is on fire.", answer.Err, StringComparison.Ordinal);
+        Assert.Contains("wall-a3.pdf, wall-a2.pdf, pack.pdf are not made: the printer is on fire.", answer.Err, StringComparison.Ordinal);
         Assert.Contains("Left over from an earlier run and not part of these papers: pack.pdf.\n", answer.Err, StringComparison.Ordinal);
         Assert.Equal("old", File.ReadAllText(old));
     }

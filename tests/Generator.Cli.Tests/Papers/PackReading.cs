@@ -11,13 +11,19 @@ internal static partial class PackReading
     /// <summary>What the pages of the routine say in print.</summary>
     public const string Pages = "pack.pdf, routine";
 
-    /// <summary>What the text papers say in print.</summary>
-    public const string Sheets = "pack.pdf, text papers";
+    /// <summary>What the other papers say in print.</summary>
+    public const string Sheets = "pack.pdf, other papers";
 
     public static readonly string[] All = [Pages, Sheets];
 
     /// <summary>Points at the upper and lower edge in which warning and foot stand.</summary>
     private const double Edge = 45;
+
+    /// <summary>Lines on every page, foot and warning apart: whoever turns to it finds more than a remnant of the one before.</summary>
+    private const int FewestLines = 6;
+
+    /// <summary>Room between two words that stand in different columns, as a share of the font size.</summary>
+    private const double Column = 0.55;
 
     /// <summary>What the pack says.</summary>
     /// <param name="bytes">The file.</param>
@@ -26,7 +32,7 @@ internal static partial class PackReading
     {
         using var pdf = PdfDocument.Open(bytes);
         var facts = new List<Fact>();
-        var sheets = new List<List<string>>();
+        var sheets = new List<(string Paper, List<string> Lines)>();
         foreach (var page in pdf.GetPages())
         {
             var words = page.GetWords().ToList();
@@ -35,28 +41,30 @@ internal static partial class PackReading
             facts.Add(new Fact(Pages, "page", $"pack {page.Number}", "numbered"));
             facts.AddRange(TextReading.Head(foot).Where(f => f.Topic == "version").Select(f => f with { Paper = Pages }));
             facts.Add(new Fact(Pages, "forbidden", "all", words.Exists(w => w.BoundingBox.Bottom > page.Height - Edge && w.Text == "PERFORMED") ? "yes" : "no"));
-            var body = page.Letters.Where(l => l.StartBaseLine.Y is var y && y > Edge && y < page.Height - Edge).ToList();
-            if (body.Count(l => l.FontName?.Contains("Mono", StringComparison.Ordinal) == true) > body.Count / 2)
+            var body = words.Where(w => w.BoundingBox.Bottom > Edge && w.BoundingBox.Bottom < page.Height - Edge).ToList();
+            var lines = Lines(body).ConvertAll(Spaced);
+            facts.Add(new Fact(Pages, "lines on a page", $"pack {page.Number}", lines.Count >= FewestLines ? "enough" : string.Join(" / ", lines)));
+            facts.Add(new Fact(Pages, "lines on a page", $"pack {page.Number}", "enough"));
+            if (lines.Take(3).Select(PaperOf).FirstOrDefault(p => p is not null) is { } paper)
             {
-                var lines = Typed(body);
-                if (sheets.Count == 0 || lines.Take(8).Any(l => Identity().IsMatch(l)))
-                {
-                    sheets.Add([]);
-                }
+                sheets.Add((paper, []));
+            }
 
-                sheets[^1].AddRange(lines);
+            if (sheets.Count > 0)
+            {
+                sheets[^1].Lines.AddRange(lines);
             }
             else
             {
-                facts.AddRange(Drawn(words.Where(w => w.BoundingBox.Bottom > Edge && w.BoundingBox.Bottom < page.Height - Edge).ToList(), page.Width, cast));
+                facts.AddRange(Drawn(body, page.Width, cast));
             }
         }
 
         facts.Add(new Fact(Pages, "number of phrases", "all", facts.Count(f => f.Topic == "phrase").ToString(System.Globalization.CultureInfo.InvariantCulture)));
-        return facts.Concat(sheets.SelectMany(s => TextReading.Body(PaperOf(s[0]), string.Join('\n', s), cast)).Select(f => f with { Paper = Sheets }));
+        return facts.Concat(sheets.SelectMany(s => TextReading.Body(s.Paper, string.Join('\n', s.Lines), cast)).Select(f => f with { Paper = Sheets }));
     }
 
-    private static string PaperOf(string title) => title.Split(':')[0] switch
+    private static string? PaperOf(string title) => title switch
     {
         "Teaching plan" => "teaching-plan.txt",
         "Risk assessment" => "risk-assessment.txt",
@@ -64,25 +72,23 @@ internal static partial class PackReading
         "Camera plan" => "camera-plan.txt",
         "Cue list" => "cue-list.txt",
         "Shape" => "shape.txt",
-        _ => "wall.txt",
+        _ => null,
     };
 
-    /// <summary>Lines of a typewriter: every letter in its column.</summary>
-    private static List<string> Typed(IReadOnlyList<Letter> letters)
+    /// <summary>The words of a line, those of different columns farther apart, behind the indent of a typed row.</summary>
+    private static string Spaced(List<Word> line)
     {
-        var wide = letters.Where(l => l.Value == "e").Select(l => l.Width).DefaultIfEmpty(6).First();
-        var left = Math.Min(letters.Min(l => l.StartBaseLine.X), 34.1);
-        return [.. letters.GroupBy(l => Math.Round(l.StartBaseLine.Y)).OrderByDescending(g => g.Key).Select(g =>
+        var text = new StringBuilder(line.Count > 1 ? "  " : string.Empty);
+        for (var i = 0; i < line.Count; i++)
         {
-            var line = new StringBuilder();
-            foreach (var letter in g.OrderBy(l => l.StartBaseLine.X))
-            {
-                line.Append(' ', Math.Max(0, (int)Math.Round((letter.StartBaseLine.X - left) / wide) - line.Length)).Append(letter.Value);
-            }
+            text.Append(i == 0 ? string.Empty : line[i].BoundingBox.Left - line[i - 1].BoundingBox.Right > Column * line[i].Letters[0].PointSize ? "  " : " ").Append(Plain(line[i].Text));
+        }
 
-            return line.ToString().TrimEnd();
-        })];
+        return line.Count > 1 && PaperOf(text.ToString().Trim()) is not null ? text.ToString().Trim() : text.ToString();
     }
+
+    /// <summary>Without the letters that a font joins.</summary>
+    private static string Plain(string text) => text.Replace("ﬀ", "ff", StringComparison.Ordinal).Replace("ﬁ", "fi", StringComparison.Ordinal).Replace("ﬂ", "fl", StringComparison.Ordinal).Replace("ﬃ", "ffi", StringComparison.Ordinal);
 
     /// <summary>The moves of a phrase: column by column, bold words marked.</summary>
     private static IEnumerable<Fact> Drawn(IReadOnlyList<Word> words, double width, IReadOnlyList<string> cast)
@@ -92,7 +98,7 @@ internal static partial class PackReading
             var lines = Lines(column);
             var large = lines.SelectMany(l => l.Zip(l.Skip(1))).Where(p => p.First.Text is "count" or "click" && IsLarge(p.First)).ToList();
             var said = lines.SelectMany(l => l).Except(large.SelectMany(p => new[] { p.First, p.Second })).Where(w => w.Text.Any(char.IsLetterOrDigit) && !Sign().IsMatch(w.Text));
-            var text = string.Join(' ', said.Select(w => (IsBold(w) ? "*" : string.Empty) + w.Text)).Replace("ﬀ", "ff", StringComparison.Ordinal).Replace("ﬁ", "fi", StringComparison.Ordinal).Replace("ﬂ", "fl", StringComparison.Ordinal).Replace("ﬃ", "ffi", StringComparison.Ordinal);
+            var text = Plain(string.Join(' ', said.Select(w => (IsBold(w) ? "*" : string.Empty) + w.Text)));
             foreach (Match phrase in Phrase().Matches(text))
             {
                 yield return new Fact(Pages, "phrase", phrase.Groups["number"].Value, phrase.Groups["counts"].Value);
@@ -152,7 +158,4 @@ internal static partial class PackReading
 
     [GeneratedRegex(@"^(H|A\d)$", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex Sign();
-
-    [GeneratedRegex(@"^Version [0-9a-f]{8}\b", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
-    private static partial Regex Identity();
 }

@@ -6,6 +6,9 @@ namespace Generator.Cli.Tests.Papers;
 /// <summary>Reads text papers as a person would: by their headings, columns and words.</summary>
 internal static partial class TextReading
 {
+    /// <summary>How the wall sheet says that somebody falls.</summary>
+    private static readonly string[] Falling = ["goes down to a knee", "falls on the back", "falls on the side", "falls forward", "is thrown over"];
+
     /// <summary>What each text paper says.</summary>
     /// <param name="paper">File name.</param>
     /// <param name="text">The whole text.</param>
@@ -47,7 +50,7 @@ internal static partial class TextReading
 
     public static string Flat(string text) => string.Join(' ', text.Split([' ', '\n', '\r', '\u00a0'], StringSplitOptions.RemoveEmptyEntries));
 
-    private static IEnumerable<Fact> Named(string flat, IReadOnlyList<string> cast) => cast.Where(n => flat.Contains($"] {n}: firm", StringComparison.Ordinal)).Select(n => new Fact(string.Empty, "cast", n, "in it"));
+    private static IEnumerable<Fact> Named(string flat, IReadOnlyList<string> cast) => cast.Where(n => flat.Contains($" {n}: firm", StringComparison.Ordinal)).Select(n => new Fact(string.Empty, "cast", n, "in it"));
 
     private static IEnumerable<Fact> Wall(string[] lines, IReadOnlyList<string> cast)
     {
@@ -108,7 +111,7 @@ internal static partial class TextReading
         yield return new Fact(string.Empty, "attack", move, cells[0]);
         yield return new Fact(string.Empty, "technique", move, cells[1].Trim('(', ')'));
         yield return new Fact(string.Empty, "reaction", move, cells[2]);
-        foreach (var name in details.Where(d => d.StartsWith("fall: ", StringComparison.Ordinal)).SelectMany(d => cast.Where(n => d.StartsWith($"fall: {n}, ", StringComparison.Ordinal))))
+        foreach (var name in cast.Where(n => details.Exists(d => Array.Exists(Falling, f => d.StartsWith($"{n} {f}", StringComparison.Ordinal)))))
         {
             yield return new Fact(string.Empty, "fall", move + " " + name, "a fall");
         }
@@ -178,7 +181,7 @@ internal static partial class TextReading
     [GeneratedRegex(@"\bm(?<move>\d+) c(?<count>\d+&?)", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex Tagged();
 
-    [GeneratedRegex(@"^  (?<code>\d\d:\d\d:\d\d:\d\d)  (m(?<move>\d+))? +(c(?<count>-?\d+&?)|(?<count>click \d+&?)) +(?<kind>phrase|enters|sets off|voice|sound|touch|knap|fall|out) *(?<who>.{0,17})", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"^  (?<code>\d\d:\d\d:\d\d:\d\d)  (m(?<move>\d+))? +(c(?<count>-?\d+&?)|(?<count>click \d+&?)) +(?<kind>phrase|enters|sets off|voice|sound|touch|knap|fall|out) *(?<who>.{0,17}?)(  |$)", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex Cue();
 
     [GeneratedRegex(@"phrase (?<number>\d+) moves \d+ to \d+ counts (?<from>(click )?-?\d+&?) to (?<to>(click )?-?\d+&?)", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
