@@ -26,5 +26,8 @@ internal static class StalePapers
 
     private static bool IsPaper(string file) =>
         Pack.Optional.Append(PackPage.FileName).Concat(PosterSize.FileNames).Contains(file, StringComparer.OrdinalIgnoreCase)
-        || (file.StartsWith("part-", StringComparison.OrdinalIgnoreCase) && file.EndsWith(".html", StringComparison.OrdinalIgnoreCase));
+        || IsNamed(file, "part-", ".html") || IsNamed(file, Pack.MotionName.Prefix, Pack.MotionName.Ending);
+
+    private static bool IsNamed(string file, string prefix, string ending) =>
+        file.StartsWith(prefix, StringComparison.OrdinalIgnoreCase) && file.EndsWith(ending, StringComparison.OrdinalIgnoreCase);
 }

@@ -31,6 +31,9 @@ public readonly record struct Turned(Vec Left, Vec Up, Vec Ahead)
         return new(new(cos, 0, -sin), Vec.Up, new(sin, 0, cos));
     }
 
+    /// <summary>What undoes it.</summary>
+    public Turned Inverse => new(new(Left.X, Up.X, Ahead.X), new(Left.Y, Up.Y, Ahead.Y), new(Left.Z, Up.Z, Ahead.Z));
+
     /// <summary>Seen in a mirror that stands along the way ahead.</summary>
     public Turned Mirrored => new(Left.Mirrored * -1, Up.Mirrored, Ahead.Mirrored);
 }

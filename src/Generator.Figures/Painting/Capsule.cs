@@ -8,4 +8,5 @@ namespace Generator.Figures.Painting;
 /// <param name="FromRadius">Metres.</param>
 /// <param name="ToRadius">Metres.</param>
 /// <param name="Banded">Has the bands of a left limb.</param>
-internal readonly record struct Capsule(Vec From, Vec To, double FromRadius, double ToRadius, bool Banded);
+/// <param name="Bone">The joint with which it turns.</param>
+internal readonly record struct Capsule(Vec From, Vec To, double FromRadius, double ToRadius, bool Banded, Joint Bone);

@@ -14,6 +14,9 @@ internal sealed record Ink(string Outline, string Cap, string Belt, string Band)
     public static (Ink Hero, Ink Attacker) Page { get; } = (
         new("class=\"fh\"", string.Empty, "class=\"fb\"", "class=\"fn\""), new("class=\"fa\"", "class=\"fc\"", string.Empty, "class=\"fd\""));
 
+    /// <summary>The place where they meet, in a picture by itself and on a page.</summary>
+    public static (string Own, string Page) Meeting { get; } = ("fill=\"none\" stroke=\"#c8102e\" stroke-width=\"2.4\" stroke-linecap=\"round\"", "class=\"fm\"");
+
     private static Ink Of(string fill, string line, string mark) => new(
         $"fill=\"{fill}\" stroke=\"{line}\" stroke-width=\"1.2\" stroke-linejoin=\"round\"", $"fill=\"{mark}\" stroke=\"none\"", $"stroke=\"{mark}\" stroke-width=\"4\"", $"stroke=\"{mark}\" stroke-width=\"2.6\"");
 }

@@ -19,6 +19,7 @@ internal sealed class Painter
     private readonly (Ink Hero, Ink Attacker) inks;
     private readonly int digits;
     private readonly List<(double Away, Ink Ink, string Text)> parts = [];
+    private readonly StringBuilder marks = new();
 
     /// <param name="from">The side from which it is looked at.</param>
     /// <param name="inks">With what hero and attacker are drawn.</param>
@@ -40,6 +41,11 @@ internal sealed class Painter
         {
             Draw(attacker, inks.Attacker, hero: false);
         }
+
+        foreach (var mark in frame.Marks)
+        {
+            marks.Append(MarkPicture.Of(camera.See(mark.At), mark.Kind, inks == Ink.Page ? Ink.Meeting.Page : Ink.Meeting.Own));
+        }
     }
 
     /// <summary>What is farther off first; neighbours of one body share a group, which says with what it is drawn.</summary>
@@ -55,7 +61,7 @@ internal sealed class Painter
                 last = ink;
             }
 
-            return text.Append(last is null ? string.Empty : "</g>").ToString();
+            return text.Append(last is null ? string.Empty : "</g>").Append(marks).ToString();
         }
     }
 
@@ -68,6 +74,7 @@ internal sealed class Painter
         }
 
         Head(body, ink, hero);
+        Front(body, ink);
         if (hero)
         {
             Belt(body, ink);
@@ -88,6 +95,7 @@ internal sealed class Painter
         if (nose.Away < centre.Away)
         {
             text.Append(Line([noseRoots[0], nose, noseRoots[1]]));
+            text.Append(Eyes(body, ink.Band));
         }
 
         if (!hero)
@@ -97,6 +105,25 @@ internal sealed class Painter
 
         Put(centre.Away - 0.02, ink, text.ToString());
         Grow(centre, 0.08 * body.Stature);
+    }
+
+    private string Eyes(Figure body, string ink)
+    {
+        var eyes = new[] { -1, 1 }.Select(s => camera.See(body.HeadCentre + (body.HeadTurned.Ahead * (0.046 * body.Stature)) + (body.HeadTurned.Left * (0.022 * s * body.Stature)) + (body.HeadTurned.Up * (0.014 * body.Stature))));
+        return $"<path d=\"{string.Concat(eyes.Select(e => $"M{At(e.X, e.Y)}h2"))}\" {ink}/>";
+    }
+
+    /// <summary>A seam down the front of the trunk: without it a chest looks like a back.</summary>
+    private void Front(Figure body, Ink ink)
+    {
+        var ahead = body.ChestTurned.Ahead * (0.064 * body.Stature);
+        var (top, bottom) = (camera.See(body[Joint.Neck] + (ahead * 0.5)), camera.See(body[Joint.Waist] + ahead));
+        var middle = camera.See(body[Joint.Chest]);
+        var seam = camera.See(body[Joint.Chest] + ahead);
+        if (seam.Away < middle.Away)
+        {
+            Put(middle.Away - 0.072, ink, $"<path d=\"M{At(top.X, top.Y)}L{At(seam.X, seam.Y)}L{At(bottom.X, bottom.Y)}\" {ink.Band} fill=\"none\"/>");
+        }
     }
 
     private void Belt(Figure body, Ink ink)

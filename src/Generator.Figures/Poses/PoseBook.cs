@@ -6,9 +6,10 @@ namespace Generator.Figures.Poses;
 /// <param name="Poses">By id.</param>
 /// <param name="Stances">The pose of every stance of the hero.</param>
 /// <param name="Postures">The pose of every posture of an attacker.</param>
+/// <param name="Walking">A stride with the right foot in front.</param>
 /// <param name="Shapes">Named ones first, then by what a record is; the first that fits counts.</param>
 public sealed record PoseBook(
-    IReadOnlyDictionary<string, Pose> Poses, IReadOnlyDictionary<Stance, string> Stances, IReadOnlyDictionary<Posture, string> Postures, IReadOnlyList<Shape> Shapes)
+    IReadOnlyDictionary<string, Pose> Poses, IReadOnlyDictionary<Stance, string> Stances, IReadOnlyDictionary<Posture, string> Postures, Pose Walking, IReadOnlyList<Shape> Shapes)
 {
     /// <summary>The shape of a technique; null when there is none.</summary>
     public Shape? Of(Technique technique) => Find(RecordKind.Technique, technique.BaseId, w => w.Fits(technique));

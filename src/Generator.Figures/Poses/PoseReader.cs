@@ -8,7 +8,10 @@ namespace Generator.Figures.Poses;
 /// <summary>Reads <c>poses.json</c>, or tells everything that is wrong with it at once.</summary>
 public static class PoseReader
 {
-    private static readonly string[] Parts = ["poses", "shapes"];
+    /// <summary>What stands behind the name of a pose that is meant for the other side.</summary>
+    private const string Other = ".other";
+
+    private static readonly string[] Parts = ["poses", "walking", "shapes"];
 
     private static readonly Quantity Angle = new("an angle", -360m, 360m, "degrees");
 
@@ -50,14 +53,17 @@ public static class PoseReader
             {
                 source.Refuse("id", "This pose is given twice.", "Maybe one of the two can go.");
             }
+
+            poses.TryAdd(pose.Id + Other, pose.Mirrored);
         }
 
         var stances = Table<Stance>(root, "stances", poses);
         var postures = Table<Posture>(root, "postures", poses);
+        var walking = PoseName(root, "walking", poses) ?? string.Empty;
         var reader = new ShapeReader(poses, book);
         var shapes = root.Objects("shapes").Select(reader.Read).ToList();
         root.Finish();
-        return new Read<PoseBook>(problems.IsEmpty ? new PoseBook(poses, stances, postures, shapes) : null, problems);
+        return new Read<PoseBook>(problems.IsEmpty ? new PoseBook(poses, stances, postures, poses[walking], shapes) : null, problems);
     }
 
     /// <summary>The name of a pose; a problem when there is none of that name.</summary>

@@ -26,4 +26,6 @@ public enum Target
     RightKnee,
     LeftAnkle,
     RightAnkle,
+    LeftBall,
+    RightBall,
 }

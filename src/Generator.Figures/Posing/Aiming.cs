@@ -38,6 +38,10 @@ public static class Aiming
         return (figure, missing);
     }
 
+    /// <summary>Where what is aimed gets to, as a picture marks it.</summary>
+    public static IEnumerable<Mark> Marks(Figure figure, IReadOnlyList<Aim> aims) =>
+        aims.Select(a => new Mark(PointOf(figure, a.Part), a.Gap switch { null => MarkKind.Grip, 0 => MarkKind.Touch, _ => MarkKind.Miss }));
+
     /// <summary>From the skin of the part to the skin of what it is aimed at; below 0 inside it. Metres.</summary>
     public static double Apart(Figure figure, Figure other, Aim aim)
     {

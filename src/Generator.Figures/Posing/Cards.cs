@@ -31,6 +31,24 @@ public sealed class Cards
         (this.poses, this.book, statures) = (poses, book, (hero, attacker));
     }
 
+    /// <summary>Metres: hero and attacker.</summary>
+    public (double Hero, double Attacker) Statures => statures;
+
+    /// <summary>The same records for two others.</summary>
+    /// <param name="hero">Stature of the hero; metres.</param>
+    /// <param name="attacker">Stature of the attacker; metres.</param>
+    public Cards Of(double hero, double attacker) => new(poses, book, hero, attacker);
+
+    /// <summary>The hero in a stance, over the mark.</summary>
+    public Figure Of(Stance stance) => Kinematics.Of(poses.Poses[poses.Stances[stance]], statures.Doer);
+
+    /// <summary>An attacker in a posture, over the mark.</summary>
+    public Figure Of(Posture posture) => Kinematics.Of(poses.Poses[poses.Postures[posture]], statures.Other);
+
+    /// <summary>An attacker on the way, over the mark.</summary>
+    /// <param name="foot">The foot in front.</param>
+    public Figure Walking(Side foot) => Kinematics.Of(foot == Side.Right ? poses.Walking : poses.Walking.Mirrored, statures.Other);
+
     /// <summary>The card of a technique at a place in its band; null when no shape fits it.</summary>
     /// <param name="technique">The record.</param>
     /// <param name="at">0 at the near end of the band, 1 at the far end.</param>
@@ -70,10 +88,10 @@ public sealed class Cards
             new Card(attack.Id, attack.Name, shape.Side, Frame("start", before), Frame("contact", first), Frame(record.IsGrab ? "held" : "after a miss", after), shape.ShowsStart) { Attacks = true }, flips);
 
         Instant Instant(Instant instant) => instant with { Turn = instant.Turn ?? 0, OtherTurn = instant.OtherTurn ?? Bearing(record.From) };
-        static Frame Frame(string when, Pair pair) => new(when, pair.Other, pair.Doer, pair.Missing);
+        static Frame Frame(string when, Pair pair) => new(when, pair.Other, pair.Doer, pair.Missing) { Marks = pair.Marks };
     }
 
-    /// <summary>The card of a reaction; null when no shape fits it.</summary>
+    /// <summary>The card of a reaction, with the hero where its shape says what the hero does; null when no shape fits it.</summary>
     public Card? Of(Reaction reaction)
     {
         if (poses.Of(reaction) is not { } shape)
@@ -81,14 +99,7 @@ public sealed class Cards
             return null;
         }
 
-        var guard = poses.Poses[poses.Postures[Posture.Ready]];
-        var start = PoseOf(shape.Start?.Pose, guard);
-        var middle = PoseOf(shape.Contact.Pose, guard);
-        var falls = shape.Start is not null || shape.End is not null;
-        return new Card(
-            reaction.Id, reaction.Name, shape.Side, Alone(falls ? "first" : "before", start), Alone(falls ? "then" : "sell", middle), Alone(falls ? "at the end" : "sell", PoseOf(shape.End?.Pose, middle)), ShowsStart: true);
-
-        Frame Alone(string when, Pose pose) => new(when, null, Kinematics.Of(pose, statures.Other), 0);
+        return new ReactionCard(poses, statures, reaction, shape).Card;
     }
 
     internal Pose PoseOf(string? name, Pose otherwise) => name is null ? otherwise : poses.Poses[name];

@@ -9,5 +9,8 @@ namespace Generator.Figures.Posing;
 /// <param name="Missing">How far what is aimed stays short of where it should be; metres.</param>
 public sealed record Frame(string When, Figure? Hero, Figure? Attacker, double Missing)
 {
-    public Frame Mirrored => this with { Hero = Hero?.Mirrored, Attacker = Attacker?.Mirrored };
+    /// <summary>Where they meet.</summary>
+    public IReadOnlyList<Mark> Marks { get; init; } = [];
+
+    public Frame Mirrored => this with { Hero = Hero?.Mirrored, Attacker = Attacker?.Mirrored, Marks = [.. Marks.Select(m => m.Mirrored)] };
 }

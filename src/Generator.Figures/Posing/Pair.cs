@@ -8,5 +8,6 @@ namespace Generator.Figures.Posing;
 /// <param name="Missing">How far the first thing aimed stays short of where it is aimed, beyond the planned gap; metres, 0 when it gets there.</param>
 public sealed record Pair(Figure? Doer, Figure? Other, double Missing)
 {
-    public Pair Mirrored => new(Doer?.Mirrored, Other?.Mirrored, Missing);
+    /// <summary>Where they meet.</summary>
+    public IReadOnlyList<Mark> Marks { get; init; } = [];
 }

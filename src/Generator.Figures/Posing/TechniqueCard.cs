@@ -106,5 +106,5 @@ internal sealed class TechniqueCard
     /// <summary>Reactions are written for a blow from the hero's right.</summary>
     private Pose Sided(Pose pose) => shape.Side == Side.Left && technique.Side is not null ? pose.Mirrored : pose;
 
-    private static Frame Frame(string when, Pair pair) => new(when, pair.Doer, pair.Other, pair.Missing);
+    private static Frame Frame(string when, Pair pair) => new(when, pair.Doer, pair.Other, pair.Missing) { Marks = pair.Marks };
 }

@@ -17,4 +17,10 @@ public sealed record ShowClock(Tempo Tempo)
     /// <summary>The time of a moment.</summary>
     /// <param name="moment">Half counts from count 1.</param>
     public ExactSeconds At(int moment) => ExactSeconds.Of(new HalfCounts(HalfCountsAt(moment)), Tempo);
+
+    /// <summary>Seconds from the start of the clock to a moment between half counts.</summary>
+    public double SecondsAt(double moment) => Math.Max(0, moment + (CountIn * HalfCounts.PerCount)) * 60 / (Tempo.CountsPerMinute * HalfCounts.PerCount);
+
+    /// <summary>The moment in half counts that many seconds after the start of the clock.</summary>
+    public double MomentAt(double seconds) => (seconds * Tempo.CountsPerMinute * HalfCounts.PerCount / 60) - (CountIn * HalfCounts.PerCount);
 }

@@ -6,11 +6,11 @@ internal static class HtmlPapers
     public static IReadOnlyList<IPaper> Of(PaperSource source)
     {
         var view = new RoutineView(source);
-        var names = PartNames.Of(source.Brief);
+        var names = Text.PartNames.Of(source.Brief);
         return
         [
             new TextPaper(RoutinePaper.FileName, "everybody: plan, tracks, moves and playback, for phone and print", _ => RoutinePaper.Of(view)),
-            .. names.Select((file, i) => new TextPaper(file, "the part of " + Text.Page.Clean(view.Course.Performers[i].Name), _ => PartPaper.Of(view, i - 1))),
+            .. names.Select((name, i) => new TextPaper($"part-{name}.html", "the part of " + Text.Page.Clean(view.Course.Performers[i].Name), _ => PartPaper.Of(view, i - 1))),
         ];
     }
 }

@@ -2,9 +2,9 @@ using System.Globalization;
 using System.Text;
 using Generator.Domain;
 
-namespace Generator.Paperwork.Html;
+namespace Generator.Paperwork.Text;
 
-/// <summary>File names of the parts: safe on every system whatever the performers are called, and no two alike.</summary>
+/// <summary>Performers as parts of file names: safe on every system whatever the performers are called, and no two alike.</summary>
 public static class PartNames
 {
     private const int Longest = 40;
@@ -17,10 +17,10 @@ public static class PartNames
         foreach (var name in brief.Attackers.Select(a => a.Name).Prepend(brief.Hero.Name))
         {
             var (stem, number) = (Stem(name), 2);
-            var file = $"part-{stem}.html";
+            var file = stem;
             while (!used.Add(file))
             {
-                file = string.Create(CultureInfo.InvariantCulture, $"part-{stem}-{number++}.html");
+                file = string.Create(CultureInfo.InvariantCulture, $"{stem}-{number++}");
             }
 
             files.Add(file);

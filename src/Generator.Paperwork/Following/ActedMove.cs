@@ -1,0 +1,47 @@
+using Generator.Domain;
+using Generator.Figures.Bodies;
+using Generator.Figures.Posing;
+using Generator.Rules.Replaying;
+using Body = Generator.Figures.Bodies.Figure;
+
+namespace Generator.Paperwork.Following;
+
+/// <summary>A move as its card has it, put on the floor: both look along the line between them, as far apart as on the card.</summary>
+/// <param name="Step">The move.</param>
+/// <param name="Card">Its picture.</param>
+/// <param name="Begins">Half count in which whoever moves first does.</param>
+/// <param name="Contact">Half count of the contact.</param>
+/// <param name="Ends">Half count by which it is sold.</param>
+/// <param name="Mark">Where the hero's mark on the card lies on the floor.</param>
+/// <param name="Turned">Degrees by which the card is turned to its left.</param>
+internal sealed record ActedMove(Step Step, Card Card, int Begins, int Contact, int Ends, Vec Mark, double Turned)
+{
+    /// <summary>Null where no picture is known of the move, or it concerns nobody else.</summary>
+    public static ActedMove? Of(Step step, Cards cards, PerformerCourse attacker)
+    {
+        var card = step switch
+        {
+            { HasTarget: false } => null,
+            { Technique: { } technique } => cards.Of(technique, met: new Met(step.Attack, step.TargetPosture, step.Reaction)),
+            { Attack: { } attack } => cards.Of(attack),
+            _ => null,
+        };
+        if (card is not { Contact: { Hero: { } hero, Attacker: { } other } })
+        {
+            return null;
+        }
+
+        var contact = HeroTrail.SoundsAt(step);
+        var at = Stage.Of(attacker.PlaceAt(contact));
+        var turned = Stage.Towards(default, at);
+        var begins = step.Attack is null ? step.Start : Math.Min(step.Start, AttackerTrail.AttackStart(step));
+
+        // On their feet the hero steps so far that both are as near as on the card; else the attacker comes so near.
+        var stands = Math.Min(hero[Joint.Crown].Y, hero[Joint.Hips].Y) > 0.35 * hero.Stature;
+        var mark = stands ? at - other.TurnedLeft(turned)[Joint.Hips].Level : default;
+        return new ActedMove(step, card, Math.Min(begins, contact - 1), contact, Math.Max(contact + 1, step.Over), mark, turned);
+    }
+
+    /// <summary>A body of the card, on the floor.</summary>
+    public Body Placed(Body figure) => figure.TurnedLeft(Turned).Moved(Mark);
+}

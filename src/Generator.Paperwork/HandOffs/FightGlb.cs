@@ -1,0 +1,161 @@
+using System.Numerics;
+using System.Text.Json.Nodes;
+using Generator.Domain;
+using Generator.Figures.Bodies;
+using Generator.Figures.Painting;
+using Generator.Paperwork.Following;
+using Generator.Paperwork.Text;
+using Generator.Rules.Replaying;
+using SharpGLTF.Schema2;
+using SharpGLTF.Transforms;
+using Camera = Generator.Domain.Camera;
+
+namespace Generator.Paperwork.HandOffs;
+
+/// <summary>
+/// The fight in space as glTF 2.0 in one binary file: metres, Y up, 12 o'clock along −Z, the hero's mark at the origin. Floor, obstacles, cameras, a skinned body for each performer with
+/// the joints of the skeleton, one animation whose times are those of the click, and what every move is as remarks of the scene.
+/// </summary>
+internal static class FightGlb
+{
+    /// <summary>Camera lenses are not in a brief: 35 degrees from top to bottom. Common practice, no source.</summary>
+    private const double LensDegrees = 35;
+
+    /// <summary>Cameras look at the hero's chest; metres above the mark.</summary>
+    private const double Looks = 1.2;
+
+    /// <summary>A brief does not say how high an obstacle is; metres. Common practice, no source.</summary>
+    private const double ObstacleHeight = 0.9;
+
+    private const double FloorThickness = 0.02;
+
+    public static byte[] Of(PaperSource source, Acted acted)
+    {
+        var model = ModelRoot.CreateModel();
+        var scene = model.UseScene(source.Head.Title);
+        model.Asset.Copyright = CardPicture.Caution;
+        model.Asset.Generator = "Generator";
+        scene.Extras = Remarks(source);
+        var paint = new GlbPaint(model);
+        Floor(scene, paint, source.Brief.Floor);
+        foreach (var camera in source.Brief.Cameras)
+        {
+            Place(model, scene, camera);
+        }
+
+        var animation = model.CreateAnimation("fight");
+        var clock = new ShowClock(source.Brief.Tempo);
+        foreach (var part in acted.Parts)
+        {
+            Perform(scene, animation, paint, part, clock);
+        }
+
+        return model.WriteGLB().ToArray();
+    }
+
+    /// <summary>What the scene is, and of every move its number, its seconds and what is done.</summary>
+    private static JsonObject Remarks(PaperSource source)
+    {
+        var clock = new ShowClock(source.Brief.Tempo);
+        return new JsonObject
+        {
+            ["caution"] = CardPicture.Caution,
+            ["title"] = source.Head.Title,
+            ["identity"] = source.Head.Identity,
+            ["warning"] = source.Head.Warning,
+            ["tempo"] = source.Brief.Tempo.CountsPerMinute,
+            ["lens"] = "assumed: the brief names none",
+            ["moves"] = new JsonArray([.. source.Steps.Select(s => (JsonNode)Remark(source, s, clock))]),
+        };
+    }
+
+    private static JsonObject Remark(PaperSource source, Step step, ShowClock clock) => new()
+    {
+        ["move"] = step.Index + 1,
+        ["count"] = new HalfCounts(step.Start).ToCountText(),
+        ["starts"] = Rounded(clock.SecondsAt(step.Start)),
+        ["contact"] = Rounded(clock.SecondsAt(HeroTrail.SoundsAt(step))),
+        ["ends"] = Rounded(clock.SecondsAt(step.Over)),
+        ["attacker"] = step.HasTarget ? Page.Clean(source.Brief.Attackers[step.Row.Attacker].Name) : string.Empty,
+        ["attack"] = step.Attack?.Name ?? string.Empty,
+        ["technique"] = step.Technique?.Name ?? string.Empty,
+        ["reaction"] = step.Reaction?.Name ?? string.Empty,
+    };
+
+    private static void Floor(Scene scene, GlbPaint paint, FloorPlan plan)
+    {
+        Box(scene, paint.Box(paint.Floor), "floor", plan.MarkX, plan.MarkY, default, default, plan.Width, plan.Depth, -FloorThickness, FloorThickness);
+        foreach (var thing in plan.Obstacles)
+        {
+            Box(scene, paint.Box(paint.Obstacle), Page.Clean(thing.Name), plan.MarkX, plan.MarkY, thing.X, thing.Y, thing.Width, thing.Depth, 0, ObstacleHeight);
+        }
+    }
+
+    private static void Box(Scene scene, Mesh mesh, string name, Centimetres markX, Centimetres markY, Centimetres x, Centimetres y, Centimetres width, Centimetres depth, double from, double height)
+    {
+        var node = scene.CreateNode(name);
+        node.Mesh = mesh;
+        var middle = new Rules.Bodies.Place(x.Value + (width.Value / 2.0) - markX.Value, y.Value + (depth.Value / 2.0) - markY.Value);
+        node.LocalTransform = new AffineTransform(new Vector3(width.Value / 100f, (float)height, depth.Value / 100f), Quaternion.Identity, GlbPaint.Of(Stage.Of(middle, from + (height / 2))));
+    }
+
+    private static void Place(ModelRoot model, Scene scene, Camera camera)
+    {
+        var lens = model.CreateCamera(Page.Clean(camera.Text));
+        lens.SetPerspectiveMode(16 / 9f, (float)(LensDegrees * Math.PI / 180), 0.1f, 500);
+        var node = scene.CreateNode(Page.Clean(camera.Text));
+        node.Camera = lens;
+        var at = Stage.Of(Rules.Bodies.Place.At(camera.Bearing.HalfHours, camera.Distance.Value), camera.Height.Value / 100.0);
+
+        // A camera looks along −Z.
+        var back = (at - (Vec.Up * Looks)).Unit;
+        var left = Vec.Up.Cross(back).Unit;
+        node.LocalTransform = new AffineTransform(Vector3.One, GlbPaint.Of(Rotation.Of(new Turned(left, back.Cross(left), back))), GlbPaint.Of(at));
+    }
+
+    private static void Perform(Scene scene, Animation animation, GlbPaint paint, ActedPart part, ShowClock clock)
+    {
+        var name = Page.Clean(part.Name);
+        var root = scene.CreateNode(name);
+        root.LocalTransform = new AffineTransform(new Vector3((float)part.Stature), Quaternion.Identity, Vector3.Zero);
+        var joints = new Node[Skeleton.Joints];
+        var first = part.Keys[0];
+        for (var i = 0; i < joints.Length; i++)
+        {
+            var joint = (Joint)i;
+            joints[i] = (Rig.Parent(joint) is { } parent ? joints[(int)parent] : root).CreateNode($"{name} {joint}");
+            joints[i].LocalTransform = new AffineTransform(Vector3.One, GlbPaint.Of(first.Rotations[i]), i == 0 ? Hips(first) : GlbPaint.Of(Rig.Offset(joint)));
+        }
+
+        var body = scene.CreateNode(name + " body");
+        body.Mesh = part.Attacker < 0 ? paint.Hero : paint.Attacker;
+        body.Skin = paint.Skin(name, joints);
+
+        // The same turn can be written in two ways; each key takes the one nearer to the key before, so that nothing spins.
+        animation.CreateTranslationChannel(joints[0], Keyed(Hips), true);
+        for (var i = 0; i < joints.Length; i++)
+        {
+            var last = first.Rotations[i];
+            var turns = Keyed(key => GlbPaint.Of(last = key.Rotations[i].NearerTo(last)));
+            if (turns.Values.Distinct().Count() > 1)
+            {
+                animation.CreateRotationChannel(joints[i], turns, true);
+            }
+        }
+
+        Dictionary<float, T> Keyed<T>(Func<ActedKey, T> value)
+        {
+            var keys = new Dictionary<float, T>();
+            foreach (var key in part.Keys)
+            {
+                keys[(float)Rounded(clock.SecondsAt(key.Time))] = value(key);
+            }
+
+            return keys;
+        }
+
+        Vector3 Hips(ActedKey key) => GlbPaint.Of(key.Body[Joint.Hips] * (1 / part.Stature));
+    }
+
+    private static double Rounded(double seconds) => Math.Round(seconds, 4);
+}

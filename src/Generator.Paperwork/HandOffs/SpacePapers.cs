@@ -1,0 +1,35 @@
+using Generator.Paperwork.Following;
+using Generator.Paperwork.Text;
+
+namespace Generator.Paperwork.HandOffs;
+
+/// <summary>The fight for programs that show it in space.</summary>
+internal static class SpacePapers
+{
+    public const string SceneName = "fight.glb";
+
+    /// <summary>How the names of motion files begin and end.</summary>
+    public const string MotionPrefix = "motion-";
+
+    /// <inheritdoc cref="MotionPrefix"/>
+    public const string MotionEnding = ".bvh";
+
+    /// <summary>None where no figures are drawn.</summary>
+    public static IEnumerable<IPaper> Of(PaperSource source)
+    {
+        if (source.Options.Cards is not { } cards)
+        {
+            yield break;
+        }
+
+        var acted = new Lazy<Acted>(() => Acted.Of(source, cards));
+        var names = PartNames.Of(source.Brief);
+        yield return new BytesPaper(SceneName, "previs, layout and game engines: the fight to scale in 3D", s => FightGlb.Of(s, acted.Value));
+        for (var i = 0; i < names.Count; i++)
+        {
+            var number = i;
+            var who = Page.Clean(i == 0 ? source.Brief.Hero.Name : source.Brief.Attackers[i - 1].Name);
+            yield return new TextPaper($"{MotionPrefix}{names[i]}{MotionEnding}", $"animators: how {who} moves", s => BvhFile.Of(acted.Value.Parts[number], s.Brief.Tempo, acted.Value.To, s.Options.Frames));
+        }
+    }
+}
