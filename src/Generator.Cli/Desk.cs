@@ -42,6 +42,10 @@ public sealed class Desk
     public Func<Func<string, CancellationToken, byte[]>?> Printer { get; init; } =
         () => Browser.Find(Environment.GetEnvironmentVariable("PATH")) is { } browser ? browser.Print : null;
 
+    /// <summary>Draws a page so many units wide and high as PNG; null where there is no browser to draw with.</summary>
+    public Func<Func<string, int, int, CancellationToken, byte[]>?> Camera { get; init; } =
+        () => Browser.Find(Environment.GetEnvironmentVariable("PATH")) is { } browser ? browser.Picture : null;
+
     /// <summary>Keeps routines as they are written in the end: with the stances to which the hero changes.</summary>
     internal Action<Routine, int> Keeper(Book book)
     {

@@ -18,7 +18,7 @@ internal static class LibraryShowCommand
         var name = new Argument<string>("NAME") { Description = "Id, name or notebook word of a technique, attack or reaction; the side may stand before or after it." };
         CommonOptions.RefuseOptions(name);
         var library = CommonOptions.Library();
-        var picture = new Option<string?>(Pictures.Option) { HelpName = "FILE", Description = "Draws the first of them as well, as a blocking picture in SVG: contact and sell." };
+        var picture = new Option<string?>(Pictures.Option) { HelpName = "FILE", Description = "Draws the first of them as well, as a blocking picture in SVG, or PNG where there is Chromium: contact and sell." };
         var command = new HouseCommand("show", "Shows one record whole: how long it takes, what it needs, what comes before and after, how it is kept safe.") { name, library, picture };
         command.Example = "generator library show \"parry down left\"";
         command.SetAction(parsed =>
@@ -27,7 +27,7 @@ internal static class LibraryShowCommand
             var cards = CardsOf(book, word);
             if (file is not null)
             {
-                Pictures.Draw(file, book, word);
+                Pictures.Draw(desk, file, book, word);
             }
 
             desk.Out.Write(cards);

@@ -39,6 +39,9 @@ internal static class Outputs
 
     public static bool IsCsv(string path) => path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase);
 
+    public static void Write(string path, byte[] bytes, string option) => Tried(path, () => RoutineFiles.Write(path, stream => stream.Write(bytes)), option);
+
+    /// <inheritdoc cref="Write(string, byte[], string)"/>
     public static void Write(string path, string text, string option = "--out") => Tried(path, () => RoutineFiles.Write(path, text), option);
 
     /// <summary>Prints a text or, where a file is named, writes it there and says so.</summary>

@@ -36,7 +36,13 @@ public static class CardPicture
             var from = x + ((width - (right - left)) / 2) - left;
             body.Append(CultureInfo.InvariantCulture, $"<path d=\"M{N(x)} {N(top + Height - 18)}h{N(width)}\" stroke=\"#8a8a8a\" stroke-width=\"1\"/>");
             body.Append(CultureInfo.InvariantCulture, $"<g transform=\"translate({N(from)} {N(top + Height - 20)})\">{painter.Text}</g>");
-            body.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x + (width / 2))}\" y=\"{N(top + Height)}\" text-anchor=\"middle\" font-size=\"11\">{frame.When}</text>");
+            if (frame is { Hero: { } hero, Attacker: { } attacker })
+            {
+                // Under whoever does it.
+                body.Append(CultureInfo.InvariantCulture, $"<path d=\"M{N(from + painter.Across(card.ByAttacker ? attacker : hero))} {N(top + Height - 17)}l5 7h-10z\" fill=\"#222\"/>");
+            }
+
+            body.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x + (width / 2))}\" y=\"{N(top + Height + 2)}\" text-anchor=\"middle\" font-size=\"11\">{frame.When}</text>");
             x += width + Space;
         }
 

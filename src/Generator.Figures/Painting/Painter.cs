@@ -48,6 +48,9 @@ internal sealed class Painter
         }
     }
 
+    /// <summary>Where between left and right a body is, in units.</summary>
+    public double Across(Figure body) => camera.See(body[Joint.Hips]).X * Scale;
+
     /// <summary>What is farther off first; neighbours of one body share a group, which says with what it is drawn.</summary>
     public string Text
     {

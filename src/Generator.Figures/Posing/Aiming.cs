@@ -13,6 +13,9 @@ public static class Aiming
     /// <summary>Farthest that the hips shift; metres (common practice, no source).</summary>
     public const double Shift = 0.20;
 
+    /// <summary>Whoever meets with head or shoulder has no limb to reach with, and comes in with a step of so much at most; metres (common practice, no source).</summary>
+    private const double Step = 0.60;
+
     /// <summary>The body with everything aimed, and how far the first stays short; metres.</summary>
     public static (Figure Figure, double Missing) At(Figure figure, Figure other, IReadOnlyList<Aim> aims)
     {
@@ -27,7 +30,15 @@ public static class Aiming
             line = Vec.Ahead;
         }
 
-        figure = Shifted(figure, line * Math.Clamp((Place(figure, other, aims[0]) - PointOf(figure, aims[0].Part)).Dot(line), -Shift, Shift));
+        var steps = aims[0].Part is Part.Head or Part.Shoulder;
+        var most = steps ? Step : Shift;
+        var way = line * Math.Clamp((Place(figure, other, aims[0]) - PointOf(figure, aims[0].Part)).Dot(line), -most, most);
+        return Limbs(steps ? figure.Moved(way) : Shifted(figure, way), other, aims);
+    }
+
+    /// <summary>The same without a shift of the hips.</summary>
+    internal static (Figure Figure, double Missing) Limbs(Figure figure, Figure other, IReadOnlyList<Aim> aims)
+    {
         var missing = 0.0;
         for (var i = 0; i < aims.Count; i++)
         {
@@ -112,7 +123,7 @@ public static class Aiming
     };
 
     /// <summary>The body moves, feet that stand stay.</summary>
-    private static Figure Shifted(Figure figure, Vec way)
+    internal static Figure Shifted(Figure figure, Vec way)
     {
         var moved = figure.Moved(way);
         foreach (var side in Enum.GetValues<Side>())

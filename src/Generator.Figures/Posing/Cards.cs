@@ -63,7 +63,7 @@ public sealed class Cards
         var flips = technique.Side is { } side && side != shape.Side;
         var seen = flips && met.Attack is { Side: not null } attack ? met with { Attack = Mirror.Of(attack) } : met;
         var told = new TechniqueCard(poses, book, statures, flips ? Mirror.Of(technique) : technique, shape, at, seen);
-        return Turned(new Card(technique.Id, technique.Name, shape.Side, told.Start, told.Contact, told.End, shape.ShowsStart), flips);
+        return Turned(new Card(technique.Id, technique.Name, shape.Side, told.Start, told.Contact, told.End, shape.ShowsStart) { ByAttacker = technique.Family == Family.Setback }, flips);
     }
 
     /// <summary>The card of an attack at a place in its band; null when no shape fits it.</summary>
@@ -85,7 +85,7 @@ public sealed class Cards
         var missed = Staging.Of(poses.Poses[poses.Postures[record.MissPosture]], hero, contact with { Aims = [], OtherAims = [] }, (statures.Other, statures.Doer));
         var after = record.IsGrab ? first : missed;
         return Turned(
-            new Card(attack.Id, attack.Name, shape.Side, Frame("start", before), Frame("contact", first), Frame(record.IsGrab ? "held" : "after a miss", after), shape.ShowsStart) { Attacks = true }, flips);
+            new Card(attack.Id, attack.Name, shape.Side, Frame("start", before), Frame("contact", first), Frame(record.IsGrab ? "held" : "after a miss", after), shape.ShowsStart) { Attacks = true, ByAttacker = true }, flips);
 
         Instant Instant(Instant instant) => instant with { Turn = instant.Turn ?? 0, OtherTurn = instant.OtherTurn ?? Bearing(record.From) };
         static Frame Frame(string when, Pair pair) => new(when, pair.Other, pair.Doer, pair.Missing) { Marks = pair.Marks };

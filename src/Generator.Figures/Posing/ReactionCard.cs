@@ -39,7 +39,7 @@ internal sealed class ReactionCard(PoseBook poses, (double Hero, double Attacker
         }
     }
 
-    private Card Of(Frame start, Frame contact, Frame end) => new(reaction.Id, reaction.Name, shape.Side, start, contact, end, ShowsStart: true);
+    private Card Of(Frame start, Frame contact, Frame end) => new(reaction.Id, reaction.Name, shape.Side, start, contact, end, ShowsStart: true) { ByAttacker = true };
 
     private Frame Single(string when, Pose pose) => new(when, null, Kinematics.Of(pose, statures.Attacker), 0);
 

@@ -24,8 +24,8 @@ internal sealed class TechniqueCard
         this.shape = met.Reaction is { } sold && shape.Reaction is { } posed && !string.Equals(posed, sold.Id, StringComparison.Ordinal) ? shape with { End = null } : shape;
         (this.poses, this.statures, this.technique) = (poses, statures, technique);
         attack = technique.Family is Family.Defence or Family.Setback or Family.Escape || shape.Against is not null
-            ? book.Attacks.Where(a => technique.Meets(a) && (shape.Against is null || string.Equals(a.BaseId, shape.Against, StringComparison.Ordinal)))
-                .OrderByDescending(a => string.Equals(a.Id, met.Attack?.Id, StringComparison.Ordinal)).FirstOrDefault()
+            ? book.Attacks.Where(technique.Meets).OrderByDescending(a => string.Equals(a.Id, met.Attack?.Id, StringComparison.Ordinal))
+                .ThenByDescending(a => string.Equals(a.BaseId, shape.Against, StringComparison.Ordinal)).FirstOrDefault()
             : null;
         reaction = met.Reaction ?? ((shape.Reaction ?? (technique.Reactions.Count > 0 ? technique.Reactions[0] : null)) is { } id ? book.Reaction(id) : null);
         stance = poses.Poses[poses.Stances[technique.Starts.Members.First()]];
@@ -51,7 +51,7 @@ internal sealed class TechniqueCard
         if (shape.Start?.Other is null && IsHeld && technique.Family == Family.Escape)
         {
             var hero = Kinematics.Of(pose, statures.Doer).TurnedLeft(instant.Turn!.Value);
-            return Frame("start", new Pair(hero, Attacking(hero, instant.Distance!.Value), 0));
+            return Frame("start", Marked(new Pair(hero, Attacking(hero, instant.Distance!.Value), 0)));
         }
 
         return Frame("start", Staging.Of(pose, Named(instant.Other) ?? posture, instant, statures));
@@ -68,7 +68,8 @@ internal sealed class TechniqueCard
 
         // Who strikes aims at where the hero was; who holds on stays at the hero.
         var before = Kinematics.Of(IsHeld ? pose : stance, statures.Doer).TurnedLeft(instant.Turn!.Value);
-        return Frame("contact", Staging.Of(pose, null, instant, statures, Attacking(before, instant.Distance!.Value)));
+        var pair = Staging.Of(pose, null, instant, statures, Attacking(before, instant.Distance!.Value));
+        return Frame("contact", technique.Family == Family.Setback ? Marked(pair) : pair);
     }
 
     private Frame EndFrame()
@@ -92,12 +93,17 @@ internal sealed class TechniqueCard
     {
         var how = poses.Of(attack!) ?? throw new InvalidOperationException($"{attack!.Id} has no shape");
         var mirrors = attack!.Side is { } side && side != how.Side;
-        var instant = mirrors ? how.Contact.Mirrored : how.Contact;
+        var instant = AttackAt(how);
         var pose = poses.Poses[how.Contact.Pose ?? poses.Postures[Posture.Ready]];
         var mean = (statures.Doer + statures.Other) / 2;
         var attacker = Kinematics.Of(mirrors ? pose.Mirrored : pose, statures.Other).TurnedLeft(180 + (instant.Turn ?? 0)).Moved(new Vec(instant.Aside * mean * -1, 0, away * mean));
-        return Aiming.At(attacker, hero, instant.Aims).Figure;
+        return Clearing.Of(attacker, hero, instant.Aims).Figure;
     }
+
+    /// <summary>With where the attack meets the hero.</summary>
+    private Pair Marked(Pair pair) => pair with { Marks = [.. pair.Marks, .. Aiming.Marks(pair.Other!, AttackAt(poses.Of(attack!)!).Aims)] };
+
+    private Instant AttackAt(Shape how) => attack!.Side is { } side && side != how.Side ? how.Contact.Mirrored : how.Contact;
 
     private Instant Told(Instant instant) => instant with { Turn = instant.Turn ?? Cards.Bearing(technique.Window), OtherTurn = instant.OtherTurn ?? 0, Distance = instant.Distance ?? distance };
 

@@ -33,6 +33,7 @@ internal static class FightGlb
     {
         var model = ModelRoot.CreateModel();
         var scene = model.UseScene(source.Head.Title);
+        model.DefaultScene = scene;
         model.Asset.Copyright = CardPicture.Caution;
         model.Asset.Generator = "Generator";
         scene.Extras = Remarks(source);
@@ -84,10 +85,10 @@ internal static class FightGlb
 
     private static void Floor(Scene scene, GlbPaint paint, FloorPlan plan)
     {
-        Box(scene, paint.Box(paint.Floor), "floor", plan.MarkX, plan.MarkY, default, default, plan.Width, plan.Depth, -FloorThickness, FloorThickness);
+        Box(scene, paint.Box("floor", 0xd9d4c7), "floor", plan.MarkX, plan.MarkY, default, default, plan.Width, plan.Depth, -FloorThickness, FloorThickness);
         foreach (var thing in plan.Obstacles)
         {
-            Box(scene, paint.Box(paint.Obstacle), Page.Clean(thing.Name), plan.MarkX, plan.MarkY, thing.X, thing.Y, thing.Width, thing.Depth, 0, ObstacleHeight);
+            Box(scene, paint.Box("obstacle", 0x8f7f66), Page.Clean(thing.Name), plan.MarkX, plan.MarkY, thing.X, thing.Y, thing.Width, thing.Depth, 0, ObstacleHeight);
         }
     }
 

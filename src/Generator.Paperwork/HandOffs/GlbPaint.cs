@@ -14,7 +14,7 @@ internal sealed class GlbPaint
     private const int Digits = 5;
 
     private readonly ModelRoot model;
-    private readonly Dictionary<Material, Mesh> boxes = [];
+    private readonly Dictionary<string, Mesh> boxes = new(StringComparer.Ordinal);
     private readonly Lazy<(Accessor At, Accessor Out, Accessor Index)> cube;
     private readonly Lazy<Mesh> hero;
     private readonly Lazy<Mesh> attacker;
@@ -22,17 +22,11 @@ internal sealed class GlbPaint
     public GlbPaint(ModelRoot model)
     {
         this.model = model;
-        Floor = Painted("floor", 0xd9d4c7);
-        Obstacle = Painted("obstacle", 0x8f7f66);
         cube = new(Cube);
         var body = new Lazy<(Accessor At, Accessor Out, Accessor Bone, Accessor Share, Accessor Index)>(() => Skinned(BodyMesh.Body()));
         hero = new(() => Dressed("hero", body.Value, Painted("hero", 0x2f3b52), Skinned(BodyMesh.Belt()), Painted("belt", 0xf4f4f4)));
         attacker = new(() => Dressed("attacker", body.Value, Painted("attacker", 0xe8d3ac), Skinned(BodyMesh.Cap()), Painted("cap", 0x2b2b2b)));
     }
-
-    public Material Floor { get; }
-
-    public Material Obstacle { get; }
 
     /// <summary>The body of a hero, dark and with a belt.</summary>
     public Mesh Hero => hero.Value;
@@ -45,17 +39,19 @@ internal sealed class GlbPaint
     public static Quaternion Of(Rotation turn) => Quaternion.Normalize(new Quaternion(Rounded(turn.X), Rounded(turn.Y), Rounded(turn.Z), Rounded(turn.W)));
 
     /// <summary>A box one metre each way round its middle.</summary>
-    public Mesh Box(Material material)
+    /// <param name="name">Of mesh and material; boxes of one name are one.</param>
+    /// <param name="colour">Red, green and blue, a byte each.</param>
+    public Mesh Box(string name, int colour)
     {
-        if (!boxes.TryGetValue(material, out var mesh))
+        if (!boxes.TryGetValue(name, out var mesh))
         {
-            mesh = model.CreateMesh(material.Name);
+            mesh = model.CreateMesh(name);
             var part = mesh.CreatePrimitive();
             part.SetVertexAccessor("POSITION", cube.Value.At);
             part.SetVertexAccessor("NORMAL", cube.Value.Out);
             part.SetIndexAccessor(cube.Value.Index);
-            part.Material = material;
-            boxes.Add(material, mesh);
+            part.Material = Painted(name, colour);
+            boxes.Add(name, mesh);
         }
 
         return mesh;

@@ -1,8 +1,9 @@
 using System.Diagnostics;
+using System.Globalization;
 
 namespace Generator.Paperwork.Printing;
 
-/// <summary>Prints pages with a browser that is there already: Chromium or Chrome, without a window. It loads nothing from outside.</summary>
+/// <summary>Prints and draws pages with a browser that is there already: Chromium or Chrome, without a window. It loads nothing from outside.</summary>
 public sealed class Browser
 {
     /// <summary>A pack takes some 4 s on an idle machine, and many times that on one that is busy with other work; only a browser that hangs takes this.</summary>
@@ -31,17 +32,28 @@ public sealed class Browser
 
     /// <summary>A page as PDF; the same page and browser give the same bytes.</summary>
     /// <exception cref="PrintException">The browser did not print it.</exception>
-    public byte[] Print(string html, CancellationToken stop = default)
+    public byte[] Print(string html, CancellationToken stop = default) => PdfDates.Fixed(Made(html, "pack.pdf", f => ["--no-pdf-header-footer", "--print-to-pdf=" + f], stop));
+
+    /// <summary>A page as a picture in PNG, two dots a unit.</summary>
+    /// <param name="html">The page.</param>
+    /// <param name="width">Units.</param>
+    /// <param name="height">Units.</param>
+    /// <param name="stop">Stops the browser.</param>
+    /// <exception cref="PrintException">The browser did not draw it.</exception>
+    public byte[] Picture(string html, int width, int height, CancellationToken stop = default) => Made(
+        html, "picture.png", f => ["--hide-scrollbars", "--force-device-scale-factor=2", string.Create(CultureInfo.InvariantCulture, $"--window-size={width},{height}"), "--screenshot=" + f], stop);
+
+    private byte[] Made(string html, string name, Func<string, string[]> arguments, CancellationToken stop)
     {
         ClearLeft();
         var folder = Directory.CreateTempSubdirectory(Prefix).FullName;
         using var sign = new FileStream(Path.Combine(folder, Sign), FileMode.CreateNew, FileAccess.Write, FileShare.None);
         try
         {
-            var (page, pdf) = (Path.Combine(folder, "pack.html"), Path.Combine(folder, "pack.pdf"));
+            var (page, file) = (Path.Combine(folder, "page.html"), Path.Combine(folder, name));
             File.WriteAllText(page, html);
-            Run(folder, page, pdf, stop);
-            return File.Exists(pdf) ? PdfDates.Fixed(File.ReadAllBytes(pdf)) : throw new PrintException($"{Path.GetFileName(program)} ended without a file");
+            Run([.. Arguments(folder), .. arguments(file), new Uri(page).AbsoluteUri], stop);
+            return File.Exists(file) ? File.ReadAllBytes(file) : throw new PrintException($"{Path.GetFileName(program)} ended without a file");
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or System.ComponentModel.Win32Exception)
         {
@@ -70,10 +82,10 @@ public sealed class Browser
         }
     }
 
-    private void Run(string folder, string page, string pdf, CancellationToken stop)
+    private void Run(IEnumerable<string> arguments, CancellationToken stop)
     {
         var start = new ProcessStartInfo(program) { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
-        foreach (var argument in Arguments(folder, page, pdf))
+        foreach (var argument in arguments)
         {
             start.ArgumentList.Add(argument);
         }
@@ -97,12 +109,12 @@ public sealed class Browser
         }
     }
 
-    private static IEnumerable<string> Arguments(string folder, string page, string pdf)
+    private static IEnumerable<string> Arguments(string folder)
     {
         string[] always =
         [
             "--headless", "--disable-gpu", "--disable-dev-shm-usage", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--disable-extensions",
-            "--user-data-dir=" + Path.Combine(folder, "profile"), "--no-pdf-header-footer", "--print-to-pdf=" + pdf,
+            "--user-data-dir=" + Path.Combine(folder, "profile"),
         ];
         foreach (var argument in always)
         {
@@ -114,8 +126,6 @@ public sealed class Browser
         {
             yield return "--no-sandbox";
         }
-
-        yield return new Uri(page).AbsoluteUri;
     }
 
     /// <summary>A process of the browser may hold a file for a moment longer; what cannot go stays in the folder for temporary files.</summary>
