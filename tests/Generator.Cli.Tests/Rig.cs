@@ -34,6 +34,9 @@ internal sealed class Rig : IDisposable
     /// <summary>Stands in for the browser that prints: the page itself.</summary>
     public Func<Func<string, CancellationToken, byte[]>?> Printer { get; init; } = () => (page, _) => System.Text.Encoding.UTF8.GetBytes(page);
 
+    /// <summary>Stands in for the browser that draws: the size and the page itself.</summary>
+    public Func<Func<string, int, int, CancellationToken, byte[]>?> Camera { get; init; } = () => (page, width, height, _) => System.Text.Encoding.UTF8.GetBytes($"{width} {height} {page}");
+
     /// <summary>Puts a file into the folder and returns its path.</summary>
     public string File(string name, string text)
     {
@@ -48,7 +51,7 @@ internal sealed class Rig : IDisposable
         using var output = new StringWriter { NewLine = "\n" };
         using var errors = new StringWriter { NewLine = "\n" };
         using var input = new StringReader(Input);
-        var code = CommandLine.Run(args, new Desk { In = input, Out = output, Err = errors, Stop = Stop, Patience = Patience, Keep = Keep, Draft = Draft, Printer = Printer, Screen = () => Screen });
+        var code = CommandLine.Run(args, new Desk { In = input, Out = output, Err = errors, Stop = Stop, Patience = Patience, Keep = Keep, Draft = Draft, Printer = Printer, Camera = Camera, Screen = () => Screen });
         return new Answer(code, Named(output), Named(errors));
     }
 

@@ -59,6 +59,7 @@ public class PoseFileTests
 
     [Theory]
     [InlineData("poses")]
+    [InlineData("walking")]
     [InlineData("shapes")]
     public void A_part_that_is_missing_is_told(string part)
     {

@@ -24,9 +24,27 @@ public class LibraryPicturesTests
     public void What_is_no_picture_is_refused()
     {
         using var rig = new Rig();
-        var answer = rig.Run("library", "show", "left hook", "--picture", Path.Combine(rig.Folder, "picture.png"));
+        var answer = rig.Run("library", "show", "left hook", "--picture", Path.Combine(rig.Folder, "picture.gif"));
         Assert.Equal(ExitCode.Input, answer.Code);
-        Assert.Contains("Maybe end the name in .svg", answer.Err, StringComparison.Ordinal);
+        Assert.Contains("Maybe end the name in .svg or .png", answer.Err, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_browser_draws_dots_as_large_as_the_drawing_and_without_one_it_is_said()
+    {
+        using var rig = new Rig();
+        var (dots, drawing) = (Path.Combine(rig.Folder, "picture.png"), Path.Combine(rig.Folder, "picture.svg"));
+        Assert.Equal(ExitCode.Good, rig.Run("library", "show", "left hook", "--picture", dots).Code);
+        Assert.Equal(ExitCode.Good, rig.Run("library", "show", "left hook", "--picture", drawing).Code);
+        var text = File.ReadAllText(dots);
+        var size = XDocument.Parse(File.ReadAllText(drawing)).Root!;
+        Assert.StartsWith($"{Math.Ceiling((double)size.Attribute("width")!)} {Math.Ceiling((double)size.Attribute("height")!)} <!DOCTYPE html>", text, StringComparison.Ordinal);
+        Assert.Contains(File.ReadAllText(drawing).Trim(), text, StringComparison.Ordinal);
+
+        using var bare = new Rig { Camera = () => null };
+        var answer = bare.Run("library", "show", "left hook", "--picture", Path.Combine(bare.Folder, "picture.png"));
+        Assert.Equal(ExitCode.Input, answer.Code);
+        Assert.Contains("Maybe install Chromium, or end the name in .svg", answer.Err, StringComparison.Ordinal);
     }
 
     [Fact]
