@@ -17,7 +17,7 @@ public class CalendarReadBackTests
                 'summary': str(e['SUMMARY']), 'description': str(e['DESCRIPTION'])} for e in calendar.walk('VEVENT')]}))
         """;
 
-    [Fact(DisplayName = "iCalendar: Python's icalendar reads every day with its dates, and the texts as they went in")]
+    [PythonFact("icalendar", DisplayName = "iCalendar: Python's icalendar reads every day with its dates, and the texts as they went in")]
     public void Another_program_reads_the_calendar()
     {
         var events = Events(CalendarTests.Write(CalendarTests.Title));
@@ -30,7 +30,7 @@ public class CalendarReadBackTests
         Assert.All(events, e => Assert.Contains("\nFor trained performers under a qualified fight coordinator.", (string?)e["description"], StringComparison.Ordinal));
     }
 
-    [Fact(DisplayName = "iCalendar: Python's icalendar reads three versions of a routine as the same days, each later than the one before, and those that are no more as cancelled")]
+    [PythonFact("icalendar", DisplayName = "iCalendar: Python's icalendar reads three versions of a routine as the same days, each later than the one before, and those that are no more as cancelled")]
     public void Another_program_knows_the_days_again_over_revisions()
     {
         var first = CalendarTests.Write(CalendarTests.Title, 12);

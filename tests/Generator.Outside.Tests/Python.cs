@@ -8,6 +8,12 @@ internal static class Python
     /// <summary>The system's own first: it has the packages of the distribution.</summary>
     private static readonly string[] Pythons = ["/usr/bin/python3", "python3", "python"];
 
+    /// <summary>Why a test that needs a package is left out; null when the package is there, or when nothing may be left out.</summary>
+    public static string? Lacking(string package) =>
+        Environment.GetEnvironmentVariable("GENERATOR_ALL_TESTS") is not null || Array.Exists(Pythons, p => Run(p, "import " + package, string.Empty).Fault.Length == 0)
+            ? null
+            : $"It reads a file with Python's {package}, and that is not there. Maybe install it: apt-get install python3-{package}";
+
     /// <summary>What a script prints that is given a file as its only argument.</summary>
     /// <param name="package">What the script needs.</param>
     /// <param name="script">The script.</param>

@@ -29,7 +29,7 @@ public class WorkbookReadBackTests
 
     private static readonly JArray Sheets = JArray.Parse(Python.Reads("openpyxl", Script, Written()));
 
-    [Fact(DisplayName = "XLSX: Python's openpyxl reads a frozen heading with a filter over everything, and one page across")]
+    [PythonFact("openpyxl", DisplayName = "XLSX: Python's openpyxl reads a frozen heading with a filter over everything, and one page across")]
     public void Another_program_reads_the_layout()
     {
         Assert.Equal(["Moves", "Tracks", "Routine"], Sheets.Select(s => (string?)s["name"]));
@@ -43,7 +43,7 @@ public class WorkbookReadBackTests
         }
     }
 
-    [Fact(DisplayName = "XLSX: Python's openpyxl reads columns in which every word has room, and letters of no less than 6.5 points when it is printed on A4")]
+    [PythonFact("openpyxl", DisplayName = "XLSX: Python's openpyxl reads columns in which every word has room, and letters of no less than 6.5 points when it is printed on A4")]
     public void Another_program_reads_the_widths()
     {
         foreach (var sheet in Sheets)
@@ -64,7 +64,7 @@ public class WorkbookReadBackTests
         }
     }
 
-    [Fact(DisplayName = "XLSX: Python's openpyxl reads counts, seconds and metres as numbers that sort, with as many digits down a column")]
+    [PythonFact("openpyxl", DisplayName = "XLSX: Python's openpyxl reads counts, seconds and metres as numbers that sort, with as many digits down a column")]
     public void Another_program_reads_numbers()
     {
         var sheet = Sheets.First();

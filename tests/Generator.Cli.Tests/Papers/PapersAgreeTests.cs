@@ -84,7 +84,7 @@ public class PapersAgreeTests(ITestOutputHelper output)
     }
 
     /// <summary>The printed pack says what the papers say of which it is made: plans, parts of the page and every text paper, on numbered pages.</summary>
-    [Fact]
+    [BrowserFact]
     public void And_the_printed_pack_with_them()
     {
         var facts = 0;
@@ -102,7 +102,7 @@ public class PapersAgreeTests(ITestOutputHelper output)
         Assert.True(facts > 500, $"only {facts}");
     }
 
-    [Theory]
+    [BrowserTheory]
     [InlineData("class=\"count\">count 1", "class=\"count\">count 8")]
     [InlineData("dd class=\"technique\">Trip", "dd class=\"technique\">Skip")]
     [InlineData("<td>00:00:0", "<td>00:00:4")]
@@ -111,7 +111,7 @@ public class PapersAgreeTests(ITestOutputHelper output)
 
     private static Dictionary<string, byte[]> Printed(PaperPack pack, Func<string, string> change)
     {
-        var browser = Browser.Find(Environment.GetEnvironmentVariable("PATH")) ?? throw new InvalidOperationException("There is no Chromium to print with.\n  Maybe install it: apt-get install chromium");
+        var browser = Browser.Find(Environment.GetEnvironmentVariable("PATH")) ?? throw new InvalidOperationException("There is no Chromium to print with, and GENERATOR_ALL_TESTS says that no test may be left out.");
         return new Dictionary<string, byte[]>(pack.Files) { [PackPage.FileName] = browser.Print(change(PackPage.Of(pack.Source))) };
     }
 

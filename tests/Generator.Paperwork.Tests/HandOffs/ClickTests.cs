@@ -61,6 +61,30 @@ public class ClickTests
         Assert.Equal(Markers.Select(m => (int)Math.Round((m.Moment + 8) * 30 * 48000m / 97, MidpointRounding.AwayFromZero)), cues.CuePositions);
     }
 
+    /// <summary>A swing of the higher click goes from below to above and back in 32 samples, one of the others in 48.</summary>
+    [Fact]
+    public void Sound_is_higher_where_a_phrase_begins()
+    {
+        Marker[] markers = [new(0, "first"), new(6, "second"), new(9, "between two counts")];
+        using var reader = new WaveFileReader(new MemoryStream(WavClick.Of("x", new Tempo(120), 16, markers)));
+        var samples = new float[reader.SampleCount];
+        reader.ToSampleProvider().Read(samples);
+        var high = Enumerable.Range(0, 12).Where(count => Swings(samples.AsSpan(count * 24_000, 480)) == 480 / 32).ToList();
+        Assert.Equal([4, 7], high);
+        Assert.Equal(10, Enumerable.Range(0, 12).Count(count => Swings(samples.AsSpan(count * 24_000, 480)) == 480 / 48));
+    }
+
+    private static int Swings(ReadOnlySpan<float> samples)
+    {
+        var swings = 0;
+        for (var i = 1; i < samples.Length; i++)
+        {
+            swings += samples[i - 1] < 0 && samples[i] >= 0 ? 1 : 0;
+        }
+
+        return swings;
+    }
+
     [Fact]
     public void Riff_lengths_add_up()
     {

@@ -38,6 +38,17 @@ public class HazardTests
         Assert.Contains("no spoken or sounded cue at move", worse.How, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(1, 6, Likelihood.Unlikely)]
+    [InlineData(1, 7, Likelihood.Possible)]
+    [InlineData(4, 6, Likelihood.Possible)]
+    [InlineData(5, 5, Likelihood.Likely)]
+    public void How_often_in_a_day_of_runs_says_how_likely(int timesARun, int runs, Likelihood likelihood)
+    {
+        var finder = new Finder(Ferry.With(b => b with { Safety = b.Safety with { Runs = runs } }));
+        Assert.Equal(likelihood, finder.Often(timesARun, []));
+    }
+
     [Fact]
     public void Head_height_blows_are_counted_over_the_planned_runs()
     {

@@ -1,3 +1,4 @@
+using Generator.Domain;
 using Generator.Paperwork.Teaching;
 
 namespace Generator.Paperwork.Tests.Teaching;
@@ -23,5 +24,17 @@ public class CarryOverTests
         var hold = CarryOver.Of(steps[2], steps[3]);
         Assert.True(hold >= CarryOver.ExchangeGoesOn + CarryOver.Grip, $"{hold}");
         Assert.True(CarryOver.Of(steps[7], steps[8]) >= CarryOver.NotStanding, "Ines lies on her back.");
+    }
+
+    [Theory]
+    [InlineData(0, CarryOver.Small)]
+    [InlineData(1, 0)]
+    public void A_move_that_follows_without_a_gap_is_carried_over(int gap, int cost)
+    {
+        var breath = Fights.Night.Moves[4] with { Start = HalfCounts.FromCounts(3) };
+        var end = Fights.Steps(Fights.Night with { Moves = [breath] })[0].End;
+        var steps = Fights.Steps(Fights.Night with { Moves = [breath, breath with { Start = new HalfCounts(end + gap) }] });
+        Assert.Equal(gap, steps[1].Gap);
+        Assert.Equal(cost, CarryOver.Of(steps[0], steps[1]));
     }
 }

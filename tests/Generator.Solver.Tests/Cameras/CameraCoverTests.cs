@@ -49,6 +49,15 @@ public class CameraCoverTests
     }
 
     [Fact]
+    public void A_camera_leaves_eye_level_only_for_what_it_reads_better()
+    {
+        var plan = Plan(new Brief { Attackers = Cast });
+        List<Reading> Seen(SetUp setUp) => [.. plan.Hits.Select(h => Lens.Of(setUp, h))];
+        Assert.Contains(plan.Added, s => s.Height.Value == 150);
+        Assert.All(plan.Added.Where(s => s.Height.Value != 150), s => Assert.NotEqual(Seen(s), Seen(s with { Height = new Centimetres(150) })));
+    }
+
+    [Fact]
     public void The_same_fight_gives_the_same_plan() => Assert.Equal(Plan(new Brief { Attackers = Cast }).Added, Plan(new Brief { Attackers = Cast }).Added);
 
     private static IReadOnlyList<AttackerPart> Cast => [new AttackerPart { Name = "Bruno" }, new AttackerPart { Name = "Wanda" }, new AttackerPart { Name = "Piet" }];

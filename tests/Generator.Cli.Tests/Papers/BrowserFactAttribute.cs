@@ -1,0 +1,23 @@
+using Generator.Paperwork.Printing;
+
+namespace Generator.Cli.Tests.Papers;
+
+/// <summary>A test that prints, and is skipped where there is no browser to print with.</summary>
+[AttributeUsage(AttributeTargets.Method)]
+public sealed class BrowserFactAttribute : FactAttribute
+{
+    public BrowserFactAttribute() => Skip = Lacking;
+
+    /// <summary>Why such a test is left out; null when there is a browser, or when nothing may be left out.</summary>
+    public static string? Lacking { get; } =
+        Environment.GetEnvironmentVariable("GENERATOR_ALL_TESTS") is null && Browser.Find(Environment.GetEnvironmentVariable("PATH")) is null
+            ? "It prints, and there is no Chromium or Chrome on the search path. Maybe install it: apt-get install chromium"
+            : null;
+}
+
+/// <summary>The same for a test with cases.</summary>
+[AttributeUsage(AttributeTargets.Method)]
+public sealed class BrowserTheoryAttribute : TheoryAttribute
+{
+    public BrowserTheoryAttribute() => Skip = BrowserFactAttribute.Lacking;
+}

@@ -1,0 +1,160 @@
+using Generator.Domain;
+using Generator.Rules;
+using Generator.Rules.Judging;
+using Generator.Rules.Replaying;
+using Generator.Solver.Engine;
+using Generator.Solver.Filling;
+using Generator.Solver.Rolling;
+using Generator.Solver.Tests.Constructing;
+using Xunit.Abstractions;
+
+namespace Generator.Solver.Tests.Twin;
+
+/// <summary>
+/// A model that begins in the middle of a routine knows what came before: audited routines are cut, their next rows are pinned as they stand or with one thing changed, and what the
+/// model allows and charges, rule by rule, is what the audit says of those rows in the whole routine.
+/// </summary>
+public sealed class WindowTwinTests(ITestOutputHelper output)
+{
+    private const int Rows = 3;
+
+    private static readonly SearchSettings Settings = new() { Time = Drafts.Hang, Bare = true, Linear = false };
+
+    private readonly Dictionary<string, int> charged = new(StringComparer.Ordinal);
+
+    private readonly Dictionary<string, int> forbidden = new(StringComparer.Ordinal);
+
+    [Fact]
+    public void Windows_of_long_routines_are_judged_as_in_the_whole()
+    {
+        var (allowed, refused, n) = (0, 0, 0);
+        for (var seed = 1; seed <= 9; seed++)
+        {
+            if (Drafts.Rounds(seed % 2 == 0 ? Drafts.Small(seed) : Long(seed), seed, 1) is not { Status: DraftStatus.Found, Routine: { } routine })
+            {
+                continue;
+            }
+
+            var scene = new Scene(routine.Brief, Drafts.Book);
+            var rows = routine.Moves.Select(m => Row.Of(m, scene)).ToList();
+
+            // The last rows, where what is counted over the whole is charged, and two windows on the way.
+            foreach (var cut in new[] { rows.Count / 4, rows.Count / 2, rows.Count - Rows })
+            {
+                n++;
+                var draft = Draft.Of(scene, routine.Placements, rows[..cut]);
+                foreach (var window in new[] { rows.GetRange(cut, Rows), Later(rows.GetRange(cut, Rows), new Random(n)), Repeated(scene, draft, rows, cut) })
+                {
+                    var ends = cut + Rows == rows.Count;
+                    var verdict = Judged(scene, draft, window, ends);
+                    var (answer, points) = Solved(scene, draft, window, ends);
+                    var where = $"seed {seed}, cut before move {cut + 1}: {string.Join("; ", window.Select(r => $"{r.Start} {r.Attacker} {(r.Technique < 0 ? "-" : scene.Book.Techniques[r.Technique].Id)}"))}";
+                    if (verdict.Forbids.Count > 0)
+                    {
+                        Assert.True(answer == CpAnswer.Infeasible, $"{string.Join(", ", verdict.Forbids)} of the audit forbids what the model allows: {where}");
+                        Count(forbidden, verdict.Forbids);
+                        refused++;
+                        continue;
+                    }
+
+                    Assert.True(answer == CpAnswer.Optimal, $"the audit passes what the model says is {answer}: {where}");
+                    foreach (var (rule, cost) in verdict.Costs)
+                    {
+                        Assert.True(cost == points.GetValueOrDefault(rule), $"{rule} costs {cost} in the audit, {points.GetValueOrDefault(rule)} in the model: {where}");
+                    }
+
+                    Count(charged, verdict.Costs.Where(c => c.Cost > 0).Select(c => c.Rule));
+                    allowed++;
+                }
+            }
+        }
+
+        output.WriteLine($"{allowed} windows allowed, points by {Told(charged)}; {refused} refused, by {Told(forbidden)}");
+        Assert.True(allowed >= 40 && refused >= 15, $"{allowed} allowed, {refused} refused");
+        Assert.Superset(new HashSet<string>(["no-waiting", "dead-air", "variety", "share"], StringComparer.Ordinal), charged.Keys.ToHashSet(StringComparer.Ordinal));
+    }
+
+    /// <summary>Four attackers, setbacks, pauses, an arc and a wish for the share of the first.</summary>
+    private static Brief Long(int seed) => new()
+    {
+        Length = new Length(48, null, 4),
+        Arc = seed % 4 == 1 ? Arc.Rising : Arc.TwoPeaks,
+        Setbacks = 2,
+        Pauses = 1,
+        Attackers = [.. new[] { "Bruno", "Wanda", "Piet", "Lotte" }.Select((name, i) => new AttackerPart { Name = name, Skill = Skill.Stunt, SharePercent = i == 0 && seed % 4 == 1 ? 50 : null })],
+    };
+
+    /// <summary>The last rows come later.</summary>
+    private static List<Row> Later(List<Row> window, Random dice)
+    {
+        var (at, later) = (dice.Next(Rows), 1 + dice.Next(10));
+        return [.. window.Select((r, i) => i < at ? r : r with { Start = r.Start + later })];
+    }
+
+    /// <summary>A row is done with the technique of one shortly before: best one that the audit lets pass at a cost for it.</summary>
+    private static List<Row> Repeated(Scene scene, Draft draft, List<Row> rows, int cut)
+    {
+        var ways = (from at in Enumerable.Range(0, Rows)
+                    let row = rows[cut + at]
+                    from other in rows.Take(cut).TakeLast(8)
+                    where row.Attacker >= 0 && other.Attacker >= 0 && other.Attack < 0 == row.Attack < 0 && other.Technique != row.Technique && scene.Book.Techniques[other.Technique] is { HasNoTarget: false, Family: not Family.Setback }
+                    select rows.GetRange(cut, Rows).Select((r, i) => i == at ? r with { Technique = other.Technique, Reaction = other.Reaction, Attack = other.Attack, Linger = 0 } : r).ToList()).ToList();
+        return ways.Find(w => Judged(scene, draft, w, ends: false) is { Forbids.Count: 0 } verdict && verdict.Costs.Any(c => c is { Rule: "variety", Cost: > 0 })) ?? ways.LastOrDefault() ?? rows.GetRange(cut, Rows);
+    }
+
+    private static (IReadOnlyCollection<string> Forbids, IReadOnlyList<(string Rule, int Cost)> Costs) Judged(Scene scene, Draft draft, List<Row> window, bool ends)
+    {
+        var (state, score, told) = (draft.State, draft.Score, new List<Finding>());
+        foreach (var row in window)
+        {
+            var step = Replay.Step(scene, state, row);
+            score = score.Observe(scene, step, told);
+            state = step.After;
+        }
+
+        score = ends ? score.Close(scene, state, told) : score;
+        return (
+            [.. told.Where(f => f.Severity >= Severity.Broken).Select(f => f.Rule).Distinct(StringComparer.Ordinal)],
+            [.. RuleBook.All.Select((r, i) => (r.Id, score.PointsByRule[i] - draft.Score.PointsByRule[i]))]);
+    }
+
+    private static (CpAnswer Answer, Dictionary<string, int> Points) Solved(Scene scene, Draft draft, List<Row> window, bool ends, string? without = null)
+    {
+        var used = window.Select(r => r.Technique).ToHashSet();
+        var words = Vocabulary.Of(scene, t => used.Contains(scene.Book.TechniqueIndex(t.Id)), keepUnfit: true, seconds: true);
+        var model = new MoveModel(scene, words, new MoveModelOptions
+        {
+            From = draft.State,
+            Past = draft.Past,
+            Memory = draft.Score,
+            Rows = Rows,
+            FewestRows = Rows,
+            Ends = ends,
+            Horizon = window[^1].Start + 60,
+            MostWalkRound = Bearing.Circle / 2,
+            Total = true,
+            Without = without is null ? new HashSet<string>(StringComparer.Ordinal) : new HashSet<string>([without], StringComparer.Ordinal),
+        });
+        Pin.Rows(model, window);
+        model.Cp.Model.Minimize(model.Points);
+        using var session = model.Session();
+        var answer = session.Solve(Settings);
+        var points = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var (rule, charge) in session.HasSolution ? model.PointsByRule : [])
+        {
+            points[rule] = points.GetValueOrDefault(rule) + (int)session.Value(charge);
+        }
+
+        return (answer, points);
+    }
+
+    private static void Count(Dictionary<string, int> seen, IEnumerable<string> rules)
+    {
+        foreach (var rule in rules)
+        {
+            seen[rule] = seen.GetValueOrDefault(rule) + 1;
+        }
+    }
+
+    private static string Told(Dictionary<string, int> seen) => string.Join(", ", seen.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{s.Key} {s.Value}"));
+}
