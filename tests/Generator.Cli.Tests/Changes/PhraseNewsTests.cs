@@ -2,6 +2,7 @@ using Generator.Cli.Changes;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
+using Generator.Library.Loading;
 using Generator.Library.Reading;
 using Generator.Rules;
 using Generator.Rules.Judging;

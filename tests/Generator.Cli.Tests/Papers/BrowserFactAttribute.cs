@@ -14,10 +14,3 @@ public sealed class BrowserFactAttribute : FactAttribute
             ? "It prints, and there is no Chromium or Chrome on the search path. Maybe install it: apt-get install chromium"
             : null;
 }
-
-/// <summary>The same for a test with cases.</summary>
-[AttributeUsage(AttributeTargets.Method)]
-public sealed class BrowserTheoryAttribute : TheoryAttribute
-{
-    public BrowserTheoryAttribute() => Skip = BrowserFactAttribute.Lacking;
-}

@@ -6,10 +6,3 @@ public sealed class FactAttribute : Xunit.FactAttribute
 {
     public FactAttribute() => Skip = Browser.Lacking;
 }
-
-/// <summary>The same for a test with cases.</summary>
-[AttributeUsage(AttributeTargets.Method)]
-public sealed class TheoryAttribute : Xunit.TheoryAttribute
-{
-    public TheoryAttribute() => Skip = Browser.Lacking;
-}
