@@ -6,9 +6,9 @@ using Generator.Solver.Engine;
 using Generator.Solver.Filling;
 using Generator.Solver.Questions;
 using Generator.Solver.Rolling;
-using Generator.Solver.Rules;
 using Generator.Solver.Tests.Constructing;
 using Xunit.Abstractions;
+using RuleModules = Generator.Solver.Rules.RuleModules;
 
 namespace Generator.Solver.Tests.Twin;
 
