@@ -23,8 +23,11 @@ public sealed record Brief
 
     public Arc Arc { get; init; } = Arc.Free;
 
-    /// <summary>The acts of the story; none: the fight is not judged as one (climax, story).</summary>
-    public IReadOnlyList<Act> Acts { get; init; } = [];
+    /// <summary>The acts of the story; none: the fight is not judged as one. Null: a draft that is long enough gets three, an audit judges none.</summary>
+    public IReadOnlyList<Act>? Acts { get; init; }
+
+    /// <summary>By which rules of a good fight it is judged; null: by all of them where it has acts, else by none.</summary>
+    public IReadOnlyList<FightRule>? Judged { get; init; }
 
     /// <summary>How many setbacks are asked for; null does not judge them.</summary>
     public int? Setbacks { get; init; }

@@ -22,7 +22,7 @@ public sealed class ActPlan
 
     /// <summary>The plan that a brief asks for; null when it asks for no acts, or gives no length to lay them over.</summary>
     public static ActPlan? Of(Brief brief) =>
-        brief.Acts.Count == 0 || brief.Length is not { } length || (length.Counts is null && length.Moves is null) ? null : new ActPlan(length, brief.Acts);
+        brief.Acts is not { Count: > 0 } acts || brief.Length is not { } length || (length.Counts is null && length.Moves is null) ? null : new ActPlan(length, acts);
 
     /// <summary>Act of a move, from 0.</summary>
     /// <param name="start">Its moment in half counts, which decides where the length is given in counts.</param>

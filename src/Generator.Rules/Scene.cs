@@ -25,6 +25,7 @@ public sealed class Scene
     private readonly int[] open;
     private readonly int[] perHalfCounts;
     private readonly int[,] ready;
+    private readonly bool[] judged;
 
     public Scene(Brief brief, Book book)
     {
@@ -36,6 +37,7 @@ public sealed class Scene
         Entries = new Entries(brief.Floor, Floor, book.Settle);
         Able = new Ability(brief, book);
         Plan = ActPlan.Of(brief);
+        judged = [.. Enum.GetValues<FightRule>().Select(r => brief.Judged?.Contains(r) ?? brief.Acts is { Count: > 0 })];
         techniqueReach = new Reach[book.Techniques.Count, Cast];
         attackReach = new Reach[book.Attacks.Count, Cast];
         perHalfCounts = [.. brief.Attackers.Select(a => 30 * a.Speed)];
@@ -134,6 +136,9 @@ public sealed class Scene
 
     /// <summary>The acts asked for, laid over the length; null when there are none to judge.</summary>
     public ActPlan? Plan { get; }
+
+    /// <summary>The fight is judged by this rule.</summary>
+    public bool Judges(FightRule rule) => judged[(int)rule];
 
     /// <summary>Of a hundred blows that attackers could block, slip or catch those that a draft lets them.</summary>
     public int AnsweredPercent => Brief.AnsweredPercent ?? UsuallyAnswered;

@@ -11,17 +11,22 @@ namespace Generator.Solver;
 public static class DraftBrief
 {
     /// <summary>
-    /// The brief with everything filled in that a draft decides by default: everybody goes out; no setbacks and no pauses but for those that
+    /// The brief with everything filled in that a draft decides by default: everybody goes out; three acts where it is long enough; without acts no setbacks and no pauses but for those that
     /// the hero moments are or need, or that the acts want. Whoever asks that the hero throws somebody off who sits on them wants to see them sat on.
     /// </summary>
     public static Brief Complete(Brief brief, Book book)
     {
         var within = NestedMoments.Of(brief, book);
         IEnumerable<Moment> moments = brief.Moments.Where((_, i) => within[i] < 0);
+        var setbacks = moments.Sum(m => SetbacksOf(m, brief, book));
+        var acts = brief.Acts ?? ThreeActs.For(brief, setbacks);
         return brief with
         {
             Ending = brief.Ending ?? new Ending([.. brief.Attackers.Select(a => a.Name)], null),
-            Setbacks = brief.Setbacks ?? Math.Max(moments.Sum(m => SetbacksOf(m, brief, book)), brief.Acts.Sum(a => a.FewestSetbacks)),
+            Acts = acts,
+
+            // Acts that nobody asked for make nothing impossible: how many setbacks there are is then a matter of points.
+            Setbacks = brief.Setbacks ?? (brief.Acts is null && acts.Count > 0 ? null : Math.Max(setbacks, acts.Sum(a => a.FewestSetbacks))),
             Pauses = brief.Pauses ?? moments.Sum(m => m.Moves.Count(move => Is(move, book, t => t.IsStoryPause))),
         };
     }
@@ -41,6 +46,7 @@ public static class DraftBrief
         return brief with
         {
             Ending = brief.Ending ?? new Ending([.. brief.Attackers.Where((_, a) => steps[^1].After.Attackers[a].Posture == Posture.Out).Select(a => a.Name)], null),
+            Acts = brief.Acts ?? [],
             Setbacks = brief.Setbacks ?? steps.Count(s => s.Technique?.Family == Family.Setback),
             Pauses = brief.Pauses ?? steps.Count(s => s.Technique?.IsStoryPause == true),
         };

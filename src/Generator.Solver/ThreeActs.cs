@@ -14,21 +14,19 @@ public static class ThreeActs
 
     private const int Second = 35;
 
-    /// <summary>The brief with three acts; as it is where it has acts, is too short, or wants no setback. Setbacks that it counts stand in the second act, those that it cannot hold in the first.</summary>
-    public static Brief In(Brief brief)
+    /// <summary>The acts; none where the fight is too short, or no setback is wanted. Of its setbacks every third stands in the first act, the others in the second.</summary>
+    /// <param name="brief">The brief.</param>
+    /// <param name="fewest">Setbacks that its hero moments are or need.</param>
+    public static IReadOnlyList<Act> For(Brief brief, int fewest)
     {
         var isLong = brief.Length is { } length && (length.Moves ?? 0) + ((length.Counts ?? 0) * FewestMoves / FewestCounts) >= FewestMoves;
-        if (brief.Acts.Count > 0 || !isLong || brief.Setbacks == 0)
+        if (!isLong || brief.Setbacks == 0)
         {
-            return brief;
+            return [];
         }
 
-        var all = brief.Setbacks ?? 1;
+        var all = brief.Setbacks ?? Math.Max(1, fewest);
         var early = all / 3;
-        return brief with
-        {
-            Setbacks = all,
-            Acts = [new Act(First, HeroStanding.OnTop, early), new Act(Second, HeroStanding.InTrouble, all - early), new Act(100 - First - Second, HeroStanding.OnTop, 0)],
-        };
+        return [new Act(First, HeroStanding.OnTop, early), new Act(Second, HeroStanding.InTrouble, all - early), new Act(100 - First - Second, HeroStanding.OnTop, 0)];
     }
 }

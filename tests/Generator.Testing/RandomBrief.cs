@@ -29,7 +29,8 @@ public static class RandomBrief
             Moments = chance.List(0, 3, _ => Moment(chance, names, book)),
             Arc = chance.Any<Arc>(),
             Acts = acts,
-            Setbacks = acts.Length > 0 ? null : chance.Maybe(() => chance.Whole(0, 50)),
+            Judged = acts is null ? null : new Chance(seed ^ 0x1D1D).Some(Enum.GetValues<FightRule>(), 50),
+            Setbacks = acts is { Length: > 0 } ? null : chance.Maybe(() => chance.Whole(0, 50)),
             Pauses = chance.Maybe(() => chance.Whole(0, 50)),
             Pace = new Pace(Span(chance), Span(chance), Span(chance)),
             Safety = new Safety(Span(chance), chance.Whole(1, 50), chance.Whole(0, 1000), chance.Whole(0, 5000)),
@@ -38,11 +39,11 @@ public static class RandomBrief
     }
 
     /// <summary>By chance of their own, so that a brief with acts is otherwise the one that it would be without.</summary>
-    private static Act[] Acts(int seed)
+    private static Act[]? Acts(int seed)
     {
         var chance = new Chance(~seed);
         var first = chance.Whole(1, 99);
-        return chance.Percent(60) ? [] : [new Act(first, chance.Any<HeroStanding>()), new Act(100 - first, chance.Any<HeroStanding>(), chance.Maybe(() => chance.Whole(0, 5)))];
+        return chance.Percent(60) ? seed % 2 == 0 ? [] : null : [new Act(first, chance.Any<HeroStanding>()), new Act(100 - first, chance.Any<HeroStanding>(), chance.Maybe(() => chance.Whole(0, 5)))];
     }
 
     internal static Bearing Clock(Chance chance) => new(chance.Whole(0, 23));

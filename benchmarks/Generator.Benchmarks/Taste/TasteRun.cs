@@ -13,7 +13,7 @@ namespace Generator.Benchmarks.Taste;
 
 /// <summary>
 /// Drafts the thirty kinds of brief in <c>benchmarks/briefs-taste</c> by several seeds, by rounds and not by the clock, and prints what a practitioner looks for, the
-/// seventeen checks and the figures of the rough rules. Options: <c>--seeds 3</c>, <c>--rounds 4</c>, <c>--only 09</c>, <c>--acts yes</c> (three acts for every brief of 16 moves and more), <c>--drafts FOLDER</c> (writes every draft there), <c>--out FILE</c>.
+/// seventeen checks and the figures of the rough rules. Options: <c>--seeds 3</c>, <c>--rounds 4</c>, <c>--only 09</c>, <c>--acts no</c> (no brief is drafted as a story), <c>--drafts FOLDER</c> (writes every draft there), <c>--out FILE</c>.
 /// </summary>
 internal static class TasteRun
 {
@@ -24,7 +24,7 @@ internal static class TasteRun
     {
         if (Options(args) is not { } options)
         {
-            Console.Error.WriteLine("These options are known: --seeds 3, --rounds 4, --only 09, --acts yes, --drafts FOLDER, --out FILE.\nMaybe a value is missing.");
+            Console.Error.WriteLine("These options are known: --seeds 3, --rounds 4, --only 09, --acts no, --drafts FOLDER, --out FILE.\nMaybe a value is missing.");
             return 2;
         }
 
@@ -59,7 +59,7 @@ internal static class TasteRun
         var name = Path.GetFileName(file).Replace(".brief.json", string.Empty, StringComparison.Ordinal);
         var problems = new ProblemList();
         var brief = BriefReader.Parse(SourceFile.Load(file, problems)!, book).Value ?? throw new InvalidOperationException($"{file} is no brief.");
-        brief = options.Acts ? ThreeActs.In(brief) : brief;
+        brief = options.Acts ? brief : brief with { Acts = [] };
         var draft = new DraftOptions { Seed = seed, Rounds = options.Rounds, Time = TimeSpan.FromSeconds(120) };
         var result = Drafting.Draft(brief, book, draft);
         if (result.Routine is null)
@@ -88,7 +88,7 @@ internal static class TasteRun
     {
         var text = new StringBuilder();
         var passed = drafts.Select(d => d.Passed.Count(p => p)).Order().ToList();
-        text.Append(CultureInfo.InvariantCulture, $"# Is it a good fight?\n\n{drafts.Count} drafts of {drafts.Select(d => d.Brief).Distinct().Count()} kinds of brief by {options.Seeds} seeds, {options.Rounds} rounds each{(options.Acts ? ", three acts where there are 16 moves and more" : string.Empty)}; library {book.Version}, {Tools.Commit()}; {drafts.Sum(d => d.Steps.Count)} moves, {drafts.Sum(d => d.Shape.Exchanges.Count)} exchanges.\n");
+        text.Append(CultureInfo.InvariantCulture, $"# Is it a good fight?\n\n{drafts.Count} drafts of {drafts.Select(d => d.Brief).Distinct().Count()} kinds of brief by {options.Seeds} seeds, {options.Rounds} rounds each{(options.Acts ? string.Empty : ", no acts")}; library {book.Version}, {Tools.Commit()}; {drafts.Sum(d => d.Steps.Count)} moves, {drafts.Sum(d => d.Shape.Exchanges.Count)} exchanges.\n");
         text.Append(CultureInfo.InvariantCulture, $"Of 17 checks a median of {passed[passed.Count / 2]} is passed, {passed[0]} at least, {passed[^1]} at most.\n");
         text.Append(missing.Count == 0 ? "Every draft was found.\n" : $"Not found: {string.Join("; ", missing)}.\n");
         text.Append("\n## What is looked for\n\n| looked for | found |\n|---|---|\n");
@@ -124,7 +124,7 @@ internal static class TasteRun
 
     private static TasteOptions? Options(string[] args)
     {
-        var options = new TasteOptions(3, 4, string.Empty, false, null, null);
+        var options = new TasteOptions(3, 4, string.Empty, true, null, null);
         for (var i = 0; i < args.Length; i += 2)
         {
             if (i + 1 >= args.Length)
@@ -144,8 +144,8 @@ internal static class TasteRun
                 case "--only":
                     options = options with { Only = args[i + 1] };
                     break;
-                case "--acts" when args[i + 1] == "yes":
-                    options = options with { Acts = true };
+                case "--acts" when args[i + 1] == "no":
+                    options = options with { Acts = false };
                     break;
                 case "--drafts":
                     options = options with { Drafts = args[i + 1] };

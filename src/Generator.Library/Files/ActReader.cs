@@ -8,8 +8,13 @@ internal static class ActReader
 {
     private const int Whole = 100;
 
-    public static IReadOnlyList<Act> Acts(ObjectReader root, int? setbacks)
+    public static IReadOnlyList<Act>? Acts(ObjectReader root, int? setbacks)
     {
+        if (!root.Has("acts"))
+        {
+            return null;
+        }
+
         var acts = root.Objects("acts").Select(One).ToList();
         if (acts.Count == 0)
         {

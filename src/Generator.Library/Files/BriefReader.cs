@@ -52,6 +52,7 @@ public static class BriefReader
             Moments = MomentReader.Moments(root, cast, latest, book),
             Arc = root.Word<Arc>("arc") ?? Arc.Free,
             Acts = ActReader.Acts(root, setbacks),
+            Judged = root.Has("judged") ? root.Words<FightRule>("judged") : null,
             Setbacks = setbacks,
             Pauses = root.Whole("pauses", Measures.Asked),
             AnsweredPercent = root.Number("answered", Measures.Answered) is { } part ? (int)Math.Round(part * 100, MidpointRounding.AwayFromZero) : null,

@@ -4,7 +4,7 @@ using Newtonsoft.Json.Linq;
 
 namespace Generator.Library.Files;
 
-/// <summary>Writes a brief as JSON, every value in full; what is null or an empty list is left out. Reading it gives the same brief.</summary>
+/// <summary>Writes a brief as JSON, every value in full; what is null is left out, and an empty list where it says nothing. Reading it gives the same brief.</summary>
 public static class BriefWriter
 {
     /// <summary>The text of a <c>.brief.json</c> file.</summary>
@@ -21,7 +21,8 @@ public static class BriefWriter
         ("cameras", List(brief.Cameras.Select(c => Fields(("name", c.Name), ("bearing", Clock(c.Bearing)), ("distance", Metres(c.Distance)), ("height", Metres(c.Height)))))),
         ("moments", List(brief.Moments.Select(Moment))),
         ("arc", EnumWords.Of(brief.Arc)),
-        ("acts", List(brief.Acts.Select(a => Fields(("share", a.Percent / 100m), ("hero", EnumWords.Of(a.Hero)), ("setbacks", a.Setbacks))))),
+        ("acts", brief.Acts is { } acts ? new JArray(acts.Select(a => Fields(("share", a.Percent / 100m), ("hero", EnumWords.Of(a.Hero)), ("setbacks", a.Setbacks)))) : null),
+        ("judged", brief.Judged is { } judged ? new JArray(judged.Select(EnumWords.Of)) : null),
         ("setbacks", brief.Setbacks),
         ("pauses", brief.Pauses),
         ("answered", brief.AnsweredPercent / 100m),

@@ -33,6 +33,7 @@ public static class RuleBook
         new Arc(),
         new Story(),
         new Climax(),
+        new Purpose(),
         new Length(),
         new Ending(),
         new Moments(),

@@ -22,7 +22,7 @@ public sealed class Climax : Rule
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
         var was = (ClimaxMemory)memory!;
-        if (scene.Brief.Acts.Count == 0)
+        if (!scene.Judges(FightRule.Climax))
         {
             return was;
         }

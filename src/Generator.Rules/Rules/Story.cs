@@ -25,7 +25,7 @@ public sealed class Story : Rule
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
         var was = (StoryMemory)memory!;
-        if (scene.Plan is not { } plan || step.Technique is not { } technique)
+        if (!scene.Judges(FightRule.Story) || scene.Plan is not { } plan || step.Technique is not { } technique)
         {
             return was;
         }
@@ -51,6 +51,11 @@ public sealed class Story : Rule
     public override void Close(Scene scene, object? memory, FightState end, Tally tally)
     {
         var was = (StoryMemory)memory!;
+        if (!scene.Judges(FightRule.Story))
+        {
+            return;
+        }
+
         foreach (var setback in was.Owed)
         {
             Judge(scene, setback, end.Time, null, f => AtEnd(end, Severity.Rough, scene.Brief.Hero.Name, f), tally);

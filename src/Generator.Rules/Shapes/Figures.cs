@@ -9,7 +9,7 @@ public static class Figures
     public const int LongFrom = 16;
 
     /// <summary>The fight is judged as a story: it is long enough for one, or its brief has acts.</summary>
-    internal static bool IsStory(FightShape shape) => shape.Steps.Count >= LongFrom || shape.Scene.Brief.Acts.Count > 0;
+    internal static bool IsStory(FightShape shape) => shape.Steps.Count >= LongFrom || shape.Scene.Brief.Acts is { Count: > 0 };
 
     public static IReadOnlyList<Figure> Of(FightShape shape) =>
     [

@@ -7,17 +7,17 @@ internal static class PurposeFigures
 
     /// <summary>
     /// idle-holds: holds let go again without a blow, a throw, a fall or a finish from them and without anybody else being fought meanwhile.
-    /// punch-bags: of a hundred exchanges those that open, without a blow of the attacker, with a hit on somebody who stands ready.
-    /// unseen: of a hundred attacks those from outside the hero's sight.
+    /// punch-bags: exchanges that open, without a blow of the attacker, with a hit on somebody who stands ready.
+    /// unseen: attacks from outside the hero's sight by which more than two in five of all so far come from there.
     /// </summary>
     public static IEnumerable<Figure> Of(FightShape shape)
     {
         var nothing = shape.ForNothing;
         yield return Figure.Of(Rule, "idle-holds", "holds for nothing", "holds", nothing.Holds.Count, null, 0, () =>
             $"A hold leads to nothing where it is let go at {Figures.Moves(shape, nothing.Holds)}: strike, throw or shield with it first, or do not take it.");
-        yield return Figure.Of(Rule, "punch-bags", "exchanges that open on somebody who stands ready", "%", Figure.PercentUp(nothing.PunchBags.Count, shape.Exchanges.Count), null, 5, () =>
+        yield return Figure.Of(Rule, "punch-bags", "exchanges that open on somebody who stands ready", "exchanges", shape.Exchanges.Count == 0 ? null : nothing.PunchBags.Count, null, 0, () =>
             $"The hero hits somebody who does nothing at {Figures.Moves(shape, nothing.PunchBags)}: let them attack first, or be caught off balance.");
-        yield return Figure.Of(Rule, "unseen", "attacks from out of sight", "%", Figure.PercentUp(nothing.Unseen.Count, shape.Attacks), null, 40, () => FormattableString.Invariant(
-            $"{nothing.Unseen.Count} of {shape.Attacks} attacks come from behind ({Figures.Moves(shape, nothing.Unseen)}): turn the hero before, or let the attacker walk round."));
+        yield return Figure.Of(Rule, "unseen", "attacks from out of sight beyond two in five so far", "attacks", shape.Attacks == 0 ? null : nothing.Beyond.Count, null, 0, () => FormattableString.Invariant(
+            $"{nothing.Unseen.Count} of {shape.Attacks} attacks come from behind, too many by {Figures.Moves(shape, nothing.Beyond)}: turn the hero before, or let the attacker walk round."));
     }
 }

@@ -46,6 +46,8 @@ public static class Revise
     private static Brief Complete(Brief brief, Brief old) => brief with
     {
         Ending = brief.Ending ?? EndingOf(brief, old),
+        Acts = brief.Acts ?? old.Acts,
+        Judged = brief.Judged ?? old.Judged,
         Setbacks = brief.Setbacks ?? old.Setbacks,
         Pauses = brief.Pauses ?? old.Pauses,
         Length = brief.Length ?? old.Length,

@@ -75,7 +75,7 @@ public sealed class RollingLoop
     /// <summary>What the loop chooses from: setbacks and pauses only where the brief asks for them.</summary>
     private bool Allows(Technique technique) => IsNamed(technique) || technique.Family switch
     {
-        Family.Setback => scene.Brief.Setbacks is > 0,
+        Family.Setback => scene.Brief.Setbacks is > 0 || (scene.Brief.Setbacks is null && scene.Plan is not null),
         Family.Pause => technique.Recovery || scene.Brief.Pauses is > 0,
         _ => true,
     };

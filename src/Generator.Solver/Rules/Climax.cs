@@ -15,7 +15,7 @@ public sealed class Climax : RuleModule
 
     public override void Post(MoveModel model)
     {
-        if (model.Scene.Brief.Acts.Count == 0)
+        if (!model.Scene.Judges(FightRule.Climax))
         {
             return;
         }

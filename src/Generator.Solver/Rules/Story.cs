@@ -18,7 +18,7 @@ public sealed class Story : RuleModule
 
     public override void Post(MoveModel model)
     {
-        if (model.Scene.Plan is not { } plan)
+        if (!model.Scene.Judges(FightRule.Story) || model.Scene.Plan is not { } plan)
         {
             return;
         }

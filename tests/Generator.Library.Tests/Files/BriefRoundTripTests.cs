@@ -46,7 +46,10 @@ public class BriefRoundTripTests
                 b => b.Floor.Obstacles.Count > 0,
                 b => b.Floor.WaysIn.Count > 0,
                 b => b.Cameras.Count > 0,
-                b => b.Acts.Count > 0,
+                b => b.Acts is { Count: > 0 },
+                b => b.Acts is { Count: 0 },
+                b => b.Judged is null,
+                b => b.Judged is { Count: > 0 },
                 b => b.Hero.Wardrobe.Count > 0 && b.Hero.Limits.Count > 0,
             },
             shape => Assert.InRange(briefs.Count(shape), 10, 490));

@@ -2,7 +2,6 @@ using Generator.Domain;
 using Generator.Rules.Judging;
 using Generator.Rules.Shapes;
 using Generator.Rules.Tests.Fights;
-using Generator.Rules.Tests.Symmetry;
 
 namespace Generator.Rules.Tests.Rules;
 
@@ -47,29 +46,4 @@ public sealed class StoryTests
     [InlineData(HeroStanding.InTrouble, 0, 2)]
     public void An_act_says_how_many_it_wants(HeroStanding hero, int? setbacks, int points) =>
         Judge("swing-right > takes-face-hit {presses-on} ; +6 hip-throw-right {thrown-over}", new Act(100, hero, setbacks)).Costs(points);
-
-    /// <summary>Rule and shape sheet measure the same thing.</summary>
-    [Fact]
-    public void Points_are_those_of_the_figures()
-    {
-        var (story, climax) = (0, 0);
-        for (var seed = 1; seed <= 600; seed++)
-        {
-            var fight = RandomFight.Of(seed).With(b => b with { Acts = [new(30 + (seed % 30), (HeroStanding)(seed % 3)), new(70 - (seed % 30), (HeroStanding)(seed / 3 % 3), seed % 5 == 0 ? 1 : null)], Length = new Domain.Length(null, 9, 6) });
-            var (points, shape) = (fight.Audit().PointsByRule, FightShape.Of(fight.Scene, fight.Routine));
-            if (shape.Steps.Any(s => s.Over > shape.Steps[^1].End))
-            {
-                // Out of order: the fold knows the end of the last move, the shape that of the longest.
-                continue;
-            }
-
-            var figures = Figures.Of(shape).ToDictionary(f => f.Id, StringComparer.Ordinal);
-            var felt = shape.Setbacks.Sum(s => Math.Max(0, Setback.Felt - s.Cost) + (s.Otherwise ? 0 : 1));
-            Assert.True(points[RuleBook.IndexOf("story")] == (2 * figures["out-of-act"].Off) + felt, $"story, seed {seed}");
-            Assert.True(points[RuleBook.IndexOf("climax")] == figures["last-short"].Off + figures["last-fight"].Off + figures["run-offs"].Off, $"climax, seed {seed}");
-            (story, climax) = (story + (felt > 0 ? 1 : 0), climax + (points[RuleBook.IndexOf("climax")] > 0 ? 1 : 0));
-        }
-
-        Assert.True(story > 30 && climax > 30, $"{story} with setbacks that are not felt, {climax} with points for the end");
-    }
 }

@@ -9,12 +9,12 @@ namespace Generator.Solver.Tests.Constructing;
 /// <summary>A brief with acts is drafted as a story: setbacks stand where they belong and are felt, and the end is the peak.</summary>
 public sealed class ActsTests(ITestOutputHelper output)
 {
-    private static readonly Brief Asked = ThreeActs.In(new Brief
+    private static readonly Brief Asked = new()
     {
         Length = new Length(null, 24, 2),
         Attackers = [new AttackerPart { Name = "Bruno", Skill = Skill.Stunt }, new AttackerPart { Name = "Wanda", Skill = Skill.Stunt }],
         Setbacks = 2,
-    });
+    };
 
     private static int Points(Verdict verdict) => verdict.PointsByRule[RuleBook.IndexOf("story")] + verdict.PointsByRule[RuleBook.IndexOf("climax")];
 
@@ -26,7 +26,7 @@ public sealed class ActsTests(ITestOutputHelper output)
         {
             var plain = Drafts.Rounds(Asked with { Acts = [] }, seed);
             told += Points(Drafts.Rounds(Asked, seed).Verdict!);
-            untold += Points(Audit.Of(new Scene(plain.Routine!.Brief with { Acts = Asked.Acts }, Drafts.Book), plain.Routine));
+            untold += Points(Audit.Of(new Scene(plain.Routine!.Brief with { Acts = DraftBrief.Complete(Asked, Drafts.Book).Acts }, Drafts.Book), plain.Routine));
         }
 
         output.WriteLine($"{told} points of story and climax with acts, {untold} without");
@@ -48,11 +48,16 @@ public sealed class ActsTests(ITestOutputHelper output)
     [InlineData(16, null, null, 3)]
     [InlineData(null, 32, null, 3)]
     [InlineData(24, null, 0, 0)]
-    public void Three_acts_are_for_fights_long_enough_that_bear_a_setback(int? moves, int? counts, int? setbacks, int acts)
+    [InlineData(24, null, 4, 3)]
+    public void A_draft_long_enough_that_bears_a_setback_has_three_acts(int? moves, int? counts, int? setbacks, int acts)
     {
-        var brief = ThreeActs.In(new Brief { Attackers = [new AttackerPart { Name = "Bruno" }], Length = new Length(counts, moves, 1), Setbacks = setbacks });
-        Assert.Equal(acts, brief.Acts.Count);
+        var brief = DraftBrief.Complete(new Brief { Attackers = [new AttackerPart { Name = "Bruno" }], Length = new Length(counts, moves, 1), Setbacks = setbacks }, Drafts.Book);
+        Assert.Equal(acts, brief.Acts!.Count);
         Assert.Equal(acts == 0 ? 0 : 100, brief.Acts.Sum(a => a.Percent));
-        Assert.True(acts == 0 || brief.Setbacks == brief.Acts.Sum(a => a.FewestSetbacks));
+        Assert.Equal(acts == 0 ? setbacks ?? 0 : setbacks, brief.Setbacks);
+        Assert.True(acts == 0 || brief.Acts.Sum(a => a.FewestSetbacks) == (setbacks ?? 1));
     }
+
+    [Fact]
+    public void Whoever_wants_no_acts_gets_none() => Assert.Empty(DraftBrief.Complete(Asked with { Acts = [] }, Drafts.Book).Acts!);
 }

@@ -51,6 +51,7 @@ internal static class Drafts
     /// <summary>Four who are in from the start and may neither wait nor linger: somebody always has to wait, which costs points.</summary>
     public static Brief NeverDone => new()
     {
+        Acts = [],
         Length = new Length(48, null, 4),
         Pace = Pace.Default with { Patience = HalfCounts.Zero, Linger = HalfCounts.Zero },
         Attackers = [.. new[] { "Bruno", "Wanda", "Piet", "Lotte" }.Select((n, i) => new AttackerPart { Name = n, Bearing = new Bearing(6 * i), Distance = new Centimetres(200), Entrance = HalfCounts.Zero })],

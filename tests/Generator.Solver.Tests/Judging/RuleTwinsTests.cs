@@ -16,7 +16,6 @@ public sealed class RuleTwinsTests
     [Fact]
     public void Both_sides_list_all_of_them_in_the_same_order()
     {
-        Assert.Equal(30, RuleBook.All.Count);
         Assert.Equal(RuleBook.All.Select(r => r.GetType().Name), RuleModules.All.Select(m => m.GetType().Name));
         Assert.Equal(RuleBook.All.Select(r => r.Id), RuleModules.All.Select(m => m.Id));
     }

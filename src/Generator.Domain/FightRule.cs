@@ -1,0 +1,9 @@
+namespace Generator.Domain;
+
+/// <summary>The rough rules that judge whether it is a good fight; each is on or off by the brief.</summary>
+public enum FightRule
+{
+    Story,
+    Climax,
+    Purpose,
+}
