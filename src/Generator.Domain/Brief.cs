@@ -26,8 +26,17 @@ public sealed record Brief
     /// <summary>The acts of the story; none: the fight is not judged as one. Null: a draft that is long enough gets three, an audit judges none.</summary>
     public IReadOnlyList<Act>? Acts { get; init; }
 
-    /// <summary>By which rules of a good fight it is judged; null: by all of them where it has acts, else by none.</summary>
+    /// <summary>By which rules of a good fight it is judged; null: by all of them where it has acts, else by those of which it asks something itself.</summary>
     public IReadOnlyList<FightRule>? Judged { get; init; }
+
+    /// <summary>What should not be seen: ids of techniques and attacks, families, kinds of attack.</summary>
+    public IReadOnlyList<string> Avoid { get; init; } = [];
+
+    /// <summary>What should be seen, each at least once; the same words.</summary>
+    public IReadOnlyList<string> Favour { get; init; } = [];
+
+    /// <summary>Id of a technique or an attack, with or without side, that should return and end otherwise; null for none.</summary>
+    public string? Signature { get; init; }
 
     /// <summary>How many setbacks are asked for; null does not judge them.</summary>
     public int? Setbacks { get; init; }

@@ -25,6 +25,9 @@ public abstract record Performer
     /// <summary>Wardrobe that limits movement: <c>heels</c>, <c>tight-skirt</c> …</summary>
     public IReadOnlyList<string> Wardrobe { get; init; } = [];
 
+    /// <summary>Id of a manner of the library: how they fight; null for none.</summary>
+    public string? Manner { get; init; }
+
     /// <summary>Most falls in one run, 0 to 20; null takes the cap of the day divided by the runs.</summary>
     public int? FallsPerRun { get; init; }
 }

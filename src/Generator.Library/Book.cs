@@ -39,6 +39,7 @@ public sealed class Book
         Stances = own.Stances.At(tempo, own.Settle);
         Settle = own.Settle.At(tempo);
         Holds = own.Holds;
+        Manners = own.Manners;
         Techniques = [.. own.Techniques.Select(t => tempo.Lasting(t.Length, t.FewestSeconds) is var length && length == t.Length ? t : t with { Length = length })];
         Attacks = [.. own.Attacks.Select(a => tempo.Lasting(a.Length, a.FewestSeconds) is var length && length == a.Length ? a : a with { Length = length })];
         Reactions = own.Reactions;
@@ -54,6 +55,9 @@ public sealed class Book
 
     /// <summary>What holds and grips ask while they last.</summary>
     public HoldTable Holds { get; init; } = HoldTable.Empty;
+
+    /// <summary>How people fight.</summary>
+    public IReadOnlyList<Manner> Manners { get; init; } = [];
 
     /// <summary>How people write of these records.</summary>
     public Notebook Notebook { get; init; } = Notebook.Empty;
@@ -81,6 +85,9 @@ public sealed class Book
 
     /// <summary>Position in <see cref="Reactions"/>, or −1 when the id is unknown.</summary>
     public int ReactionIndex(string id) => reactionIndex.GetValueOrDefault(id, -1);
+
+    /// <summary>The manner of a performer; null where they have none, or one that the library does not know.</summary>
+    public Manner? MannerOf(Performer performer) => performer.Manner is { } id ? Manners.FirstOrDefault(m => string.Equals(m.Id, id, StringComparison.Ordinal)) : null;
 
     public Technique Technique(string id) => Techniques[techniqueIndex[id]];
 

@@ -26,6 +26,7 @@ public sealed class Scene
     private readonly int[] perHalfCounts;
     private readonly int[,] ready;
     private readonly bool[] judged;
+    private readonly int[] answered;
 
     public Scene(Brief brief, Book book)
     {
@@ -37,7 +38,10 @@ public sealed class Scene
         Entries = new Entries(brief.Floor, Floor, book.Settle);
         Able = new Ability(brief, book);
         Plan = ActPlan.Of(brief);
-        judged = [.. Enum.GetValues<FightRule>().Select(r => brief.Judged?.Contains(r) ?? brief.Acts is { Count: > 0 })];
+        Likings = new Likings(brief, book);
+        judged = [.. Enum.GetValues<FightRule>().Select(r => brief.Judged?.Contains(r) ?? (brief.Acts is { Count: > 0 } || IsAskedFor(r)))];
+        answered = [.. brief.Attackers.Select(a => Math.Max(brief.AnsweredPercent ?? UsuallyAnswered, book.MannerOf(a)?.AnsweredPercent ?? 0))];
+        UsuallyAnsweredPercent = answered.Length == 0 ? 0 : (int)answered.Average();
         techniqueReach = new Reach[book.Techniques.Count, Cast];
         attackReach = new Reach[book.Attacks.Count, Cast];
         perHalfCounts = [.. brief.Attackers.Select(a => 30 * a.Speed)];
@@ -140,8 +144,14 @@ public sealed class Scene
     /// <summary>The fight is judged by this rule.</summary>
     public bool Judges(FightRule rule) => judged[(int)rule];
 
-    /// <summary>Of a hundred blows that attackers could block, slip or catch those that a draft lets them.</summary>
-    public int AnsweredPercent => Brief.AnsweredPercent ?? UsuallyAnswered;
+    /// <summary>Manners and wishes.</summary>
+    public Likings Likings { get; }
+
+    /// <summary>Of a hundred blows that an attacker could block, slip or catch those that a draft lets them: what the brief says, or their manner where that is more.</summary>
+    public int AnsweredPercent(int attacker) => answered[attacker];
+
+    /// <summary>The same over all attackers.</summary>
+    public int UsuallyAnsweredPercent { get; }
 
     /// <summary>Half counts that an attacker needs from a distance to striking distance, rounded up.</summary>
     public int WalkTime(int attacker, int distance) => WayIn(attacker, distance, Settle.StrikingDistance.Value);
@@ -184,6 +194,10 @@ public sealed class Scene
 
     /// <summary>Length of a performer's leg, hip to ankle, in centimetres.</summary>
     public static decimal LegOf(Performer performer) => performer.Leg?.Value ?? performer.Height.Value * LegShare;
+
+    /// <summary>The brief itself asks for what the rule judges.</summary>
+    private bool IsAskedFor(FightRule rule) =>
+        (rule == FightRule.Manner && (Likings.HaveManner || Brief.Avoid.Count + Brief.Favour.Count > 0)) || (rule == FightRule.Echo && Brief.Signature is not null);
 
     private static decimal LimbOf(Performer performer, Limb limb) => limb == Limb.Arm ? ArmOf(performer) : LegOf(performer);
 

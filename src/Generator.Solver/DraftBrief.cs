@@ -10,8 +10,11 @@ namespace Generator.Solver;
 /// <summary>What a draft takes for granted where the brief says nothing.</summary>
 public static class DraftBrief
 {
+    /// <summary>Attacks that somebody must be able to throw to be given a manner: with fewer they would come with the same all the time.</summary>
+    private const int FewestAttacks = 3;
+
     /// <summary>
-    /// The brief with everything filled in that a draft decides by default: everybody goes out; three acts where it is long enough; without acts no setbacks and no pauses but for those that
+    /// The brief with everything filled in that a draft decides by default: everybody goes out; three acts where it is long enough, and then a manner for each of several attackers; without acts no setbacks and no pauses but for those that
     /// the hero moments are or need, or that the acts want. Whoever asks that the hero throws somebody off who sits on them wants to see them sat on.
     /// </summary>
     public static Brief Complete(Brief brief, Book book)
@@ -24,6 +27,7 @@ public static class DraftBrief
         {
             Ending = brief.Ending ?? new Ending([.. brief.Attackers.Select(a => a.Name)], null),
             Acts = acts,
+            Attackers = acts.Count > 0 && brief.Judged?.Contains(FightRule.Manner) != false ? Mannered(brief, book) : brief.Attackers,
 
             // Acts that nobody asked for make nothing impossible: how many setbacks there are is then a matter of points.
             Setbacks = brief.Setbacks ?? (brief.Acts is null && acts.Count > 0 ? null : Math.Max(setbacks, acts.Sum(a => a.FewestSetbacks))),
@@ -50,6 +54,30 @@ public static class DraftBrief
             Setbacks = brief.Setbacks ?? steps.Count(s => s.Technique?.Family == Family.Setback),
             Pauses = brief.Pauses ?? steps.Count(s => s.Technique?.IsStoryPause == true),
         };
+    }
+
+    /// <summary>Several attackers of whom an audience should tell who is who: whoever has no manner gets one that they have attacks for, those not yet taken first.</summary>
+    private static IReadOnlyList<AttackerPart> Mannered(Brief brief, Book book)
+    {
+        if (brief.Attackers.Count == 1)
+        {
+            return brief.Attackers;
+        }
+
+        var able = new Ability(brief, book);
+        var taken = brief.Attackers.Select(a => a.Manner).OfType<string>().ToList();
+        var attackers = brief.Attackers.ToArray();
+        for (var a = 0; a < attackers.Length; a++)
+        {
+            int Fitting(Manner manner) => book.Attacks.Where((k, i) => manner.Attacks.Contains(k.Kind) && able.WhyNotAttack(i, a) is null).DistinctBy(k => k.BaseId).Count();
+            if (attackers[a].Manner is null && book.Manners.Where(m => m.Usual && Fitting(m) >= FewestAttacks).OrderBy(m => taken.Count(t => t == m.Id)).FirstOrDefault() is { } manner)
+            {
+                attackers[a] = attackers[a] with { Manner = manner.Id };
+                taken.Add(manner.Id);
+            }
+        }
+
+        return attackers;
     }
 
     /// <summary>The fewest setbacks in which a hero moment can come about: its own, and those that leave the hero as its first move needs.</summary>

@@ -17,7 +17,7 @@ public static class RandomBrief
         var counts = chance.Maybe(() => chance.Whole(40, 2000));
         var ending = chance.Some(names, 60);
         var acts = Acts(seed);
-        return new Brief
+        return Liking(seed, book, new Brief
         {
             Title = chance.One(["Night ferry, car deck", "Yard", "Line \\ \"two\"", "Café №3"]),
             Tempo = new Tempo(chance.Whole(40, 200)),
@@ -35,6 +35,28 @@ public static class RandomBrief
             Pace = new Pace(Span(chance), Span(chance), Span(chance)),
             Safety = new Safety(Span(chance), chance.Whole(1, 50), chance.Whole(0, 1000), chance.Whole(0, 5000)),
             Ending = chance.Percent(50) ? new Ending(ending, ending.Count > 0 && chance.Percent(50) ? chance.One(ending) : null) : null,
+        });
+    }
+
+    /// <summary>Manners and wishes, by chance of their own as well.</summary>
+    private static Brief Liking(int seed, Book book, Brief brief)
+    {
+        var chance = new Chance(seed ^ 0x33CC33);
+        if (book.Manners.Count == 0 || chance.Percent(40))
+        {
+            return brief;
+        }
+
+        string? Manner() => chance.Percent(50) ? chance.One(book.Manners).Id : null;
+        string[] words = ["kick", "grab", chance.One(book.Techniques).BaseId, chance.One(book.Techniques).BaseId, chance.One(book.Attacks).BaseId];
+        var avoid = chance.Some([.. words.Distinct(StringComparer.Ordinal)], 30);
+        return brief with
+        {
+            Hero = brief.Hero with { Manner = Manner() },
+            Attackers = [.. brief.Attackers.Select(a => a with { Manner = Manner() })],
+            Signature = chance.Percent(50) ? words[^1] : null,
+            Avoid = avoid,
+            Favour = chance.Some([.. words.Distinct(StringComparer.Ordinal).Except(avoid, StringComparer.Ordinal)], 30),
         };
     }
 

@@ -19,7 +19,14 @@ public static class TinyBook
         },
         Techniques(),
         Attacks(),
-        Reactions());
+        Reactions())
+    {
+        Manners =
+        [
+            new Manner { Id = "swinger", Name = "Swinger", Aliases = ["wide boy"], Attacks = [AttackKind.Swing], Families = [Family.Strike], AnsweredPercent = 5, Usual = true, Note = "Swings." },
+            new Manner { Id = "holder", Name = "Holder", Attacks = [AttackKind.Grab, AttackKind.Rush], Families = [Family.Throw, Family.Lock], AnsweredPercent = 30, Note = "Holds on." },
+        ],
+    };
 
     private static IEnumerable<Technique> Techniques() =>
     [

@@ -53,6 +53,9 @@ public static class BriefReader
             Arc = root.Word<Arc>("arc") ?? Arc.Free,
             Acts = ActReader.Acts(root, setbacks),
             Judged = root.Has("judged") ? root.Words<FightRule>("judged") : null,
+            Avoid = WishReader.Wishes(root, "avoid", book),
+            Signature = WishReader.Signature(root, book),
+            Favour = WishReader.Wishes(root, "favour", book),
             Setbacks = setbacks,
             Pauses = root.Whole("pauses", Measures.Asked),
             AnsweredPercent = root.Number("answered", Measures.Answered) is { } part ? (int)Math.Round(part * 100, MidpointRounding.AwayFromZero) : null,
@@ -60,6 +63,7 @@ public static class BriefReader
             Safety = Safety(root.Object("safety")),
             Ending = Ending(root.Object("ending"), cast),
         };
+        WishReader.Check(root, brief);
         root.Finish();
         return brief;
     }

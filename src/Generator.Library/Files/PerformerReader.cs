@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Library.Reading;
+using Generator.Library.Words;
 
 namespace Generator.Library.Files;
 
@@ -116,10 +117,29 @@ internal static class PerformerReader
         Arm = reader.Metres("arm", Measures.Arm),
         Leg = reader.Metres("leg", Measures.Leg),
         Skill = reader.Word<Skill>("skill") ?? blank.Skill,
+        Manner = MannerOf(reader, book),
         Limits = LimitReader.Read(reader),
         Wardrobe = reader.KnownTexts("wardrobe", "piece of wardrobe", [.. book.Settle.Wardrobe.Keys.Order(StringComparer.Ordinal)]),
         FallsPerRun = reader.Whole("fallsPerRun", Measures.FallsPerRun),
     };
+
+    /// <summary>A manner of the library, by id, name or alias.</summary>
+    private static string? MannerOf(ObjectReader reader, Book book)
+    {
+        if (reader.Text("manner") is not { } word)
+        {
+            return null;
+        }
+
+        var plain = PlainWord.Squeezed(word);
+        var found = book.Manners.FirstOrDefault(m => m.Aliases.Prepend(m.Name).Prepend(m.Id).Any(w => string.Equals(PlainWord.Squeezed(w), plain, StringComparison.Ordinal)));
+        if (found is null)
+        {
+            reader.Refuse("manner", $"The library has no manner called {FieldText.Quote(word)}.", NearestWords.Maybe(word, [.. book.Manners.Select(m => m.Id)], NearestWords.OneOf([.. book.Manners.Select(m => m.Id)])));
+        }
+
+        return found?.Id;
+    }
 
     private static Side? Lead(ObjectReader reader) => reader.Text("lead") switch
     {

@@ -22,7 +22,7 @@ public static class LibraryLoader
     private static readonly string[] RecordFiles =
     [
         "reactions.json", "attacks.json", "defences.json", "strikes.json", "kicks.json", "throws.json",
-        "locks.json", "escapes.json", "finishes.json", "setbacks.json", "pauses.json",
+        "locks.json", "escapes.json", "finishes.json", "setbacks.json", "pauses.json", "manners.json",
     ];
 
     /// <summary>Names of all files that a library folder must hold.</summary>
@@ -108,7 +108,7 @@ public static class LibraryLoader
 
         return new Read<Book>(
             problems.IsEmpty
-                ? new Book($"{version}-{fingerprint.GetAwaiter().GetResult()}", stances, settle, records.Techniques.Select(p => p.Record), records.Attacks.Select(p => p.Record), records.Reactions.Select(p => p.Record)) { Holds = holds, Notebook = notebook }
+                ? new Book($"{version}-{fingerprint.GetAwaiter().GetResult()}", stances, settle, records.Techniques.Select(p => p.Record), records.Attacks.Select(p => p.Record), records.Reactions.Select(p => p.Record)) { Holds = holds, Manners = [.. records.Manners.Select(p => p.Record)], Notebook = notebook }
                 : null,
             problems);
     }

@@ -9,6 +9,7 @@ internal sealed class Records
     private readonly List<Placed<Technique>> techniques = [];
     private readonly List<Placed<Attack>> attacks = [];
     private readonly List<Placed<Reaction>> reactions = [];
+    private readonly List<Placed<Manner>> manners = [];
 
     public IReadOnlyList<Placed<Technique>> Techniques => techniques;
 
@@ -16,7 +17,9 @@ internal sealed class Records
 
     public IReadOnlyList<Placed<Reaction>> Reactions => reactions;
 
-    /// <summary>Reads one file of records: any of techniques, attacks and reactions, and the family of its techniques.</summary>
+    public IReadOnlyList<Placed<Manner>> Manners => manners;
+
+    /// <summary>Reads one file of records: any of techniques, attacks, reactions and manners, and the family of its techniques.</summary>
     public void Read(ObjectReader root)
     {
         root.Allow("$schema");
@@ -24,9 +27,10 @@ internal sealed class Records
         techniques.AddRange(root.Objects("techniques").Select(s => new Placed<Technique>(TechniqueReader.Read(s, family), s)));
         attacks.AddRange(root.Objects("attacks").Select(s => new Placed<Attack>(AttackReader.Read(s), s)));
         reactions.AddRange(root.Objects("reactions").Select(s => new Placed<Reaction>(ReactionReader.Read(s), s)));
-        if (!root.Has("techniques") && !root.Has("attacks") && !root.Has("reactions"))
+        manners.AddRange(root.Objects("manners").Select(s => new Placed<Manner>(MannerReader.Read(s), s)));
+        if (!root.Has("techniques") && !root.Has("attacks") && !root.Has("reactions") && !root.Has("manners"))
         {
-            root.Missing("techniques", "a list of techniques, attacks or reactions");
+            root.Missing("techniques", "a list of techniques, attacks, reactions or manners");
         }
 
         root.Finish();

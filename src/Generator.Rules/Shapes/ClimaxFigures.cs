@@ -16,7 +16,7 @@ internal static class ClimaxFigures
     {
         var last = shape.LastFight;
         yield return Figure.Of(Rule, "last-short", "weight by which the last finish falls short of the heaviest move", "weight", last?.Heaviest - last?.Weight, null, 0, () => Short(shape, last!.Value));
-        yield return Figure.Of(Rule, "last-fight", "moves of the last fight", "moves", Figures.IsStory(shape) ? last?.Moves : null, LastFight.FewestMoves, null, () =>
+        yield return Figure.Of(Rule, "last-fight", "moves of the last fight", "moves", Figures.IsJudged(shape, FightRule.Climax) ? last?.Moves : null, LastFight.FewestMoves, null, () =>
             $"{Figures.Name(shape, last!.Value.Attacker)} is last, and gets {Amounts.Many(last.Value.Moves, "move")} at the end: stay with them for three before {Figures.Move(shape, shape.Outs[^1].Move)}.");
         yield return Figure.Of(Rule, "run-offs", "attackers who run off", "attackers", shape.Outs.Count == 0 ? null : shape.Outs.Count(o => o.RunsOff), null, Out.MostRunOffs, () =>
             $"{Words.Join([.. shape.Outs.Where(o => o.RunsOff).Select(o => $"{Figures.Name(shape, o.Attacker)} at {Figures.Move(shape, o.Move)}")], "and")} run off: let one go, and finish the others.");

@@ -9,6 +9,7 @@ internal static class EchoFigures
 
     /// <summary>
     /// beaten-later: setbacks whose attack (either side, whoever throws it) comes again and does not hit.
+    /// signature: how often the signature of the brief comes. signature-alike: 1 where it comes twice or more and always ends the same.
     /// otherwise: heavy techniques (weight 3 and more, no setback or pause) that return, either side, with a reaction that they did not have before.
     /// most-returns: uses of the commonest technique, either side.
     /// </summary>
@@ -16,7 +17,12 @@ internal static class EchoFigures
     {
         var isLong = shape.Steps.Count >= Figures.LongFrom;
         var most = shape.Steps.FirstOrDefault(s => s.Technique?.BaseId == shape.Returns.MostId);
-        yield return Figure.Of(Rule, "beaten-later", "setbacks whose attack is beaten when it returns", "setbacks", isLong && shape.Setbacks.Count > 0 ? shape.Setbacks.Count(s => s.Beaten is not null) : null, 1, null, () => Lift(shape));
+        yield return Figure.Of(Rule, "beaten-later", "setbacks whose attack is beaten when it returns", "setbacks", Figures.IsJudged(shape, FightRule.Echo) && shape.Setbacks.Any(s => shape.Steps[s.Move - 1].Attack is not null) ? shape.Setbacks.Count(s => s.Beaten is not null) : null, 1, null, () => Lift(shape));
+        var signed = shape.Steps.Where(s => Rules.Echo.IsSignature(shape.Scene, s)).ToList();
+        yield return Figure.Of(Rule, "signature", "times that the signature comes", "times", shape.Scene.Brief.Signature is null ? null : signed.Count, Rules.Echo.Fewest, Rules.Echo.Most, () =>
+            signed.Count < Rules.Echo.Fewest ? "The signature hardly comes: let it come early, and again towards the end." : $"The signature comes too often, at {Figures.Moves(shape, [.. signed.Select(s => s.Index + 1)])}.");
+        yield return Figure.Of(Rule, "signature-alike", "signatures that always end the same", "signatures", signed.Count < Rules.Echo.Fewest ? null : signed.Select(s => Rules.Echo.OutcomeOf(shape.Scene, s)).Distinct().Count() == 1 ? 1 : 0, null, 0, () =>
+            $"The signature ends the same at {Figures.Moves(shape, [.. signed.Select(s => s.Index + 1)])}: let it be stopped or survived at first.");
         yield return Figure.Of(Rule, "otherwise", "heavy techniques that return and end otherwise", "moves", isLong ? shape.Returns.Otherwise.Count : null, 1, 4, () =>
             shape.Returns.Otherwise.Count == 0
                 ? "No heavy technique returns with another ending: let one that was stopped or survived early come again and finish."

@@ -9,6 +9,12 @@ namespace Generator.Rules.Shapes;
 /// <param name="Start">Start of its first move, in half counts.</param>
 public readonly record struct Exchange(int First, int Moves, int Attacker, int Start)
 {
+    /// <summary>Exchanges in a row that may have one length (the rule of three; common practice, no source).</summary>
+    public const int MostAlike = 3;
+
+    /// <summary>Moves that make a long one. Common practice, no source.</summary>
+    public const int LongFrom = 5;
+
     public static IReadOnlyList<Exchange> Of(IReadOnlyList<Step> steps)
     {
         var exchanges = new List<Exchange>();
@@ -23,6 +29,19 @@ public readonly record struct Exchange(int First, int Moves, int Attacker, int S
         }
 
         return exchanges;
+    }
+
+    /// <summary>Exchanges that are the fourth or more of one length in a row.</summary>
+    public static int TooAlike(IReadOnlyList<Exchange> exchanges)
+    {
+        var (over, run) = (0, 0);
+        for (var i = 0; i < exchanges.Count; i++)
+        {
+            run = i > 0 && exchanges[i].Moves == exchanges[i - 1].Moves ? run + 1 : 1;
+            over += run > MostAlike ? 1 : 0;
+        }
+
+        return over;
     }
 
     /// <summary>The longest run of exchanges of the same length: its first exchange (from 0) and how many they are; none gives 0.</summary>

@@ -8,8 +8,8 @@ public static class Figures
     /// <summary>Moves from which a fight is long enough for acts, flurries and thinning out.</summary>
     public const int LongFrom = 16;
 
-    /// <summary>The fight is judged as a story: it is long enough for one, or its brief has acts.</summary>
-    internal static bool IsStory(FightShape shape) => shape.Steps.Count >= LongFrom || shape.Scene.Brief.Acts is { Count: > 0 };
+    /// <summary>There is something for this rule to judge: the fight is long enough, or its brief asks for it.</summary>
+    internal static bool IsJudged(FightShape shape, FightRule rule) => shape.Steps.Count >= LongFrom || (shape.Steps.Count > 0 && shape.Scene.Judges(rule));
 
     public static IReadOnlyList<Figure> Of(FightShape shape) =>
     [

@@ -12,6 +12,9 @@ public readonly record struct Flurry(int From, int To, int Contacts, int? Rest)
     /// <summary>Moments of contact that make a flurry.</summary>
     public const int Fewest = 3;
 
+    /// <summary>How many a fight wants. Common practice, no source.</summary>
+    public const int Wanted = 2;
+
     /// <summary>Half counts without contact that the audience takes for a rest: 2½ counts. Common practice, no source.</summary>
     public const int RestFrom = 5;
 

@@ -1,3 +1,6 @@
+using Generator.Domain;
+using Generator.Rules.Replaying;
+
 namespace Generator.Rules.Shapes;
 
 /// <summary>
@@ -9,11 +12,25 @@ internal static class MannerFigures
     private const string Rule = "manner";
 
     /// <summary>
+    /// out-of-manner: attacks out of the attacker's manner, and strikes, kicks, throws and locks out of the hero's.
+    /// avoided: techniques and attacks that the brief avoids.
+    /// missing: what it favours and never comes.
     /// told-apart: of a hundred attacks those thrown by whoever throws most of their kind: over all kinds, the sum of the greatest count of one attacker.
     /// The counts of attacker and kind go up move by move; the greatest of each kind is taken at the end.
     /// </summary>
     public static IEnumerable<Figure> Of(FightShape shape)
     {
+        var (scene, likings) = (shape.Scene, shape.Scene.Likings);
+        IReadOnlyList<int> Where(Func<Step, bool> which) => [.. shape.Steps.Where(which).Select(s => s.Index + 1)];
+        var off = Where(s => likings.IsOffAttack(s.Row.Attack, s.Row.Attacker)).Concat(Where(s => likings.IsOffTechnique(s.Row.Technique))).ToList();
+        yield return Figure.Of(Rule, "out-of-manner", "attacks and techniques out of manner", "moves", likings.HaveManner ? off.Count : null, null, 0, () =>
+            $"Somebody does what is not theirs at {Figures.Moves(shape, [.. off.Order()])}: give it to somebody else, or let them come with what is theirs.");
+        var avoided = Where(s => likings.IsAvoidedTechnique(s.Row.Technique)).Concat(Where(s => likings.IsAvoidedAttack(s.Row.Attack))).ToList();
+        yield return Figure.Of(Rule, "avoided", "what the brief avoids", "moves", scene.Brief.Avoid.Count == 0 ? null : avoided.Count, null, 0, () =>
+            $"What the brief avoids comes at {Figures.Moves(shape, [.. avoided.Order()])}.");
+        var missing = scene.Brief.Favour.Where((_, f) => !shape.Steps.Any(s => likings.IsFavouredTechnique(f, s.Row.Technique) || likings.IsFavouredAttack(f, s.Row.Attack))).ToList();
+        yield return Figure.Of(Rule, "missing", "what the brief favours and never comes", "things", scene.Brief.Favour.Count == 0 ? null : missing.Count, null, 0, () =>
+            $"These never come: {string.Join(", ", missing)}.");
         var enough = shape.Scene.Cast > 1 && shape.Attacks >= 2 * shape.Scene.Cast;
         yield return Figure.Of(Rule, "told-apart", "attacks whose thrower their kind tells", "%", enough ? 100 * shape.Manners.Told / shape.Attacks : null, 65, null, () => Lift(shape));
     }
@@ -21,7 +38,7 @@ internal static class MannerFigures
     private static string Lift(FightShape shape)
     {
         var attacks = shape.Steps.Where(s => s.Attack is not null && s.HasTarget).ToList();
-        var kind = attacks.GroupBy(s => AttackKinds.Of(s.Attack!)).MaxBy(g => g.Select(s => s.Row.Attacker).Distinct().Count() * 100 + g.Count())!;
+        var kind = attacks.GroupBy(s => s.Attack!.Kind).MaxBy(g => g.Select(s => s.Row.Attacker).Distinct().Count() * 100 + g.Count())!;
         var most = kind.GroupBy(s => s.Row.Attacker).MaxBy(g => g.Count())!;
         var others = kind.Where(s => s.Row.Attacker != most.Key).Select(s => s.Index + 1).ToList();
         return $"Everybody comes with everything. {Cap(kind.Key)} might be {Figures.Name(shape, most.Key)}'s own: give the others something else at {Figures.Moves(shape, others)}.";

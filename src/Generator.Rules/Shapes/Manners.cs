@@ -20,7 +20,7 @@ public sealed record Manners(int Attacks, double Bits, double Shuffled, double S
     /// <summary>How many standard deviations above chance; 0 where shuffling changes nothing.</summary>
     public double Score => Spread < 1e-9 ? 0 : (Bits - Shuffled) / Spread;
 
-    public static Manners Of(IReadOnlyList<Step> steps) => Of([.. steps.Where(s => s.Attack is not null && s.HasTarget).Select(s => (s.Row.Attacker, (int)AttackKinds.Of(s.Attack!)))]);
+    public static Manners Of(IReadOnlyList<Step> steps) => Of([.. steps.Where(s => s.Attack is not null && s.HasTarget).Select(s => (s.Row.Attacker, (int)s.Attack!.Kind))]);
 
     /// <param name="attacks">Thrower and kind of each.</param>
     public static Manners Of(IReadOnlyList<(int Who, int Kind)> attacks)

@@ -11,19 +11,19 @@ internal static class RhythmFigures
     private const string Rule = "rhythm";
 
     /// <summary>
-    /// equal-lengths: the most exchanges in a row with the same number of moves; a run counter beside the last length.
+    /// equal-lengths: exchanges that are the fourth or more in a row with the same number of moves.
     /// long-exchanges: exchanges of five moves and more.
     /// equal-gaps: of a hundred neighbours among the intervals from contact moment to contact moment, those that are equal.
     /// flurries: flurries (three contact moments or more, each within a count of the one before) that are followed by 2½ counts without a contact, or by the end.
     /// </summary>
     public static IEnumerable<Figure> Of(FightShape shape)
     {
-        var isLong = shape.Steps.Count >= Figures.LongFrom;
+        var isLong = Figures.IsJudged(shape, FightRule.Rhythm);
         var (at, alike) = Exchange.LongestAlike(shape.Exchanges);
-        yield return Figure.Of(Rule, "equal-lengths", "most exchanges of one length in a row", "exchanges", shape.Exchanges.Count < 2 ? null : alike, null, 3, () => Alike(shape, at, alike));
-        yield return Figure.Of(Rule, "long-exchanges", "exchanges of five moves and more", "exchanges", isLong ? shape.Exchanges.Count(e => e.Moves >= 5) : null, 1, null, () => Longer(shape));
+        yield return Figure.Of(Rule, "equal-lengths", "exchanges that are the fourth or more of one length in a row", "exchanges", shape.Exchanges.Count < 2 ? null : Exchange.TooAlike(shape.Exchanges), null, 0, () => Alike(shape, at, alike));
+        yield return Figure.Of(Rule, "long-exchanges", "exchanges of five moves and more", "exchanges", isLong ? shape.Exchanges.Count(e => e.Moves >= Exchange.LongFrom) : null, 1, null, () => Longer(shape));
         yield return Figure.Of(Rule, "equal-gaps", "neighbouring gaps between contacts that are equal", "%", Figure.PercentUp(shape.Intervals.EqualPairs, shape.Intervals.Pairs), null, 40, () => Gaps(shape));
-        yield return Figure.Of(Rule, "flurries", "flurries that end in a rest", "flurries", isLong ? shape.Flurries.Count(f => f.Rests) : null, 2, null, () => Flurries(shape));
+        yield return Figure.Of(Rule, "flurries", "flurries that end in a rest", "flurries", isLong ? shape.Flurries.Count(f => f.Rests) : null, Flurry.Wanted, null, () => Flurries(shape));
     }
 
     private static string Alike(FightShape shape, int at, int alike)

@@ -34,7 +34,7 @@ public readonly record struct Wear(int Performer, int Moves, int Attacks, int Bl
     }
 
     /// <summary>The move is a blow that the performer takes.</summary>
-    private static bool Hits(Step step, int performer) => performer < 0
+    internal static bool Hits(Step step, int performer) => performer < 0
         ? step.Attack is { IsGrab: false, IsWalkIn: false } && step.Technique is null or { Family: Family.Setback }
         : step is { Hits: true, Technique: { } technique } && (step.Row.Attacker == performer || (step.Second == performer && technique.TakesTwo));
 

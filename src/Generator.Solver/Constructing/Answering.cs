@@ -2,11 +2,11 @@ using Generator.Rules;
 
 namespace Generator.Solver.Constructing;
 
-/// <summary>Which reaction is drawn: one that answers the hero's blow as often as the brief wants, where there are others.</summary>
+/// <summary>Which reaction is drawn: one that answers the hero's blow as often as brief and manner want, where there are others.</summary>
 internal sealed class Answering(Scene scene, Dice dice)
 {
     /// <summary>One of the reactions of a choice; −1 where it has none.</summary>
-    public int ReactionOf(Choice choice)
+    public int ReactionOf(Choice choice, int attacker)
     {
         var all = choice.Reactions;
         if (all.Length == 0)
@@ -25,7 +25,7 @@ internal sealed class Answering(Scene scene, Dice dice)
             return all[dice.Next(all.Length)];
         }
 
-        var wanted = dice.Percent(scene.AnsweredPercent);
+        var wanted = dice.Percent(scene.AnsweredPercent(attacker));
         var left = dice.Next(wanted ? answers : all.Length - answers);
         return Array.Find(all, r => scene.Book.Reactions[r].AnswersBlow == wanted && left-- == 0);
     }

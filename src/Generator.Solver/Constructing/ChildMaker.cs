@@ -51,6 +51,8 @@ internal sealed class ChildMaker(Scene scene, Aims aims)
             Threats = Replay.ThreatTimes(scene, step.After),
             Setbacks = node.Setbacks + (technique.Family == Family.Setback ? 1 : 0),
             Beats = node.Beats + (technique.IsStoryPause ? 1 : 0),
+            Thrown = node.Thrown + (step.Throws ? 1 : 0),
+            Answered = node.Answered + (step is { Throws: true, IsAnswered: true } ? 1 : 0),
             Run = opens ? 1 : node.Run + 1,
             Bare = node.Bare + (opens && node.Run == 1 ? 1 : 0),
             MomentsDone = done,

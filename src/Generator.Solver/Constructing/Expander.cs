@@ -23,6 +23,9 @@ internal sealed class Expander(Ground ground, Dice dice, bool thorough = false, 
 
     private const int OtherTries = 3;
 
+    /// <summary>Answers tried that may be out of manner or avoided, where there are others.</summary>
+    private const int UnsuitingTries = 1;
+
     /// <summary>Moves tried of each kind that lead to a hero moment: with all of them beams took half as long again.</summary>
     private const int LeadTries = 40;
 
@@ -193,7 +196,9 @@ internal sealed class Expander(Ground ground, Dice dice, bool thorough = false, 
             var soonest = Math.Max(least, node.Threats[a] - scene.Settle.ContactAfter.Value - time);
             if (soonest <= most && node.Threats[a] <= lingering.Latest(node, a))
             {
-                Some(node, a, menu.Answers, soonest, most, aimed > 0 ? aimed : openingTries, aimed > 0, children);
+                var suiting = aimed > 0 || thorough ? [] : menu.Suiting;
+                Some(node, a, suiting, soonest, most, openingTries, false, children);
+                Some(node, a, menu.Answers, soonest, most, aimed > 0 ? aimed : suiting.Length > 0 ? UnsuitingTries : openingTries, aimed > 0, children);
                 if (SetbacksWanted(node) && aims.BearsSetback(node, time + soonest))
                 {
                     Some(node, a, menu.Setbacks, soonest, most, aimed > 0 ? aimed : OtherTries, aimed > 0, children);
@@ -270,7 +275,7 @@ internal sealed class Expander(Ground ground, Dice dice, bool thorough = false, 
             start = Math.Min(start + 1 + dice.Next(2), node.State.Time + most);
         }
 
-        var row = new Row(start, a, from, cue, choice.Attack, choice.Technique, answering.ReactionOf(choice), 0);
+        var row = new Row(start, a, from, cue, choice.Attack, choice.Technique, answering.ReactionOf(choice, a), 0);
         return Grow(node, row, children);
     }
 

@@ -6,6 +6,9 @@ internal sealed record Menu
     /// <summary>Attacks, each with a technique that suits it; setbacks apart.</summary>
     public required Choice[] Answers { get; init; }
 
+    /// <summary>Those of <see cref="Answers"/> against which no manner and no wish of the brief speaks; none where that is all or none of them.</summary>
+    public Choice[] Suiting { get; init; } = [];
+
     /// <summary>Attacks that get through.</summary>
     public required Choice[] Setbacks { get; init; }
 

@@ -50,6 +50,11 @@ internal sealed class Node
 
     public int Beats { get; init; }
 
+    /// <summary>Blows of the hero so far, and those of them that were answered.</summary>
+    public int Thrown { get; init; }
+
+    public int Answered { get; init; }
+
     /// <summary>Moves of the exchange so far.</summary>
     public int Run { get; init; }
 

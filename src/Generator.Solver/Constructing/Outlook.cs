@@ -38,6 +38,7 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
 
     private readonly double patience = aims.Scene.Brief.Pace.Patience.Value;
     private readonly double longestPause = aims.Scene.Brief.Pace.LongestPause.Value;
+    private readonly StoryOutlook story = new(aims);
     private readonly int cast = aims.Scene.Cast;
 
     public double Of(Node node, Lingering lingering)
@@ -51,6 +52,7 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
             + Dues(node, progress)
             + Moments(node)
             + Parked(node)
+            + story.Of(node, progress)
             + Comfort(node, progress);
     }
 
@@ -307,7 +309,7 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
         var state = node.State;
         var cost = state.Stance.IsFloor() ? 0.5 : state.Stance.IsKneeling() ? 0.2 : 0;
         cost += state.Bound != Bound.Free ? 0.4 : 0;
-        cost += (0.2 * Math.Max(0, node.Run - 4)) + (BareCost * node.Bare);
+        cost += (story.LacksLong(node) ? 0 : 0.2 * Math.Max(0, node.Run - 4)) + (BareCost * node.Bare);
         var tied = state.Left.Kind >= HandKind.Holding || state.Right.Kind >= HandKind.Holding || state.Bound != Bound.Free;
         return cost + (tied && progress > aims.Total - 8 ? 2 : 0);
     }

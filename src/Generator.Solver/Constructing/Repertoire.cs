@@ -124,9 +124,12 @@ internal sealed class Repertoire
             beats[p] = [.. all.Where(IsBeat)];
         }
 
+        Choice[] blocked = [.. answers.Where(c => !IsSetback(c))];
+        Choice[] suiting = [.. blocked.Where(c => scene.Likings.Suits(c.Attack, c.Technique, attacker))];
         return new Menu
         {
-            Answers = [.. answers.Where(c => !IsSetback(c))],
+            Answers = blocked,
+            Suiting = suiting.Length < blocked.Length ? suiting : [],
             Setbacks = [.. answers.Where(IsSetback)],
             FollowUps = followUps,
             Escapes = [.. Enumerable.Range(0, AttackLine.Count).Select(l => Escapes(attacker, AttackLine.FromIndex(l)).ToArray())],

@@ -97,7 +97,7 @@ public sealed class RollingLoop
             dice,
             (quick ? 1 : 1.5) * Drawn / vocabulary.Uses.Count,
             t => IsNamed(t) || t.Family is Family.Escape or Family.Finish or Family.Setback or Family.Pause,
-            r => !scene.Book.Reactions[r].AnswersBlow || named.Contains(scene.Book.Reactions[r].Id) || dice.Next(100) < scene.AnsweredPercent);
+            r => !scene.Book.Reactions[r].AnswersBlow || named.Contains(scene.Book.Reactions[r].Id) || dice.Next(100) < scene.UsuallyAnsweredPercent);
         var delays = draft?.Delays(scene, horizon);
         var plan = draft is null ? Plan.Nothing : Stager.Ahead(RuleModules.OfPlans, scene, draft.State, delays!, seed, stop);
         var rows = ends ? LastRowsFor(draft!) : WindowRows;

@@ -52,6 +52,9 @@ public class SchemaTests
         { "holds.json", "grips[0].line", "\"grab-wrist\"" },
         { "holds.json", "hand", "{ \"strain\": [\"tail\"] }" },
         { "finishes.json", "techniques[23].supportLoad", "{ \"lift\": [\"arms\"] }" },
+        { "manners.json", "manners[0].attacks[0]", "\"bite\"" },
+        { "manners.json", "manners[0].families[0]", "\"finish\"" },
+        { "manners.json", "manners[0].answered", "0.6" },
         { "settle.json", "turnByGap[0]", "13" },
         { "settle.json", "reactionSeconds", "\"short\"" },
         { "settle.json", "version", "\"new\"" },
@@ -94,6 +97,7 @@ public class SchemaTests
     [InlineData("reactions.json", "reactions", "id", "name", "posture", "load", "sell")]
     [InlineData("stances.json", "stances", "id", "name", "heightShare")]
     [InlineData("holds.json", "held", "posture", "load")]
+    [InlineData("manners.json", "manners", "id", "name", "attacks", "families", "note")]
     [InlineData("holds.json", "grips", "line", "load", "heroLoad")]
     public async Task A_field_too_few_is_refused_by_both(string file, string list, params string[] fields)
     {

@@ -15,9 +15,19 @@ public sealed class FightRulesTests
         var judged = new Dictionary<string, int>(StringComparer.Ordinal);
         for (var seed = 1; seed <= 600; seed++)
         {
-            var fight = RandomFight.Of(seed).With(b => b with { Acts = [new(30 + (seed % 30), (HeroStanding)(seed % 3)), new(70 - (seed % 30), (HeroStanding)(seed / 3 % 3), seed % 5 == 0 ? 1 : null)], Length = new Domain.Length(null, 9, 6) });
+            string?[] manners = [null, "brawler", "kicker", "wrestler"];
+            var fight = RandomFight.Of(seed).With(b => b with
+            {
+                Hero = b.Hero with { Manner = manners[seed % 4] },
+                Attackers = [.. b.Attackers.Select((a, i) => a with { Manner = manners[(seed + i) % 4] })],
+                Avoid = seed % 3 == 0 ? ["punch", "lock"] : [],
+                Signature = seed % 4 == 0 ? "swing" : null,
+                Favour = seed % 2 == 0 ? ["kick", "hip-throw"] : [],
+                Acts = [new(30 + (seed % 30), (HeroStanding)(seed % 3)), new(70 - (seed % 30), (HeroStanding)(seed / 3 % 3), seed % 5 == 0 ? 1 : null)],
+                Length = new Domain.Length(null, 9, 6),
+            });
             var (points, shape) = (fight.Audit().PointsByRule, FightShape.Of(fight.Scene, fight.Routine));
-            if (shape.Steps.Any(s => s.Over > shape.Steps[^1].End))
+            if (shape.Steps.Any(s => s.Over > shape.Steps[^1].End || s.Gap < 0))
             {
                 // Out of order: the fold knows the end of the last move, the shape that of the longest.
                 continue;
@@ -27,6 +37,10 @@ public sealed class FightRulesTests
             var felt = shape.Setbacks.Sum(s => Math.Max(0, Setback.Felt - s.Cost) + (s.Otherwise ? 0 : 1));
             Equal("story", (2 * off["out-of-act"]) + felt);
             Equal("climax", off["last-short"] + off["last-fight"] + off["run-offs"]);
+            Equal("rhythm", off["equal-lengths"] + (2 * off["long-exchanges"]) + off["flurries"]);
+            Equal("thinning", ((off["first-out"] + 9) / 10) + off["lacking-moves"] + off["blows"]);
+            Equal("manner", off["out-of-manner"] + (3 * off["avoided"]) + (2 * off["missing"]));
+            Equal("echo", (2 * off["beaten-later"]) + (fight.Brief.Signature is null ? 0 : EchoOf(off, shape)));
             Equal("purpose", (2 * off["idle-holds"]) + off["punch-bags"] + off["unseen"]);
 
             void Equal(string rule, int figures)
@@ -36,6 +50,9 @@ public sealed class FightRulesTests
             }
         }
 
-        Assert.All(judged, r => Assert.True(r.Value > 30, $"{r.Value} with points of {r.Key}"));
+        static int EchoOf(Dictionary<string, int> off, FightShape shape) =>
+            off["signature-alike"] + (off["signature"] * (shape.Steps.Count(s => s.Attack?.BaseId == "swing" && s.Technique is not null) < 2 ? 2 : 1));
+
+        Assert.All(judged, r => Assert.True(r.Value > 10, $"{r.Value} with points of {r.Key}"));
     }
 }

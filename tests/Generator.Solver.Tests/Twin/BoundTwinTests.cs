@@ -51,6 +51,7 @@ public sealed class BoundTwinTests(ITestOutputHelper output)
             yield return world.Brief with
             {
                 Arc = arc,
+                Judged = [],
                 Length = new Length((routine.Moves[^1].Start.Value / HalfCounts.PerCount) + 2, null, 4),
                 Moments = [new Moment([new MomentMove(move.Technique!, null, null, null)], new HalfCounts(Math.Max(0, move.Start.Value - before)), new HalfCounts(move.Start.Value + after))],
             };

@@ -35,10 +35,10 @@ internal sealed class TinyWorld
         Rows = 2 + dice.Next(2);
         MostGap = 1 + dice.Next(3);
         Book = holds is null
-            ? new Book("tiny", Stances(), new Settle(), Techniques(), Attacks(), Reactions())
-            : new Book("tiny", Stances(), new Settle(), Holding(holds), Attacks(), Reactions()) { Holds = holds };
+            ? new Book("tiny", Stances(), new Settle(), Techniques(), Attacks(), Reactions()) { Manners = Manners }
+            : new Book("tiny", Stances(), new Settle(), Holding(holds), Attacks(), Reactions()) { Holds = holds, Manners = Manners };
         (Rows, MostGap) = holds is null ? (Rows, MostGap) : (3, 0);
-        Brief = holds is null ? DrawBrief() : Opposite(DrawBrief());
+        Brief = Liking(seed, holds is null ? DrawBrief() : Opposite(DrawBrief()));
         Brief = beside ? Brief with { Attackers = [.. Brief.Attackers.Select((a, i) => a with { Bearing = new Bearing(i), Distance = new Centimetres(150 + (110 * i)) })] } : Brief;
         Placements = [.. Brief.Attackers.Select(a => new Placement(a.Bearing!.Value, a.Distance!.Value, a.Entrance!.Value))];
         Scene = new Scene(Brief, Book);
@@ -257,6 +257,28 @@ internal sealed class TinyWorld
         HeroStanding[] standings = Enum.GetValues<HeroStanding>();
         int?[] setbacks = [null, null, 0, 1, 2];
         return acts.Next(2) == 0 ? [] : [.. new[] { 30, 40, 30 }.Select(p => new Act(p, standings[acts.Next(3)], setbacks[acts.Next(5)]))];
+    }
+
+    private static readonly IReadOnlyList<Manner> Manners =
+    [
+        new() { Id = "swinger", Name = "Swinger", Attacks = [AttackKind.Swing], Families = [Family.Strike] },
+        new() { Id = "holder", Name = "Holder", Attacks = [AttackKind.Grab], Families = [Family.Throw, Family.Lock] },
+    ];
+
+    /// <summary>Manners and wishes, by chance of their own: judged where there are acts, or because they are asked for.</summary>
+    private static Brief Liking(int seed, Brief brief)
+    {
+        var likes = new Random(seed ^ 0x777);
+        string?[] manners = [null, null, "swinger", "holder"];
+        string[] words = ["strike", "swing", "catch", "grab", "finish"];
+        return brief with
+        {
+            Hero = brief.Hero with { Manner = manners[likes.Next(4)] },
+            Attackers = [.. brief.Attackers.Select(a => a with { Manner = manners[likes.Next(4)] })],
+            Signature = likes.Next(3) == 0 ? "strike" : likes.Next(3) == 0 ? "swing" : null,
+            Avoid = likes.Next(4) == 0 ? [words[likes.Next(2)]] : [],
+            Favour = likes.Next(3) == 0 ? [words[2 + likes.Next(3)]] : [],
+        };
     }
 
     private Brief DrawBrief()

@@ -1,4 +1,4 @@
-namespace Generator.Rules.Shapes;
+namespace Generator.Domain;
 
 /// <summary>What somebody comes with, as an audience tells it apart.</summary>
 public enum AttackKind

@@ -1,0 +1,113 @@
+using Generator.Domain;
+using Generator.Rules.Judging;
+using Generator.Rules.Memories;
+using Generator.Rules.Replaying;
+using Generator.Rules.Shapes;
+
+namespace Generator.Rules.Rules;
+
+/// <summary>
+/// Exchanges differ in length, and quick contacts are followed by a rest: a point for each exchange that is the fourth or more of one length in a row, two where none has five moves, and one for
+/// each flurry that lacks of two. A flurry is three contacts, each within a count of the one before, and then two and a half counts without.
+/// </summary>
+public sealed class Rhythm : Rule
+{
+    /// <summary>Points where no exchange is long.</summary>
+    public const int NoneLong = 2;
+
+    public override string Id => "rhythm";
+
+    public override string Title => "Exchanges differ in length, one is long, and flurries end in a rest.";
+
+    public override Severity Worst => Severity.Rough;
+
+    public override object? Begin(Scene scene, FightState open, Tally tally) => RhythmMemory.None;
+
+    public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
+    {
+        var was = (RhythmMemory)memory!;
+        if (!scene.Judges(FightRule.Rhythm))
+        {
+            return was;
+        }
+
+        var now = was with { Moves = was.Moves + 1 };
+        if (step.Opens && was.Moves > 0)
+        {
+            now = Ended(was) with { Moves = 1 };
+            if (now.Alike > Exchange.MostAlike && tally.Count(Severity.Rough, 1))
+            {
+                tally.Tell(Alike(At(scene, step, Severity.Rough, $"The exchange before this one has {Amounts.Many(now.Length, "move")}, as have the {now.Alike - 1} before it."), now));
+            }
+        }
+
+        now = now with { IsLong = now.IsLong || now.Moves >= Exchange.LongFrom };
+        if (step.Attack is { IsWalkIn: false } && step.Row.Attacker >= 0)
+        {
+            now = Met(now, step.Contact);
+        }
+
+        return step is { HasTarget: true, Technique: { } technique } && (technique.IsHit || technique.Family == Family.Throw) ? Met(now, step.End) : now;
+    }
+
+    public override void Close(Scene scene, object? memory, FightState end, Tally tally)
+    {
+        var was = (RhythmMemory)memory!;
+        if (was.Moves == 0)
+        {
+            return;
+        }
+
+        var last = Ended(was);
+        if (last.Alike > Exchange.MostAlike && tally.Count(Severity.Rough, 1))
+        {
+            tally.Tell(Alike(AtEnd(end, Severity.Rough, scene.Brief.Hero.Name, $"The last exchange has {Amounts.Many(last.Length, "move")}, as have the {last.Alike - 1} before it."), last));
+        }
+
+        if (!last.IsLong && tally.Count(Severity.Rough, NoneLong))
+        {
+            tally.Tell(AtEnd(end, Severity.Rough, scene.Brief.Hero.Name, $"No exchange has {Exchange.LongFrom} moves.") with
+            {
+                Points = NoneLong,
+                Advice = "Stay with somebody for five moves once.",
+            });
+        }
+
+        var flurries = was.Flurries + (was.Beats == Flurry.Fewest ? 1 : 0);
+        var lacking = Flurry.Wanted - flurries;
+        if (lacking > 0 && tally.Count(Severity.Rough, lacking))
+        {
+            tally.Tell(AtEnd(end, Severity.Rough, scene.Brief.Hero.Name, $"Flurries of quick contacts with a rest after them: {flurries}; {Flurry.Wanted} are wanted.") with
+            {
+                Points = lacking,
+                Measured = flurries,
+                Allowed = Flurry.Wanted,
+                Unit = "flurries",
+                Advice = "Put three contacts within a count of one another, and let two and a half counts pass after them.",
+            });
+        }
+    }
+
+    /// <summary>With the exchange in hand ended.</summary>
+    private static RhythmMemory Ended(RhythmMemory was) => was with { Length = was.Moves, Alike = was.Moves == was.Length ? was.Alike + 1 : 1 };
+
+    private static RhythmMemory Met(RhythmMemory was, int contact)
+    {
+        var gap = contact - was.Contact;
+        return was.Beats > 0 && gap <= 0 ? was : was with
+        {
+            Contact = contact,
+            Beats = was.Beats > 0 && gap <= HalfCounts.PerCount ? Math.Min(Flurry.Fewest, was.Beats + 1) : 1,
+            Flurries = was.Flurries + (was.Beats == Flurry.Fewest && gap >= Flurry.RestFrom ? 1 : 0),
+        };
+    }
+
+    private static Finding Alike(Finding finding, RhythmMemory now) => finding with
+    {
+        Points = 1,
+        Measured = now.Alike,
+        Allowed = Exchange.MostAlike,
+        Unit = "exchanges",
+        Advice = "Let one of them go on longer, or break off.",
+    };
+}

@@ -1,0 +1,56 @@
+using Generator.Domain;
+using Generator.Rules.Tests.Fights;
+
+namespace Generator.Rules.Tests.Rules;
+
+/// <summary>Ten moves asked for, unless a test says otherwise.</summary>
+public sealed class ThinningTests
+{
+    private const string Jab = "jab-left {rocks-back}";
+
+    private static Found Judge(string moves, Domain.Length length, string? last = null) =>
+        Verify.Rule("thinning").Given(Fight.Of("left-lead Bruno@12/250 Wanda@2/250", moves).With(b => b with { Judged = [FightRule.Thinning], Length = length, Ending = last is null ? null : new Ending([last], last) }));
+
+    private static string Jabs(string who, int number) => who + ": " + string.Join(" ; ", Enumerable.Repeat(Jab, number));
+
+    /// <summary>Move 6 of 10 begins at 50 %, move 8 at 70 %.</summary>
+    [Theory]
+    [Fails("thinning")]
+    [InlineData(4, 0)]
+    [InlineData(5, 1)]
+    [InlineData(7, 3)]
+    public void The_first_out_comes_late(int before, int points)
+    {
+        var found = Judge(Jabs("Bruno", before) + " ; finishing-hook-left {out-crumples}", new Domain.Length(null, 10, 4));
+        found.Costs(points);
+        if (points > 0)
+        {
+            found.Finds(1, before + 1).Says("This is the first out");
+        }
+    }
+
+    /// <summary>The uppercut ends at half count 8 + 4 = 12, of 24.</summary>
+    [Fact]
+    public void Where_the_length_is_in_counts_so_is_the_time() =>
+        Judge(Jabs("Bruno", 4) + " ; finishing-uppercut-right {out-flat}", new Domain.Length(12, null, 4)).Says("the first out");
+
+    [Theory]
+    [InlineData(9, null, 1)]
+    [InlineData(11, null, 3)]
+    [InlineData(12, "Bruno", 0)]
+    [InlineData(13, "Bruno", 1)]
+    public void Somebody_takes_more_blows_than_one_believes(int blows, string? last, int points) => Judge(Jabs("Bruno", blows), new Domain.Length(null, 10, 4), last).Costs(points);
+
+    [Fact]
+    public void Where_there_is_room_everybody_has_four_moves() =>
+        Judge(Jabs("Bruno", 5) + " ; " + Jabs("Wanda", 1), new Domain.Length(null, 12, 8)).Costs(3).Measures(1, 4, "moves").Concerns("Wanda");
+
+    [Fact]
+    [Passes("thinning")]
+    public void Everybody_has_a_part_and_one_goes_in_time() =>
+        Judge(Jabs("Bruno", 3) + " ; finishing-hook-left {out-crumples} ; " + Jabs("Wanda", 4), new Domain.Length(null, 12, 4)).FindsNothing();
+
+    [Fact]
+    public void A_single_attacker_is_last_and_takes_what_there_is() =>
+        Verify.Rule("thinning").Given(Fight.Of("left-lead Bruno@12/250", Jabs("Bruno", 15) + " ; finishing-hook-left {out-crumples}").With(b => b with { Judged = [FightRule.Thinning], Length = new Domain.Length(null, 16, 1) })).FindsNothing();
+}
