@@ -46,7 +46,7 @@ public sealed class NoWaiting : Rule
 
     private const string Advice = "Let them come sooner, enter later (entrance), or stay down longer after the last reaction (linger).";
 
-    private const string IdleAdvice = "Let them linger less, or end the exchange with a hit, a throw, a lock or a fall.";
+    private const string IdleAdvice = "Let them recover sooner (linger), or end the exchange with a hit, a throw, a lock or a fall.";
 
     private static int Excess(Scene scene, int threat, int until) => threat == int.MaxValue ? 0 : until - threat - scene.Brief.Pace.Patience.Value;
 
