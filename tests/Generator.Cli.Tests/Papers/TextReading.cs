@@ -156,7 +156,7 @@ internal static partial class TextReading
         }
 
         yield return new Fact(string.Empty, "number of phrases", "all", phrases.Count.ToString(CultureInfo.InvariantCulture));
-        var budget = Flat(string.Join('\n', lines.SkipWhile(l => !l.StartsWith("WHAT A DAY", StringComparison.Ordinal)).TakeWhile(l => l != "DAYS")));
+        var budget = Flat(string.Join('\n', lines.SkipWhile(l => !l.TrimStart().StartsWith("WHAT A DAY", StringComparison.OrdinalIgnoreCase)).TakeWhile(l => !l.Equals("DAYS", StringComparison.OrdinalIgnoreCase))));
         foreach (var name in cast)
         {
             var falls = Regex.Match(budget, Regex.Escape(name) + " (?<falls>[0-9]+) / ", RegexOptions.CultureInvariant);
@@ -181,7 +181,7 @@ internal static partial class TextReading
     [GeneratedRegex(@"\bm(?<move>\d+) c(?<count>\d+&?)", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex Tagged();
 
-    [GeneratedRegex(@"^  (?<code>\d\d:\d\d:\d\d:\d\d)  (m(?<move>\d+))? +(c(?<count>-?\d+&?)|(?<count>click \d+&?)) +(?<kind>phrase|enters|sets off|voice|sound|touch|knap|fall|out) *(?<who>.{0,17}?)(  |$)", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"^  (?<code>\d\d:\d\d:\d\d:\d\d)  (m(?<move>\d+))? *(c(?<count>-?\d+&?)|(?<count>click \d+&?)) +(?<kind>phrase|enters|sets off|voice|sound|touch|knap|fall|out) *(?<who>.{0,17}?)(  |$)", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex Cue();
 
     [GeneratedRegex(@"phrase (?<number>\d+) moves \d+ to \d+ counts (?<from>(click )?-?\d+&?) to (?<to>(click )?-?\d+&?)", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
