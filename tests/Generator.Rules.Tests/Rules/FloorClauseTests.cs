@@ -2,6 +2,7 @@ using Generator.Domain;
 using Generator.Rules.Bodies;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
+using Generator.Rules.Rules;
 using Generator.Rules.Tests.Fights;
 using Generator.Rules.Tests.Replaying;
 using Generator.Rules.Tests.Symmetry;

@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
+using Generator.Rules.Rules;
 using Generator.Rules.Tests.Fights;
 using Generator.Rules.Tests.Replaying;
 using static Generator.Rules.Tests.Replaying.Case;
