@@ -19,16 +19,21 @@ public class EditTests
     private static SketchCell Cell(string id) => new(id, [id]);
 
     [Property(MaxTest = 30)]
-    public void Edits_are_undone_to_the_start_done_again_to_the_end_and_replayed_to_the_same(int seed)
+    public void Edits_are_undone_to_the_start_done_again_to_the_end_and_replayed_to_the_same(int seed) => Worked(seed, 80);
+
+    [Fact]
+    public void So_are_two_thousand() => Worked(1, 2001);
+
+    private static void Worked(int seed, int most)
     {
         var random = new Random(seed);
         var start = Fight(random.Next(0, 8));
         var history = History.Of(start);
         var seen = new List<Sketch> { start };
         var kinds = new HashSet<Type>();
-        while (seen.Count < 80)
+        while (seen.Count < most)
         {
-            var edit = AnyEdit(random, history.Present.Moves.Count);
+            var edit = AnyEdit(random, history.Present);
             kinds.Add(edit.GetType());
             try
             {
@@ -42,11 +47,12 @@ public class EditTests
             }
         }
 
-        Assert.True(kinds.Count >= 6);
+        Assert.True(kinds.Count >= 8);
         Assert.Equal(seen.Count - 1, history.Done.Count());
         var replayed = history.Done.Aggregate(start, Editing.Apply);
         Assert.Equal(history.Present.Moves, replayed.Moves);
         Assert.Equal(history.Present.Placements, replayed.Placements);
+        Assert.Same(history.Present.Brief, replayed.Brief);
         for (var i = seen.Count - 1; i > 0; i--)
         {
             Assert.Same(seen[i], history.Present);
@@ -114,17 +120,45 @@ public class EditTests
         Assert.StartsWith("Maybe ", fault.Maybe, StringComparison.Ordinal);
     }
 
-    private static Edit AnyEdit(Random random, int moves)
+    [Fact]
+    public void Another_cast_keeps_the_moves_and_places_of_whoever_stays()
     {
-        var at = random.Next(-1, moves + 2);
-        return random.Next(8) switch
+        var place = new Placement(new Bearing(5), new Centimetres(300), HalfCounts.Zero);
+        var before = Editing.Apply(Fight(6), new Place(2, "Piet", place));
+        var after = Editing.Apply(before, new Recast("Wanda leaves", Three with { Attackers = [Three.Attackers[2], Three.Attackers[0] with { Name = "Ines" }, Three.Attackers[1]] }, [2, 0, null]));
+        Assert.Equal([1, null, 0, 1, null, 0], after.Moves.Select(m => m.Attacker));
+        Assert.Equal([place, null, null], after.Placements);
+        foreach (var was in new int?[][] { [0, 1], [0, 0, 1], [0, 1, 3], [-1, 0, 1] })
+        {
+            Assert.Throws<EditException>(() => Editing.Apply(before, new Recast("x", Three, was)));
+        }
+    }
+
+    [Fact]
+    public void What_is_left_open_is_all_but_who_attacks_when_and_what_is_locked()
+    {
+        var locked = Editing.Apply(Fight(3), new Padlock(0, 2, null, true) { Of = (1, "Wanda") });
+        Assert.Equal([Firmness.Said, Firmness.Fixed, Firmness.Said], locked.Moves.Select(m => m.Technique!.Firmness));
+        var after = Editing.Apply(locked, new Clear(0, 1)).Moves;
+        Assert.Equal([null, "t1", "t2"], after.Select(m => m.Technique?.Text));
+        Assert.Equal(locked.Moves[0].Count, after[0].Count);
+        Assert.Equal(0, after[0].Attacker);
+    }
+
+    private static Edit AnyEdit(Random random, Sketch sketch)
+    {
+        var at = random.Next(-1, sketch.Moves.Count + 2);
+        return random.Next(11) switch
         {
             0 or 1 => new Insert(at, [.. Enumerable.Range(0, random.Next(1, 3)).Select(_ => new SketchMove { Line = 1, Technique = Cell($"n{random.Next(99)}") })]),
             2 => new Delete(at, at + random.Next(2)),
             3 => new Swap(at),
             4 => new Shift(at, random.Next(-6, 7)),
-            5 => new Padlock(at, at, random.Next(2) == 0 ? null : Column.Technique, random.Next(2) == 0),
+            5 => new Padlock(at, at, random.Next(2) == 0 ? null : Column.Technique, random.Next(2) == 0) { Of = random.Next(2) == 0 ? null : (random.Next(3), "Wanda") },
             6 => new Place(random.Next(4), "Bruno", new Placement(new Bearing(random.Next(24)), new Centimetres(200), HalfCounts.Zero)),
+            7 => new Clear(at, at + random.Next(3)),
+            8 => new Recast("another cast", Three, [.. Enumerable.Range(0, 3).OrderBy(_ => random.Next()).Select(i => random.Next(4) == 0 ? (int?)null : i)]),
+            9 => new Take("an offer", sketch with { Moves = [.. sketch.Moves.Take(Math.Max(0, at))] }),
             _ => new Write(at, random.Next(2) == 0 ? Column.Note : Column.Attacker, new SketchMove { Line = 1, Attacker = random.Next(3), Note = "x" }),
         };
     }

@@ -12,7 +12,7 @@ public static class Editing
     /// <exception cref="EditException">The sketch has no such move or attacker, or would grow too long.</exception>
     public static Sketch Apply(Sketch sketch, Edit edit)
     {
-        if (edit.Needs > sketch.Moves.Count || edit is Write { At: < 0 } or Insert { Before: < 0 } or Delete { First: < 0 } or Swap { First: < 0 } or Shift { From: < 0 } or Padlock { First: < 0 })
+        if (edit.Needs > sketch.Moves.Count || edit is Write { At: < 0 } or Insert { Before: < 0 } or Delete { First: < 0 } or Swap { First: < 0 } or Shift { From: < 0 } or Padlock { First: < 0 } or Clear { First: < 0 })
         {
             throw new EditException($"There is no such move; the fight has {FormattableString.Invariant($"{sketch.Moves.Count}")}.", "Maybe it was taken out meanwhile.");
         }
@@ -24,9 +24,11 @@ public static class Editing
             Delete delete => Numbered(sketch, [.. sketch.Moves.Take(delete.First), .. sketch.Moves.Skip(Math.Max(delete.First, delete.Last + 1))]),
             Swap swap => Swapped(sketch, swap.First),
             Shift shift => With(sketch, shift.From, sketch.Moves.Count - 1, m => m with { Count = m.Count is { } count ? (Later(count.First, shift.By), Later(count.Last, shift.By)) : null }),
-            Padlock padlock => With(sketch, padlock.First, padlock.Last, m => Locked(m, padlock)),
+            Padlock padlock => With(sketch, padlock.First, padlock.Last, m => padlock.Of is { } of && m.Attacker != of.Attacker ? m : Locked(m, padlock)),
+            Clear clear => With(sketch, clear.First, clear.Last, Cleared),
             Place place => Placed(sketch, place),
-            Take take => Numbered(sketch with { Placements = take.Placements }, take.Moves),
+            Recast recast => Recast(sketch, recast),
+            Take take => Numbered(take.After, take.After.Moves),
             _ => throw new ArgumentOutOfRangeException(nameof(edit)),
         };
     }
@@ -69,6 +71,28 @@ public static class Editing
 
         SketchCell? Of(Column column, SketchCell? cell) =>
             cell is null || (padlock.Only is { } only && only != column) ? cell : cell with { Firmness = padlock.IsLocked ? Firmness.Fixed : Firmness.Said };
+    }
+
+    private static SketchMove Cleared(SketchMove move)
+    {
+        return move.IsGap ? move : move with { Attack = Kept(move.Attack), Technique = Kept(move.Technique), Reaction = Kept(move.Reaction), IsSuffered = false, Stance = null };
+
+        static SketchCell? Kept(SketchCell? cell) => cell is { Firmness: Firmness.Fixed } ? cell : null;
+    }
+
+    private static Sketch Recast(Sketch sketch, Recast recast)
+    {
+        if (recast.Was.Count != recast.Brief.Attackers.Count || recast.Was.Any(w => w < 0 || w >= sketch.Placements.Count) || recast.Was.OfType<int>().Distinct().Count() != recast.Was.OfType<int>().Count())
+        {
+            throw new EditException("Nobody can say who of the attackers is who.", "Maybe the brief has changed meanwhile.");
+        }
+
+        return sketch with
+        {
+            Brief = recast.Brief,
+            Placements = [.. recast.Was.Select(w => w is { } was ? sketch.Placements[was] : null)],
+            Moves = [.. sketch.Moves.Select(m => m.Attacker is { } who ? m with { Attacker = recast.Was.Index().Where(w => w.Item == who).Select(w => (int?)w.Index).FirstOrDefault() } : m)],
+        };
     }
 
     private static Sketch Placed(Sketch sketch, Place place) => place.Attacker < 0 || place.Attacker >= sketch.Placements.Count

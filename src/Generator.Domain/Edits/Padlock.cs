@@ -7,7 +7,10 @@ namespace Generator.Domain.Edits;
 /// <param name="IsLocked">Whether it must stay.</param>
 public sealed record Padlock(int First, int Last, Column? Only, bool IsLocked) : Edit
 {
-    public override string Name => $"{(IsLocked ? "lock" : "unlock")} {(Only is { } column ? column.ToString().ToLowerInvariant() + " of " : string.Empty)}{Stretch(First, Last)}";
+    /// <summary>Only moves of this attacker; null for everybody's.</summary>
+    public (int Attacker, string Name)? Of { get; init; }
+
+    public override string Name => $"{(IsLocked ? "lock" : "unlock")} {(Only is { } column ? column.ToString().ToLowerInvariant() + " of " : string.Empty)}{(Of is { } who ? "all that " + who.Name + " is in" : Stretch(First, Last))}";
 
     internal override int Needs => Last + 1;
 }
