@@ -3,6 +3,7 @@ using Deque.AxeCore.Playwright;
 using Generator.Library.Files;
 using Generator.Library.Reading;
 using Generator.Rehearsal.Documents;
+using Generator.Rehearsal.Offers;
 using Generator.Rehearsal.Serving;
 using Microsoft.Playwright;
 using Newtonsoft.Json.Linq;
@@ -77,9 +78,8 @@ public sealed class LiveTests(Browser browser) : IClassFixture<Browser>, IAsyncL
         await using var sheet = await Ready(new() { ViewportSize = new() { Width = width, Height = 900 }, ColorScheme = scheme, BypassCSP = true });
         await sheet.Eval<bool>("(document.querySelectorAll('details').forEach(d => d.open = true), true)");
         await sheet.Page.Locator("#m2-technique").FocusAsync();
-        await sheet.Until("document.querySelector('#floor svg') !== null && document.getElementById('floor-head').textContent === 'Floor, move 3'");
-        var result = await sheet.Page.RunAxe(new AxeRunOptions());
-        Assert.Empty(result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {n.Html}")));
+        await sheet.Until("document.getElementById('floor-head').textContent === 'Floor, move 3' && document.getElementById('player') !== null && document.querySelector('#time-line svg') !== null");
+        await Clean(sheet);
         Assert.InRange(await sheet.Eval<int>("document.documentElement.scrollWidth"), 0, width);
     }
 
@@ -107,9 +107,10 @@ public sealed class LiveTests(Browser browser) : IClassFixture<Browser>, IAsyncL
         await sheet.Page.Locator("#m1-reaction").PressAsync("Enter");
         await sheet.Until("document.getElementById('verdict').textContent.includes('move 2')");
         await sheet.Page.Locator("#fill").ClickAsync();
-        await sheet.Until("!document.getElementById('take').hidden && !document.getElementById('offer').hidden");
-        Assert.Equal(1, await sheet.Page.Locator("#offer-rows .new").CountAsync());
-        await sheet.Page.Locator("#take").ClickAsync();
+        await sheet.Until("document.querySelector('.card .strip figure') !== null");
+        Assert.Equal(1, await sheet.Page.Locator(".card .changes ins").CountAsync());
+        await sheet.Until("document.getElementById('floor-head').textContent === 'Offer 1: move 2' && document.querySelector('#time-other svg') !== null");
+        await sheet.Page.Locator(".card .take").ClickAsync();
         await sheet.Until($"document.getElementById('m1-reaction').value === '{said}'");
         Assert.Equal("Undo: fill what was open", await sheet.Text("#undo"));
     }
@@ -118,7 +119,7 @@ public sealed class LiveTests(Browser browser) : IClassFixture<Browser>, IAsyncL
     public async Task An_attacker_is_dragged_to_where_they_open()
     {
         await using var sheet = await Ready();
-        var sign = await sheet.Page.Locator("#floor .marker.p1").BoundingBoxAsync();
+        var sign = await sheet.Page.Locator("#floor [data-handle=a0]").BoundingBoxAsync();
         var mark = await sheet.Page.Locator("#floor .marker.p0").BoundingBoxAsync();
         await sheet.Page.Mouse.MoveAsync(sign!.X + (sign.Width / 2), sign.Y + (sign.Height / 2));
         await sheet.Page.Mouse.DownAsync();
@@ -126,13 +127,106 @@ public sealed class LiveTests(Browser browser) : IClassFixture<Browser>, IAsyncL
         await sheet.Page.Mouse.UpAsync();
         await sheet.Until("document.getElementById('undo').textContent === 'Undo: where Bruno opens'");
         Assert.Equal("9", await sheet.Page.Locator("#places input").First.InputValueAsync());
+
+        // By keys as well: half an hour on, and the handle keeps the focus.
+        await sheet.Until("document.activeElement.dataset.handle === 'a0'");
+        await sheet.Page.Keyboard.PressAsync("ArrowRight");
+        await sheet.Until("document.querySelector('#places input').value === '9:30' && document.activeElement.dataset.handle === 'a0'");
+    }
+
+    [Fact]
+    public async Task A_finding_is_mended_by_a_card_that_was_seen_on_the_floor_first()
+    {
+        await using var sheet = await Ready();
+        await sheet.Page.Locator("#m1-count").FillAsync("1");
+        await sheet.Page.Locator("#m1-count").PressAsync("Enter");
+        await sheet.Until("document.querySelector('.finding.broken .mender, .finding.unsafe .mender') !== null");
+        var grave = await sheet.Text("#verdict");
+        await sheet.Page.Locator(".finding.broken .mender, .finding.unsafe .mender").First.ClickAsync();
+        await sheet.Until("document.querySelectorAll('.card').length > 0 && document.getElementById('floor').classList.contains('offered') && document.querySelector('#time-other svg') !== null");
+        await sheet.Page.Locator(".card .take").First.ClickAsync();
+        await sheet.Until($"document.getElementById('verdict').textContent !== {JValue.CreateString(grave).ToString(Newtonsoft.Json.Formatting.None)} && document.getElementById('offer').hidden");
+        Assert.False(await sheet.Eval<bool>("document.getElementById('floor').classList.contains('offered')"));
+    }
+
+    [Fact]
+    public async Task Grid_time_line_floor_and_playback_choose_the_same_move()
+    {
+        await using var sheet = await Ready();
+        await sheet.Until("document.querySelector('#time-line svg .lane') !== null");
+        await sheet.Page.Locator("#time-line").FocusAsync();
+        await sheet.Page.Keyboard.PressAsync("ArrowRight");
+        await sheet.Page.Keyboard.PressAsync("ArrowRight");
+        await sheet.Until("document.querySelectorAll('.row')[1].classList.contains('chosen') && document.getElementById('floor-head').textContent === 'Floor, move 2' && document.querySelectorAll('#figures .figure').length > 0");
+        await sheet.Page.Keyboard.PressAsync("Shift+ArrowRight");
+        await sheet.Until("document.getElementById('stretch-name').textContent === 'Moves 2 to 3' && document.querySelectorAll('#time-line .chosen').length === 1");
+        await sheet.Page.Locator("#play-part summary").ClickAsync();
+        await sheet.Until("document.getElementById('count') !== null && document.getElementById('count').textContent === 'count 4&'");
+        await sheet.Page.Locator("#on").ClickAsync();
+        await sheet.Page.Locator("#on").ClickAsync();
+        await sheet.Until("document.querySelectorAll('.row')[3].classList.contains('chosen')");
+
+        // A move is dragged to a later count, with all behind it.
+        await sheet.Eval<bool>("(scrollTo(0, 0), true)");
+        var box = await sheet.Page.Locator("#time-line .lane.p0 .doing").Nth(3).BoundingBoxAsync();
+        await sheet.Page.Mouse.MoveAsync(box!.X + (box.Width / 2), box.Y + (box.Height / 2));
+        await sheet.Page.Mouse.DownAsync();
+        await sheet.Page.Mouse.MoveAsync(box.X + (box.Width / 2) + 60, box.Y + (box.Height / 2), new() { Steps = 3 });
+        await sheet.Page.Mouse.UpAsync();
+        await sheet.Until("document.getElementById('undo').textContent === 'Undo: later from move 4 on'");
+    }
+
+    [Fact]
+    public async Task A_version_that_was_saved_is_compared_side_by_side()
+    {
+        await using var sheet = await Ready(new() { BypassCSP = true });
+        await sheet.Page.Locator("#m1-reaction").FillAsync("folds");
+        await sheet.Page.Locator("#m1-reaction").PressAsync("Enter");
+        await sheet.Page.Locator("#save").ClickAsync();
+        await sheet.Page.Locator("#compare > summary").ClickAsync();
+        await sheet.Until("document.querySelectorAll('#compare-floors svg.plan').length === 2 && document.querySelectorAll('#compare-rows .other').length === 1");
+        Assert.Equal(1, await sheet.Page.Locator("#compare-rows tr:visible").CountAsync());
+        await Clean(sheet);
+    }
+
+    [Fact]
+    public async Task A_new_fight_is_cast_placed_and_written_by_keyboard_alone()
+    {
+        await server.DisposeAsync();
+        var (document, _) = Opening.New(folder, Papers.Book);
+        server = await LiveServer.Start(document, (_, _) => Task.FromResult(new Answer(string.Empty, "no")));
+        await using var sheet = await browser.Open(server.Address, new() { BypassCSP = true });
+        await sheet.Until("document.getElementById('cast').open && document.getElementById('cast-hero-name') !== null && document.querySelector('#floor .handle') !== null");
+        await sheet.Page.Locator("#cast-hero-name").FillAsync("Zora");
+        await sheet.Page.Keyboard.PressAsync("Tab");
+        await sheet.Until("document.getElementById('undo').textContent === 'Undo: name of the hero'");
+        await sheet.Page.Locator("text=Add an obstacle").PressAsync("Enter");
+        await sheet.Until("document.querySelector('[data-handle=obstacles0]') !== null");
+        await sheet.Page.Locator("[data-handle=obstacles0]").FocusAsync();
+        await sheet.Page.Keyboard.PressAsync("ArrowRight");
+        await sheet.Until("document.getElementById('cast-obstacles0-x').value === '0.4' && document.activeElement.dataset.handle === 'obstacles0'");
+        await sheet.Page.Locator("text=Add an attacker").PressAsync("Enter");
+        await sheet.Until("document.querySelectorAll('#places .place').length === 3");
+        await sheet.Page.Locator("#line").FocusAsync();
+        await sheet.Page.Keyboard.TypeAsync("Cedar: wide swing > low parry");
+        await sheet.Page.Keyboard.PressAsync("Enter");
+        await sheet.Until("document.querySelectorAll('.row').length === 1");
+        await sheet.Page.Keyboard.PressAsync("Control+s");
+        await sheet.Until("document.getElementById('file').textContent === 'fight.routine.json, saved'");
+        await Clean(sheet);
+    }
+
+    private static async Task Clean(Sheet sheet)
+    {
+        var result = await sheet.Page.RunAxe(new AxeRunOptions());
+        Assert.Empty(result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {n.Html}")));
     }
 
     private async Task Start()
     {
         var (document, _) = Opening.Of(File, Papers.Book);
         var whole = new JObject { ["routine"] = JObject.Parse(RoutineWriter.Text(Papers.YardRoutine)), ["gave"] = new JArray() }.ToString();
-        server = await LiveServer.Start(document, (_, _) => Task.FromResult(new Filled(whole, string.Empty)));
+        server = await LiveServer.Start(document, (_, _) => Task.FromResult(new Answer(whole, string.Empty)));
     }
 
     private async Task<Sheet> Ready(BrowserNewContextOptions? options = null)

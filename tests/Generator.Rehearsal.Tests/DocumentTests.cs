@@ -3,7 +3,6 @@ using Generator.Domain.Edits;
 using Generator.Library.Files;
 using Generator.Library.Files.Notes;
 using Generator.Library.Reading;
-using Generator.Rehearsal.Serving;
 using Newtonsoft.Json.Linq;
 
 namespace Generator.Rehearsal.Tests;
@@ -130,47 +129,6 @@ public class DocumentTests
     }
 
     [Fact]
-    public async Task A_filling_is_an_offer_until_it_is_taken_and_too_late_once_the_fight_has_changed()
-    {
-        var answer = new JObject { ["routine"] = JObject.Parse(Stage.Yard), ["gave"] = new JArray() }.ToString();
-        var asked = new List<string>();
-        await using var stage = await Stage.Open((sketch, _) =>
-        {
-            asked.Add(sketch);
-            return Task.FromResult(new Filled(answer, string.Empty));
-        });
-        await stage.Good("lock", """{"revision":0,"move":0,"column":"technique","locked":true}""");
-        await stage.Good("type", """{"revision":1,"move":1,"column":"reaction","text":""}""");
-        var said = await Ended(stage);
-        Assert.Contains("\"?\"", Assert.Single(asked), StringComparison.Ordinal);
-        Assert.Equal([false, true, false], said["fill"]!["news"]!.Select(n => (bool)n["isNew"]!));
-        Assert.Equal(2, stage.Document.Now.Revision);
-        await stage.Good("swap", """{"revision":2,"move":0}""");
-        Assert.Equal(HttpStatusCode.Conflict, (await stage.Call("take", """{"revision":3}""")).Status);
-        await stage.Good("undo", """{"revision":3}""");
-        await Ended(stage);
-        said = await stage.Good("take", """{"revision":4}""");
-        Assert.Equal("staggers back", (string?)said["rows"]![1]!["reaction"]);
-        Assert.Equal(["technique"], said["rows"]![0]!["locked"]!.Select(l => (string?)l));
-        Assert.Equal("fill what was open", (string?)said["undo"]);
-    }
-
-    [Fact]
-    public async Task A_filling_can_be_stopped_and_its_breakdown_is_told()
-    {
-        await using var stage = await Stage.Open(async (_, stop) =>
-        {
-            await Task.Delay(Timeout.Infinite, stop);
-            return new Filled(string.Empty, string.Empty);
-        });
-        Assert.True((bool)(await stage.Good("fill"))["fill"]!["running"]!);
-        Assert.Equal(HttpStatusCode.BadRequest, (await stage.Call("fill")).Status);
-        await stage.Good("swap", """{"revision":0,"move":0}""");
-        await stage.Good("stop");
-        Assert.NotNull((await Settled(stage))["fill"]!["trouble"]);
-    }
-
-    [Fact]
     public async Task Every_edit_of_the_page_can_be_made_and_the_floor_drawn()
     {
         await using var stage = await Stage.Open();
@@ -195,25 +153,78 @@ public class DocumentTests
         return path;
     }
 
-    private static async Task<JObject> Ended(Stage stage)
+    [Fact]
+    public async Task A_stretch_or_all_that_somebody_is_in_is_locked_left_open_and_taken_out()
     {
-        await stage.Good("fill");
-        return await Settled(stage);
+        await using var stage = await Stage.Open();
+        var said = await stage.Good("lock", """{"revision":0,"attacker":0,"locked":true}""");
+        Assert.Equal("lock all that Bruno is in", (string?)said["undo"]);
+        Assert.Equal([3, 2, 0], said["rows"]!.Select(r => r["locked"]!.Count()));
+        said = await stage.Good("clear", """{"revision":1,"move":1,"last":2}""");
+        Assert.Equal(["staggers back", string.Empty], said["rows"]!.Skip(1).Select(r => (string?)r["reaction"]));
+        Assert.Equal("Wanda", (string?)said["rows"]![2]!["attacker"]);
+        said = await stage.Good("delete", """{"revision":2,"move":1,"last":2}""");
+        Assert.Equal("take out moves 2 to 3", (string?)said["undo"]);
+        Assert.Equal(HttpStatusCode.BadRequest, (await stage.Call("lock", """{"revision":3,"attacker":2,"locked":true}""")).Status);
     }
 
-    private static async Task<JObject> Settled(Stage stage)
+    [Fact]
+    public async Task Another_cast_keeps_the_moves_of_whoever_stays_and_a_bad_form_changes_nothing()
     {
-        for (var tries = 0; tries < 400; tries++)
-        {
-            var said = await stage.Good("state");
-            if (said["fill"] is JObject { } fill && fill["running"] is null)
-            {
-                return said;
-            }
+        await using var stage = await Stage.Open();
+        var brief = (JObject)(await stage.Good("state"))["brief"]!;
+        ((JArray)brief["attackers"]!).RemoveAt(0);
+        ((JArray)brief["attackers"]!).Add(new JObject { ["name"] = "Piet" });
+        var said = await stage.Good("recast", new JObject { ["revision"] = 0, ["what"] = "Piet for Bruno", ["brief"] = brief.ToString(), ["was"] = "1," }.ToString());
+        Assert.Equal(["", "", "Wanda"], said["rows"]!.Select(r => (string?)r["attacker"]));
+        Assert.Equal(["2:30", null], said["attackers"]!.Select(a => (string?)a["bearing"]));
+        Assert.Equal("Piet for Bruno", (string?)said["undo"]);
+        brief["attackers"]![0]!["height"] = 17;
+        var (status, fault) = await stage.Call("recast", new JObject { ["revision"] = 1, ["what"] = "x", ["brief"] = brief.ToString(), ["was"] = "0,1" }.ToString());
+        Assert.Equal(HttpStatusCode.BadRequest, status);
+        Assert.StartsWith("Maybe ", (string?)fault["maybe"], StringComparison.Ordinal);
+        Assert.Equal(["Bruno", "Bruno", "Wanda"], (await stage.Good("undo", """{"revision":1}"""))["rows"]!.Select(r => (string?)r["attacker"]));
+    }
 
-            await Task.Delay(25);
-        }
+    [Fact]
+    public async Task Every_save_keeps_what_it_replaces_as_a_version_to_compare_with()
+    {
+        await using var stage = await Stage.Open();
+        await stage.Good("swap", """{"revision":0,"move":0}""");
+        Assert.Equal(1, (int)(await stage.Good("save"))["versions"]!);
+        await stage.Good("delete", """{"revision":1,"move":2}""");
+        Assert.Equal(2, (int)(await stage.Good("save"))["versions"]!);
+        Assert.Equal(2, (int)(await stage.Good("save"))["versions"]!);
+        Assert.Equal(Stage.Yard, await File.ReadAllTextAsync(Path.Combine(stage.Folder, "yard.versions", "1.json")));
+        var compared = await stage.Good("compare", """{"version":0}""");
+        Assert.Equal(3, (int)compared["other"]!["moves"]!);
+        Assert.Equal(2, (int)compared["one"]!["moves"]!);
+        Assert.Contains(compared["rows"]!, r => r["was"]!.Type == JTokenType.Null);
+        Assert.Contains("</svg>", (string?)(await stage.Good("floor", """{"version":0,"move":2}"""))["svg"], StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.BadRequest, (await stage.Call("compare", """{"version":2}""")).Status);
+        await File.WriteAllTextAsync(Path.Combine(stage.Folder, "another.routine.json"), Stage.Yard);
+        Assert.Equal(["another.routine.json"], (await stage.Good("beside"))["files"]!.Select(f => (string?)f));
+        Assert.Equal(3, (int)(await stage.Good("compare", """{"beside":0}"""))["other"]!["moves"]!);
+        Assert.Equal(HttpStatusCode.BadRequest, (await stage.Call("compare", """{"beside":1}""")).Status);
+        await stage.End();
+        await using var again = await Stage.Again(stage.Folder);
+        Assert.Equal(2, (int)(await again.Good("state"))["versions"]!);
+    }
 
-        throw new InvalidOperationException("The filling never ended.");
+    [Fact]
+    public async Task A_new_fight_begins_with_nothing_but_people_and_is_a_file_once_it_is_saved()
+    {
+        await using var stage = await Stage.New();
+        var said = await stage.Good("state");
+        Assert.True((bool)said["fresh"]!);
+        Assert.Empty(said["rows"]!);
+        Assert.Empty((await stage.Good("time"))["moves"]!);
+        Assert.Contains("</svg>", (string?)(await stage.Good("floor", """{"move":-1,"whole":true}"""))["svg"], StringComparison.Ordinal);
+        Assert.NotEmpty(((string?)(await stage.Good("player"))["html"])!);
+        await stage.Good("note", """{"revision":0,"before":0,"text":"Ash: wide swing > duck, elbow to the face"}""");
+        await stage.Good("save");
+        Assert.True(File.Exists(stage.File));
+        await using var next = await Stage.New(stage.Folder);
+        Assert.EndsWith("fight-2.routine.json", next.File, StringComparison.Ordinal);
     }
 }

@@ -77,7 +77,7 @@ public class GateTests
     public async Task The_page_is_strict_and_holds_no_secret()
     {
         await using var stage = await Stage.Open();
-        foreach (var path in new[] { "/", "/live.js", "/live.css", "/page.css", "/talk.js", "/grid.js", "/floor.js" })
+        foreach (var path in new[] { "/", "/live.js", "/live.css", "/page.css", "/talk.js", "/grid.js", "/floor.js", "/cards.js", "/cast.js", "/playback.js" })
         {
             using var answer = await stage.Get(path);
             var text = await answer.Content.ReadAsStringAsync();
@@ -98,7 +98,7 @@ public class GateTests
     public async Task Five_hundred_malformed_messages_are_answered_and_change_nothing()
     {
         await using var stage = await Stage.Open();
-        string[] names = ["type", "note", "insert", "delete", "swap", "shift", "lock", "place", "try", "floor", "undo", "take"];
+        string[] names = ["type", "note", "insert", "delete", "swap", "shift", "lock", "place", "try", "floor", "undo", "take", "mend", "ways", "hurt", "recast", "clear", "compare"];
         var chance = new Chance(1);
         for (var i = 0; i < 500; i++)
         {

@@ -3,6 +3,7 @@ using System.Text;
 using Generator.Library;
 using Generator.Library.Loading;
 using Generator.Rehearsal.Documents;
+using Generator.Rehearsal.Offers;
 using Generator.Rehearsal.Serving;
 using Newtonsoft.Json.Linq;
 
@@ -34,7 +35,7 @@ internal sealed class Stage : IAsyncDisposable
 
     public string Folder { get; }
 
-    public string File => Path.Combine(Folder, "yard.routine.json");
+    public string File => Document.Store.Target;
 
     public Document Document { get; private set; } = null!;
 
@@ -44,7 +45,7 @@ internal sealed class Stage : IAsyncDisposable
 
     public string Token => server.Token;
 
-    public static Task<Stage> Open(Func<string, CancellationToken, Task<Filled>>? work = null, string text = Yard)
+    public static Task<Stage> Open(Func<Question, CancellationToken, Task<Answer>>? work = null, string text = Yard)
     {
         var folder = Path.Combine(Path.GetTempPath(), "generator-" + Path.GetRandomFileName());
         Directory.CreateDirectory(folder);
@@ -53,11 +54,20 @@ internal sealed class Stage : IAsyncDisposable
     }
 
     /// <summary>The same folder, as if the program had been started once more.</summary>
-    public static async Task<Stage> Again(string folder, Func<string, CancellationToken, Task<Filled>>? work = null)
+    public static async Task<Stage> Again(string folder, Func<Question, CancellationToken, Task<Answer>>? work = null)
     {
         var stage = new Stage(folder);
-        (stage.Document, stage.Remark) = Opening.Of(stage.File, Book);
-        stage.server = await LiveServer.Start(stage.Document, work ?? ((_, _) => Task.FromResult(new Filled(string.Empty, "no"))));
+        (stage.Document, stage.Remark) = Opening.Of(Path.Combine(folder, "yard.routine.json"), Book);
+        stage.server = await LiveServer.Start(stage.Document, work ?? ((_, _) => Task.FromResult(new Answer(string.Empty, "no"))));
+        return stage;
+    }
+
+    /// <summary>A new fight in a folder.</summary>
+    public static async Task<Stage> New(string? folder = null)
+    {
+        var stage = new Stage(folder ?? Directory.CreateTempSubdirectory("generator-").FullName);
+        (stage.Document, stage.Remark) = Opening.New(stage.Folder, Book);
+        stage.server = await LiveServer.Start(stage.Document, (_, _) => Task.FromResult(new Answer(string.Empty, "no")));
         return stage;
     }
 
@@ -83,6 +93,23 @@ internal sealed class Stage : IAsyncDisposable
     }
 
     public Task<HttpResponseMessage> Get(string path) => client.GetAsync(new Uri(Site + path));
+
+    /// <summary>The state once what was asked has been answered.</summary>
+    public async Task<JObject> Settled()
+    {
+        for (var tries = 0; tries < 24_000; tries++)
+        {
+            var said = await Good("state");
+            if (said["offers"] is JObject { } offers && offers["running"]!.Type == JTokenType.Null)
+            {
+                return said;
+            }
+
+            await Task.Delay(25);
+        }
+
+        throw new InvalidOperationException("This was never answered.");
+    }
 
     /// <summary>Ends the server and leaves the folder.</summary>
     public async Task End()

@@ -19,7 +19,7 @@ internal static class RehearseCommand
 
     public static Command Of(Desk desk)
     {
-        var file = CommonOptions.File("FILE", "A routine or sketch in JSON or CSV, notes, or a brief.");
+        var file = CommonOptions.File("FILE", "A routine or sketch in JSON or CSV, notes, or a brief; nothing for a new fight in this folder.");
         var port = NumberOption.Whole("--port", "PORT", "The port on this machine; without it any that is free.", 1024, LastPort);
         var quiet = new Option<bool>("--no-browser") { Description = "Prints the address only." };
         var library = CommonOptions.Library();
@@ -39,9 +39,9 @@ internal static class RehearseCommand
 
     private static int Run(Desk desk, string? path, int port, bool quiet, IReadOnlyList<string> library)
     {
-        if (path is null or Inputs.Dash)
+        if (path is Inputs.Dash)
         {
-            throw new RefusedException("generator rehearse: FILE is missing.", "Maybe name a routine, notes or a brief; a first line of notes is enough, such as: Bruno: wide swing > duck");
+            throw new RefusedException("generator rehearse: a page needs a file, not standard input.", "Maybe name a routine, notes or a brief, or nothing for a new fight.");
         }
 
         var book = Inputs.Book(library);
@@ -50,15 +50,16 @@ internal static class RehearseCommand
 
     /// <summary>By itself, so that no other command loads the server.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static async Task<int> Serve(Desk desk, string path, int port, bool quiet, IReadOnlyList<string> library, Book book)
+    private static async Task<int> Serve(Desk desk, string? path, int port, bool quiet, IReadOnlyList<string> library, Book book)
     {
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(desk.Stop);
         using var ended = PosixSignalRegistration.Create(PosixSignal.SIGTERM, End);
         using var hungUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, End);
         try
         {
-            var (document, remark) = Opening.Of(path, book);
-            await using var server = await LiveServer.Start(document, (sketch, over) => Filler.Fill(library, sketch, over), port).ConfigureAwait(false);
+            var (document, remark) = path is null ? Opening.New(Directory.GetCurrentDirectory(), book) : Opening.Of(path, book);
+            using var solving = new Solving(library);
+            await using var server = await LiveServer.Start(document, solving.Of, port).ConfigureAwait(false);
             await desk.Out.WriteLineAsync(server.Address).ConfigureAwait(false);
             await desk.Out.FlushAsync(stop.Token).ConfigureAwait(false);
             await desk.Err.WriteLineAsync((remark is null ? string.Empty : remark + "\n") + "For this machine and whoever has the address. Ctrl-C ends it; every edit is kept as it is made.").ConfigureAwait(false);

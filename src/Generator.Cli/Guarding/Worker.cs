@@ -11,8 +11,16 @@ internal static class Worker
     [MethodImpl(MethodImplOptions.NoInlining)]
     public static int Run(string[] args)
     {
-        EarlyBook.Begin(args);
         using var lifeline = Lifeline.Find();
+        if (lifeline is not null && args is [Waiting.Word])
+        {
+            args = Waiting.Line() ?? [];
+        }
+        else
+        {
+            EarlyBook.Begin(args);
+        }
+
         try
         {
             Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);

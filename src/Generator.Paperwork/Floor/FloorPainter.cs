@@ -38,6 +38,9 @@ public sealed class FloorPainter
 
     public PlanWindow Window { get; }
 
+    /// <summary>Draws on the whole floor instead of the part on which people are.</summary>
+    public static FloorPainter OfAll(PaperSource source, Course course) => new(new FloorPainter(source, course), PlanWindow.Whole(source.Brief.Floor, PlanWindow.Side));
+
     /// <summary>The whole floor: every obstacle, camera and way in, and nobody on it.</summary>
     public FloorPicture Whole()
     {

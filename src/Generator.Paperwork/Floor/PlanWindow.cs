@@ -60,7 +60,7 @@ public sealed class PlanWindow
         Floor = FloorOf(floor);
     }
 
-    private PlanWindow(FloorPlan floor)
+    private PlanWindow(FloorPlan floor, double side)
     {
         const double Beyond = 40;
         var (farX, farY) = (floor.Width - floor.MarkX, floor.Depth - floor.MarkY);
@@ -69,13 +69,13 @@ public sealed class PlanWindow
         right = Math.Max(farX.Value, ways.Select(w => w.X).DefaultIfEmpty(0).Max()) + Beyond;
         bottom = Math.Min(-floor.MarkY.Value, ways.Select(w => w.Y).DefaultIfEmpty(0).Min()) - Beyond;
         top = Math.Max(farY.Value, ways.Select(w => w.Y).DefaultIfEmpty(0).Max()) + Beyond;
-        Scale = WholeSide / Math.Max(right - left, top - bottom);
+        Scale = side / Math.Max(right - left, top - bottom);
         (left, right) = Broadened();
         Floor = FloorOf(floor);
     }
 
-    /// <summary>The whole floor with its ways in, small.</summary>
-    public static PlanWindow Whole(FloorPlan floor) => new(floor);
+    /// <summary>The whole floor with its ways in; small, unless a longer side is wanted.</summary>
+    public static PlanWindow Whole(FloorPlan floor, double side = WholeSide) => new(floor, side);
 
     /// <summary>The corners of what is shown that lie towards 9 and 12, and towards 3 and 6.</summary>
     public (Place First, Place Last) Seen => (new Place(left, top), new Place(right, bottom));

@@ -8,19 +8,22 @@ namespace Generator.Paperwork.Html;
 /// <param name="Svg">The picture.</param>
 /// <param name="Mark">The hero's mark on it.</param>
 /// <param name="Scale">Units of it for a centimetre.</param>
-public sealed record FloorPlate(string Svg, Point Mark, double Scale)
+/// <param name="Width">Its width.</param>
+/// <param name="Height">Its height.</param>
+public sealed record FloorPlate(string Svg, Point Mark, double Scale, double Width, double Height)
 {
     /// <summary>The plan of one move; of the opening places when there is no such move.</summary>
     /// <param name="source">The routine; it may be empty.</param>
     /// <param name="move">Number from 0.</param>
-    public static FloorPlate Of(PaperSource source, int move)
+    /// <param name="whole">All of the floor; else the part on which people are.</param>
+    public static FloorPlate Of(PaperSource source, int move, bool whole = false)
     {
         var course = Course.Of(source);
-        var painter = new FloorPainter(source, course);
+        var painter = whole ? FloorPainter.OfAll(source, course) : new FloorPainter(source, course);
         var isMove = move >= 0 && move < source.Steps.Count;
         var picture = isMove ? painter.Of([source.Steps[move]]) : painter.Opening();
         var words = isMove ? $"Floor plan of move {Words.Number(move + 1)}" : "Floor plan of where everybody opens";
-        return new FloorPlate(HtmlPage.Body<FloorSvg>(new Dictionary<string, object?>(StringComparer.Ordinal) { ["Picture"] = picture, ["InWords"] = words }), painter.Window.Mark, painter.Window.Scale);
+        return new FloorPlate(HtmlPage.Body<FloorSvg>(new Dictionary<string, object?>(StringComparer.Ordinal) { ["Picture"] = picture, ["InWords"] = words }), painter.Window.Mark, painter.Window.Scale, picture.Width, picture.Height);
     }
 
     /// <summary>The patterns that plans are filled with, once a page.</summary>

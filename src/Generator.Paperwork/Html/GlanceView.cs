@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Paperwork.Floor;
 using Generator.Paperwork.Text;
+using Generator.Rules.Replaying;
 using Generator.Rules.Shapes;
 
 namespace Generator.Paperwork.Html;
@@ -10,11 +11,11 @@ public sealed class GlanceView
 {
     private const double Names = 120;
 
-    private readonly RoutineView view;
+    private readonly PaperSource source;
 
-    public GlanceView(RoutineView view, bool wide)
+    public GlanceView(PaperSource source, bool wide)
     {
-        (this.view, IsWide) = (view, wide);
+        (this.source, IsWide) = (source, wide);
         Lanes = [.. Shape.Wears.Select((w, i) => LaneOf(w, i))];
         Height = LanesTop + (Lanes.Count * Lane) + 4;
     }
@@ -43,9 +44,9 @@ public sealed class GlanceView
     /// <summary>Counts from one line of the ruler to the next.</summary>
     public int Every => HalfCounts.PerCount * (Shape.End > 160 || !IsWide ? 16 : 8);
 
-    public FightShape Shape => view.Source.Shape;
+    public FightShape Shape => source.Shape;
 
-    private double LanesTop => BarsFoot + (view.Source.Verdict.Grave.Count > 0 ? 34 : 14);
+    private double LanesTop => BarsFoot + (source.Verdict.Grave.Count > 0 ? 34 : 14);
 
     public const double SignsAt = BarsFoot + 22;
 
@@ -74,7 +75,7 @@ public sealed class GlanceView
     public IEnumerable<(double X, string Text)> GraveSigns()
     {
         var free = double.MinValue;
-        foreach (var moment in view.Source.Verdict.Grave.Where(f => f.Move > 0).GroupBy(f => f.Count.Value).OrderBy(g => g.Key))
+        foreach (var moment in source.Verdict.Grave.Where(f => f.Move > 0).GroupBy(f => f.Count.Value).OrderBy(g => g.Key))
         {
             var text = FindingView.Of(moment.MaxBy(f => f.Severity)!).Sign + " " + Words.CountTag(moment.Key);
             var (x, half) = (X(moment.Key), TextSize.Width(text, 13) / 2);
@@ -84,11 +85,13 @@ public sealed class GlanceView
         }
     }
 
+    private static int AttackerOf(Step step) => step.HasTarget ? step.Row.Attacker : -1;
+
     private GlanceLane LaneOf(Wear wear, int row)
     {
         var who = wear.Performer;
         var left = Shape.Outs.Where(o => o.Attacker == who).Select(o => (Out?)o).FirstOrDefault();
-        var grave = view.Source.Verdict.Grave.Where(f => f.Move > 0 && f.Move <= view.Moves.Count && view.Moves[f.Move - 1].Attacker == who).ToList();
+        var grave = source.Verdict.Grave.Where(f => f.Move > 0 && f.Move <= source.Steps.Count && AttackerOf(source.Steps[f.Move - 1]) == who).ToList();
         var steps = Shape.Steps.Where(s => who < 0 || s.Concerns(who) || s.Row.Attacker == who).ToList();
         var enters = who < 0 || Shape.Steps.Count == 0 ? 0 : Math.Max(0, Shape.Steps[0].Before.Attackers[who].Entrance);
         var told = grave.GroupBy(f => f.Severity).OrderByDescending(g => g.Key).Select(g => $"{FindingView.Of(g.First()).Sign} {Words.Number(g.Count())} {Words.Of(g.Key)}").Concat(
@@ -99,7 +102,7 @@ public sealed class GlanceView
         return new GlanceLane
         {
             Performer = who,
-            Name = Page.Clean(view.Course.Performers[who + 1].Name),
+            Name = Page.Clean(who < 0 ? source.Brief.Hero.Name : source.Brief.Attackers[who].Name),
             Told = string.Join(", ", told.Where(t => t.Length > 0)),
             Middle = LanesTop + (row * Lane) + (IsWide ? 15 : 30),
             From = X(enters),

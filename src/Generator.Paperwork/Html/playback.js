@@ -1,5 +1,5 @@
 // Playback of a routine: moves the markers of the floor plan by counts. Times are half counts, places units of the drawing.
-(() => {
+const playback = () => {
   "use strict";
   const byId = id => document.getElementById(id);
   const course = JSON.parse(byId("course").textContent);
@@ -133,6 +133,7 @@
     byId("place").value = Math.floor(time);
     byId("place").setAttribute("aria-valuetext", countText(time));
     tellNext(time);
+    player.dispatchEvent(new CustomEvent("moment", { detail: time }));
   }
 
   /** What comes next, or what the one who is followed does next. */
@@ -321,6 +322,7 @@
 
   function themes() {
     const button = byId("theme");
+    if (!button) return;
     button.hidden = false;
     button.addEventListener("click", () => {
       const root = document.documentElement;
@@ -349,4 +351,6 @@
   themes();
   showNames();
   draw();
-})();
+  return { go, moves: course.moves };
+};
+if (document.getElementById("course")) playback();

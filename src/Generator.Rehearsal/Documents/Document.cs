@@ -2,6 +2,7 @@ using Generator.Domain;
 using Generator.Domain.Edits;
 using Generator.Domain.Sketches;
 using Generator.Library;
+using Generator.Library.Files;
 using Generator.Library.Files.Notes;
 using Generator.Library.Reading;
 using Generator.Rules;
@@ -71,6 +72,23 @@ public sealed class Document
         Do(revision, new Write(at, column, cell.Said));
     }
 
+    /// <summary>Another brief for the fight.</summary>
+    /// <param name="revision">The revision it was made for.</param>
+    /// <param name="what">What is other in it.</param>
+    /// <param name="text">The brief in JSON.</param>
+    /// <param name="was">For each attacker the number that they had; null for one who is new.</param>
+    /// <exception cref="RefusedEditException">It is no good brief.</exception>
+    public void Recast(int revision, string what, string text, IReadOnlyList<int?> was)
+    {
+        var read = BriefReader.Parse(new SourceFile("the form", text), Book, lengthRequired: false);
+        if (!read.IsGood)
+        {
+            throw new RefusedEditException(read.Problems[0].Message, read.Problems[0].Maybe);
+        }
+
+        Do(revision, new Recast(what, read.Value, was));
+    }
+
     /// <summary>Puts in the moves that a line of notes says, each where nothing is said of its count as soon as the one before lets it.</summary>
     /// <exception cref="RefusedEditException">The line cannot be read.</exception>
     public void Note(int revision, int before, string line)
@@ -112,6 +130,11 @@ public sealed class Document
 
         Changed();
     }
+
+    /// <summary>A version that was saved before, or another routine of the folder, by its place among them.</summary>
+    /// <exception cref="RefusedEditException">There is none, or it cannot be read.</exception>
+    public Sketch Other(IReadOnlyList<string> files, int at) => at >= 0 && at < files.Count && SourceFile.Load(files[at], new ProblemList()) is { } file ? Opening.Sketch(file, Book)
+        : throw new RefusedEditException("There is no such file, or it cannot be read.", "Maybe it was taken away.");
 
     private static int Known(State now, int at) => at >= 0 && at < now.Sketch.Moves.Count ? at : throw new RefusedEditException("There is no such move.", "Maybe it was taken out in another tab.");
 
@@ -164,9 +187,10 @@ public sealed class Document
                     return;
                 }
 
-                var seen = Seen.Of(state.Scene, history.Present);
+                var scene = ReferenceEquals(history.Present.Brief, state.Sketch.Brief) ? state.Scene : new Scene(history.Present.Brief, Book);
+                var seen = Seen.Of(scene, history.Present);
                 store.Keep(history.Present);
-                state = state with { History = history, Seen = seen };
+                state = new State(history, scene, seen);
             }
             catch (EditException fault)
             {

@@ -33,7 +33,21 @@ public static class Opening
         return (new Document(working, book, store, isSaved: false), "This goes on with the working copy, which holds what was not saved the last time.");
     }
 
-    private static Sketch Sketch(SourceFile file, Book book)
+    /// <summary>A fight of which nothing is there but somebody to fight; its file, in a folder, is written when it is saved.</summary>
+    /// <exception cref="RefusedEditException">Nothing can be written there.</exception>
+    public static (Document Document, string? Remark) New(string folder, Book book)
+    {
+        var store = Store.New(folder);
+        if (store.Left() is { } left && Read(left, book) is { } working)
+        {
+            return (new Document(working, book, store, isSaved: false), "This goes on with the working copy of a new fight, which was not saved the last time.");
+        }
+
+        var brief = new Brief { Title = "New fight", Attackers = [new AttackerPart { Name = "Ash" }, new AttackerPart { Name = "Birch" }] };
+        return (new Document(new Sketch { Brief = brief, Placements = [null, null], Moves = [] }, book, store, isSaved: false), null);
+    }
+
+    internal static Sketch Sketch(SourceFile file, Book book)
     {
         if (NotesReader.IsNotes(file))
         {

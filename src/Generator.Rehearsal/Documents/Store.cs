@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using Generator.Domain;
@@ -15,6 +16,11 @@ namespace Generator.Rehearsal.Documents;
 /// </summary>
 public sealed class Store : IDisposable
 {
+    private const string Held = ".open";
+
+    /// <summary>New fights that may be open at once.</summary>
+    private const int MostNew = 99;
+
     private readonly FileStream hold;
     private string read;
 
@@ -22,6 +28,7 @@ public sealed class Store : IDisposable
     {
         (Path, Target, Working, this.hold) = (path, target, WorkingOf(path), hold);
         read = Mark(target);
+        Versions = VersionsOf(target);
     }
 
     /// <summary>The file that was opened.</summary>
@@ -43,7 +50,7 @@ public sealed class Store : IDisposable
         var full = System.IO.Path.GetFullPath(path);
         try
         {
-            var held = new FileStream(WorkingOf(full) + ".open", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
+            var held = new FileStream(WorkingOf(full) + Held, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
             return new Store(full, TargetOf(full), held);
         }
         catch (IOException)
@@ -53,6 +60,39 @@ public sealed class Store : IDisposable
         catch (UnauthorizedAccessException)
         {
             throw new RefusedEditException($"{path}: nothing can be written beside it.", "Maybe copy it into a folder of your own first.");
+        }
+    }
+
+    /// <summary>What saving has replaced so far, the oldest first: plain files in a folder beside the file.</summary>
+    public IReadOnlyList<string> Versions { get; private set; }
+
+    /// <summary>Other routines in the folder, by name; the first hundred.</summary>
+    public IReadOnlyList<string> Beside => [.. Directory.EnumerateFiles(System.IO.Path.GetDirectoryName(Target)!, "*.routine.json").Where(f => !string.Equals(f, Target, StringComparison.Ordinal)).Order(StringComparer.Ordinal).Take(MostNew)];
+
+    /// <summary>The file was not there when it was opened, and is not yet.</summary>
+    public bool IsNew => !File.Exists(Target);
+
+    /// <summary>A file that is not there yet, in a folder: the first name for a new fight that is neither taken nor open.</summary>
+    /// <exception cref="RefusedEditException">Nothing can be written there.</exception>
+    public static Store New(string folder)
+    {
+        for (var i = 1; ; i++)
+        {
+            var path = System.IO.Path.Combine(folder, i == 1 ? "fight.routine.json" : FormattableString.Invariant($"fight-{i}.routine.json"));
+            if (File.Exists(path))
+            {
+                continue;
+            }
+
+            try
+            {
+                return Open(path);
+            }
+            catch (RefusedEditException) when (i < MostNew && File.Exists(WorkingOf(System.IO.Path.GetFullPath(path)) + Held))
+            {
+                // Another rehearse has it open.
+                continue;
+            }
         }
     }
 
@@ -80,18 +120,41 @@ public sealed class Store : IDisposable
         }
 
         var isCsv = Target.EndsWith(".csv", StringComparison.OrdinalIgnoreCase);
-        RoutineFiles.Write(Target, (whole, isCsv) switch
+        var text = (whole, isCsv) switch
         {
             ({ } routine, true) => RoutineWriter.Csv(routine),
             ({ } routine, false) => RoutineWriter.Text(routine),
             (null, true) => SketchWriter.Csv(sketch),
             (null, false) => SketchWriter.Text(sketch),
-        });
+        };
+        if (File.Exists(Target) && !string.Equals(File.ReadAllText(Target), text, StringComparison.Ordinal))
+        {
+            KeepVersion();
+        }
+
+        RoutineFiles.Write(Target, text);
         read = Mark(Target);
         File.Delete(Working);
     }
 
     public void Dispose() => hold.Dispose();
+
+    /// <summary>What the file says now stays beside it, under the next number.</summary>
+    private void KeepVersion()
+    {
+        Directory.CreateDirectory(FolderOf(Target));
+        var number = Versions.Count == 0 ? 1 : NumberOf(Versions[^1]) + 1;
+        RoutineFiles.Write(System.IO.Path.Combine(FolderOf(Target), FormattableString.Invariant($"{number}{System.IO.Path.GetExtension(Target)}")), File.ReadAllText(Target));
+        Versions = VersionsOf(Target);
+    }
+
+    private static string FolderOf(string target) => Stem(target) + ".versions";
+
+    private static IReadOnlyList<string> VersionsOf(string target) => !Directory.Exists(FolderOf(target)) ? []
+        : [.. Directory.EnumerateFiles(FolderOf(target)).Where(f => NumberOf(f) > 0).OrderBy(NumberOf)];
+
+    /// <summary>0 for a file of another name.</summary>
+    private static int NumberOf(string path) => int.TryParse(System.IO.Path.GetFileNameWithoutExtension(path), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : 0;
 
     private static string TargetOf(string path) => path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) || (path.EndsWith(".json", StringComparison.OrdinalIgnoreCase) && !path.EndsWith(".brief.json", StringComparison.OrdinalIgnoreCase))
         ? path : Enumerable.Range(1, 9999).Select(i => Stem(path) + (i == 1 ? ".routine.json" : FormattableString.Invariant($"-{i}.routine.json"))).First(p => !File.Exists(p));

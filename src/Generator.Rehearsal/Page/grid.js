@@ -1,5 +1,7 @@
 // The moves as a grid. What is being typed belongs to the cell until it is written: no answer of the program ever takes letters away.
 import { call } from './talk.js';
+import { make, button } from './make.js';
+import { chosen, choose, isChosen, watch } from './chosen.js';
 
 const columns = [['count', 'Count'], ['attacker', 'Attacker'], ['attack', 'Attack'], ['technique', 'Technique'], ['reaction', 'Reaction']];
 const words = ['attack', 'technique', 'reaction'];
@@ -10,14 +12,12 @@ let state;
 let hooks;
 let trying = 0;
 let asked = 0;
+let stretching = false;
 
-export function start(given) { hooks = given; }
-
-const make = (tag, own = {}, ...inside) => {
-  const made = Object.assign(document.createElement(tag), own);
-  made.append(...inside.filter(i => i !== null && i !== undefined));
-  return made;
-};
+export function start(given) {
+  hooks = given;
+  watch(() => drawn.forEach((d, i) => d.row.classList.toggle('chosen', isChosen(i))));
+}
 
 /** The cell holds letters that are not written yet. */
 export const isTyping = cell => drawn.some(d => columns.some(([name]) => d.cells[name].input === cell && cell.value !== d.values[name]));
@@ -33,10 +33,12 @@ export function show(next) {
   findings(next.found);
 }
 
-/** Shows what is found, in place: under the move it is about. */
-export function findings(found) {
+/** Shows what is found, in place: under the move it is about. What is only being typed cannot be mended yet. */
+export function findings(found, typed = false) {
   const by = new Map();
-  for (const f of found.findings) by.set(f.move, [...(by.get(f.move) ?? []), f]);
+  const causes = !typed && state.offers?.isPresent ? state.offers.causes : [];
+  const under = i => causes.flatMap((c, j) => c.under === i ? [found.findings[j]] : []);
+  found.findings.forEach((f, i) => { if ((causes[i]?.under ?? null) === null) by.set(f.move, [...(by.get(f.move) ?? []), { ...f, at: typed ? -1 : i, mended: causes[i]?.mended, under: under(i) }]); });
   drawn.forEach((d, i) => {
     const own = by.get(i + 1) ?? [];
     const looks = JSON.stringify(own) + (found.open === i + 1);
@@ -54,12 +56,21 @@ export function told(own) {
   const order = ['unsafe', 'broken', 'rough', 'note'];
   const sorted = [...own].sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity));
   const one = f => make('div', { className: 'finding ' + f.severity }, make('p', {}, make('span', { className: 'mark-sign', ariaHidden: 'true', textContent: signs[f.severity] }), ` ${f.severity}, ${f.rule}: ${f.message}`),
-    f.advice ? make('p', { className: 'advice', textContent: f.advice }) : null);
+    f.advice ? make('p', { className: 'advice', textContent: f.advice }) : null,
+    f.mended ? make('p', { className: 'advice', textContent: `Mended by: ${f.mended}` }) : null,
+    f.under?.length ? make('details', {}, make('summary', { textContent: `${f.under.length} more ${f.under.length === 1 ? 'vanishes' : 'vanish'} with it` }), ...f.under.map(u => make('p', { className: 'finding ' + u.severity, textContent: `${u.severity}, ${u.rule}, ${u.move ? `move ${u.move}` : 'the whole fight'}: ${u.message}` }))) : null,
+    f.at >= 0 && f.severity !== 'note' && f.move > 0 ? mender(f) : null);
   if (sorted.length === 1) return [one(sorted[0])];
   return [one(sorted[0]), make('details', {}, make('summary', { textContent: `${sorted.length - 1} more here` }), ...sorted.slice(1).map(one))];
 }
 
-const padlockSign = () => {
+function mender(f) {
+  const made = button('What would mend it', () => edit('mend', { finding: f.at }), `what would mend it: ${f.rule}, move ${f.move}`);
+  made.className = 'mender';
+  return made;
+}
+
+export const padlockSign = () => {
   const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
   svg.setAttribute('viewBox', '0 0 16 16');
   svg.setAttribute('aria-hidden', 'true');
@@ -76,8 +87,8 @@ const padlockSign = () => {
 function build(i) {
   const row = make('li', { className: 'row' });
   const number = make('button', { type: 'button', className: 'number', textContent: String(i + 1) });
-  number.setAttribute('aria-label', `show move ${i + 1} on the floor`);
-  number.addEventListener('click', () => hooks.select(i));
+  number.setAttribute('aria-label', `choose move ${i + 1}; with Shift all up to it`);
+  number.addEventListener('click', e => choose(i, e.shiftKey));
   const cells = {};
   const line = make('div', { className: 'cells' });
   for (const [name, label] of columns) {
@@ -88,7 +99,7 @@ function build(i) {
     input.setAttribute('aria-describedby', as.id);
     const lock = words.includes(name) ? make('button', { type: 'button', className: 'lock', tabIndex: -1 }, padlockSign()) : null;
     lock?.addEventListener('click', () => padlock(i, name));
-    input.addEventListener('focus', () => hooks.select(i));
+    input.addEventListener('focus', () => choose(i, stretching));
     input.addEventListener('input', () => attempt(i, name));
     input.addEventListener('change', () => write(i, name));
     input.addEventListener('keydown', e => pressed(e, i, name));
@@ -111,6 +122,7 @@ function build(i) {
 
 function fill(d, row, i) {
   d.row.classList.toggle('gap', row.gap);
+  d.row.classList.toggle('chosen', isChosen(i));
   for (const [name, label] of columns) {
     const { input, as, lock } = d.cells[name];
     const typing = document.activeElement === input && input.value !== d.values[name];
@@ -155,7 +167,7 @@ async function attempt(move, column) {
     input.toggleAttribute('aria-invalid', Boolean(said.problem));
     as.className = said.problem ? 'as wrong' : 'as';
     as.textContent = said.problem ? `${said.problem} ${said.maybe}` : (said.as ?? '') + (said.unread ? `; unread: ${said.unread}` : '');
-    if (!said.problem) { findings(said.found); hooks.verdict(said.found); }
+    if (!said.problem) { findings(said.found, true); hooks.verdict(said.found); }
   } catch (fault) { hooks.fault(fault); }
 }
 
@@ -216,7 +228,9 @@ async function pressed(e, move, column) {
   }
   if (!e.altKey && (e.key === 'ArrowUp' || e.key === 'ArrowDown')) {
     e.preventDefault();
-    focus(move + (e.key === 'ArrowUp' ? -1 : 1), column);
+    stretching = e.shiftKey;
+    focus((e.shiftKey ? chosen().at : move) + (e.key === 'ArrowUp' ? -1 : 1), column);
+    stretching = false;
     return;
   }
   if (!e.altKey) return;

@@ -1,14 +1,25 @@
-// The live page: one state of the program, shown by grid, floor and offers; every change is asked of the program and comes back as the next state.
+// The live page: one state of the program, shown by every view; every change is asked of the program and comes back as the next state.
 import { call, listen } from './talk.js';
+import { at, make } from './make.js';
+import { chosen, named, watch, within } from './chosen.js';
 import * as grid from './grid.js';
 import * as floor from './floor.js';
+import * as time from './time.js';
+import * as player from './player.js';
+import * as cards from './cards.js';
+import * as cast from './cast.js';
+import * as compare from './compare.js';
 
-const at = id => document.getElementById(id);
+// What is offered comes first: floor and time line ask for no offer that is gone.
+const views = [cards, compare, grid, floor, time, player, cast];
 let state = null;
 
-const hooks = { changed: show, fault: tell, verdict, select: floor.select };
-grid.start(hooks);
-floor.start(hooks);
+const hooks = {
+  changed: show, fault: tell, verdict, ask, padlock: grid.padlockSign, recast: cast.recast, moment: time.mark, whole: floor.setWhole,
+  preview(subject, timeOnly = false) { if (!timeOnly) floor.preview(subject); time.preview(subject); },
+};
+for (const view of views) view.start(hooks);
+watch(stretch);
 
 function show(next) {
   if (state && next.instance === state.instance && next.revision < state.revision) return;
@@ -16,18 +27,18 @@ function show(next) {
   document.title = `${next.title} – Rehearse`;
   at('title').textContent = next.title;
   at('file').textContent = next.saved ? `${next.file}, saved` : `${next.file}, not saved yet; kept in the working copy`;
-  button('undo', 'Undo', next.undo);
-  button('redo', 'Redo', next.redo);
+  name('undo', 'Undo', next.undo);
+  name('redo', 'Redo', next.redo);
   at('save').disabled = next.saved && !next.outside;
-  grid.show(next);
-  floor.show(next);
+  within(next.rows.length);
+  for (const view of views) view.show(next);
   verdict(next.found);
-  offer(next.fill);
+  stretch();
   if (next.outside) remark(`${next.file} was changed by another program. Saving will not overwrite it.`, 'outside');
   else if (at('remark').dataset.kind !== 'fault') at('remark').hidden = true;
 }
 
-function button(id, word, what) {
+function name(id, word, what) {
   at(id).disabled = what === null;
   at(id).textContent = what === null ? word : `${word}: ${what}`;
 }
@@ -39,27 +50,25 @@ function verdict(found) {
     : (grave ? `${grave} unsafe or broken` : 'Nothing unsafe or broken') + (found.open ? ` up to move ${found.open}, where something is still open.` : `, ${found.points} ${found.points === 1 ? 'point' : 'points'}.`);
   if (at('verdict').textContent !== line) at('verdict').textContent = line;
   at('verdict').className = grave ? 'grave' : 'good';
-  at('fill').disabled = found.open === null || Boolean(state?.fill?.running);
-  const whole = found.findings.filter(f => f.move === 0);
+  const works = Boolean(state?.offers?.running);
+  at('fill').disabled = found.open === null || works;
+  at('mend-all').hidden = grave === 0 || found.open !== null;
+  at('mend-all').disabled = at('fold').disabled = works;
+  at('fold').hidden = grave < 2 || found.open !== null || Boolean(state?.offers?.causes.length && state.offers.isPresent);
+  const whole = found.findings.map((f, i) => ({ ...f, at: i })).filter(f => f.move === 0);
   at('whole').hidden = !whole.length;
-  at('whole-found').replaceChildren(...whole.map(f => { const li = document.createElement('li'); li.append(...grid.told([f])); return li; }));
+  at('whole-found').replaceChildren(...whole.map(f => make('li', {}, ...grid.told([f]))));
 }
 
-function offer(fill) {
-  at('fill').textContent = fill?.running ? 'Filling …' : 'Fill what is open';
-  at('offer').hidden = !fill;
-  if (!fill) return;
-  at('offer-head').textContent = fill.running ? 'Filling what is open' : fill.news ? 'An offer' : 'No offer';
-  at('take').hidden = !fill.news || !fill.isPresent;
-  at('leave').textContent = fill.running ? 'Stop' : 'Leave it';
-  at('offer-words').textContent = fill.running ? 'Go on writing: this works on the fight as it was when it began.'
-    : fill.trouble ?? (fill.isPresent ? 'What is new is marked. Nothing changes until it is taken.' : 'The fight has changed since; this can be read, no longer taken.');
-  at('offer-rows').replaceChildren(...(fill.news ?? []).map(n => {
-    const li = document.createElement('li');
-    li.className = n.isNew ? 'new' : n.why !== undefined ? 'gave' : '';
-    li.textContent = n.count === undefined ? `Move ${n.move}: ${n.text}. ${n.why ?? ''}` : `${n.count}  ${n.attacker} ${n.text}`;
-    return li;
-  }));
+/** What can be done with the moves that are chosen. */
+function stretch() {
+  const now = chosen();
+  at('stretch').hidden = !state || now.at < 0 || now.last >= state.rows.length;
+  if (at('stretch').hidden) return;
+  at('stretch-name').textContent = named(now);
+  at('stretch-ways').disabled = Boolean(state.offers?.running);
+  const said = state.rows.slice(now.first, now.last + 1).filter(r => r.sayings > 0);
+  at('stretch-lock').setAttribute('aria-pressed', String(said.length > 0 && said.every(r => r.locked.length === r.sayings)));
 }
 
 function remark(text, kind) {
@@ -77,17 +86,19 @@ async function refresh() {
   try { show(await call('state')); } catch (fault) { tell(fault); }
 }
 
-async function ask(name, message = {}) {
+async function ask(what, message = {}) {
   at('remark').dataset.kind = '';
-  try { show(await call(name, message)); return true; } catch (fault) { tell(fault); return false; }
+  try { show(await call(what, message)); return true; } catch (fault) { tell(fault); return false; }
 }
 
-at('undo').addEventListener('click', () => ask('undo', { revision: state.revision }));
-at('redo').addEventListener('click', () => ask('redo', { revision: state.revision }));
-at('save').addEventListener('click', () => ask('save'));
-at('fill').addEventListener('click', () => ask('fill'));
-at('take').addEventListener('click', () => ask('take', { revision: state.revision }));
-at('leave').addEventListener('click', () => ask(state.fill?.running ? 'stop' : 'leave'));
+const onStretch = (what, more = () => ({})) => () => { const { first, last } = chosen(); if (first >= 0) ask(what, { revision: state.revision, move: first, last, ...more() }); };
+const acts = {
+  'stretch-ways': onStretch('ways'), 'stretch-lock': onStretch('lock', () => ({ locked: at('stretch-lock').getAttribute('aria-pressed') !== 'true' })),
+  'stretch-clear': onStretch('clear'), 'stretch-out': onStretch('delete'),
+  undo: () => ask('undo', { revision: state.revision }), redo: () => ask('redo', { revision: state.revision }),
+  save: () => ask('save'), fill: () => ask('fill'), 'mend-all': () => ask('mend-all'), fold: () => ask('fold'),
+};
+for (const [id, act] of Object.entries(acts)) at(id).addEventListener('click', act);
 
 at('notes').addEventListener('submit', async e => {
   e.preventDefault();
@@ -104,13 +115,14 @@ at('notes').addEventListener('submit', async e => {
 });
 
 addEventListener('keydown', e => {
+  if (e.altKey && !e.ctrlKey && e.key === 'w' && !at('stretch').hidden) { e.preventDefault(); acts['stretch-ways'](); return; }
   if (!(e.ctrlKey || e.metaKey)) return;
   // While words are being typed, undoing is the cell's own.
   const typing = grid.isTyping(e.target) || (e.target.id === 'line' && e.target.value !== '');
   if (e.key === 's') { e.preventDefault(); document.activeElement?.blur(); setTimeout(() => ask('save'), 50); }
   if (!typing && (e.key === 'z' || e.key === 'y')) {
     e.preventDefault();
-    ask(e.key === 'z' && !e.shiftKey ? 'undo' : 'redo', { revision: state.revision });
+    acts[e.key === 'z' && !e.shiftKey ? 'undo' : 'redo']();
   }
 });
 

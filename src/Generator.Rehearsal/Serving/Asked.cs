@@ -1,3 +1,4 @@
+using System.Globalization;
 using Generator.Domain;
 using Generator.Domain.Edits;
 using Generator.Library.Reading;
@@ -37,7 +38,11 @@ internal sealed class Asked
     public int Whole(string name, int least = 0, int most = 100_000) =>
         fields[name] is JValue { Type: JTokenType.Integer, Value: long number } && number >= least && number <= most ? (int)number : throw Wrong($"{name} is no whole number from {FormattableString.Invariant($"{least} to {most}")}.");
 
-    public string Text(string name) => fields[name] is JValue { Value: string text } && text.Length <= Longest && !text.Any(c => char.IsControl(c) && c is not '\t') ? text : throw Wrong($"{name} is no text of at most {FormattableString.Invariant($"{Longest}")} letters.");
+    public string Text(string name, int longest = Longest) => fields[name] is JValue { Value: string text } && text.Length <= longest && !text.Any(c => char.IsControl(c) && c is not ('\t' or '\n')) ? text
+        : throw Wrong($"{name} is no text of at most {FormattableString.Invariant($"{longest}")} letters.");
+
+    /// <summary>Whole numbers between commas, from 0; null for one that is left out.</summary>
+    public IReadOnlyList<int?> Numbers(string name) => [.. Text(name).Split(',').Select(n => n.Length == 0 ? (int?)null : int.TryParse(n, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : throw Wrong($"{name} are no numbers."))];
 
     public bool Flag(string name) => fields[name] is JValue { Value: bool flag } ? flag : throw Wrong($"{name} is neither true nor false.");
 

@@ -1,9 +1,9 @@
 using Generator.Domain;
 using Generator.Domain.Edits;
 using Generator.Domain.Sketches;
-using Generator.Paperwork;
-using Generator.Paperwork.Html;
 using Generator.Rehearsal.Documents;
+using Generator.Rehearsal.Offers;
+using Generator.Rules;
 using Newtonsoft.Json.Linq;
 
 namespace Generator.Rehearsal.Serving;
@@ -11,14 +11,19 @@ namespace Generator.Rehearsal.Serving;
 /// <summary>What the page can ask for, by name. Every answer is JSON; what cannot be done is a <see cref="RefusedEditException"/>.</summary>
 internal sealed class Calls
 {
+    /// <summary>Letters of the longest brief that a form sends, and figures on one card.</summary>
+    private const int LongestBrief = 40_000, MostFigures = 3;
+
     private readonly Document document;
-    private readonly Filling filling;
+    private readonly Offering offering;
+    private readonly Pictures pictures;
     private readonly string instance;
     private readonly Dictionary<string, Func<Asked, JObject>> calls;
 
-    public Calls(Document document, Filling filling, string instance)
+    public Calls(Document document, Offering offering, string instance)
     {
-        (this.document, this.filling, this.instance) = (document, filling, instance);
+        (this.document, this.offering, this.instance) = (document, offering, instance);
+        pictures = new Pictures(document.Book);
         calls = new(StringComparer.Ordinal)
         {
             ["state"] = _ => State(),
@@ -26,19 +31,32 @@ internal sealed class Calls
             ["type"] = a => After(() => document.Type(Revision(a), a.Whole("move"), a.Column("column"), a.Text("text"))),
             ["note"] = a => After(() => document.Note(Revision(a), a.Whole("before"), a.Text("text"))),
             ["insert"] = a => Do(a, new Insert(a.Whole("before"), [new SketchMove { Line = 1 }])),
-            ["delete"] = a => Do(a, new Delete(a.Whole("move"), a.Whole("move"))),
+            ["delete"] = a => Do(a, new Delete(a.Whole("move"), Last(a))),
+            ["clear"] = a => Do(a, new Clear(a.Whole("move"), Last(a))),
             ["swap"] = a => Do(a, new Swap(a.Whole("move"))),
             ["shift"] = a => Do(a, new Shift(a.Whole("move"), a.Whole("by", -100, 100))),
-            ["lock"] = a => Do(a, new Padlock(a.Whole("move"), a.Whole("move"), a.Says("column") ? a.Column("column") : null, a.Flag("locked"))),
+            ["lock"] = Lock,
             ["place"] = Place,
+            ["recast"] = a => After(() => document.Recast(Revision(a), a.Text("what"), a.Text("brief", LongestBrief), a.Numbers("was"))),
             ["undo"] = a => After(() => document.Undo(Revision(a))),
             ["redo"] = a => After(() => document.Redo(Revision(a))),
             ["save"] = _ => After(document.Save),
-            ["floor"] = Floor,
-            ["fill"] = _ => After(filling.Begin),
-            ["stop"] = _ => After(filling.Stop),
-            ["take"] = a => After(() => filling.Take(Revision(a))),
-            ["leave"] = _ => After(filling.Leave),
+            ["floor"] = a => On(a, (scene, seen) => pictures.Floor(scene, seen, a.Whole("move", -1), a.Says("whole") && a.Flag("whole"))),
+            ["time"] = a => On(a, pictures.Time),
+            ["player"] = a => On(a, (scene, seen) => new JObject { ["html"] = pictures.Player(scene, seen) }),
+            ["cards"] = _ => Cards(),
+            ["compare"] = a => Compare(Subject(a) ?? throw new RefusedEditException("There is nothing to compare with.", "Maybe choose an offer or a saved version.")),
+            ["beside"] = _ => new JObject { ["files"] = new JArray(document.Store.Beside.Select(Path.GetFileName)) },
+            ["fill"] = _ => After(() => offering.Ask(Question.Fill(document.Now))),
+            ["ways"] = a => After(() => offering.Ask(Question.OtherWays(document.Now, a.Whole("move"), Last(a)))),
+            ["mend-all"] = _ => After(() => offering.Ask(Question.Mend(document.Now))),
+            ["mend"] = Mend,
+            ["fold"] = _ => After(() => offering.Ask(Question.Causes(document.Now))),
+            ["hurt"] = a => After(() => offering.Ask(Question.Hurt(document.Now, a.Whole("performer", -1), a.Text("limit")))),
+            ["limits"] = _ => new JObject { ["limits"] = new JArray(Limit.All) },
+            ["stop"] = _ => After(offering.Stop),
+            ["take"] = a => After(() => offering.Take(Revision(a), a.Whole("card"))),
+            ["leave"] = _ => After(offering.Leave),
         };
     }
 
@@ -47,10 +65,12 @@ internal sealed class Calls
 
     private static int Revision(Asked asked) => asked.Whole("revision", 0, int.MaxValue);
 
+    private static int Last(Asked asked) => asked.Says("last") ? asked.Whole("last") : asked.Whole("move");
+
     private JObject State()
     {
         var state = StateJson.Of(document, instance);
-        state["fill"] = filling.Told();
+        state["offers"] = CardJson.Of(offering.Now, document);
         return state;
     }
 
@@ -76,22 +96,82 @@ internal sealed class Calls
         };
     }
 
-    private JObject Place(Asked asked)
+    private AttackerPart Attacker(Asked asked) => asked.Whole("attacker") is var who && who < document.Now.Sketch.Brief.Attackers.Count ? document.Now.Sketch.Brief.Attackers[who]
+        : throw new RefusedEditException("There is no such attacker.", "Maybe load the page again.");
+
+    private JObject Lock(Asked asked)
     {
-        var (who, sketch) = (asked.Whole("attacker"), document.Now.Sketch);
-        if (who >= sketch.Placements.Count)
+        var locked = asked.Flag("locked");
+        if (asked.Says("attacker"))
         {
-            throw new RefusedEditException("There is no such attacker.", "Maybe load the page again.");
+            return Do(asked, new Padlock(0, document.Now.Sketch.Moves.Count - 1, null, locked) { Of = (asked.Whole("attacker"), Attacker(asked).Name) });
         }
 
-        var entrance = sketch.Placements[who]?.Entrance ?? sketch.Brief.Attackers[who].Entrance ?? HalfCounts.Zero;
-        return Do(asked, new Place(who, sketch.Brief.Attackers[who].Name, asked.Place(entrance)));
+        return Do(asked, new Padlock(asked.Whole("move"), Last(asked), asked.Says("column") ? asked.Column("column") : null, locked));
     }
 
-    private JObject Floor(Asked asked)
+    private JObject Place(Asked asked)
+    {
+        var (who, attacker) = (asked.Whole("attacker"), Attacker(asked));
+        var entrance = document.Now.Sketch.Placements[who]?.Entrance ?? attacker.Entrance ?? HalfCounts.Zero;
+        return Do(asked, new Place(who, attacker.Name, asked.Place(entrance)));
+    }
+
+    /// <summary>What is drawn or compared: a card, a version that was saved before, or null for the fight as it is.</summary>
+    private Card? Subject(Asked asked) => asked.Says("card") ? offering.Find(asked.Whole("card"))
+        : asked.Says("version") ? Other("an earlier version", document.Store.Versions, asked.Whole("version"))
+        : asked.Says("beside") ? Other("another routine", document.Store.Beside, asked.Whole("beside")) : null;
+
+    private Card Other(string name, IReadOnlyList<string> files, int at) => Card.Of(name, document.Now, document.Other(files, at), document.Book);
+
+    private JObject On(Asked asked, Func<Scene, Seen, JObject> draw)
     {
         var now = document.Now;
-        var plate = FloorPlate.Of(PaperSource.Of(now.Scene, now.Seen.Routine), asked.Whole("move", -1));
-        return new JObject { ["svg"] = plate.Svg, ["x"] = plate.Mark.X, ["y"] = plate.Mark.Y, ["scale"] = plate.Scale, ["revision"] = now.Revision };
+        var subject = Subject(asked);
+        var drawn = subject is null ? draw(now.Scene, now.Seen) : draw(subject.Scene, subject.Seen);
+        drawn["revision"] = now.Revision;
+        return drawn;
+    }
+
+    /// <summary>The figures of what is new on each card.</summary>
+    private JObject Cards()
+    {
+        var stand = offering.Now;
+        return new JObject
+        {
+            ["number"] = stand.Number,
+            ["figures"] = new JArray(stand.Cards.Select(c => pictures.Figures(c.Scene, c.Seen, c.Pairs.Where(p => !p.IsSame && p.Now >= 0).Select(p => p.Now).Take(MostFigures)))),
+        };
+    }
+
+    private JObject Compare(Card other)
+    {
+        var now = document.Now;
+        return new JObject
+        {
+            ["rows"] = CardJson.Rows(document.Book, now.Sketch, other),
+            ["one"] = Facts(now.Seen, now.Sketch),
+            ["other"] = Facts(other.Seen, other.After),
+        };
+    }
+
+    private static JObject Facts(Seen seen, Sketch sketch) => new()
+    {
+        ["moves"] = sketch.Moves.Count,
+        ["points"] = seen.Verdict.Points,
+        ["grave"] = seen.Verdict.Grave.Count,
+        ["open"] = seen.Open is { } open ? open + 1 : null,
+    };
+
+    /// <summary>Mends of one finding, named by its place in the list that the page has.</summary>
+    private JObject Mend(Asked asked)
+    {
+        var now = document.Now;
+        if (Revision(asked) != now.Revision || asked.Whole("finding") is var at && at >= now.Seen.Verdict.Findings.Count)
+        {
+            throw new RefusedEditException("The fight has changed meanwhile.", "Maybe ask again.") { IsStale = true };
+        }
+
+        return After(() => offering.Show(now.Revision, Mends.Of(now, document.Book, now.Seen.Verdict.Findings[at]), "No single change round this move mends it without making something else worse. Maybe mend everything, or leave some moves round it open and fill them."));
     }
 }

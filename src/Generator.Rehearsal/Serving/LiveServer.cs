@@ -2,6 +2,7 @@ using System.Net;
 using System.Net.WebSockets;
 using System.Text;
 using Generator.Rehearsal.Documents;
+using Generator.Rehearsal.Offers;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -26,18 +27,18 @@ public sealed class LiveServer : IAsyncDisposable
     private readonly WebApplication app;
     private readonly Gate gate;
     private readonly Calls calls;
-    private readonly Filling filling;
+    private readonly Offering offering;
     private readonly News news = new();
     private readonly Document document;
     private readonly CancellationTokenSource ends = new();
 
-    private LiveServer(Document document, Func<string, CancellationToken, Task<Filled>> work, int port)
+    private LiveServer(Document document, Func<Question, CancellationToken, Task<Answer>> ask, int port)
     {
         this.document = document;
         Token = Gate.NewToken();
         gate = new Gate(Token);
-        filling = new Filling(document, work);
-        calls = new Calls(document, filling, Token[..8]);
+        offering = new Offering(document, ask);
+        calls = new Calls(document, offering, Token[..8]);
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions());
         builder.WebHost.UseKestrelCore().ConfigureKestrel(options =>
         {
@@ -49,7 +50,7 @@ public sealed class LiveServer : IAsyncDisposable
         app.UseWebSockets(new WebSocketOptions { KeepAliveInterval = TimeSpan.FromSeconds(20) });
         app.Run(Answer);
         document.Changed = news.Tell;
-        filling.Ended = news.Tell;
+        offering.Ended = news.Tell;
     }
 
     /// <summary>Who has it may do everything that the page can.</summary>
@@ -63,12 +64,12 @@ public sealed class LiveServer : IAsyncDisposable
 
     /// <summary>Starts to serve.</summary>
     /// <param name="document">What is edited.</param>
-    /// <param name="work">Fills a sketch that is given as JSON, and ends soon once it is asked to.</param>
+    /// <param name="ask">Answers a question to the solver, and ends soon once it is asked to.</param>
     /// <param name="port">0 for any that is free.</param>
     /// <exception cref="IOException">The port is taken.</exception>
-    public static async Task<LiveServer> Start(Document document, Func<string, CancellationToken, Task<Filled>> work, int port = 0)
+    public static async Task<LiveServer> Start(Document document, Func<Question, CancellationToken, Task<Answer>> ask, int port = 0)
     {
-        var server = new LiveServer(document, work, port);
+        var server = new LiveServer(document, ask, port);
         await server.app.StartAsync().ConfigureAwait(false);
         _ = server.LookOutside();
         return server;
@@ -77,7 +78,7 @@ public sealed class LiveServer : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         await ends.CancelAsync().ConfigureAwait(false);
-        filling.Dispose();
+        offering.Dispose();
         news.Tell();
         await app.StopAsync(CancellationToken.None).ConfigureAwait(false);
         await app.DisposeAsync().ConfigureAwait(false);

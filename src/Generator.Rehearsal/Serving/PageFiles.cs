@@ -5,33 +5,31 @@ namespace Generator.Rehearsal.Serving;
 /// <summary>The files of the page, all built in: nothing is read from a folder, so no path leads anywhere.</summary>
 internal static class PageFiles
 {
-    private static readonly Dictionary<string, (string Name, string Type)> Files = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, (Func<string> Text, string Type)> Files = new(StringComparer.Ordinal)
     {
-        ["/"] = ("index.html", "text/html; charset=utf-8"),
-        ["/live.css"] = ("live.css", "text/css; charset=utf-8"),
-        ["/live.js"] = ("live.js", "text/javascript; charset=utf-8"),
-        ["/talk.js"] = ("talk.js", "text/javascript; charset=utf-8"),
-        ["/grid.js"] = ("grid.js", "text/javascript; charset=utf-8"),
-        ["/floor.js"] = ("floor.js", "text/javascript; charset=utf-8"),
-        ["/page.css"] = (string.Empty, "text/css; charset=utf-8"),
+        ["/"] = (() => BuiltIn("index.html").Replace("<!-- patterns -->", FloorPlate.Patterns, StringComparison.Ordinal), "text/html; charset=utf-8"),
+        ["/live.css"] = (() => BuiltIn("live.css"), "text/css; charset=utf-8"),
+        ["/page.css"] = (() => FloorPlate.Style, "text/css; charset=utf-8"),
+        ["/playback.js"] = (() => PlayerPlate.Script + "export { playback };\n", "text/javascript; charset=utf-8"),
     };
 
-    /// <summary>Text and type of a file; null where there is none.</summary>
-    public static (string Text, string Type)? Find(string path)
-    {
-        if (!Files.TryGetValue(path, out var file))
-        {
-            return null;
-        }
+    private static readonly string[] Scripts = ["live.js", "talk.js", "make.js", "chosen.js", "grid.js", "floor.js", "time.js", "player.js", "cards.js", "cast.js", "compare.js"];
 
-        return (file.Name.Length == 0 ? FloorPlate.Style : BuiltIn(file.Name), file.Type);
+    static PageFiles()
+    {
+        foreach (var script in Scripts)
+        {
+            Files["/" + script] = (() => BuiltIn(script), "text/javascript; charset=utf-8");
+        }
     }
+
+    /// <summary>Text and type of a file; null where there is none.</summary>
+    public static (string Text, string Type)? Find(string path) => Files.TryGetValue(path, out var file) ? (file.Text(), file.Type) : null;
 
     private static string BuiltIn(string name)
     {
         using var stream = typeof(PageFiles).Assembly.GetManifestResourceStream("Page." + name) ?? throw new InvalidOperationException($"{name} is not built in.");
         using var reader = new StreamReader(stream);
-        var text = reader.ReadToEnd();
-        return name == "index.html" ? text.Replace("<!-- patterns -->", FloorPlate.Patterns, StringComparison.Ordinal) : text;
+        return reader.ReadToEnd();
     }
 }

@@ -29,7 +29,10 @@ internal static class StateJson
             ["outside"] = document.Store.IsChangedOutside,
             ["undo"] = now.History.ToUndo,
             ["redo"] = now.History.ToRedo,
+            ["fresh"] = document.Store.IsNew && sketch.Moves.Count == 0,
+            ["versions"] = document.Store.Versions.Count,
             ["hero"] = sketch.Brief.Hero.Name,
+            ["brief"] = BriefWriter.Object(sketch.Brief),
             ["attackers"] = new JArray(sketch.Brief.Attackers.Select((a, i) => new JObject
             {
                 ["name"] = a.Name,

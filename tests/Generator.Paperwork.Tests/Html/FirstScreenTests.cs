@@ -51,7 +51,7 @@ public partial class FirstScreenTests
         foreach (var routine in Enumerable.Range(1, 20).Select(seed => RandomRoutine.Of(seed, Ferry.Book)).Append(Ferry.Routine))
         {
             var view = View(routine);
-            foreach (var glance in new[] { new GlanceView(view, wide: true), new GlanceView(view, wide: false) })
+            foreach (var glance in new[] { new GlanceView(view.Source, wide: true), new GlanceView(view.Source, wide: false) })
             {
                 foreach (var (lane, wear) in glance.Lanes.Zip(view.Source.Shape.Wears))
                 {

@@ -1,0 +1,60 @@
+using System.Globalization;
+using Generator.Rehearsal.Offers;
+
+namespace Generator.Cli.Guarding;
+
+/// <summary>Answers questions of the live page, each in a worker that was waiting for it.</summary>
+internal sealed class Solving : IDisposable
+{
+    /// <summary>Other ways that are asked for.</summary>
+    private const int Ways = 3;
+
+    /// <summary>For how long a worker that should have ended is waited for.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+
+    private readonly IReadOnlyList<string> library;
+    private Waiting? spare = new();
+    private volatile bool isOver;
+
+    /// <param name="library">Files of the user's own records.</param>
+    public Solving(IReadOnlyList<string> library) => this.library = library;
+
+    /// <param name="question">What is asked.</param>
+    /// <param name="stop">Asks the worker to answer with the best so far.</param>
+    public async Task<Answer> Of(Question question, CancellationToken stop)
+    {
+        using var brief = question.Brief is null ? null : new BriefAside(question.Brief, question.Of.Sketch.Moves.Count);
+        using var worker = Interlocked.Exchange(ref spare, null) is { IsThere: true } there ? there : new Waiting();
+        try
+        {
+            return await worker.Do([.. Words(question, brief?.Path), "--json", .. library.SelectMany(f => new[] { "--library", f })], question.Text, (SecondsOf(question.Errand), Patience), stop).ConfigureAwait(false);
+        }
+        finally
+        {
+            Interlocked.Exchange(ref spare, isOver ? null : new Waiting())?.Dispose();
+        }
+    }
+
+    public void Dispose()
+    {
+        isOver = true;
+        Interlocked.Exchange(ref spare, null)?.Dispose();
+    }
+
+    private static TimeSpan SecondsOf(Errand errand) => TimeSpan.FromSeconds(errand == Errand.OtherWays ? 6 : 20);
+
+    private static string[] Words(Question question, string? brief)
+    {
+        string[] Kept(string slip) => [.. question.Kept.SelectMany(k => new[] { "--keep", FormattableString.Invariant($"{k.First}-{k.Last}{slip}") })];
+        string[] time = ["--time", SecondsOf(question.Errand).TotalSeconds.ToString(CultureInfo.InvariantCulture)];
+        return question.Errand switch
+        {
+            Errand.Fill => ["complete", "-", .. time],
+            Errand.OtherWays => ["alternatives", "-", .. time, "--number", Ways.ToString(CultureInfo.InvariantCulture), .. Kept("@+2")],
+            Errand.Mend => ["repair", "-", .. time, .. Kept(string.Empty)],
+            Errand.Revise => ["revise", "-", .. time, "--brief", brief!],
+            Errand.Causes => ["audit", "-"],
+            _ => throw new ArgumentOutOfRangeException(nameof(question)),
+        };
+    }
+}

@@ -1,0 +1,102 @@
+using Generator.Domain;
+using Generator.Domain.Sketches;
+using Generator.Library.Files;
+using Generator.Library.Files.Notes;
+using Generator.Rehearsal.Documents;
+
+namespace Generator.Rehearsal.Offers;
+
+/// <summary>What the solver is asked, on the fight as it is now.</summary>
+/// <param name="Errand">What it is to do.</param>
+/// <param name="Name">What taking an answer is called, to stand behind "Undo:".</param>
+/// <param name="Of">The fight.</param>
+/// <param name="Text">The fight as a file in JSON.</param>
+public sealed record Question(Errand Errand, string Name, Document.State Of, string Text)
+{
+    /// <summary>Moves that stay, from 1, where others are asked for.</summary>
+    public IReadOnlyList<(int First, int Last)> Kept { get; init; } = [];
+
+    /// <summary>The brief as it is from now on; null for that of the fight.</summary>
+    public Brief? Brief { get; init; }
+
+    public static Question Fill(Document.State state) => new(Errand.Fill, "fill what was open", state, SketchWriter.Text(state.Sketch));
+
+    /// <summary>The smallest mend of all that is unsafe or broken; locked moves stay.</summary>
+    /// <exception cref="RefusedEditException">Something is open.</exception>
+    public static Question Mend(Document.State state) =>
+        new(Errand.Mend, "mend", state, Whole(state, "Mending")) { Kept = Runs(Enumerable.Range(0, state.Sketch.Moves.Count).Where(i => IsLocked(state.Sketch.Moves[i]) && !state.Sketch.Moves[i].IsSuffered)) };
+
+    /// <summary>Which findings vanish with which.</summary>
+    /// <exception cref="RefusedEditException">Something is open.</exception>
+    public static Question Causes(Document.State state) => new(Errand.Causes, "fold by cause", state, Whole(state, "Folding by cause"));
+
+    /// <summary>Other ways for moves; what is locked among them stays as well.</summary>
+    /// <param name="state">The fight.</param>
+    /// <param name="first">From 0.</param>
+    /// <param name="last">From 0.</param>
+    /// <exception cref="RefusedEditException">Something is open, unsafe or broken, or nothing of it is free.</exception>
+    public static Question OtherWays(Document.State state, int first, int last)
+    {
+        var moves = state.Sketch.Moves;
+        if (first > last || last >= moves.Count)
+        {
+            throw new RefusedEditException("There are no such moves.", "Maybe choose some in the grid first.");
+        }
+
+        var text = Whole(state, "Looking for other ways");
+        if (!state.Seen.Verdict.IsClean)
+        {
+            throw new RefusedEditException("Something of the fight is unsafe or broken, so there is nothing that other ways could lead back to.", "Maybe mend that first.");
+        }
+
+        var free = Enumerable.Range(first, last - first + 1).Where(i => !IsLocked(moves[i])).ToHashSet();
+        var kept = Runs(Enumerable.Range(0, moves.Count).Where(i => !free.Contains(i) && !moves[i].IsSuffered));
+        var stretch = first == last ? FormattableString.Invariant($"move {first + 1}") : FormattableString.Invariant($"moves {first + 1} to {last + 1}");
+        return free.Count > 0 ? new Question(Errand.OtherWays, $"another way for {stretch}", state, text) { Kept = kept }
+            : throw new RefusedEditException("All of these moves are locked.", "Maybe take a padlock off.");
+    }
+
+    /// <summary>What would change when somebody must be spared something.</summary>
+    /// <param name="state">The fight.</param>
+    /// <param name="performer">Number in the brief, from 0; −1 for the hero.</param>
+    /// <param name="limit">One of <see cref="Limit.All"/>.</param>
+    /// <exception cref="RefusedEditException">Something is open, or there is nobody or nothing of the kind.</exception>
+    public static Question Hurt(Document.State state, int performer, string limit)
+    {
+        var brief = state.Sketch.Brief;
+        if (performer < -1 || performer >= brief.Attackers.Count || !Limit.All.Contains(limit, StringComparer.Ordinal))
+        {
+            throw new RefusedEditException("There is nobody or nothing of that kind.", "Maybe load the page again.");
+        }
+
+        IReadOnlyList<string> Limited(Performer of) => [.. of.Limits.Where(l => !string.Equals(l, limit, StringComparison.Ordinal)), limit];
+        var spared = performer < 0 ? brief with { Hero = brief.Hero with { Limits = Limited(brief.Hero) } }
+            : brief with { Attackers = [.. brief.Attackers.Select((a, i) => i == performer ? a with { Limits = Limited(a) } : a)] };
+        var who = performer < 0 ? brief.Hero.Name : brief.Attackers[performer].Name;
+        return new Question(Errand.Revise, $"{who}: {limit}", state, Whole(state, "Fitting it to somebody who is hurt")) { Brief = spared };
+    }
+
+    private static string Whole(Document.State state, string what) => state.Seen.Open is null && state.Sketch.Moves.Count > 0 ? RoutineWriter.Text(state.Seen.Routine)
+        : throw new RefusedEditException($"{what} needs a fight in which nothing is open.", "Maybe fill what is open first.");
+
+    private static bool IsLocked(SketchMove move) => new[] { move.Attack, move.Technique, move.Reaction }.Any(c => c?.Firmness == Firmness.Fixed);
+
+    /// <summary>Numbers from 0, in order, as runs from 1.</summary>
+    private static List<(int First, int Last)> Runs(IEnumerable<int> moves)
+    {
+        var runs = new List<(int First, int Last)>();
+        foreach (var move in moves)
+        {
+            if (runs is [.., var (first, last)] && last == move)
+            {
+                runs[^1] = (first, move + 1);
+            }
+            else
+            {
+                runs.Add((move + 1, move + 1));
+            }
+        }
+
+        return runs;
+    }
+}

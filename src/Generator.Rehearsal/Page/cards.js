@@ -1,0 +1,89 @@
+// What is offered beside the fight, as cards: what is different, in figures and words; seen on floor and time line before one is taken.
+import { call } from './talk.js';
+import { at, make, button, drawn, many } from './make.js';
+import { watch } from './chosen.js';
+
+const longest = 12;
+let hooks;
+let state;
+let shown = '';
+let seen = -1;
+
+export function start(given) {
+  hooks = given;
+  at('leave').addEventListener('click', () => hooks.ask(state.offers?.running ? 'stop' : 'leave'));
+  watch(() => look(-1));
+}
+
+export function show(next) {
+  state = next;
+  const offers = next.offers;
+  at('offer').hidden = !offers;
+  if (!offers) { shown = ''; look(-1); return; }
+  const folded = offers.causes.filter(c => c.under !== null).length;
+  at('offer-head').textContent = offers.causes.length ? 'Folded by cause' : offers.running ? `Looking: ${offers.running}` : offers.cards.length === 0 ? 'No offer' : many(offers.cards.length, 'offer');
+  at('leave').textContent = offers.running ? 'Stop' : 'Leave';
+  at('offer-words').textContent = offers.causes.length ? (offers.isPresent ? `${folded} of ${offers.causes.length} findings vanish when others are mended, and stand under them.` : 'The fight has changed since, so all findings stand by themselves again.') : offers.running ? 'Go on writing: this works on the fight as it was when it began.'
+    : offers.trouble ?? (offers.isPresent ? 'Nothing changes until one is taken.' : 'The fight has changed since; these can be read, no longer taken.');
+  const wanted = `${next.instance} ${offers.number} ${offers.isPresent}`;
+  if (wanted === shown) return;
+  const isNew = shown.split(' ')[1] !== String(offers.number);
+  shown = wanted;
+  at('cards').replaceChildren(...offers.cards.map(card));
+  if (offers.cards.length === 0) { look(-1); return; }
+  pictures(offers.number);
+  if (isNew && !offers.running) {
+    if (matchMedia('(max-width: 60rem)').matches) at('offer').scrollIntoView({ block: 'nearest' });
+    look(0);
+  }
+}
+
+function card(offer, i) {
+  const facts = [
+    offer.rows.length ? `${many(offer.rows.length, 'move')} different` : 'no move different', offer.shifted ? `${offer.shifted} at another count` : null,
+    offer.grave ? `${offer.grave} unsafe or broken left` : null, many(offer.points, 'point'),
+  ].filter(f => f);
+  const take = button('Take it', () => hooks.ask('take', { revision: state.revision, card: i }), `take offer ${i + 1}: ${offer.name}`);
+  take.className = 'take';
+  take.disabled = !state.offers.isPresent;
+  const look1 = button('See it', () => look(seen === i ? -1 : i), `see offer ${i + 1} on floor and time line`);
+  look1.className = 'look';
+  const more = offer.rows.slice(longest);
+  const li = make('li', { className: 'card' },
+    make('h3', { textContent: offer.name.charAt(0).toUpperCase() + offer.name.slice(1) }), make('p', { className: 'facts', textContent: facts.join(', ') + '.' }),
+    offer.remark ? make('p', { textContent: offer.remark }) : null, make('div', { className: 'strip' }),
+    make('ul', { className: 'changes' }, ...offer.rows.slice(0, longest).map(change)),
+    more.length ? make('details', {}, make('summary', { textContent: `${more.length} more` }), make('ul', { className: 'changes' }, ...more.map(change))) : null,
+    offer.gave.length ? make('ul', { className: 'gave' }, ...offer.gave.map(g => make('li', { textContent: g }))) : null,
+    make('div', { className: 'tools' }, take, look1));
+  return li;
+}
+
+const words = m => `${m.count || 'open'}  ${m.attacker ? m.attacker + ': ' : ''}${m.text || 'open'}`;
+
+/** "was" is struck through, "now" stands under it; what is put in or taken out says so. */
+export function change({ was, now }) {
+  return make('li', {}, make('span', { className: 'which', textContent: now ? `Move ${now.move + 1}` + (was ? '' : ', put in') : `Move ${was.move + 1}, taken out` }),
+    was ? make('del', { textContent: words(was) }) : null, now ? make('ins', { textContent: words(now) }) : null);
+}
+
+async function pictures(number) {
+  try {
+    const said = await call('cards');
+    if (said.number !== number) return;
+    [...at('cards').children].forEach((li, i) => li.querySelector('.strip').replaceChildren(...said.figures[i].map(f =>
+      make('figure', {}, ...drawn(f.svg), make('figcaption', { textContent: `Move ${f.move + 1}: ${f.told}` })))));
+  } catch (fault) { hooks.fault(fault); }
+}
+
+/** Shows an offer on floor and time line, or the fight again. */
+function look(i) {
+  if (i === seen && i < 0) return;
+  seen = i;
+  const offer = state?.offers?.cards[i];
+  hooks.preview(offer ? { of: { card: i }, name: `Offer ${i + 1}`, move: offer.at } : null);
+  [...at('cards').children].forEach((li, j) => {
+    li.classList.toggle('seen', j === i);
+    li.querySelector('.look').setAttribute('aria-pressed', String(j === i));
+  });
+}

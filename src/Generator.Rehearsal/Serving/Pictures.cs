@@ -1,0 +1,85 @@
+using Generator.Domain;
+using Generator.Figures.Poses;
+using Generator.Figures.Posing;
+using Generator.Library;
+using Generator.Paperwork;
+using Generator.Paperwork.Html;
+using Generator.Rehearsal.Documents;
+using Generator.Rules;
+using Newtonsoft.Json.Linq;
+
+namespace Generator.Rehearsal.Serving;
+
+/// <summary>What of a fight is drawn for the page, by the code that draws the printed pages.</summary>
+internal sealed class Pictures(Book book)
+{
+    /// <summary>Fights that are kept worked out: the present one and a few that are offered.</summary>
+    private const int Most = 8;
+
+    private readonly System.Threading.Lock door = new();
+    private readonly Queue<PaperSource> kept = new();
+    private readonly Lazy<Cards?> cards = new(() => PoseReader.LoadBundled(book).Value is { } poses ? new Cards(poses, book) : null);
+
+    /// <summary>The floor at a move, with its figures; before the first, everybody where they open.</summary>
+    public JObject Floor(Scene scene, Seen seen, int move, bool whole)
+    {
+        var source = Of(scene, seen.Routine);
+        var plate = FloorPlate.Of(source, move, whole);
+        var step = move >= 0 && move < source.Steps.Count ? source.Steps[move] : null;
+        return new JObject
+        {
+            ["svg"] = plate.Svg,
+            ["x"] = plate.Mark.X,
+            ["y"] = plate.Mark.Y,
+            ["scale"] = plate.Scale,
+            ["width"] = plate.Width,
+            ["height"] = plate.Height,
+            ["figures"] = step is null ? string.Empty : FigurePlate.Of(source, step),
+            ["told"] = step is null ? string.Empty : FigurePlate.Told(step),
+        };
+    }
+
+    /// <summary>Weight and lanes over time, and when the moves are.</summary>
+    public JObject Time(Scene scene, Seen seen)
+    {
+        var source = Of(scene, seen.Routine);
+        return new JObject
+        {
+            ["end"] = source.Shape.End,
+            ["moves"] = new JArray(source.Steps.Select(s => new JArray(s.Start, s.End))),
+            ["wide"] = Plate(TimePlate.Of(source, wide: true)),
+            ["narrow"] = Plate(TimePlate.Of(source, wide: false)),
+        };
+    }
+
+    /// <summary>The figures of some moves, each with its number from 0 and what is done.</summary>
+    public JArray Figures(Scene scene, Seen seen, IEnumerable<int> moves)
+    {
+        var source = Of(scene, seen.Routine);
+        return new JArray(moves.Where(m => m < source.Steps.Count).Select(m => new JObject { ["move"] = m, ["svg"] = FigurePlate.Of(source, source.Steps[m]), ["told"] = FigurePlate.Told(source.Steps[m]) }));
+    }
+
+    public string Player(Scene scene, Seen seen) => PlayerPlate.Of(Of(scene, seen.Routine));
+
+    private static JObject Plate(TimePlate plate) => new() { ["svg"] = plate.Svg, ["left"] = plate.Left, ["right"] = plate.Right, ["width"] = plate.Width, ["height"] = plate.Height };
+
+    private PaperSource Of(Scene scene, Routine routine)
+    {
+        lock (door)
+        {
+            if (kept.FirstOrDefault(s => ReferenceEquals(s.Routine, routine)) is { } known)
+            {
+                return known;
+            }
+
+            var source = PaperSource.Of(scene, routine).With(PaperOptions.Default with { Cards = cards.Value });
+            kept.Enqueue(source);
+            if (kept.Count > Most)
+            {
+                kept.Dequeue();
+            }
+
+            return source;
+        }
+    }
+}
