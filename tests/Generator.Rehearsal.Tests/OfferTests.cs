@@ -58,7 +58,7 @@ public class OfferTests
     public async Task Other_ways_are_asked_for_the_moves_that_are_chosen_and_not_locked()
     {
         var asked = new List<Question>();
-        var other = JObject.Parse(Stage.Yard);
+        var other = JObject.Parse(Clean);
         other["moves"]![1]!["reaction"] = "head-back";
         await using var stage = await Stage.Open(
             (question, _) =>
