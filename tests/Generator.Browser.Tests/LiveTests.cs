@@ -63,6 +63,8 @@ public sealed class LiveTests(Browser browser) : IClassFixture<Browser>, IAsyncL
         await sheet.Until("document.getElementById('file').textContent.endsWith(', saved')");
         Assert.Contains("knee-to-head-right!", await System.IO.File.ReadAllTextAsync(File), StringComparison.Ordinal);
 
+        // A page that is still open would look for the program that ends here.
+        await sheet.Page.CloseAsync();
         await server.DisposeAsync();
         await Start();
         await using var again = await Ready();
