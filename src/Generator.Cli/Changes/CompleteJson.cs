@@ -22,8 +22,15 @@ internal static class CompleteJson
     {
         ["said"] = completed.Said,
         ["stands"] = completed.Stands,
-        ["proven"] = completed.Gave.Count == 0,
+        ["proven"] = completed.IsLeast,
         ["understood"] = new JArray(read.Understood.Select(u => new JObject { ["line"] = u.Line, ["move"] = u.Move, ["text"] = u.Text, ["as"] = new JArray(u.As), ["guess"] = u.IsGuess, ["unread"] = new JArray(u.Unread) })),
+        ["opened"] = new JArray(completed.Opened.Select(o => new JObject
+        {
+            ["line"] = completed.Sketch.Moves[o.Move].Line,
+            ["move"] = GaveText.Number(completed.Sketch.Moves, o.Move),
+            ["row"] = o.Row + 1,
+            ["attack"] = completed.Routine.Moves[o.Row].Attack,
+        })),
         ["gave"] = new JArray(GaveText.All(completed, scene).Select(g => new JObject
         {
             ["line"] = g.Line,

@@ -23,7 +23,7 @@ internal static class CompleteText
             .. gave.SelectMany(Gave),
             string.Empty,
         ];
-        var wall = WallSheet.Of(scene, completed.Routine, completed.Verdict, Replay.Of(scene, completed.Routine), completed.Gave.Count == 0 ? "as written" : "best found");
+        var wall = WallSheet.Of(scene, completed.Routine, completed.Verdict, Replay.Of(scene, completed.Routine), completed.Gave.Count == 0 ? "as written" : completed.IsLeast ? "proven best" : "best found");
         return string.Concat(lines.Select(l => l + "\n")) + wall;
     }
 
@@ -54,7 +54,7 @@ internal static class CompleteText
         }
 
         var move = completed.Routine.Moves[row];
-        var opened = completed.Opened.Contains(row - 1) ? completed.Routine.Moves[row - 1].Attack : null;
+        var opened = completed.Opened.Any(o => o.Row == row - 1) ? completed.Routine.Moves[row - 1].Attack : null;
         return new[] { move.Technique, move.Attack ?? opened, move.Reaction }.FirstOrDefault(id => id is not null && understood.As.Contains(id, StringComparer.Ordinal));
     }
 

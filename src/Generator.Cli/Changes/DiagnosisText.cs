@@ -37,9 +37,11 @@ internal static class DiagnosisText
     {
         0 when completed.Said == 1 => "The one move can stand as written.",
         0 => string.Create(CultureInfo.InvariantCulture, $"All {completed.Said} moves can stand as written."),
-        1 => string.Create(CultureInfo.InvariantCulture, $"1 thing must give, {completed.Stands} of {completed.Said} moves stand (fewest found)."),
-        _ => string.Create(CultureInfo.InvariantCulture, $"{gave} things must give, {completed.Stands} of {completed.Said} moves stand (fewest found)."),
+        1 => string.Create(CultureInfo.InvariantCulture, $"1 thing must give, {completed.Stands} of {completed.Said} moves stand ({Known(completed)})."),
+        _ => string.Create(CultureInfo.InvariantCulture, $"{gave} things must give, {completed.Stands} of {completed.Said} moves stand ({Known(completed)})."),
     };
+
+    private static string Known(Completed completed) => completed.IsLeast ? "proven fewest" : "fewest found";
 
     private static IEnumerable<string> One(GaveText gave)
     {

@@ -27,7 +27,7 @@ internal sealed record GaveText(int Line, int Move, string Cell, string Was, str
     }
 
     /// <summary>Gaps have no number.</summary>
-    private static int Number(IReadOnlyList<SketchMove> moves, int index) => moves.Take(index + 1).Count(m => !m.IsGap);
+    public static int Number(IReadOnlyList<SketchMove> moves, int index) => moves.Take(index + 1).Count(m => !m.IsGap);
 
     private static string Word(Departure gave) => gave switch
     {

@@ -60,10 +60,26 @@ public class CompleteCommandTests
     {
         using var rig = new Rig { Patience = Enough };
         var root = JObject.Parse(rig.Run("complete", "--json", rig.File("a.notes.txt", Notes)).Out);
-        Assert.Equal(["routine", "findings", "points", "said", "stands", "proven", "understood", "gave"], root.Properties().Select(p => p.Name));
+        Assert.Equal(["routine", "findings", "points", "said", "stands", "proven", "understood", "opened", "gave"], root.Properties().Select(p => p.Name));
         Assert.Equal((4, 4, true), ((int)root["said"]!, (int)root["stands"]!, (bool)root["proven"]!));
         Assert.Equal(["line", "move", "text", "as", "guess", "unread"], ((JObject)root["understood"]![0]!).Properties().Select(p => p.Name));
         Assert.Empty(root["gave"]!);
+        Assert.Empty(root["opened"]!);
+    }
+
+    [Fact]
+    public void A_grab_and_its_answer_written_as_one_are_told_apart()
+    {
+        using var rig = new Rig { Patience = Enough };
+        var notes = rig.File("a.notes.txt", "# Yard\nBruno: jab > slips\nBruno: bear hug from the front > knee\n");
+        var root = JObject.Parse(rig.Run("complete", "--json", notes).Out);
+        var (opened, moves) = (Assert.Single(root["opened"]!), root["routine"]!["moves"]!);
+        Assert.Equal((3, 2), ((int)opened["line"]!, (int)opened["move"]!));
+        var row = (int)opened["row"]!;
+        Assert.Equal((string?)opened["attack"], (string?)moves[row - 1]!["attack"]);
+        Assert.StartsWith("knee", (string?)moves[row]!["technique"], StringComparison.Ordinal);
+        var text = string.Join(' ', rig.Run("complete", notes).Out.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("; 1 attack and its answer, written as one, are two moves.", text, StringComparison.Ordinal);
     }
 
     /// <summary>Rows say how long they are; a draft has none.</summary>

@@ -108,6 +108,18 @@ public class PlainPhrasesTests
         Assert.True(ranks.Count(r => r.Rank == 0) >= 74, $"{ranks.Count(r => r.Rank == 0)} of {ranks.Count} first, {ranks.Count(r => r.Rank >= 0)} among what is taken\n{misses}");
     }
 
+    /// <summary>One word that much else has beside others means what it is the name of.</summary>
+    [Theory]
+    [InlineData("sweep", "foot-sweep")]
+    [InlineData("sweeps", "foot-sweep")]
+    [InlineData("a sweep", "foot-sweep")]
+    public void One_word_means_what_it_names(string text, string technique)
+    {
+        var book = BundledLibrary.Book;
+        Assert.Equal(technique, Bases(new MeaningFinder(book).Technique(text).Ids)[0]);
+        Assert.Equal(technique, LibrarySearch.Find(book, text)[0].Id);
+    }
+
     /// <summary>What a phrase says wholly is not also taken for something that does otherwise.</summary>
     [Theory]
     [InlineData("knee to the belly", "body-drop")]
