@@ -60,6 +60,8 @@ switch (args)
         return WindowRun.All(rest);
     case ["fill", .. var rest]:
         return FillRun.All(rest);
+    case ["forms", .. var rest]:
+        return FormsRun.All(rest);
     case ["rough", .. var rest]:
         return RoughRun.All(rest);
     case ["rework", .. var rest]:

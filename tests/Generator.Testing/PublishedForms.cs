@@ -1,0 +1,42 @@
+using System.Runtime.CompilerServices;
+using Generator.Domain;
+using Generator.Library;
+using Generator.Library.Files.Notes;
+using Generator.Library.Reading;
+using Newtonsoft.Json;
+
+namespace Generator.Testing;
+
+/// <summary>
+/// Two-person forms that are taught in print, and fights against several joined from such forms, as notes (<c>benchmarks/forms.json</c>): the sequence of each, in words of our own, from the source named.
+/// </summary>
+/// <param name="Name">What it is called.</param>
+/// <param name="Source">Where it is published.</param>
+/// <param name="IsFight">Several forms by several attackers.</param>
+/// <param name="Read">What the reader makes of it.</param>
+public sealed record PublishedForms(string Name, string Source, bool IsFight, ReadSketch Read)
+{
+    /// <summary>All of them, each attacker three metres away at the beginning.</summary>
+    public static IReadOnlyList<PublishedForms> All(Book book, [CallerFilePath] string caller = "")
+    {
+        var path = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(caller)!, "..", "..", "benchmarks", "forms.json"));
+        return [.. JsonConvert.DeserializeObject<List<Stored>>(File.ReadAllText(path))!.Select(s => new PublishedForms(s.Name, s.Source, s.Kind == "fight", Notes(s, book)))];
+    }
+
+    private static ReadSketch Notes(Stored form, Book book)
+    {
+        var brief = new Brief
+        {
+            Title = form.Name,
+            Length = new Length(null, form.Moves, form.Tolerance),
+            Hero = new HeroPart { Name = "Hero", Skill = Skill.Stunt },
+            Attackers = [.. form.Attackers.Select(a => new AttackerPart { Name = a.Key, Skill = Skill.Stunt, Bearing = Clock(a.Value), Distance = new Centimetres(300) })],
+        };
+        var read = NotesReader.Parse(new SourceFile(form.Name, string.Join('\n', form.Notes)), book, brief);
+        return read.IsGood ? read.Value : throw new InvalidOperationException(read.ToText());
+    }
+
+    private static Bearing Clock(string text) => Bearing.TryParse(text, out var bearing) ? bearing : throw new FormatException(text);
+
+    private sealed record Stored(string Name, string Source, string Kind, int Moves, int Tolerance, IReadOnlyDictionary<string, string> Attackers, IReadOnlyList<string> Notes);
+}
