@@ -23,6 +23,9 @@ internal sealed record Beginning(Beginning? Before, Node Node, long Price)
     /// <summary>The attack of the next move has been thrown and has taken hold; what the hero does about it comes now.</summary>
     public bool HasOpened { get; init; }
 
+    /// <summary>Something that the sketch says has come.</summary>
+    public bool HasSaid => Fills || HasOpened || Before?.HasSaid == true;
+
     /// <summary>Half counts by which everything has come later than said since something did, without a further price.</summary>
     public int Shift { get; init; }
 

@@ -20,8 +20,8 @@ public sealed class Complete
     /// <summary>Moves before something that gave from which it is tried with less, and behind it.</summary>
     private const int FarBefore = 6, FarBehind = 3;
 
-    /// <summary>Moves tried in the first strict attempt for each move of the sketch (with less it hardly comes to the end), in one for a first answer, in the one before it that gives up one thing at a time, in the first for a better one and in one from before something that gave.</summary>
-    private const long StrictWork = 8_000, FirstWork = 2_000_000, SoonWork = 50_000, BetterWork = 200_000, LessWork = 80_000;
+    /// <summary>Moves tried in the first strict attempt for each move of the sketch (with less it hardly comes to the end), in one for a first answer, in the one before it that gives up one thing at a time and in the first like that for a better one, in the first of the other kind for a better one and in one from before something that gave.</summary>
+    private const long StrictWork = 8_000, FirstWork = 2_000_000, SoonWork = 50_000, LeastWork = 600_000, BetterWork = 200_000, LessWork = 80_000;
 
     /// <summary>What an attempt costs before it tries anything.</summary>
     private const long SetUpWork = 1_000;
@@ -73,7 +73,9 @@ public sealed class Complete
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);
         var complete = new Complete(sketch, book, ends.Token, prices) { Better = better };
-        return complete.Run(options.Seed, () => !ends.IsCancellationRequested);
+        using var proving = new Proving(prices is SketchPrices ? complete.Proof : null, ends.Token);
+        var completed = complete.Run(options.Seed, () => !ends.IsCancellationRequested && !proving.IsLeast(complete.best?.Price));
+        return completed is null ? null : completed with { IsLeast = proving.IsLeast(completed.Price) };
     }
 
     /// <summary>The best filling that so much work finds, the same on every machine; null when there is none.</summary>
@@ -89,6 +91,8 @@ public sealed class Complete
 
     /// <summary>What speaks against any filling before one is searched for, such as an opening place that is off the floor, in words; empty where nothing does.</summary>
     public static IReadOnlyList<string> Clash(Sketch sketch, Book book) => Refutations.Plainly(new Scene(Searched(sketch), book))?.Reasons ?? [];
+
+    internal LeastProof Proof => new(sketch, steps, scene);
 
     private Action<Completed>? Better { get; init; }
 
@@ -133,14 +137,14 @@ public sealed class Complete
         var (again, kind) = (turn / Kinds, turn % Kinds);
         var effort = new Effort(kind switch
         {
-            0 or 2 => (best is null ? SoonWork : BetterWork) << Math.Min(again, MostDoublings),
+            0 or 2 => (best is null ? SoonWork : LeastWork) << Math.Min(again, MostDoublings),
             _ when best is null => FirstWork << Math.Min(turn, MostDoublings),
             1 => BetterWork << Math.Min(again, MostDoublings),
             _ => LessWork,
         });
         Take((best, kind) switch
         {
-            (_, 0 or 2) => new Culprits(e => Search(dice, WidthOf(again), e, leavesForms: kind == 0), () => Roots(dice, gives: true), steps).Find(Below, effort),
+            (_, 0 or 2) => new Culprits(e => Search(dice, WidthOf(again), e, leavesForms: kind == 0, doubts: true), () => Roots(dice, gives: true), steps, again).Find(Below, effort),
             (null, _) => GiveNear(patience: 0),
             (_, 1) => GiveNear(patience: 1 + (again % 3)),
             _ => Lessen(dice, WidthOf(turn), effort),
@@ -154,8 +158,8 @@ public sealed class Complete
 
     private static int WidthOf(int turn) => Widths[Math.Min(turn / 2, Widths.Length - 1)];
 
-    internal SketchSearch Search(Dice dice, int width, Effort effort, bool leavesForms = false, int patience = 0) =>
-        new(ground, steps, prices, leavesForms ? null : forms, dice, width, effort, stop) { Patience = patience };
+    internal SketchSearch Search(Dice dice, int width, Effort effort, bool leavesForms = false, int patience = 0, bool doubts = false) =>
+        new(ground, steps, prices, leavesForms ? null : forms, dice, width, effort, stop) { Patience = patience, Doubts = doubts };
 
     /// <summary>Goes on from a few moves before something that gave, where only less may give.</summary>
     private (Beginning, Finish)? Lessen(Dice dice, int width, Effort effort)
@@ -167,12 +171,12 @@ public sealed class Complete
         var search = Search(dice, width, effort);
         foreach (var other in gave.Where(g => g.Move >= from && g != less))
         {
-            search.MayGive[other.Move] |= other.Row < 0 ? Giving.LeftOut : 1 << (int)other.Part;
+            search.MayGive[other.Move] |= other.Row < 0 ? Giving.LeftOut : Giving.Only(other.Part);
         }
 
         for (var i = from; i <= Math.Min(steps.Length, less.Move + dice.Next(FarBehind + 1)); i++)
         {
-            search.MayGive[i] |= (1 << (int)less.Part) - 1;
+            search.MayGive[i] |= Giving.Only(less.Part) - 1;
         }
 
         var path = whole!.Path();

@@ -4,94 +4,103 @@ namespace Generator.Solver.Completing;
 
 /// <summary>
 /// Finds one after the other the things that must give, for a sketch of which nearly all can stand: wherever the search sticks, each part of each move near there is given up
-/// in turn, cheapest first, and the one after which it comes farthest is kept. Each try goes on from what the search had found before that move.
+/// in turn. Those after which it comes farthest are gone on with, and the cheapest after which it gets on at all: what is dear goes far whether or not it is to blame. Each try goes on from all that the search had
+/// found before that move.
 /// </summary>
 /// <param name="search">A new search that may do so much work.</param>
 /// <param name="roots">Openings.</param>
 /// <param name="steps">The moves of the sketch.</param>
-internal sealed class Culprits(Func<Effort, SketchSearch> search, Func<List<Beginning>> roots, SketchStep[] steps)
+/// <param name="again">How often it was tried before: the oftener, the more is tried with each thing given up.</param>
+internal sealed class Culprits(Func<Effort, SketchSearch> search, Func<List<Beginning>> roots, SketchStep[] steps, int again)
 {
     /// <summary>Moves tried for each move of the sketch up to where it sticks, and with one thing given up.</summary>
-    private const long FirstWork = 4_000, EachWork = 8_000;
+    private const long FirstWork = 4_000, EachWork = 2_000;
 
     /// <summary>How far before and behind the place where it sticks they are looked for, and how many are found at most.</summary>
     private const int Before = 6, Behind = 2, Most = 24;
 
-    private readonly Dictionary<int, int> given = [];
+    /// <summary>How often a try goes back from where it sticks.</summary>
+    private const int Backs = 24;
 
-    /// <summary>The best beginnings that were found before each move.</summary>
-    private readonly List<Beginning>[] known = [.. Enumerable.Repeat<List<Beginning>>([], steps.Length + 1)];
+    private const int MostDoublings = 3;
 
-    private int deepest;
+    private readonly List<Beginning> openings = roots();
 
     /// <summary>A filling in which little gives; null when there is none to be found like this.</summary>
     /// <param name="below">Only what costs less is wanted.</param>
     /// <param name="effort">All that may be tried.</param>
     public (Beginning, Finish)? Find(long below, Effort effort)
     {
-        known[0] = roots();
-        var (found, first) = Try(0, below, FirstWork * steps.Length, effort);
-        Keep(first, 0);
-        while (found is null && given.Count < Most && !effort.IsSpent)
+        var (found, first) = Try(new Strand(null, []), (0, Giving.Nothing), below, FirstWork * steps.Length, effort);
+        List<Strand> level = [first];
+        for (var things = 0; found is null && level.Count > 0 && things < Most && !effort.IsSpent; things++)
         {
-            (SketchSearch Search, int Move, int Giving)? farthest = null;
-            foreach (var (move, giving) in Ways().TakeWhile(_ => !effort.IsSpent))
+            List<Strand> farther = [];
+            foreach (var strand in level)
             {
-                var had = given.GetValueOrDefault(move);
-                given[move] = had | giving;
-                (found, var reached) = Try(Math.Min(move, deepest), below, EachWork, effort);
-                if (found is not null)
+                foreach (var way in Ways(strand.Deepest).TakeWhile(_ => !effort.IsSpent))
                 {
-                    return found;
+                    (found, var reached) = Try(strand, way, below, EachWork << Math.Min(again, MostDoublings), effort);
+                    if (found is not null)
+                    {
+                        return found;
+                    }
+
+                    farther = reached.Deepest > strand.Deepest ? Best([.. farther, reached]) : farther;
                 }
-
-                given[move] = had;
-                farthest = reached.Deepest > (farthest?.Search.Deepest ?? deepest) ? (reached, move, giving) : farthest;
             }
 
-            if (farthest is not { } far)
-            {
-                return null;
-            }
-
-            given[far.Move] |= far.Giving;
-            Keep(far.Search, Math.Min(far.Move, deepest));
+            level = farther;
         }
 
         return found;
     }
 
-    private void Keep(SketchSearch search, int from)
+    /// <summary>The one that comes farthest, the one that comes farthest with one part given up at a time, and the cheapest.</summary>
+    private static List<Strand> Best(List<Strand> strands) => [.. new[]
     {
-        deepest = search.Deepest;
-        for (var i = from; i <= deepest; i++)
-        {
-            known[i] = search.Before(i);
-        }
-    }
+        strands.MaxBy(s => (s.Deepest, -s.Price)),
+        strands.Where(s => s.Price < SketchPrices.Of(SketchPart.Technique)).MaxBy(s => (s.Deepest, -s.Price)),
+        strands.MinBy(s => (s.Price, -s.Deepest)),
+    }.OfType<Strand>().Distinct()];
 
     /// <summary>One part that a move says, cheapest first; then all that is cheap, then everything: where it sticks, then before, then behind.</summary>
-    private IEnumerable<(int Move, int Giving)> Ways()
+    private IEnumerable<(int Move, int Giving)> Ways(int deepest)
     {
         int[] near = [.. Enumerable.Range(0, Before + 1).Select(i => deepest - i).Concat(Enumerable.Range(1, Behind).Select(i => deepest + i)).Where(m => m >= 0 && m <= steps.Length)];
-        return near.SelectMany(m => Said(m).Select(p => (Move: m, Part: p))).OrderBy(w => w.Part).Select(w => (w.Move, 1 << (int)w.Part))
+        return near.SelectMany(m => Said(m).Select(p => (Move: m, Part: p))).OrderBy(w => w.Part).Select(w => (w.Move, Giving.Only(w.Part)))
             .Concat(near.Select(m => (m, Giving.Little))).Concat(near.Select(m => (m, Giving.Everything & ~Giving.LeftOut)));
     }
 
     /// <summary>Behind the last move something may be put in.</summary>
     private IEnumerable<SketchPart> Said(int move) => move < steps.Length ? steps[move].Said : [SketchPart.Added];
 
-    private ((Beginning, Finish)? Found, SketchSearch Reached) Try(int from, long below, long most, Effort effort)
+    private ((Beginning, Finish)? Found, Strand Reached) Try(Strand before, (int Move, int Giving) way, long below, long most, Effort effort)
     {
         var work = new Effort(most);
         var one = search(work);
+        IReadOnlyList<(int Move, int Giving)> given = [.. before.Given, way];
         foreach (var (at, what) in given)
         {
             one.MayGive[at] |= what;
         }
 
-        var found = one.Run(known[from], below, 8, gives: false);
+        if (before.Search is { } known)
+        {
+            one.Inherit(known, Math.Min(way.Move, known.Deepest));
+        }
+
+        var found = one.Run(openings, below, Backs, gives: false);
         effort.Add(work.Spent);
-        return (found, one);
+        return (found, new Strand(one, given));
+    }
+
+    /// <summary>What a search found with something given up.</summary>
+    private sealed record Strand(SketchSearch? Search, IReadOnlyList<(int Move, int Giving)> Given)
+    {
+        public int Deepest => Search?.Deepest ?? 0;
+
+        /// <summary>The dearest that may give, of each thing given up.</summary>
+        public long Price { get; } = Given.Sum(g => Enum.GetValues<SketchPart>().Where(p => Giving.Has(g.Giving, p)).Select(SketchPrices.Of).LastOrDefault());
     }
 }

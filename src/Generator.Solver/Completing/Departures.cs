@@ -22,7 +22,7 @@ internal static class Departures
             {
                 rows[before.Next] = row;
                 gave.AddRange(steps[before.Next].Broken(before.Node, begun.Node.Row, before.HasOpened).Select(p => new Departure(before.Next, p, row)));
-                if (begun.Shift != before.Shift && before.Before is not null)
+                if (begun.Shift != before.Shift && before.HasSaid)
                 {
                     gave.Add(new Departure(before.Next, SketchPart.Count, row));
                 }

@@ -13,5 +13,10 @@ internal static class Giving
     /// <summary>What costs less than doing something else: counts, places, moves put in, reactions, sides.</summary>
     public const int Little = (1 << (int)SketchPart.Attacker) - 1;
 
+    public static int Only(SketchPart part) => 1 << (int)part;
+
+    /// <summary>A part or two: so little that all there is can be tried.</summary>
+    public static bool IsNarrow(int giving) => giving != Nothing && System.Numerics.BitOperations.PopCount((uint)giving) <= 2;
+
     public static bool Has(int giving, SketchPart part) => (giving & (1 << (int)part)) != 0;
 }

@@ -182,7 +182,7 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, IPrices price
     /// <summary>All of the choices, or as many of each kind as are tried behind one beginning, drawn by chance.</summary>
     private void TryEach(Beginning begun, SketchStep step, int giving, List<Beginning> filled)
     {
-        var all = choices.Count <= Tries * Wider;
+        var all = choices.Count <= Tries * Wider || Giving.IsNarrow(giving);
         for (var k = 0; k < kinds.Count; k++)
         {
             var (from, to) = (kinds[k].From, k + 1 < kinds.Count ? kinds[k + 1].From : choices.Count);
@@ -259,7 +259,7 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, IPrices price
 
         row = row with { Cue = cue };
         var some = giving == Giving.Nothing ? SomeReactions : 1;
-        var all = choices.Count <= Few * Wider || choice.Reactions.Length <= some;
+        var all = choices.Count <= Few * Wider || choice.Reactions.Length <= some || giving == Giving.Only(SketchPart.Reaction);
         for (var i = 0; i < Math.Max(1, all ? choice.Reactions.Length : some * Wider); i++)
         {
             var reaction = choice.Reactions.Length == 0 ? -1 : choice.Reactions[all ? i : dice.Next(choice.Reactions.Length)];
@@ -298,9 +298,11 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, IPrices price
         }
 
         var round = row.From < 0 ? 0 : new Bearing(node.State.Attackers[row.Attacker].Bearing).Apart(new Bearing(row.From)) * scene.Settle.WalkRoundPerHalfHour.Value;
-        // Where something gives there is much to try: once, and as soon as can be.
-        var enough = giving == Giving.Nothing ? 2 : 1;
-        for (var (start, found) = (soonest, 0); start <= soonest + Later + round && found < enough; start++)
+
+        // Where something gives there is much to try: once, and as soon as can be; at every count where hardly more than that gives.
+        var always = Giving.IsNarrow(giving) && Giving.Has(giving, SketchPart.Count);
+        var (enough, latest) = (always ? int.MaxValue : giving == Giving.Nothing ? 2 : 1, soonest + round + (always ? longestGap : Later));
+        for (var (start, found) = (soonest, 0); start <= latest && found < enough; start++)
         {
             found += Start(begun, step, row with { Start = start }, giving, filled) ? 1 : 0;
         }
@@ -330,7 +332,7 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, IPrices price
             }
 
             // Nothing that is said has come yet: everything may be moved.
-            (price, things) = begun.Before is null ? (price, things) : (price + prices.Of(1 << (int)SketchPart.Count), things + 1);
+            (price, things) = begun.HasSaid ? (price + prices.Of(Giving.Only(SketchPart.Count)), things + 1) : (price, things);
             shift = child.Row.Start < count.First.Value ? child.Row.Start - count.First.Value : child.Row.Start - count.Last.Value;
         }
 

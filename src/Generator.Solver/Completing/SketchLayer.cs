@@ -30,6 +30,9 @@ internal sealed class SketchLayer
         things = [.. groups.Select(g => g.Min(b => b.Things))];
     }
 
+    /// <summary>The same beginnings, the best of them first again, for another search.</summary>
+    public SketchLayer(SketchLayer other) => (groups, next, things) = (other.groups, new int[other.groups.Length], other.things);
+
     public bool IsEmpty => !groups.Where((g, i) => next[i] < g.Length).Any();
 
     /// <summary>Begins with the best once more.</summary>

@@ -34,6 +34,7 @@ internal sealed class SketchSearch
     private readonly int[] giving;
     private readonly SketchLayer?[] layers;
     private int lastGiving = -1;
+    private int inherited = -1;
     private int mostPutIn = MostPutIn;
     private long below;
     private bool gives;
@@ -61,17 +62,24 @@ internal sealed class SketchSearch
     /// <summary>How often it looks for something cheap that may give before anything may: the more the slower, and the less gives.</summary>
     public int Patience { get; init; }
 
+    /// <summary>A beginning after which something that is said cannot come is put behind the others and not left out: whatever that is gives when its turn comes.</summary>
+    public bool Doubts { get; init; }
+
     /// <summary>How many moves were filled at most.</summary>
     public int Deepest { get; private set; }
 
     /// <summary>What may give at each move of the sketch, and behind the last.</summary>
     public int[] MayGive => giving;
 
-    /// <summary>The best beginnings that it found before a move.</summary>
-    public List<Beginning> Before(int move)
+    /// <summary>Begins with all that another search found up to before a move, and goes on from there: back into that, too, where it sticks.</summary>
+    public void Inherit(SketchSearch other, int upTo)
     {
-        layers[move]?.Again();
-        return layers[move]?.Take(width) ?? [];
+        for (var i = 0; i <= upTo; i++)
+        {
+            layers[i] = other.layers[i] is { } layer ? new SketchLayer(layer) : null;
+        }
+
+        inherited = upTo;
     }
 
     /// <summary>Fills the sketch; the cheapest ending first, then the one with the fewest points. Null when no beginning reached the end.</summary>
@@ -88,10 +96,10 @@ internal sealed class SketchSearch
 
         (this.below, this.gives) = (below, gives);
         var first = roots[0].Next;
-        layers[first] = new SketchLayer(roots);
+        layers[first] ??= new SketchLayer(roots);
         lastGiving = LastGiving();
-        Deepest = first;
-        var (at, stuck, level) = (first, 0, 0);
+        Deepest = Math.Max(first, inherited);
+        var (at, stuck, level) = (Deepest, 0, 0);
         while (!IsOver)
         {
             if (at == steps.Length)
@@ -194,7 +202,7 @@ internal sealed class SketchSearch
         }
 
         var doubtful = begun.Next > lastGiving && !begun.HasOpened && !ahead.MayGoOn(begun.Node, begun.Next, begun.Shift);
-        if (doubtful && !gives)
+        if (doubtful && !gives && !Doubts)
         {
             return null;
         }

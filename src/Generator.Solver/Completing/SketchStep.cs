@@ -11,11 +11,16 @@ namespace Generator.Solver.Completing;
 internal sealed class SketchStep
 {
     /// <summary>What may give without anything else standing in the move: its count, from where somebody comes, moves put in.</summary>
-    private const int Aside = (1 << (int)SketchPart.Count) | (1 << (int)SketchPart.Place) | (1 << (int)SketchPart.Added);
+    private static readonly int Aside = Giving.Only(SketchPart.Count) | Giving.Only(SketchPart.Place) | Giving.Only(SketchPart.Added);
 
     private static readonly SketchPart[] Parts = Enum.GetValues<SketchPart>();
 
-    private static readonly int[] Givings = [Giving.Nothing, Giving.Little, Giving.Everything];
+    /// <summary>What must give where nobody can do what is said: one part if that will do, the cheapest first.</summary>
+    private static readonly int[] Givings =
+    [
+        Giving.Nothing, Giving.Only(SketchPart.Wish), Giving.Only(SketchPart.Reaction), Giving.Only(SketchPart.Side), Giving.Little,
+        Giving.Only(SketchPart.Attacker), Giving.Only(SketchPart.Attack), Giving.Only(SketchPart.Technique), Giving.Everything,
+    ];
 
     private readonly Scene scene;
     private readonly Repertoire repertoire;
@@ -196,6 +201,9 @@ internal sealed class SketchStep
     private bool SuitsFoot(Node before, in Row row) =>
         Move.Technique?.Foot is not { } foot || scene.Book.Techniques[row.Technique].Side is not { } side
             || (foot is SketchFoot.Same or SketchFoot.Other ? ActingSide.Suits(foot, side, before.Depth > 0 ? scene.Book.Techniques[before.Row.Technique].Side : null) : ActingSide.Suits(foot, side, Replay.Step(scene, before.State, row)));
+
+    /// <summary>The same technique on the other side; null where it has none.</summary>
+    public string? OtherSideOf(string technique) => scene.Book.TechniqueIndex(technique) is >= 0 and var t && OtherSide(t) is >= 0 and var other ? scene.Book.Techniques[other].Id : null;
 
     private int OtherSide(int technique) => scene.Book.Techniques[technique] is { Side: { } side, BaseId: var id }
         ? scene.Book.TechniqueIndex(Mirror.Id(id, side == Side.Left ? Side.Right : Side.Left)) : -1;
