@@ -22,23 +22,21 @@ public class BlowTests
     /// <summary>At some end of the band with some statures, the blow ends more than 5 cm before or inside what it should touch.</summary>
     private static readonly string[] TooFar =
     [
-        "attack ankle-sweep", "attack charge-rear", "attack rush", "attack tackle", "back-kick-stop", "body-backhand", "elbow-back", "elbow-down", "elbow-side",
-        "floor-push-kick", "floor-sole-push", "foot-shield", "held-back-elbow", "hold-and-elbow", "parry-and-punch", "raised-leg-stop", "raised-push-kick",
-        "rear-elbow-stop", "shoulder-barge", "side-elbow-stop", "standing-leg-kick",
+        "attack ankle-sweep", "attack charge-rear", "attack rush", "attack tackle", "back-kick-stop", "body-backhand", "double-fist-down", "elbow-back",
+        "elbow-down", "elbow-side", "floor-sole-push", "foot-shield", "held-back-elbow", "hold-and-elbow", "raised-leg-stop", "raised-push-kick", "rear-elbow-stop",
+        "shoulder-barge", "side-elbow-stop",
     ];
 
     /// <summary>It comes more than 3 cm into the planned gap.</summary>
     private static readonly string[] TooNear =
     [
-        "axe-kick", "elbow-up", "head-butt", "shin-kick", "shin-scrape", "shoulder-lift",
+        "axe-kick", "knee-to-head", "rising-knee", "shin-kick", "shin-scrape", "shoulder-lift",
     ];
 
     /// <summary>Trunks or heads are more than 5 cm inside each other.</summary>
     private static readonly string[] ThroughEachOther =
     [
-        "attack charge-rear", "attack rush", "attack tackle", "double-fist-down", "elbow-across", "elbow-down", "elbow-up", "face-push", "foot-stomp", "forearm-shove",
-        "hammer-fist", "head-butt", "heel-stop", "knee-to-head", "leapfrog", "raise-head", "rebound-elbow", "rebound-hammer", "rising-knee", "shin-scrape",
-        "shoulder-barge", "shoulder-lift", "sprawl", "uppercut",
+        "double-fist-down", "elbow-down", "face-push", "knee-to-head", "leapfrog", "rising-knee", "shoulder-lift", "sprawl",
     ];
 
     [Fact]
