@@ -48,6 +48,13 @@ public sealed class FloorTwinTests(ITestOutputHelper output)
     [InlineData("spacing,underfoot", "comes onto the floor at a body", "Bruno@12/250 Wanda@12/300/20", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right back-fall ; 14 Bruno - stomp-finish-left out-lying")]
     [InlineData("reset-window", "comes again before they have come to where they were sent", "Bruno@12/250", "8 Bruno swing-right side-step-left stumbles-past ; 10 Bruno - jab-right parries-and-goes-on ; 13 Bruno swing-left outside-block-right limb-stopped")]
     [InlineData("", "comes again once they have", "Bruno@12/250", "8 Bruno swing-right side-step-left stumbles-past ; 10 Bruno - jab-right parries-and-goes-on ; 17 Bruno swing-left outside-block-right limb-stopped")]
+    [InlineData("spacing", "opens a centimetre too near", "Bruno@12/250 Wanda@12/349", "8 Bruno swing-right outside-block-left limb-stopped")]
+    [InlineData("", "opens a metre off", "Bruno@12/250 Wanda@12/350", "8 Bruno swing-right outside-block-left limb-stopped")]
+    [InlineData("spacing", "stands ready a centimetre too near to where another strikes", "Bruno@12/250 Wanda@1/170", "8 Bruno swing-right outside-block-left limb-stopped")]
+    [InlineData("spacing", "gets ready beside another", "Bruno@12/250 Wanda@1/150/20 Piet@6/250", "8 Bruno swing-right outside-block-left limb-stopped ; 34 Piet swing-right outside-block-left limb-stopped")]
+    [InlineData("", "gets ready a step aside", "Bruno@12/250 Wanda@2/150/20 Piet@6/250", "8 Bruno swing-right outside-block-left limb-stopped ; 34 Piet swing-right outside-block-left limb-stopped")]
+    [InlineData("spacing", "stands at the hero's elbow", "Bruno@12/250 Wanda@6/49", "8 Bruno swing-right outside-block-left limb-stopped")]
+    [InlineData("", "stands beyond the hero's elbow", "Bruno@12/250 Wanda@6/50", "8 Bruno swing-right outside-block-left limb-stopped")]
     public void Bodies_meet(string rules, string how, string cast, string moves) => Judged(rules, how, Planted(Wide, cast, moves));
 
     /// <summary>What the floor ends at or holds: width, depth, the mark's place, and perhaps what stands there or a door.</summary>
@@ -57,6 +64,8 @@ public sealed class FloorTwinTests(ITestOutputHelper output)
     [InlineData("spacing,clear-lane", "strikes from off the floor", "1200 725 600 600", "Bruno@12/95", "8 Bruno swing-right outside-block-left limb-stopped")]
     [InlineData("spacing", "walks round off the floor", "700 1200 350 600", "Bruno@12/350", "40 Bruno@3 swing-right outside-block-left limb-stopped")]
     [InlineData("", "walks round on the floor", "800 1200 400 600", "Bruno@12/350", "40 Bruno@3 swing-right outside-block-left limb-stopped")]
+    [InlineData("spacing", "walks round through what stands there", "1200 1200 600 600 770 770 20 20", "Bruno@12/250", "40 Bruno@3 swing-right outside-block-left limb-stopped")]
+    [InlineData("clear-lane", "is led through what stands there", "1200 1200 600 600 640 640 20 20", "Bruno@12/250 Wanda@3/250", "8 Bruno cross-right wrist-catch-left arm-caught ; 12 Wanda cross-right shield-turn-left limb-stopped")]
     [InlineData("clear-lane", "staggers off the floor", "1200 780 600 600", "Bruno@12/140", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right staggers-back")]
     [InlineData("", "staggers to the edge", "1200 820 600 600", "Bruno@12/140", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right staggers-back")]
     [InlineData("clear-lane", "falls with the head off the floor", "1200 880 600 600", "Bruno@12/140", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right back-fall")]
