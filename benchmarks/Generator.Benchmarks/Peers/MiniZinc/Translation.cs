@@ -49,7 +49,7 @@ internal sealed class Translation
 
     /// <summary>The model with a way to search.</summary>
     public string Text(SearchWay way) =>
-        $"include \"table.mzn\";\n{words.Declarations}var 0..{view.Proto.Objective.Vars.Sum(v => view.Range(v).High)}: points = {Points};\n{constraints}"
+        $"include \"table.mzn\";\n{words.Declarations}var 0..{MostPoints()}: points = {Points};\n{constraints}"
         + $"array[int] of var int: answer = [{string.Join(", ", AskedText)}, points];\n"
         + $"solve {way.Annotation([.. plain.Model.Slots.Select(Decisions)], [.. Opening()])} minimize points;\noutput [show(answer)];\n";
 
@@ -254,6 +254,10 @@ internal sealed class Translation
         var values = string.Create(CultureInfo.InvariantCulture, $"[{string.Join(',', element.Exprs.Select(e => Words.Text(e.Vars.Count == 0 ? e.Offset : throw new NotSupportedException("No translation of an element of variables."))))}]");
         Say($"{Sum(element.LinearTarget)} = {words.Parameter("array[int] of int", values)}[{Sum(element.LinearIndex)} + 1]");
     }
+
+    /// <summary>No answer has more points.</summary>
+    private long MostPoints() => (long)view.Proto.Objective.Offset
+        + view.Proto.Objective.Vars.Zip(view.Proto.Objective.Coeffs, (v, c) => Math.Max(c * view.Range(v).Low, c * view.Range(v).High)).Sum();
 
     private string Objective()
     {
