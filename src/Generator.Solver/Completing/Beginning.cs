@@ -8,9 +8,6 @@ namespace Generator.Solver.Completing;
 /// <param name="Price">What gave so far, as the sum of prices.</param>
 internal sealed record Beginning(Beginning? Before, Node Node, long Price)
 {
-    /// <summary>How many things gave so far.</summary>
-    public int Things { get; init; }
-
     /// <summary>Moves of the sketch that are done with.</summary>
     public int Next { get; init; }
 

@@ -40,7 +40,6 @@ public sealed class Complete
     private readonly Ground ground;
     private readonly SketchStep[] steps;
     private readonly SketchForms forms;
-    private readonly IPrices prices;
     private readonly CancellationToken stop;
     private Completed? best;
     private Beginning? whole;
@@ -49,12 +48,12 @@ public sealed class Complete
     private int strictTurns;
     private int givingTurns;
 
-    internal Complete(Sketch sketch, Book book, CancellationToken stop, IPrices? prices = null)
+    internal Complete(Sketch sketch, Book book, CancellationToken stop)
     {
-        (this.sketch, this.stop, this.prices) = (sketch, stop, prices ?? new SketchPrices());
+        (this.sketch, this.stop) = (sketch, stop);
         (scene, given) = (new Scene(Searched(sketch), book), new Scene(sketch.Brief, book));
         ground = new Ground(scene, [.. Enumerable.Repeat(true, scene.Cast)]);
-        steps = [.. sketch.Moves.Select(m => new SketchStep(scene, ground.Repertoire, this.prices, m))];
+        steps = [.. sketch.Moves.Select(m => new SketchStep(scene, ground.Repertoire, m))];
         forms = new SketchForms(scene, ground.Repertoire, steps);
     }
 
@@ -64,16 +63,12 @@ public sealed class Complete
     /// <param name="options">Seed and time.</param>
     /// <param name="better">Told of every better filling.</param>
     /// <param name="stop">Ends the search; the best so far is returned.</param>
-    public static Completed? Of(Sketch sketch, Book book, CompleteOptions options, Action<Completed>? better = null, CancellationToken stop = default) =>
-        Of(sketch, book, options, new SketchPrices(), better, stop);
-
-    /// <summary>The same at other prices.</summary>
-    internal static Completed? Of(Sketch sketch, Book book, CompleteOptions options, IPrices prices, Action<Completed>? better = null, CancellationToken stop = default)
+    public static Completed? Of(Sketch sketch, Book book, CompleteOptions options, Action<Completed>? better = null, CancellationToken stop = default)
     {
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);
-        var complete = new Complete(sketch, book, ends.Token, prices) { Better = better };
-        using var proving = new Proving(prices is SketchPrices ? complete.Proof : null, ends.Token);
+        var complete = new Complete(sketch, book, ends.Token) { Better = better };
+        using var proving = new Proving(complete.Proof, ends.Token);
         var completed = complete.Run(options.Seed, () => !ends.IsCancellationRequested && !proving.IsLeast(complete.best?.Price));
         return completed is null ? null : completed with { IsLeast = proving.IsLeast(completed.Price) };
     }
@@ -96,11 +91,11 @@ public sealed class Complete
 
     private Action<Completed>? Better { get; init; }
 
-    private long Below => whole?.Price ?? long.MaxValue;
+    private long Below => best?.Price ?? long.MaxValue;
 
     private Completed? Run(int seed, Func<bool> goesOn)
     {
-        for (var turn = 0; goesOn() && whole?.Price is not 0; turn++)
+        for (var turn = 0; goesOn() && best?.Price is not 0; turn++)
         {
             Turn(new Dice(Dice.SeedOf(seed, 0, turn)));
         }
@@ -159,7 +154,7 @@ public sealed class Complete
     private static int WidthOf(int turn) => Widths[Math.Min(turn / 2, Widths.Length - 1)];
 
     internal SketchSearch Search(Dice dice, int width, Effort effort, bool leavesForms = false, int patience = 0, bool doubts = false) =>
-        new(ground, steps, prices, leavesForms ? null : forms, dice, width, effort, stop) { Patience = patience, Doubts = doubts };
+        new(ground, steps, leavesForms ? null : forms, dice, width, effort, stop) { Patience = patience, Doubts = doubts };
 
     /// <summary>Goes on from a few moves before something that gave, where only less may give.</summary>
     private (Beginning, Finish)? Lessen(Dice dice, int width, Effort effort)
@@ -181,7 +176,7 @@ public sealed class Complete
 
         var path = whole!.Path();
         var roots = from == 0 ? Roots(dice, gives: true) : [path.First(b => b.Next == from)];
-        return search.Run(roots, Below, 4, gives: false);
+        return search.Run(roots, best.Price, 4, gives: false);
     }
 
     /// <summary>The brief as the search takes it: as long as what is written and what was left room for, and nobody has to go out.</summary>

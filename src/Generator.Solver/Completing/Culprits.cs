@@ -60,7 +60,7 @@ internal sealed class Culprits(Func<Effort, SketchSearch> search, Func<List<Begi
     private static List<Strand> Best(List<Strand> strands) => [.. new[]
     {
         strands.MaxBy(s => (s.Deepest, -s.Price)),
-        strands.Where(s => s.Price < SketchPrices.Of(SketchPart.Technique)).MaxBy(s => (s.Deepest, -s.Price)),
+        strands.Where(s => s.Price < SketchPart.Technique.Price()).MaxBy(s => (s.Deepest, -s.Price)),
         strands.MinBy(s => (s.Price, -s.Deepest)),
     }.OfType<Strand>().Distinct()];
 
@@ -101,6 +101,6 @@ internal sealed class Culprits(Func<Effort, SketchSearch> search, Func<List<Begi
         public int Deepest => Search?.Deepest ?? 0;
 
         /// <summary>The dearest that may give, of each thing given up.</summary>
-        public long Price { get; } = Given.Sum(g => Enum.GetValues<SketchPart>().Where(p => Giving.Has(g.Giving, p)).Select(SketchPrices.Of).LastOrDefault());
+        public long Price { get; } = Given.Sum(g => Enum.GetValues<SketchPart>().Where(p => Giving.Has(g.Giving, p)).Select(p => p.Price()).LastOrDefault());
     }
 }

@@ -6,6 +6,6 @@ namespace Generator.Solver.Completing;
 /// <param name="Row">Position of the move of the routine, from 0; −1 where the move was left out.</param>
 public sealed record Departure(int Move, SketchPart Part, int Row)
 {
-    /// <summary>Its price; see <see cref="SketchPrices"/>.</summary>
-    public long Price => SketchPrices.Of(Part);
+    /// <summary>Its price; see <see cref="SketchPrices.Price"/>.</summary>
+    public long Price => Part.Price();
 }

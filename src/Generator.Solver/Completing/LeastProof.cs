@@ -54,7 +54,7 @@ internal sealed class LeastProof
         var said = steps.Count;
         var opened = steps.Count(MayOpen);
         var asked = sketch.Brief.Length is { Moves: { } moves } length ? (Moves: moves, Tolerance: Generator.Rules.Rules.Length.MovesTolerance(length)) : (Moves: MostRows, Tolerance: MostRows);
-        var more = (int)Math.Min((price - 1) / SketchPrices.Of(SketchPart.Added), MostRows) + opened;
+        var more = (int)Math.Min((price - 1) / SketchPart.Added.Price(), MostRows) + opened;
         var most = Math.Min(said + more, asked.Moves + asked.Tolerance);
         var fewest = Math.Max(steps.Any(s => MayGo(s, price)) ? 1 : said, asked.Moves - asked.Tolerance);
         return most <= Math.Min(MostRows, said + MostMore) ? (fewest, most) : null;
@@ -99,7 +99,7 @@ internal sealed class LeastProof
         {
             foreach (var (part, holds) in Parts(i))
             {
-                var gives = part is { } kind && SketchPrices.Of(kind) < price ? cp.Bool($"gives[{i},{kind}]") : cp.False;
+                var gives = part is { } kind && kind.Price() < price ? cp.Bool($"gives[{i},{kind}]") : cp.False;
                 for (var p = 0; p < model.Slots.Count; p++)
                 {
                     if (!cp.IsFalse(fills[i][p]))
@@ -110,7 +110,7 @@ internal sealed class LeastProof
 
                 if (!cp.IsFalse(gives))
                 {
-                    costs.Add(LinearExpr.Term(gives, SketchPrices.Of(part!.Value)));
+                    costs.Add(LinearExpr.Term(gives, part!.Value.Price()));
                 }
             }
         }
@@ -137,7 +137,7 @@ internal sealed class LeastProof
             cp.Model.AddExactlyOne([.. fills[i], isLeftOut]);
             if (!cp.IsFalse(isLeftOut))
             {
-                costs.Add(LinearExpr.Term(isLeftOut, SketchPrices.Of(steps[i].WhenLeftOut)));
+                costs.Add(LinearExpr.Term(isLeftOut, steps[i].WhenLeftOut.Price()));
             }
         }
 
@@ -159,7 +159,7 @@ internal sealed class LeastProof
 
         var putIn = cp.Int(0, rows, "putin");
         cp.Model.Add(putIn >= Cp.Sum(model.Slots.Select(s => s.Used)) - Cp.Sum(fills.SelectMany(f => f)) - steps.Count(MayOpen));
-        costs.Add(LinearExpr.Term(putIn, SketchPrices.Of(SketchPart.Added)));
+        costs.Add(LinearExpr.Term(putIn, SketchPart.Added.Price()));
         return fills;
     }
 
@@ -208,9 +208,9 @@ internal sealed class LeastProof
         _ => part,
     };
 
-    private static bool MayGive(SketchCell cell, SketchPart part, long price) => Kind(cell, part) is { } kind && SketchPrices.Of(kind) < price;
+    private static bool MayGive(SketchCell cell, SketchPart part, long price) => Kind(cell, part) is { } kind && kind.Price() < price;
 
-    private static bool MayGo(SketchStep step, long price) => step.MayGo && SketchPrices.Of(step.WhenLeftOut) < price;
+    private static bool MayGo(SketchStep step, long price) => step.MayGo && step.WhenLeftOut.Price() < price;
 
     /// <summary>The attack may take hold in a row of its own, at no price.</summary>
     private bool MayOpen(SketchStep step) => step.TakesHoldFirst && Enumerable.Range(0, scene.Cast).Any(a => step.Holds(a).Any());

@@ -6,7 +6,7 @@ using Generator.Solver.Constructing;
 namespace Generator.Solver.Completing;
 
 /// <summary>Fills one move of a sketch behind a beginning: what may stand in it, at the soonest counts at which it is possible and at those that are said.</summary>
-internal sealed class MoveFilling(Scene scene, SketchStep[] steps, IPrices prices, Expander expander, Func<Beginning, double?> worth, Dice dice, Effort effort)
+internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expander, Func<Beginning, double?> worth, Dice dice, Effort effort)
 {
     /// <summary>Half counts tried after the soonest one.</summary>
     private const int Later = 4;
@@ -77,7 +77,7 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, IPrices price
         TryAll(begun, step, giving, filled);
         if ((giving & Giving.LeftOut) != 0 && step.MayGo && !begun.HasOpened)
         {
-            Keep(new Beginning(begun, node, begun.Price + step.PriceLeftOut) { Things = begun.Things + 1, Next = begun.Next + 1, Shift = begun.Shift }, filled);
+            Keep(new Beginning(begun, node, begun.Price + step.WhenLeftOut.Price()) { Next = begun.Next + 1, Shift = begun.Shift }, filled);
         }
     }
 
@@ -111,7 +111,7 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, IPrices price
         expander.Expand(begun.Node, children);
         foreach (var child in children)
         {
-            Keep(new Beginning(begun, child, begun.Price + (isFree ? 0 : prices.Of(1 << (int)SketchPart.Added))) { Things = begun.Things + (isFree ? 0 : 1), Next = begun.Next, Shift = begun.Shift, IsPutIn = !isFree }, filled);
+            Keep(new Beginning(begun, child, begun.Price + (isFree ? 0 : SketchPart.Added.Price())) { Next = begun.Next, Shift = begun.Shift, IsPutIn = !isFree }, filled);
         }
     }
 
@@ -322,7 +322,7 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, IPrices price
 
     private bool Add(Beginning begun, SketchStep step, Node child, List<Beginning> filled, int giving = Giving.Nothing)
     {
-        var (price, things) = opens ? default : step.Price(begun.Node, child.Row, begun.HasOpened);
+        var price = opens ? 0 : step.Price(begun.Node, child.Row, begun.HasOpened);
         var shift = begun.Shift;
         if (step.Move.Count is { } count && !begun.HasOpened && !Within(child.Row.Start, count, 0) && !Within(child.Row.Start, count, shift))
         {
@@ -332,12 +332,12 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, IPrices price
             }
 
             // Nothing that is said has come yet: everything may be moved.
-            (price, things) = begun.HasSaid ? (price + prices.Of(Giving.Only(SketchPart.Count)), things + 1) : (price, things);
+            price += begun.HasSaid ? SketchPart.Count.Price() : 0;
             shift = child.Row.Start < count.First.Value ? child.Row.Start - count.First.Value : child.Row.Start - count.Last.Value;
         }
 
         return (price == 0 || giving != Giving.Nothing)
-            && Keep(new Beginning(begun, child, begun.Price + price) { Things = begun.Things + things, Next = begun.Next + (opens ? 0 : 1), Fills = !opens, HasOpened = opens, Shift = shift }, filled);
+            && Keep(new Beginning(begun, child, begun.Price + price) { Next = begun.Next + (opens ? 0 : 1), Fills = !opens, HasOpened = opens, Shift = shift }, filled);
     }
 
     private static bool Within(int start, (HalfCounts First, HalfCounts Last) count, int shift) => start >= count.First.Value + shift && start <= count.Last.Value + shift;

@@ -25,9 +25,9 @@ internal sealed class SketchLayer
     public SketchLayer(IEnumerable<Beginning> all)
     {
         var prices = all.GroupBy(b => b.Price).OrderBy(g => g.Key).ToList();
-        groups = [.. prices.Where((_, i) => i < MostPrices).Union(prices.OrderBy(g => g.Min(b => b.Things)).Take(FewThings)).OrderBy(g => g.Key).Select(g => Ordered(g).ToArray())];
+        groups = [.. prices.Where((_, i) => i < MostPrices).Union(prices.OrderBy(g => SketchPrices.Things(g.Key)).Take(FewThings)).OrderBy(g => g.Key).Select(g => Ordered(g).ToArray())];
         next = new int[groups.Length];
-        things = [.. groups.Select(g => g.Min(b => b.Things))];
+        things = [.. groups.Select(g => SketchPrices.Things(g[0].Price))];
     }
 
     /// <summary>The same beginnings, the best of them first again, for another search.</summary>

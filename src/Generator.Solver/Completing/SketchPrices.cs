@@ -1,25 +1,23 @@
-using System.Numerics;
-
 namespace Generator.Solver.Completing;
 
-/// <summary>The prices of a sketch: fewer of a dearer kind always come before fewer of a cheaper one.</summary>
-internal sealed class SketchPrices : IPrices
+/// <summary>What it costs that something gives.</summary>
+public static class SketchPrices
 {
     /// <summary>Bits for each kind: fewer than 64 things of one kind never cost as much as one of the next.</summary>
     private const int Step = 6;
 
-    /// <inheritdoc/>
-    public long Of(int parts)
+    /// <summary>The sum of prices orders routines by how much gave, dearest kind first.</summary>
+    public static long Price(this SketchPart part) => 1L << (Step * (int)part);
+
+    /// <summary>How many things give at a price.</summary>
+    public static int Things(long price)
     {
-        var price = 0L;
-        for (var left = parts & ~Giving.LeftOut; left != 0; left &= left - 1)
+        var things = 0;
+        for (var left = price; left > 0; left >>= Step)
         {
-            price += Of((SketchPart)BitOperations.TrailingZeroCount(left));
+            things += (int)(left & ((1 << Step) - 1));
         }
 
-        return price;
+        return things;
     }
-
-    /// <summary>The price of one thing.</summary>
-    public static long Of(SketchPart part) => 1L << (Step * (int)part);
 }

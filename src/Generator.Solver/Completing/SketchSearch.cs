@@ -41,20 +41,19 @@ internal sealed class SketchSearch
 
     /// <param name="ground">What every search shares.</param>
     /// <param name="steps">The moves of the sketch.</param>
-    /// <param name="prices">What it costs that something gives.</param>
     /// <param name="forms">Which stances, hands and grips what is said takes; null not to look at them.</param>
     /// <param name="dice">Its own chance.</param>
     /// <param name="width">Beginnings of the lowest price taken from a layer at once.</param>
     /// <param name="effort">Moves that may be tried.</param>
     /// <param name="stop">Ends it.</param>
-    public SketchSearch(Ground ground, SketchStep[] steps, IPrices prices, SketchForms? forms, Dice dice, int width, Effort effort, CancellationToken stop)
+    public SketchSearch(Ground ground, SketchStep[] steps, SketchForms? forms, Dice dice, int width, Effort effort, CancellationToken stop)
     {
         (scene, this.steps, this.dice, this.width, this.stop) = (ground.Scene, steps, dice, width, stop);
         this.effort = effort;
         lingering = new Lingering(scene);
         ahead = new SketchAhead(ground, steps, lingering, forms);
         outlook = new Outlook(ground.Aims, null);
-        filling = new MoveFilling(scene, steps, prices, new Expander(ground, dice) { Effort = effort }, Worth, dice, effort) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null, IsOver = () => IsOver };
+        filling = new MoveFilling(scene, steps, new Expander(ground, dice) { Effort = effort }, Worth, dice, effort) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null, IsOver = () => IsOver };
         giving = [.. steps.Select(s => s.MustGive), Giving.Nothing];
         layers = new SketchLayer?[steps.Length + 1];
     }
@@ -282,7 +281,7 @@ internal sealed class SketchSearch
                 var score = whole.Node.Score.Close(scene, end);
                 if (score.Forbidden == 0 && (best is null || (whole.Price, score.Points).CompareTo((best.Value.Whole.Price, best.Value.Finish.Points)) < 0))
                 {
-                    best = (whole, new Finish(whole.Node, returns, score.Points));
+                    best = (whole, new Finish(whole.Node, returns, score.Points, score.Points));
                 }
             }
 

@@ -24,7 +24,6 @@ internal sealed class SketchStep
 
     private readonly Scene scene;
     private readonly Repertoire repertoire;
-    private readonly IPrices prices;
     private readonly bool[]? attacks;
     private readonly bool[]? techniques;
     private readonly bool[]? mirrored;
@@ -32,9 +31,9 @@ internal sealed class SketchStep
     private readonly Dictionary<(int Attacker, int Giving), Menu> menus = [];
     private readonly Dictionary<int, Choice[]> noTargets = [];
 
-    public SketchStep(Scene scene, Repertoire repertoire, IPrices prices, SketchMove move)
+    public SketchStep(Scene scene, Repertoire repertoire, SketchMove move)
     {
-        (this.scene, this.repertoire, this.prices, Move) = (scene, repertoire, prices, move);
+        (this.scene, this.repertoire, Move) = (scene, repertoire, move);
         var book = scene.Book;
         attacks = move.Attack is { } attack ? Flags(attack.Ids.Select(id => book.AttackIndex(id) + 1), book.Attacks.Count + 1)
             : move.FollowsUp ? Flags([0], book.Attacks.Count + 1) : null;
@@ -109,29 +108,20 @@ internal sealed class SketchStep
     /// <summary>Whether an attacker may be the one of this move.</summary>
     public bool Concerns(int attacker, int giving) => Move.Attacker is not { } said || said == attacker || Giving.Has(giving, SketchPart.Attacker);
 
-    /// <summary>Price of what a row breaks of this move, its count apart, and how many things that is.</summary>
+    /// <summary>Price of what a row breaks of this move, its count apart.</summary>
     /// <param name="before">The fight before the row.</param>
     /// <param name="row">The row.</param>
     /// <param name="hasOpened">The attack has been thrown by the row before.</param>
-    public (long Price, int Things) Price(Node before, in Row row, bool hasOpened)
+    public long Price(Node before, in Row row, bool hasOpened)
     {
-        var (parts, wishes, things) = (0, 0, 0);
+        var price = 0L;
         foreach (var part in Parts)
         {
-            if (Breaks(part, before, row, hasOpened))
-            {
-                var isWish = PartOf(part) == SketchPart.Wish;
-                parts |= isWish ? 0 : 1 << (int)part;
-                wishes += isWish ? 1 : 0;
-                things++;
-            }
+            price += Breaks(part, before, row, hasOpened) ? PartOf(part).Price() : 0;
         }
 
-        return things == 0 ? default : (prices.Of(parts) + (wishes * prices.Of(1 << (int)SketchPart.Wish)), things);
+        return price;
     }
-
-    /// <summary>Price of leaving the whole move out.</summary>
-    public long PriceLeftOut => prices.Of(Giving.LeftOut | (1 << (int)WhenLeftOut));
 
     /// <summary>The parts that a row breaks, its count apart, each at what it costs.</summary>
     public IEnumerable<SketchPart> Broken(Node before, Row row, bool hasOpened) =>

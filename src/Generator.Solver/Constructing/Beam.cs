@@ -3,6 +3,7 @@ using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
+using Generator.Solver.Reworking;
 
 namespace Generator.Solver.Constructing;
 
@@ -32,6 +33,7 @@ internal sealed class Beam
     private readonly List<Node> children = [];
     private readonly HashSet<ulong> twins = [];
     private readonly Dictionary<Node, int> siblings = [];
+    private readonly Guide? guide;
     private readonly Wishes? wishes;
     private readonly Tail? tail;
     private readonly int least;
@@ -44,17 +46,18 @@ internal sealed class Beam
     /// <param name="dice">Its own chance.</param>
     /// <param name="width">Nodes kept in a layer.</param>
     /// <param name="noise">Most that chance adds to the value of a node, in points.</param>
-    /// <param name="bound">Only routines with fewer points are wanted.</param>
+    /// <param name="bound">Only routines with a smaller toll are wanted.</param>
+    /// <param name="guide">An older routine to stay close to; null for none.</param>
     /// <param name="wishes">What the run would like to show; null for nothing in particular.</param>
     /// <param name="tail">How the routine must go on; null for anyhow.</param>
     /// <param name="mostPoints">Most points that a beginning may have.</param>
     /// <param name="fetching">How attackers are brought into sight for hero moments; null for not at all.</param>
-    public Beam(Ground ground, Dice dice, int width, double noise, int bound, Wishes? wishes = null, Tail? tail = null, int mostPoints = int.MaxValue, Fetching? fetching = null)
+    public Beam(Ground ground, Dice dice, int width, double noise, int bound, Guide? guide = null, Wishes? wishes = null, Tail? tail = null, int mostPoints = int.MaxValue, Fetching? fetching = null)
     {
-        (this.wishes, this.tail) = (wishes, tail);
+        (this.guide, this.wishes, this.tail) = (guide, wishes, tail);
         (scene, aims, this.dice, this.width, this.noise, this.bound) = (ground.Scene, ground.Aims, dice, width, noise, bound);
         (least, this.mostPoints) = (ground.Least, mostPoints);
-        expander = new Expander(ground, dice, fetching: fetching);
+        expander = new Expander(ground, dice, guide, fetching: fetching);
         outlook = new Outlook(aims, fetching);
         lingering = new Lingering(scene);
         layers = new List<Node>?[(tail?.LastLayer ?? (aims.LastLayer == int.MaxValue ? 0 : aims.LastLayer)) + 1];
@@ -87,10 +90,10 @@ internal sealed class Beam
         }
     }
 
-    /// <summary>From now on only routines with fewer points are wanted.</summary>
-    public void Want(int points)
+    /// <summary>From now on only routines with a smaller toll are wanted.</summary>
+    public void Want(int toll)
     {
-        bound = Math.Min(bound, points);
+        bound = Math.Min(bound, toll);
     }
 
     /// <summary>Goes on where it stopped; true when it has come to its end.</summary>
@@ -155,7 +158,7 @@ internal sealed class Beam
     private bool Better(Finish finish, Action<Finish> found)
     {
         Best = finish;
-        bound = finish.Points;
+        bound = finish.Toll;
         found(finish);
         return bound <= least;
     }
@@ -168,10 +171,10 @@ internal sealed class Beam
         expander.Expand(node, children);
         foreach (var child in children)
         {
-            if (tail is not null && child.Score.Points < bound && Rejoined(child, tail) is { } finish)
+            if (tail is not null && Toll(child) < bound && Rejoined(child, tail) is { } finish)
             {
                 joined = finish;
-                bound = finish.Points;
+                bound = finish.Toll;
             }
 
             child.Wished = wishes?.After(node.Wished, child.Row.Technique) ?? 0;
@@ -185,7 +188,7 @@ internal sealed class Beam
     /// <summary>The routine that the tail makes of a beginning; null when it cannot or costs too much. A beginning that it has followed for some moves may go on otherwise from there.</summary>
     private Finish? Rejoined(Node node, Tail rest)
     {
-        var last = rest.Joined(expander, node, n => n.Score.Points < bound, out var stuck);
+        var last = rest.Joined(expander, node, n => Toll(n) < bound, out var stuck);
         if (stuck is not null)
         {
             Value(stuck);
@@ -197,13 +200,13 @@ internal sealed class Beam
 
     private void Value(Node node)
     {
-        node.Value = outlook.Of(node, lingering) + (noise * dice.Unit()) - Wishes.Value(node.Wished) + (tail?.Apart(node) ?? 0);
+        node.Value = outlook.Of(node, lingering) + (noise * dice.Unit()) + (guide?.Value(node) ?? 0) - Wishes.Value(node.Wished) + (tail?.Apart(node) ?? 0);
     }
 
     private void Put(Node node)
     {
         var layer = aims.LayerOf(node.State);
-        if (layer < layers.Length && node.Score.Points < bound && node.Score.Points <= mostPoints && tail?.IsPast(node) != true)
+        if (layer < layers.Length && Toll(node) < bound && node.Score.Points <= mostPoints && tail?.IsPast(node) != true)
         {
             var waiting = layers[layer] ??= [];
             waiting.Add(node);
@@ -229,7 +232,7 @@ internal sealed class Beam
                 break;
             }
 
-            if (node.Score.Points >= bound || !twins.Add(TwinKey(node)))
+            if (Toll(node) >= bound || !twins.Add(TwinKey(node)))
             {
                 continue;
             }
@@ -256,10 +259,18 @@ internal sealed class Beam
 
     private Finish? End(Node node)
     {
+        if (guide is not null && guide.EndAsWritten(scene, node) is { } asWritten && asWritten.Toll < bound)
+        {
+            return asWritten;
+        }
+
         var end = lingering.ForEnd(node, out var returns);
         var score = node.Score.Close(scene, end);
-        return score.Forbidden == 0 && score.Points < bound ? new Finish(node, returns, score.Points) : null;
+        var toll = guide?.Toll(node, score.Points) ?? score.Points;
+        return score.Forbidden == 0 && toll < bound ? new Finish(node, returns, score.Points, toll) : null;
     }
+
+    private int Toll(Node node) => guide?.TollSoFar(node) ?? node.Score.Points;
 
     /// <summary>Much the same situation. Mixed by hand, for the framework's hash codes differ from process to process.</summary>
     private ulong TwinKey(Node node)

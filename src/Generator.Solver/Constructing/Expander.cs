@@ -1,15 +1,17 @@
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Replaying;
+using Generator.Solver.Reworking;
 
 namespace Generator.Solver.Constructing;
 
 /// <summary>Makes the beginnings that are longer by one move: each allowed by every rule so far. One for each lane of the search.</summary>
 /// <param name="ground">What every run shares.</param>
 /// <param name="dice">Its own chance.</param>
+/// <param name="guide">An older routine whose moves are tried first; null for none.</param>
 /// <param name="thorough">Tries everything, in a fixed order, instead of a sample.</param>
 /// <param name="fetching">How attackers are brought into sight for a hero moment that is coming; null for not at all.</param>
-internal sealed class Expander(Ground ground, Dice dice, bool thorough = false, Fetching? fetching = null)
+internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bool thorough = false, Fetching? fetching = null)
 {
     /// <summary>Moves tried to go on with the attacker of the last one.</summary>
     private const int FollowUpTries = 12;
@@ -52,7 +54,16 @@ internal sealed class Expander(Ground ground, Dice dice, bool thorough = false, 
     }
 
     /// <summary>Makes a child of a move as it stands; null when a rule or the brief forbids it.</summary>
-    public Node? AsWritten(Node node, in Row row) => maker.Child(node, node.State, [], row, Opens(node.State, row));
+    public Node? AsWritten(Node node, in Row row)
+    {
+        if (maker.Child(node, node.State, [], row, Opens(node.State, row)) is not { } child)
+        {
+            return null;
+        }
+
+        child.Track = guide?.After(node, row);
+        return child;
+    }
 
     /// <summary>Makes a child of a move, with whatever earlier lingers and entrances it needs; null when that does not help either.</summary>
     /// <param name="node">Where the search stands.</param>
@@ -89,6 +100,7 @@ internal sealed class Expander(Ground ground, Dice dice, bool thorough = false, 
     /// <summary>Adds the children of a node to a list.</summary>
     public void Expand(Node node, List<Node> children)
     {
+        guide?.Follow(this, node, children);
         if (node.Moment >= 0)
         {
             Aim(node, aims.Moments[node.Moment].Steps[node.MomentMoves], children);
@@ -353,6 +365,7 @@ internal sealed class Expander(Ground ground, Dice dice, bool thorough = false, 
             return false;
         }
 
+        child.Track = guide?.After(node, row);
         children.Add(child);
         return true;
     }

@@ -76,7 +76,7 @@ internal sealed class Mending(Ground ground, Dice dice)
 
         var after = window.Best ?? best;
         window = null;
-        idle = after.Points < best.Points ? 0 : idle + 1;
+        idle = after.Toll < best.Toll ? 0 : idle + 1;
         return after;
     }
 
@@ -91,7 +91,7 @@ internal sealed class Mending(Ground ground, Dice dice)
         var tail = until == path.Count - 1 ? null : new Tail(ground.Aims, path, last, until, mustGain);
         var most = mustGain ? path[until].Score.Points - 1 : int.MaxValue;
         var fetching = tail is null ? null : isEager ? Fetching.Eager : Fetching.Sometimes;
-        var beam = new Beam(ground, dice, Narrowest + dice.Next(isEager ? WideningEager : Widening), Beam.Noise(dice), best.Points + 1, tail: tail, mostPoints: most, fetching: fetching);
+        var beam = new Beam(ground, dice, Narrowest + dice.Next(isEager ? WideningEager : Widening), Beam.Noise(dice), best.Toll + 1, tail: tail, mostPoints: most, fetching: fetching);
         beam.Begin([path[first]]);
         return beam;
     }

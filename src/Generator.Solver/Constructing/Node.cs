@@ -76,6 +76,9 @@ internal sealed class Node
     /// <summary>Greatest weight in each phase of the arc, three bits each.</summary>
     public int Peaks { get; init; }
 
+    /// <summary>Where an older routine is followed: the least cost at which the moves so far come from its first 0, 1, 2 … moves; null elsewhere.</summary>
+    public int[]? Track { get; set; }
+
     /// <summary>Wishes of the run that the moves so far fulfil, one bit each.</summary>
     public ulong Wished { get; set; }
 

@@ -34,10 +34,10 @@ internal sealed class PassLane(Ground ground, int seed, int lane)
     /// <param name="stop">Ends the turn early.</param>
     public Finish? Take(Finish? best, Action<Finish> found, CancellationToken stop)
     {
-        if (best is not null && (mine is null || best.Points < mine.Points))
+        if (best is not null && (mine is null || best.Toll < mine.Toll))
         {
             mine = best;
-            beam?.Want(best.Points);
+            beam?.Want(best.Toll);
         }
 
         var effort = new Effort(Turn);
@@ -100,7 +100,7 @@ internal sealed class PassLane(Ground ground, int seed, int lane)
             return null;
         }
 
-        var next = new Beam(ground, dice, width, noise, mine?.Points ?? int.MaxValue, wishes);
+        var next = new Beam(ground, dice, width, noise, mine?.Points ?? int.MaxValue, null, wishes);
         next.Begin(roots);
         return next;
     }

@@ -51,7 +51,7 @@ public static class Repair
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);
         var bound = Hopeless.Count(original);
-        var reworker = new Reworker(original, new RepairPrices(), keepsGaps: false, Rank) { Bound = bound, IsMildest = r => Mildness.Of(r) % Mildness.OneMove == 0, Better = better ?? (_ => { }) };
+        var reworker = new Reworker(original, new MoveCosts(), Rank) { Bound = bound, IsMildest = r => Mildness.Of(r) % Mildness.OneMove == 0, Better = better ?? (_ => { }) };
         var tried = reworker.Run(options.Seed, ends.Token);
         return new RepairResult
         {

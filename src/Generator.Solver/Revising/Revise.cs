@@ -30,7 +30,7 @@ public static class Revise
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);
         long Rank(Reworked reworked) => (Reteaching.Of(reworked, options.Weights).Cost * OneCost) + (10 * reworked.Change.Shift) + reworked.Verdict.Points;
-        var reworker = new Reworker(original, new TeachingPrices(options.Weights), keepsGaps: true, Rank) { Better = better ?? (_ => { }) };
+        var reworker = new Reworker(original, new TeachingCosts(options.Weights), Rank) { Better = better ?? (_ => { }) };
         var tried = reworker.Run(options.Seed, ends.Token);
         return new ReviseResult
         {

@@ -34,8 +34,8 @@ internal sealed class ChangedBeginnings(Ground ground, IReadOnlyList<OldMove> ol
     public List<ChangedBeginning> Best(int number) =>
     [
         .. held.Where(s => s.Moves <= mostMoves())
-            .OrderByDescending(s => s.Next).ThenBy(Owed).ThenBy(s => s.Cost)
-            .DistinctBy(s => (s.Next, s.Moves, Owed(s), Key(s.Last.State)))
+            .OrderByDescending(s => s.Next).ThenBy(Owed).ThenBy(s => s.Trail[^1].Track!.Min())
+            .DistinctBy(s => (s.Next, s.Moves, Owed(s), Key(s.Trail[^1].State)))
             .GroupBy(s => s.Moves).OrderBy(g => g.Key)
             .SelectMany(g => g.Take(number)),
     ];
@@ -43,7 +43,7 @@ internal sealed class ChangedBeginnings(Ground ground, IReadOnlyList<OldMove> ol
     /// <summary>Setbacks and pauses that there will be too few or too many of when the rest stays as it was.</summary>
     public int Owed(ChangedBeginning begun)
     {
-        var (brief, node) = (ground.Scene.Brief, begun.Last);
+        var (brief, node) = (ground.Scene.Brief, begun.Trail[^1]);
         var (setbacks, beats) = (node.Setbacks, node.Beats);
         for (var move = begun.Next; move < old.Count; move++)
         {

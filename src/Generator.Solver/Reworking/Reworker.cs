@@ -9,14 +9,14 @@ using Generator.Solver.Constructing;
 namespace Generator.Solver.Reworking;
 
 /// <summary>
-/// Changes a routine until its brief is satisfied, as little as can be. Two searches run side by side: one tries every single change, then two,
-/// three …; for changes too large for it the other fills the routine as a sketch in which everything is said that can be (<see cref="Complete"/>), at the same prices.
+/// Changes a routine until its brief is satisfied, as little as can be. Three searches run side by side: one tries every single change, then two,
+/// three …; for changes too large for it another is the beam of a draft that tries the old moves first and pays for others by what they cost, and the third fills the
+/// routine as a sketch in which everything is said that can be (<see cref="Complete"/>), which finds something where much must change.
 /// </summary>
 /// <param name="original">The old routine.</param>
-/// <param name="prices">What changes cost.</param>
-/// <param name="keepsGaps">A move that comes late keeps its distance from the one before.</param>
+/// <param name="costs">What changes cost.</param>
 /// <param name="rank">What to keep small, by the final comparison and the audit.</param>
-internal sealed class Reworker(Original original, IPrices prices, bool keepsGaps, Func<Reworked, long> rank)
+internal sealed class Reworker(Original original, IChangeCosts costs, Func<Reworked, long> rank)
 {
     /// <summary>Changes that the first search makes at most.</summary>
     private const int MostChanges = 6;
@@ -27,8 +27,10 @@ internal sealed class Reworker(Original original, IPrices prices, bool keepsGaps
     /// <summary>How long some filling is looked for at first, and the one in which the least gives.</summary>
     private static readonly TimeSpan FirstTime = TimeSpan.FromSeconds(2), AnyTime = TimeSpan.FromDays(1);
 
+    private static readonly int[] Widths = [8, 24, 48, 16];
+
     private readonly Lock door = new();
-    private readonly Following old = new(original.Search, original.Moves, prices, keepsGaps);
+    private readonly Guide guide = new(original.Moves, costs);
     private long least = long.MaxValue;
 
     /// <summary>The best so far.</summary>
@@ -56,9 +58,13 @@ internal sealed class Reworker(Original original, IPrices prices, bool keepsGaps
         var ground = new Ground(original.Search, original.MayOut);
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         var tried = false;
-        var windows = Lane.Start(() => Alone(() => tried = Windows(ground, ends), ends));
+        var others = new[] { Lane.Start(() => Alone(() => tried = Windows(ground, ends), ends)), Lane.Start(() => Alone(() => Beams(ground, seed, ends.Token), ends)) };
         Alone(() => Fill(seed, ends.Token), ends);
-        windows.GetAwaiter().GetResult();
+        foreach (var other in others)
+        {
+            other.GetAwaiter().GetResult();
+        }
+
         return tried;
     }
 
@@ -94,7 +100,6 @@ internal sealed class Reworker(Original original, IPrices prices, bool keepsGaps
             sketch,
             original.Search.Book,
             new CompleteOptions { Seed = seed, Time = time },
-            prices,
             better =>
             {
                 // Lingers and cues are nobody's words in a sketch, but they were taught.
@@ -107,7 +112,7 @@ internal sealed class Reworker(Original original, IPrices prices, bool keepsGaps
 
     private bool Windows(Ground ground, CancellationTokenSource ends)
     {
-        var search = new WindowSearch(ground, old, original.Routine.Placements, Take, ends.Token) { Bound = Bound, IsMildest = () => Best is not { } best || IsMildest(best) };
+        var search = new WindowSearch(ground, guide, original.Routine.Placements, Take, ends.Token) { Bound = Bound, IsMildest = () => Best is not { } best || IsMildest(best) };
         var done = search.Run(MostChanges);
         if (done)
         {
@@ -115,6 +120,42 @@ internal sealed class Reworker(Original original, IPrices prices, bool keepsGaps
         }
 
         return done;
+    }
+
+    private void Beams(Ground ground, int seed, CancellationToken stop)
+    {
+        Finish? best = null;
+        for (var round = 0; !stop.IsCancellationRequested; round++)
+        {
+            var dice = new Dice(Dice.SeedOf(seed, 0, round));
+            var beam = new Beam(ground, dice, ground.Aims.Width(Widths[round % Widths.Length]), 0.3 + dice.Unit(), best?.Toll ?? int.MaxValue, guide);
+            if (beam.Run(best is null || round % 4 == 0 ? Roots(ground, dice, round) : [Cut(best, dice)], Take, stop) is { } better)
+            {
+                best = better;
+            }
+        }
+    }
+
+    /// <summary>The old opening; now and then another one.</summary>
+    private IEnumerable<Node> Roots(Ground ground, Dice dice, int round)
+    {
+        var placements = round % 8 == 4 || !OnFloor() ? OpeningPlaces.Choose(ground, dice) ?? original.Routine.Placements : original.Routine.Placements;
+        return guide.Openings(ground, placements);
+    }
+
+    private bool OnFloor()
+    {
+        var open = Score.Begin(original.Search, Replay.Open(original.Search, original.Routine.Placements));
+        return open.Forbidden == 0;
+    }
+
+    /// <summary>A node some moves before one that is not as it was.</summary>
+    private static Node Cut(Finish best, Dice dice)
+    {
+        var path = best.Node.Path();
+        var changed = Enumerable.Range(1, path.Count - 1).Where(i => path[i].Track!.Min() > path[i - 1].Track!.Min()).ToList();
+        var at = changed.Count > 0 && dice.Percent(75) ? changed[dice.Next(changed.Count)] - 1 - dice.Next(6) : dice.Next(path.Count - 1);
+        return path[Math.Clamp(at, 0, path.Count - 2)];
     }
 
     private void Take(Finish finish)

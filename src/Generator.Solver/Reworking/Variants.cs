@@ -7,9 +7,9 @@ namespace Generator.Solver.Reworking;
 
 /// <summary>What may stand in the place of one old move: the same at other counts, or another in its time.</summary>
 /// <param name="scene">The brief, worked out.</param>
-/// <param name="old">The old routine.</param>
+/// <param name="guide">The old routine.</param>
 /// <param name="expander">Makes the moves, where nothing forbids them.</param>
-internal sealed class Variants(Scene scene, IReadOnlyList<OldMove> old, Expander expander)
+internal sealed class Variants(Scene scene, Guide guide, Expander expander)
 {
     /// <summary>The most half counts by which a move is tried later than it could start.</summary>
     public const int LongestRetiming = 8;
@@ -20,14 +20,14 @@ internal sealed class Variants(Scene scene, IReadOnlyList<OldMove> old, Expander
     /// <summary>In the time of the move something without a partner, or against the same attacker another technique or reaction, or another attack for the same technique.</summary>
     public IEnumerable<Node> Swapped(Node node, int move)
     {
-        var was = old[move].Row;
-        if (was.Technique < 0 || (node.IsOpening && was.Attacker != node.First))
+        var old = guide.Old[move].Row;
+        if (old.Technique < 0 || (node.IsOpening && old.Attacker != node.First))
         {
             yield break;
         }
 
-        var start = node.IsOpening ? node.FirstStart : Math.Max(was.Start, node.State.Time);
-        foreach (var row in Swaps(was with { Start = start }))
+        var start = node.IsOpening ? node.FirstStart : Math.Max(old.Start, node.State.Time);
+        foreach (var row in Swaps(old with { Start = start }))
         {
             if (expander.AsWritten(node, row) is { } child)
             {
@@ -39,7 +39,7 @@ internal sealed class Variants(Scene scene, IReadOnlyList<OldMove> old, Expander
     /// <summary>The same move at other counts, with another linger, or where it was left.</summary>
     public IEnumerable<Node> Retimed(Node node, int move)
     {
-        var row = old[move].Row;
+        var row = guide.Old[move].Row;
         if (row.Technique < 0 || (node.IsOpening && row.Attacker != node.First))
         {
             yield break;

@@ -44,7 +44,7 @@ internal sealed class WindowSearch
     ];
 
     private readonly Ground ground;
-    private readonly Following old;
+    private readonly Guide guide;
     private readonly IReadOnlyList<Placement> placements;
     private readonly Expander thorough;
     private readonly Variants variants;
@@ -65,22 +65,22 @@ internal sealed class WindowSearch
     private int most = int.MaxValue;
 
     /// <param name="ground">What the search shares.</param>
-    /// <param name="old">The old routine.</param>
+    /// <param name="guide">The old routine.</param>
     /// <param name="placements">Where the attackers open.</param>
     /// <param name="found">Told of every routine that nothing forbids.</param>
     /// <param name="stop">Ends the search.</param>
-    public WindowSearch(Ground ground, Following old, IReadOnlyList<Placement> placements, Action<Finish> found, CancellationToken stop)
+    public WindowSearch(Ground ground, Guide guide, IReadOnlyList<Placement> placements, Action<Finish> found, CancellationToken stop)
     {
-        (this.ground, this.old, this.placements, this.found, this.stop) = (ground, old, placements, found, stop);
-        thorough = new Expander(ground, new Dice(1), thorough: true);
-        variants = new Variants(ground.Scene, old.Old, thorough);
+        (this.ground, this.guide, this.placements, this.found, this.stop) = (ground, guide, placements, found, stop);
+        thorough = new Expander(ground, new Dice(1), guide, thorough: true);
+        variants = new Variants(ground.Scene, guide, thorough);
     }
 
     /// <summary>Searches with up to so many changes. True when it ended with a routine and not by a stop.</summary>
     public bool Run(int mostChanges)
     {
-        Keep(Roots().First(), 0, 0, 0);
-        return fewest == 0 || (Bound == 0 && Deepen(3, Counts)) || Deepen(mostChanges, old.Old.Count <= FewMoves ? AllPasses : Passes);
+        Keep(Roots().First(), 0, 0);
+        return fewest == 0 || (Bound == 0 && Deepen(3, Counts)) || Deepen(mostChanges, guide.Old.Count <= FewMoves ? AllPasses : Passes);
     }
 
     private bool Deepen(int mostChanges, IReadOnlyList<SearchPass> passes)
@@ -92,7 +92,7 @@ internal sealed class WindowSearch
             if (before is null || before with { Width = pass.Width } != pass)
             {
                 once = Pool(passes.Max(p => p.Width));
-                var first = Keep(Roots().First(), 0, 0, 0);
+                var first = Keep(Roots().First(), 0, 0);
                 Change(first, once.Owed(first) > 0 && pass.Tried == ChangesTried.Swaps ? Everywhere : pass.First, pass.Tried, once);
             }
 
@@ -110,7 +110,7 @@ internal sealed class WindowSearch
             }
 
             // As few moves may still go with fewer counts when one is put in or left out.
-            var mayBeMilder = (pass.Tried == ChangesTried.Swaps || old.Old.Count <= FewMoves) && !IsMildest();
+            var mayBeMilder = (pass.Tried == ChangesTried.Swaps || guide.Old.Count <= FewMoves) && !IsMildest();
             if (stop.IsCancellationRequested || (fewest <= Bound && pass.Tried != ChangesTried.Swaps && !mayBeMilder))
             {
                 break;
@@ -122,7 +122,7 @@ internal sealed class WindowSearch
         return fewest < int.MaxValue && !stop.IsCancellationRequested;
     }
 
-    private ChangedBeginnings Pool(int width) => new(ground, old.Old, () => most, width);
+    private ChangedBeginnings Pool(int width) => new(ground, guide.Old, () => most, width);
 
     /// <summary>Every change of one move between the end of the last one and the fault.</summary>
     private void Change(ChangedBeginning begun, int window, ChangesTried tried, ChangedBeginnings next)
@@ -130,12 +130,11 @@ internal sealed class WindowSearch
         var earliest = Math.Max(begun.Since, (long)begun.Next - window);
         for (var move = begun.Next; move >= earliest && !stop.IsCancellationRequested; move--)
         {
-            var (before, cost) = begun.Before(move);
-            foreach (var node in before.IsOpening ? Roots(tried) : [before])
+            foreach (var node in begun.Before(move).IsOpening ? Roots(tried) : [begun.Before(move)])
             {
-                if (move < old.Old.Count && !strict)
+                if (move < guide.Old.Count && !strict)
                 {
-                    Follow(InPlace(variants.Retimed(node, move), node, move, cost), move + 1, begun.Moves, next);
+                    Follow(variants.Retimed(node, move), move + 1, begun.Moves, next);
                 }
 
                 if (tried == ChangesTried.Counts || begun.Moves >= most)
@@ -145,62 +144,58 @@ internal sealed class WindowSearch
 
                 if (tried == ChangesTried.All)
                 {
-                    Replace(node, move, begun.Moves + 1, cost, next);
+                    Replace(node, move, begun.Moves + 1, next);
                 }
-                else if (move < old.Old.Count)
+                else if (move < guide.Old.Count)
                 {
-                    Follow(InPlace(variants.Swapped(node, move), node, move, cost), move + 1, begun.Moves + 1, next);
+                    Follow(variants.Swapped(node, move), move + 1, begun.Moves + 1, next);
                 }
             }
         }
     }
 
-    /// <summary>What stands in the place of an old move, and what it all costs then.</summary>
-    private IEnumerable<(Node, long)> InPlace(IEnumerable<Node> others, Node before, int move, long cost) => others.Select(o => (o, cost + old.Cost(move, o.Row, before)));
-
-    private void Replace(Node node, int move, int moves, long cost, ChangedBeginnings next)
+    private void Replace(Node node, int move, int moves, ChangedBeginnings next)
     {
         var children = new List<Node>();
         thorough.Expand(node, children);
-        var others = children.Where(c => move == old.Old.Count || !old.Old[move].IsSame(c.Row)).ToList();
-        if (move < old.Old.Count)
+        var others = children.Where(c => move == guide.Old.Count || !guide.Old[move].IsSame(c.Row)).ToList();
+        if (move < guide.Old.Count)
         {
-            next.Add(Keep(node, move + 1, moves, cost + old.CostOfDropping));
-            Follow(InPlace(others, node, move, cost), move + 1, moves, next);
+            next.Add(Keep(node, move + 1, moves));
+            Follow(others, move + 1, moves, next);
         }
 
-        Follow(others.Select(o => (o, cost + old.CostOfAdding)), move, moves, next);
+        Follow(others, move, moves, next);
     }
 
-    private void Follow(IEnumerable<(Node Node, long Cost)> nodes, int move, int moves, ChangedBeginnings next)
+    private void Follow(IEnumerable<Node> nodes, int move, int moves, ChangedBeginnings next)
     {
-        foreach (var (node, cost) in nodes)
+        foreach (var node in nodes)
         {
             if (stop.IsCancellationRequested)
             {
                 return;
             }
 
-            next.Add(Keep(node, move, moves, cost));
+            next.Add(Keep(node, move, moves));
         }
     }
 
     /// <summary>Goes on as the old routine does; tells of it when that reaches the end.</summary>
-    private ChangedBeginning Keep(Node node, int from, int moves, long cost)
+    private ChangedBeginning Keep(Node node, int from, int moves)
     {
-        var trail = new List<(Node Node, long Cost)> { (node, cost) };
-        for (var move = from; move < old.Old.Count; move++)
+        var trail = new List<Node> { node };
+        for (var move = from; move < guide.Old.Count; move++)
         {
-            var last = trail[^1];
-            if (Next(last.Node, move) is not { } child)
+            if (Next(trail[^1], move) is not { } child)
             {
                 return new ChangedBeginning(trail, from, moves);
             }
 
-            trail.Add((child, last.Cost + old.Cost(move, child.Row, last.Node)));
+            trail.Add(child);
         }
 
-        if (!trail[^1].Node.IsOpening && old.EndAsWritten(trail[^1].Node) is { } finish)
+        if (!trail[^1].IsOpening && guide.EndAsWritten(ground.Scene, trail[^1]) is { } finish)
         {
             fewest = Math.Min(fewest, moves);
             most = Math.Min(most, moves);
@@ -210,27 +205,27 @@ internal sealed class WindowSearch
         return new ChangedBeginning(trail, from, moves);
     }
 
-    private Node? Next(Node node, int move) => !strict ? old.Ways(thorough, node, move).FirstOrDefault()
-        : old.Old[move].Row is { Technique: >= 0 } row && row.Start >= node.State.Time ? thorough.AsWritten(node, row) : null;
+    private Node? Next(Node node, int move) => !strict ? guide.Ways(thorough, node, move).FirstOrDefault()
+        : guide.Old[move].Row is { Technique: >= 0 } row && row.Start >= node.State.Time ? thorough.AsWritten(node, row) : null;
 
     /// <summary>The openings, the one of the old routine first.</summary>
     private IEnumerable<Node> Roots(ChangesTried tried = ChangesTried.All)
     {
-        foreach (var root in old.Openings(ground, placements))
+        foreach (var root in guide.Openings(ground, placements))
         {
             yield return root;
         }
 
-        foreach (var root in tried == ChangesTried.Counts && old.Old.Count > 0 ? Elsewhere() : [])
+        foreach (var root in tried == ChangesTried.Counts && guide.Old.Count > 0 ? Elsewhere() : [])
         {
-            yield return root;
+            yield return guide.Tracked(root);
         }
 
-        for (var a = 0; a < placements.Count && old.Old.Count <= FewMoves; a++)
+        for (var a = 0; a < placements.Count && guide.Old.Count <= FewMoves; a++)
         {
             for (var start = 0; start <= Variants.LongestRetiming; start++)
             {
-                yield return ground.Opening(placements, a, start);
+                yield return guide.Tracked(ground.Opening(placements, a, start));
             }
         }
     }
@@ -238,7 +233,7 @@ internal sealed class WindowSearch
     /// <summary>The opening of the old routine with somebody in another place, as far as the brief leaves that open.</summary>
     private IEnumerable<Node> Elsewhere()
     {
-        var row = old.Old[0].Row;
+        var row = guide.Old[0].Row;
         for (var a = 0; a < placements.Count; a++)
         {
             for (var turn = -Variants.FarthestRound; turn <= Variants.FarthestRound && ground.Scene.Brief.Attackers[a].Bearing is null; turn++)

@@ -89,7 +89,7 @@ internal sealed class LeastDepartures(TinyWorld world, Sketch sketch)
         rows.Add(row);
         if (!at.HasOpened)
         {
-            Extend(step.After, after, at with { Price = at.Price + SketchPrices.Of(SketchPart.Added) });
+            Extend(step.After, after, at with { Price = at.Price + SketchPart.Added.Price() });
         }
 
         var left = 0L;
@@ -151,7 +151,7 @@ internal sealed class LeastDepartures(TinyWorld world, Sketch sketch)
             wrong.Add((SketchPart.Reaction, reaction));
         }
 
-        return wrong.Exists(w => w.Cell is { Firmness: Firmness.Fixed }) ? null : wrong.Sum(w => SketchPrices.Of(w.Cell is { Firmness: Firmness.Wish } ? SketchPart.Wish : w.Part));
+        return wrong.Exists(w => w.Cell is { Firmness: Firmness.Fixed }) ? null : wrong.Sum(w => (w.Cell is { Firmness: Firmness.Wish } ? SketchPart.Wish : w.Part).Price());
     }
 
     /// <summary>The price of a count that is not kept, and by how much everything from then on may be later for nothing; before anything said has come all may be moved.</summary>
@@ -171,13 +171,13 @@ internal sealed class LeastDepartures(TinyWorld world, Sketch sketch)
         }
 
         var by = row.Start < count.First.Value ? row.Start - count.First.Value : row.Start - count.Last.Value;
-        return (at.HasSaid ? SketchPrices.Of(SketchPart.Count) : 0, by);
+        return (at.HasSaid ? SketchPart.Count.Price() : 0, by);
     }
 
     private static bool MayGo(SketchMove move) => move is not { Technique.Firmness: Firmness.Fixed } and not { Attack.Firmness: Firmness.Fixed } and not { Reaction.Firmness: Firmness.Fixed };
 
-    private static long LeftOut(SketchMove move) => SketchPrices.Of(move.Technique is { } technique ? Of(SketchPart.Technique, technique)
-        : move.Attack is not null || move.FollowsUp ? Of(SketchPart.Attack, move.Attack) : SketchPart.Added);
+    private static long LeftOut(SketchMove move) => (move.Technique is { } technique ? Of(SketchPart.Technique, technique)
+        : move.Attack is not null || move.FollowsUp ? Of(SketchPart.Attack, move.Attack) : SketchPart.Added).Price();
 
     private static SketchPart Of(SketchPart part, SketchCell? cell) => cell is { Firmness: Firmness.Wish } ? SketchPart.Wish : part;
 

@@ -38,7 +38,7 @@ public class PlantedTests
             }
 
             var (sketch, wrong) = Plant(routine, new Chance(i), 1 + (i % 3));
-            var most = wrong.Sum(p => SketchPrices.Of(p));
+            var most = wrong.Sum(p => p.Price());
             wrong.ForEach(p => planted[p] = planted.GetValueOrDefault(p) + 1);
             var completed = Complete.Soon(sketch, Drafts.Book, Work, enough: most);
             tried++;

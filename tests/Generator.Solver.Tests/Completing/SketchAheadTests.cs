@@ -44,7 +44,7 @@ public class SketchAheadTests
     private static SketchAhead Ahead(Sketch sketch)
     {
         var ground = Ground(sketch.Brief);
-        SketchStep[] steps = [.. sketch.Moves.Select(m => new SketchStep(ground.Scene, ground.Repertoire, new SketchPrices(), m))];
+        SketchStep[] steps = [.. sketch.Moves.Select(m => new SketchStep(ground.Scene, ground.Repertoire, m))];
         return new SketchAhead(ground, steps, new Lingering(ground.Scene), new SketchForms(ground.Scene, ground.Repertoire, steps));
     }
 
