@@ -148,7 +148,7 @@ public sealed class LiveTests(Browser browser) : IClassFixture<Browser>, IAsyncL
         await sheet.Until("document.querySelectorAll('.card').length > 0 && document.getElementById('floor').classList.contains('offered') && document.querySelector('#time-other svg') !== null");
         await sheet.Page.Locator(".card .take").First.ClickAsync();
         await sheet.Until($"document.getElementById('verdict').textContent !== {JValue.CreateString(grave).ToString(Newtonsoft.Json.Formatting.None)} && document.getElementById('offer').hidden");
-        Assert.False(await sheet.Eval<bool>("document.getElementById('floor').classList.contains('offered')"));
+        await sheet.Until("!document.getElementById('floor').classList.contains('offered')");
     }
 
     [Fact]

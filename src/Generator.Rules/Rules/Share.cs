@@ -69,7 +69,7 @@ public sealed class Share : Rule
         }
 
         var (who, other) = (Words.Name(scene, longer), Words.Name(scene, shorter));
-        tally.Tell(AtEnd(end, Severity.Rough, $"{who}, {other}", $"{who} is in play at least as long as {other}, but has {exchanges[longer]} exchanges to {exchanges[shorter]}.") with
+        tally.Tell(AtEnd(end, Severity.Rough, $"{who}, {other}", $"{who} is in the fight at least as long as {other}, but has {exchanges[longer]} exchanges to {exchanges[shorter]}.") with
         {
             Points = over,
             Measured = exchanges[shorter] - exchanges[longer],

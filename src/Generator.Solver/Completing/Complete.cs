@@ -21,7 +21,7 @@ public sealed class Complete
     private const int FarBefore = 6, FarBehind = 3;
 
     /// <summary>Moves tried in the first strict attempt for each move of the sketch (with less it hardly comes to the end), in one for a first answer, in the one before it that gives up one thing at a time and in the first like that for a better one, in the first of the other kind for a better one and in one from before something that gave.</summary>
-    private const long StrictWork = 8_000, FirstWork = 2_000_000, SoonWork = 50_000, LeastWork = 600_000, BetterWork = 200_000, LessWork = 80_000;
+    private const long StrictWork = 8_000, FirstWork = 2_000_000, SoonWork = 50_000, LeastWork = 200_000, BetterWork = 200_000, LessWork = 80_000;
 
     /// <summary>What an attempt costs before it tries anything.</summary>
     private const long SetUpWork = 1_000;

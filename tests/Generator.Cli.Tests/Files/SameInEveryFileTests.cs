@@ -18,6 +18,7 @@ using Generator.Solver.Repairing;
 using Generator.Solver.Revising;
 using Generator.Solver.Reworking;
 using Generator.Testing;
+using Newtonsoft.Json.Linq;
 
 namespace Generator.Cli.Tests.Files;
 
@@ -92,10 +93,16 @@ public class SameInEveryFileTests
         var expected = rig.Run("audit", json, "--json");
         Assert.Equal(ExitCode.Good, expected.Code);
         Assert.Equal(expected, rig.Run("audit", csv, "--brief", json, "--json"));
+
+        // Without its brief nobody asks for acts or manners: what the rules of a good fight say is missing, and nothing else.
         var alone = rig.Run("audit", csv, "--json");
-        Assert.Equal((ExitCode.Good, expected.Out), (alone.Code, alone.Out));
+        Assert.Equal(ExitCode.Good, alone.Code);
+        Assert.Equal(Legal(expected.Out), Legal(alone.Out));
         Assert.Contains("holds no brief", alone.Err, StringComparison.Ordinal);
     }
+
+    private static IReadOnlyList<string> Legal(string audit) =>
+        [.. JObject.Parse(audit)["findings"]!.Where(f => !Enum.TryParse<FightRule>((string)f["rule"]!, ignoreCase: true, out _)).Select(f => f.ToString())];
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 

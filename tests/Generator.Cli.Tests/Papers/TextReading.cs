@@ -45,7 +45,7 @@ internal static partial class TextReading
         yield return new Fact(string.Empty, "version", "all", Version().Match(flat).Groups["id"].Value);
         var warning = Warning().Match(flat);
         yield return new Fact(string.Empty, "forbidden", "all", warning.Success ? "yes" : "no");
-        yield return new Fact(string.Empty, "warning", "all", warning.Success ? warning.Groups["what"].Value.ToUpperInvariant().Replace(" !! ", " ", StringComparison.Ordinal) : "none");
+        yield return new Fact(string.Empty, "warning", "all", warning.Success ? warning.Groups["what"].Value.ToUpperInvariant().Replace(" !! ", " ", StringComparison.Ordinal).Replace(" ▲! ", " ", StringComparison.Ordinal) : "none");
     }
 
     public static string Flat(string text) => string.Join(' ', text.Split([' ', '\n', '\r', '\u00a0'], StringSplitOptions.RemoveEmptyEntries));

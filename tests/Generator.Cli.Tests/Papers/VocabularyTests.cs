@@ -48,7 +48,8 @@ public partial class VocabularyTests(ITestOutputHelper output)
                     explained++;
                     if (!words.Contains(Words.Entrances, StringComparison.Ordinal))
                     {
-                        faults.Add($"{name} speaks of who enters and does not say what that means");
+                        var at = Entrance().Match(words).Index;
+                        faults.Add($"{name} speaks of who enters and does not say what that means: {words[Math.Max(0, at - 40)..Math.Min(words.Length, at + 40)]}");
                     }
                 }
             }

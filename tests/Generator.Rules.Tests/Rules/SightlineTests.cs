@@ -45,5 +45,5 @@ public sealed class SightlineTests
     public void Without_a_camera_nothing_is_said() => Judge("tempo=100", Straight).FindsNothing();
 
     [Fact]
-    public void It_tells_how_far_off_the_nearest_camera_is() => Judge("camera=3 camera=1", Straight).Measures(30, 15, "degrees").Says("Camera 1 is nearest");
+    public void It_tells_how_far_off_the_nearest_camera_is() => Judge("camera=3 camera=1", Straight).Measures(30, 15, "degrees").Says("Camera 1 is the nearest");
 }

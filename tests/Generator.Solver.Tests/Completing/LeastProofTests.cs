@@ -13,7 +13,7 @@ public class LeastProofTests
     public void What_gives_is_proven_to_be_the_least_and_nothing_that_is_more()
     {
         var sketch = Read("Ash: 12, 3 m\nAsh: jab > slips\nAsh: > submit\n");
-        var completed = Complete.Soon(sketch, Drafts.Book, 20_000, SketchPart.Added.Price())!;
+        var completed = Complete.Soon(sketch, Drafts.Book, 6_000_000, SketchPart.Added.Price())!;
         Assert.Equal([SketchPart.Added], completed.Gave.Select(g => g.Part));
         var proof = new Complete(sketch, Drafts.Book, CancellationToken.None).Proof;
         Assert.True(proof.CanAsk);

@@ -196,7 +196,7 @@ public class MendingTests
         var score = joined.Score.Close(ground.Scene, end);
         if (score.Forbidden == 0)
         {
-            Assert.Equal(score.Points, Draftsman.Write(ground.Scene, new Finish(joined, returns, score.Points)).Verdict.Points);
+            Assert.Equal(score.Points, Draftsman.Write(ground.Scene, new Finish(joined, returns, score.Points, score.Points)).Verdict.Points);
         }
     }
 

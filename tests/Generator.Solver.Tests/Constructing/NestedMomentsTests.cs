@@ -99,7 +99,7 @@ public class NestedMomentsTests
         var brief = DraftBrief.Like(routine, routine.Brief with { Moments = [edge, Kept.Run(routine, at - 2, at)] }, Drafts.Book);
         var ground = new Ground(new Scene(DraftBrief.Complete(brief, Drafts.Book), Drafts.Book));
         var drafted = 0;
-        for (var round = 0; round < 40 && drafted < 5; round++)
+        for (var round = 0; round < 300 && drafted < 5; round++)
         {
             var dice = new Dice(Dice.SeedOf(1, 0, round));
             if (OpeningPlaces.Choose(ground, dice) is { } placements

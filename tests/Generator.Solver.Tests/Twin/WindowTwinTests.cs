@@ -137,7 +137,7 @@ public sealed class WindowTwinTests(ITestOutputHelper output)
         var ways = (from at in Enumerable.Range(0, Rows)
                     let row = rows[cut + at]
                     from other in rows.Take(cut + at).TakeLast(8)
-                    where row.Attacker >= 0 && other.Attacker >= 0 && other.Attack < 0 == row.Attack < 0 && other.Technique != row.Technique && scene.Book.Techniques[other.Technique] is { HasNoTarget: false, Family: not Family.Setback }
+                    where row.Attacker >= 0 && other.Attacker >= 0 && other.Attack < 0 == row.Attack < 0 && other.Technique != row.Technique && scene.Book.Techniques[other.Technique] is { HasNoTarget: false, IsStoryPause: false, Family: not Family.Setback }
                     select rows.GetRange(cut, Rows).Select((r, i) => i == at ? r with { Technique = other.Technique, Reaction = other.Reaction, Attack = other.Attack, Linger = 0 } : r).ToList()).ToList();
         return ways.Find(w => Judged(scene, draft, w, ends: false) is { Forbids.Count: 0 } verdict && verdict.Costs.Any(c => c is { Rule: "variety", Cost: > 0 })) ?? ways.LastOrDefault() ?? rows.GetRange(cut, Rows);
     }
