@@ -14,8 +14,8 @@ namespace Generator.Solver.Tests.Explaining;
 
 public class ExplainTests(ITestOutputHelper output)
 {
-    /// <summary>A hundred times what a draft or a proof of these briefs takes, so that no other work of the machine decides; only what stays unknown takes all of it.</summary>
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+    /// <summary>Many times what a draft or a proof of these briefs takes, also beside eight busy loops; only what stays unknown takes all of it.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(16);
 
     private static readonly ExplainOptions Options = new() { Time = Drafts.Hang, Patience = Patience };
 
