@@ -15,7 +15,7 @@ namespace Generator.Solver.Tests.Explaining;
 public class ExplainTests(ITestOutputHelper output)
 {
     /// <summary>Many times what a draft or a proof of these briefs takes, also beside eight busy loops; only what stays unknown takes all of it.</summary>
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(16);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(8);
 
     private static readonly ExplainOptions Options = new() { Time = Drafts.Hang, Patience = Patience };
 
