@@ -1,3 +1,4 @@
+using Generator.Testing;
 using Microsoft.Playwright;
 
 namespace Generator.Browser.Tests;
@@ -13,9 +14,9 @@ public sealed class Browser : IAsyncLifetime
     private static readonly string? Chromium = Array.Find(Places, File.Exists);
 
     /// <summary>Why these tests are left out; null when there is Chromium, or when nothing may be left out.</summary>
-    public static string? Lacking { get; } = Chromium is null && Environment.GetEnvironmentVariable("GENERATOR_ALL_TESTS") is null
+    public static string? Lacking { get; } = LeftOut.For(() => Chromium is null
         ? "It opens a page, and there is no Chromium at " + string.Join(", ", Places) + ". Maybe install it: apt-get install chromium"
-        : null;
+        : null);
 
     private IPlaywright? playwright;
     private IBrowser? browser;

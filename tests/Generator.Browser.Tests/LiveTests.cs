@@ -130,6 +130,9 @@ public sealed class LiveTests(Browser browser) : IClassFixture<Browser>, IAsyncL
         await sheet.Until("document.getElementById('undo').textContent === 'Undo: where Bruno opens'");
         Assert.Equal("9", await sheet.Page.Locator("#places input").First.InputValueAsync());
 
+        // Each attacker has a line: a column that falls on it squeezes its text to one letter a line.
+        Assert.InRange((await sheet.Page.Locator("#places .place").First.BoundingBoxAsync())!.Height, 20, 60);
+
         // By keys as well: half an hour on, and the handle keeps the focus.
         await sheet.Until("document.activeElement.dataset.handle === 'a0'");
         await sheet.Page.Keyboard.PressAsync("ArrowRight");

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Generator.Testing;
 
 namespace Generator.Outside.Tests;
 
@@ -10,9 +11,9 @@ internal static class Python
 
     /// <summary>Why a test that needs a package is left out; null when the package is there, or when nothing may be left out.</summary>
     public static string? Lacking(string package) =>
-        Environment.GetEnvironmentVariable("GENERATOR_ALL_TESTS") is not null || Array.Exists(Pythons, p => Run(p, "import " + package, string.Empty).Fault.Length == 0)
+        LeftOut.For(() => Array.Exists(Pythons, p => Run(p, "import " + package, string.Empty).Fault.Length == 0)
             ? null
-            : $"It reads a file with Python's {package}, and that is not there. Maybe install it: apt-get install python3-{package}";
+            : $"It reads a file with Python's {package}, and that is not there. Maybe install it: apt-get install python3-{package}");
 
     /// <summary>What a script prints that is given a file as its only argument.</summary>
     /// <param name="package">What the script needs.</param>

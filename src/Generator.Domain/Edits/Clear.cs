@@ -6,4 +6,6 @@ public sealed record Clear(int First, int Last) : Edit
     public override string Name => $"leave {Stretch(First, Last)} open";
 
     internal override int Needs => Last + 1;
+
+    internal override int Starts => First;
 }

@@ -9,7 +9,10 @@ public abstract record Edit
     public abstract string Name { get; }
 
     /// <summary>Numbers of moves that must be there (the first to be missing when <see cref="Sketch.Moves"/> has as many), so that the edit can be made.</summary>
-    internal abstract int Needs { get; }
+    internal virtual int Needs => 0;
+
+    /// <summary>The first move that it touches; below 0 there is none.</summary>
+    internal virtual int Starts => 0;
 
     /// <summary>The move as people count, from 1.</summary>
     private protected static string Numbered(int move) => FormattableString.Invariant($"move {move + 1}");

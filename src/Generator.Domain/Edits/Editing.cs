@@ -12,7 +12,7 @@ public static class Editing
     /// <exception cref="EditException">The sketch has no such move or attacker, or would grow too long.</exception>
     public static Sketch Apply(Sketch sketch, Edit edit)
     {
-        if (edit.Needs > sketch.Moves.Count || edit is Write { At: < 0 } or Insert { Before: < 0 } or Delete { First: < 0 } or Swap { First: < 0 } or Shift { From: < 0 } or Padlock { First: < 0 } or Clear { First: < 0 })
+        if (edit.Needs > sketch.Moves.Count || edit.Starts < 0)
         {
             throw new EditException($"There is no such move; the fight has {FormattableString.Invariant($"{sketch.Moves.Count}")}.", "Maybe it was taken out meanwhile.");
         }

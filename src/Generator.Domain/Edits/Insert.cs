@@ -10,4 +10,6 @@ public sealed record Insert(int Before, IReadOnlyList<SketchMove> New) : Edit
     public override string Name => $"put in {Stretch(Before, Before + Math.Max(1, New.Count) - 1)}";
 
     internal override int Needs => Before;
+
+    internal override int Starts => Before;
 }

@@ -13,4 +13,6 @@ public sealed record Padlock(int First, int Last, Column? Only, bool IsLocked) :
     public override string Name => $"{(IsLocked ? "lock" : "unlock")} {(Only is { } column ? column.ToString().ToLowerInvariant() + " of " : string.Empty)}{(Of is { } who ? "all that " + who.Name + " is in" : Stretch(First, Last))}";
 
     internal override int Needs => Last + 1;
+
+    internal override int Starts => First;
 }

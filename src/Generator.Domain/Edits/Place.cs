@@ -7,6 +7,4 @@ namespace Generator.Domain.Edits;
 public sealed record Place(int Attacker, string Who, Placement? At) : Edit
 {
     public override string Name => $"where {Who} opens";
-
-    internal override int Needs => 0;
 }

@@ -7,6 +7,4 @@ namespace Generator.Domain.Edits;
 public sealed record Recast(string What, Brief Brief, IReadOnlyList<int?> Was) : Edit
 {
     public override string Name => What;
-
-    internal override int Needs => 0;
 }

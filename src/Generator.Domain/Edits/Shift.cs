@@ -8,4 +8,6 @@ public sealed record Shift(int From, int By) : Edit
     public override string Name => $"{(By < 0 ? "sooner" : "later")} from {Numbered(From)} on";
 
     internal override int Needs => From + 1;
+
+    internal override int Starts => From;
 }

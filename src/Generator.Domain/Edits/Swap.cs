@@ -6,4 +6,6 @@ public sealed record Swap(int First) : Edit
     public override string Name => FormattableString.Invariant($"swap moves {First + 1} and {First + 2}");
 
     internal override int Needs => First + 2;
+
+    internal override int Starts => First;
 }

@@ -8,6 +8,4 @@ namespace Generator.Domain.Edits;
 public sealed record Take(string What, Sketch After) : Edit
 {
     public override string Name => What;
-
-    internal override int Needs => 0;
 }

@@ -11,4 +11,6 @@ public sealed record Write(int At, Column Column, SketchMove Said) : Edit
     public override string Name => $"{Column.ToString().ToLowerInvariant()} of {Numbered(At)}";
 
     internal override int Needs => At + 1;
+
+    internal override int Starts => At;
 }

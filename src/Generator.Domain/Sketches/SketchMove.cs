@@ -21,6 +21,9 @@ public sealed record SketchMove
 
     public SketchCell? Reaction { get; init; }
 
+    /// <summary>A cell of it must stay as it is.</summary>
+    public bool IsLocked => new[] { Attack, Technique, Reaction }.Any(c => c?.Firmness == Firmness.Fixed);
+
     /// <summary>The move starts no sooner than the first and no later than the second; null where no count is said.</summary>
     public (HalfCounts First, HalfCounts Last)? Count { get; init; }
 

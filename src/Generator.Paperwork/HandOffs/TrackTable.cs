@@ -30,7 +30,7 @@ public static class TrackTable
 
         foreach (var step in steps)
         {
-            if (step.HasTarget && step.Row.Attacker == attacker)
+            if (step.Target == attacker)
             {
                 if (step.Attack is { } attack)
                 {

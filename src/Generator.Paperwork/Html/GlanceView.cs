@@ -85,13 +85,12 @@ public sealed class GlanceView
         }
     }
 
-    private static int AttackerOf(Step step) => step.HasTarget ? step.Row.Attacker : -1;
 
     private GlanceLane LaneOf(Wear wear, int row)
     {
         var who = wear.Performer;
         var left = Shape.Outs.Where(o => o.Attacker == who).Select(o => (Out?)o).FirstOrDefault();
-        var grave = source.Verdict.Grave.Where(f => f.Move > 0 && f.Move <= source.Steps.Count && AttackerOf(source.Steps[f.Move - 1]) == who).ToList();
+        var grave = source.Verdict.Grave.Where(f => f.Move > 0 && f.Move <= source.Steps.Count && source.Steps[f.Move - 1].Target == who).ToList();
         var steps = Shape.Steps.Where(s => who < 0 || s.Concerns(who) || s.Row.Attacker == who).ToList();
         var enters = who < 0 || Shape.Steps.Count == 0 ? 0 : Math.Max(0, Shape.Steps[0].Before.Attackers[who].Entrance);
         var told = grave.GroupBy(f => f.Severity).OrderByDescending(g => g.Key).Select(g => $"{FindingView.Of(g.First()).Sign} {Words.Number(g.Count())} {Words.Of(g.Key)}").Concat(

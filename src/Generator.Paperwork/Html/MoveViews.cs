@@ -17,7 +17,7 @@ internal static class MoveViews
         {
             Number = step.Index + 1,
             AtCount = Words.AtCount(step.Start),
-            Attacker = step.HasTarget ? step.Row.Attacker : -1,
+            Attacker = step.Target,
             Who = step.HasTarget ? Page.Clean(source.Brief.Attackers[step.Row.Attacker].Name) : Page.Clean(source.Brief.Hero.Name) + " alone",
             From = step.HasTarget ? Words.Clock(step.TargetBearing) : string.Empty,
             Attack = step.Attack?.Name ?? string.Empty,

@@ -31,7 +31,7 @@ public sealed record PosterView(PaperSource Source)
     public IEnumerable<PosterMove> Moves => Source.Steps.Select(s => new PosterMove(
         Words.MoveTag(s.Index + 1),
         Words.CountTag(s.Start),
-        s.HasTarget ? s.Row.Attacker : -1,
+        s.Target,
         s.HasTarget ? Page.Clean(Source.Brief.Attackers[s.Row.Attacker].Name) : Page.Clean(Source.Brief.Hero.Name),
         s.Opens && s.HasTarget ? new Bearing(s.TargetBearing) : null,
         s.Technique?.Name ?? Words.Unanswered,

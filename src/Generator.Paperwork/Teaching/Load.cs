@@ -36,7 +36,7 @@ public readonly record struct Load(int Falls, int HeadHits, int Effort)
             loads[0] += new Load(FallsOf(step, -1), Exposure.HitsHeroHead(technique, step.Attack) ? 1 : 0, effort);
             for (var a = 0; a < scene.Cast; a++)
             {
-                var isTarget = step.HasTarget && step.Row.Attacker == a;
+                var isTarget = step.Target == a;
                 loads[a + 1] += new Load(FallsOf(step, a), Exposure.HitsHead(step, a) ? 1 : 0, isTarget ? effort : 0);
             }
         }

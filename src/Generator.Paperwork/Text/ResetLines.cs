@@ -33,7 +33,7 @@ internal static class ResetLines
             return now.Gone ? $"{name} is out, and leaves the floor at {Words.Clock(now.Bearing)}" : $"{name} is out, at {Words.Clock(now.Bearing)}";
         }
 
-        var next = steps.Skip(last + 1).FirstOrDefault(s => s.HasTarget && s.Row.Attacker == attacker);
+        var next = steps.Skip(last + 1).FirstOrDefault(s => s.Target == attacker);
         if (now.Posture.IsControlled())
         {
             return $"{hero} keeps hold of {name}" + Until(next);

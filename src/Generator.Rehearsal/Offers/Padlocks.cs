@@ -9,7 +9,7 @@ internal static class Padlocks
     {
         var moves = after.Moves.ToArray();
         var from = 0;
-        foreach (var said in before.Moves.Where(m => new[] { m.Attack, m.Technique, m.Reaction }.Any(c => c?.Firmness == Firmness.Fixed)))
+        foreach (var said in before.Moves.Where(m => m.IsLocked))
         {
             var at = Array.FindIndex(moves, from, m => Holds(said.Attack, m.Attack) && Holds(said.Technique, m.Technique) && Holds(said.Reaction, m.Reaction) && (said.Attacker is null || said.Attacker == m.Attacker));
             if (at >= 0)

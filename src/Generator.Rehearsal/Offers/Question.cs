@@ -24,7 +24,7 @@ public sealed record Question(Errand Errand, string Name, Document.State Of, str
     /// <summary>The smallest mend of all that is unsafe or broken; locked moves stay.</summary>
     /// <exception cref="RefusedEditException">Something is open.</exception>
     public static Question Mend(Document.State state) =>
-        new(Errand.Mend, "mend", state, Whole(state, "Mending")) { Kept = Runs(Enumerable.Range(0, state.Sketch.Moves.Count).Where(i => IsLocked(state.Sketch.Moves[i]) && !state.Sketch.Moves[i].IsSuffered)) };
+        new(Errand.Mend, "mend", state, Whole(state, "Mending")) { Kept = Runs(Enumerable.Range(0, state.Sketch.Moves.Count).Where(i => state.Sketch.Moves[i].IsLocked && !state.Sketch.Moves[i].IsSuffered)) };
 
     /// <summary>Which findings vanish with which.</summary>
     /// <exception cref="RefusedEditException">Something is open.</exception>
@@ -49,7 +49,7 @@ public sealed record Question(Errand Errand, string Name, Document.State Of, str
             throw new RefusedEditException("Something of the fight is unsafe or broken, so there is nothing that other ways could lead back to.", "Maybe mend that first.");
         }
 
-        var free = Enumerable.Range(first, last - first + 1).Where(i => !IsLocked(moves[i])).ToHashSet();
+        var free = Enumerable.Range(first, last - first + 1).Where(i => !moves[i].IsLocked).ToHashSet();
         var kept = Runs(Enumerable.Range(0, moves.Count).Where(i => !free.Contains(i) && !moves[i].IsSuffered));
         var stretch = first == last ? FormattableString.Invariant($"move {first + 1}") : FormattableString.Invariant($"moves {first + 1} to {last + 1}");
         return free.Count > 0 ? new Question(Errand.OtherWays, $"another way for {stretch}", state, text) { Kept = kept }
@@ -79,7 +79,6 @@ public sealed record Question(Errand Errand, string Name, Document.State Of, str
     private static string Whole(Document.State state, string what) => state.Seen.Open is null && state.Sketch.Moves.Count > 0 ? RoutineWriter.Text(state.Seen.Routine)
         : throw new RefusedEditException($"{what} needs a fight in which nothing is open.", "Maybe fill what is open first.");
 
-    private static bool IsLocked(SketchMove move) => new[] { move.Attack, move.Technique, move.Reaction }.Any(c => c?.Firmness == Firmness.Fixed);
 
     /// <summary>Numbers from 0, in order, as runs from 1.</summary>
     private static List<(int First, int Last)> Runs(IEnumerable<int> moves)

@@ -57,7 +57,7 @@ public static class Effects
         }
 
         var attackers = before.Attackers.ToArray();
-        var target = step.HasTarget ? step.Row.Attacker : -1;
+        var target = step.Target;
         if (target >= 0)
         {
             attackers[target] = Reacts(scene, step, attackers[target], target, step.TargetBearing, step.Distance, true);

@@ -189,6 +189,9 @@ public sealed class Step
     /// <summary>A blow of the hero that is not answered: what exposure, wear, lingering and the shape of a fight count.</summary>
     public bool Hits => Throws && !IsAnswered;
 
+    /// <summary>Number of the attacker that the move is on; -1 without a target.</summary>
+    public int Target => HasTarget ? Row.Attacker : -1;
+
     /// <summary>The move has a target.</summary>
     public bool HasTarget => Row.Attacker >= 0 && Technique is not { HasNoTarget: true };
 }

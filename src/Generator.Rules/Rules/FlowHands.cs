@@ -19,7 +19,7 @@ public sealed class FlowHands : Rule
             return null;
         }
 
-        var target = step.HasTarget ? step.Row.Attacker : -1;
+        var target = step.Target;
         var left = Wrong(step.LeftStart, technique.LeftNeed, target);
         if ((left || Wrong(step.RightStart, technique.RightNeed, target)) && tally.Count(Severity.Broken))
         {

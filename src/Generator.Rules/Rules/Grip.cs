@@ -68,7 +68,7 @@ public sealed class Grip : Rule
             return -1;
         }
 
-        var target = step.HasTarget ? step.Row.Attacker : -1;
+        var target = step.Target;
         var left = Forgets(step.LeftStart, technique.LeftNeed, step.After.Left, target);
         return left >= 0 ? left : Forgets(step.RightStart, technique.RightNeed, step.After.Right, target);
     }
@@ -89,7 +89,7 @@ public sealed class Grip : Rule
     /// <summary>Who holds a hand that the technique needs otherwise; −1 for nobody.</summary>
     private static int HeldHand(Step step, Technique technique)
     {
-        var target = step.HasTarget ? step.Row.Attacker : -1;
+        var target = step.Target;
         if (step.LeftStart.Kind == HandKind.Held && !HandFit.Accepts(step.LeftStart, technique.LeftNeed, target))
         {
             return step.LeftStart.Who;

@@ -22,7 +22,7 @@ public readonly record struct Exchange(int First, int Moves, int Attacker, int S
         {
             if (exchanges.Count == 0 || step.Opens)
             {
-                exchanges.Add(new Exchange(step.Index + 1, 0, step.HasTarget ? step.Row.Attacker : -1, step.Start));
+                exchanges.Add(new Exchange(step.Index + 1, 0, step.Target, step.Start));
             }
 
             exchanges[^1] = exchanges[^1] with { Moves = exchanges[^1].Moves + 1 };
