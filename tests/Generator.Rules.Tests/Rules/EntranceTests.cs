@@ -69,4 +69,20 @@ public sealed class EntranceTests
         Verify.Rule(rule).Given(door).Finds(1, move).As(Severity.Unsafe).Concerns("Wanda, Bruno").Says(says);
         Verify.Rule(rule).Given(fight).FindsNothing();
     }
+
+    /// <summary>
+    /// Bruno is called from 5.7 m out and sets off before the move on Ada has ended; through him Wanda, coming from a door behind him, would walk to be in as that move ends. Once he has gone by, nobody is
+    /// in her way.
+    /// </summary>
+    [Theory]
+    [InlineData(20, 1)]
+    [InlineData(28, 0)]
+    public void Nor_through_somebody_who_set_off_before_the_move_before_had_ended(int entrance, int findings)
+    {
+        var fight = Fight.Of($"left-lead Ada@6/250 Bruno@12/570 Wanda@1/390/{entrance}", "Ada: +18 " + Blocks + " ; Bruno: " + Blocks)
+            .With(b => b with { Floor = b.Floor with { WaysIn = [new WayIn("the door", new(400), new(1200))] } });
+        var step = fight.Steps()[1];
+        Assert.True(step.After.Attackers[1].Leg!.Begins(1) < step.Before.Time && step.Before.Time == 20);
+        Verify.Rule("spacing").Given(fight).Tells(findings, 2, "Wanda, Bruno");
+    }
 }

@@ -76,6 +76,8 @@ public sealed class FloorTwinTests(ITestOutputHelper output)
     [InlineData("spacing", "finds no way onto the floor", "1200 1200 600 600 0 900 1200 20 door 600 1200", "Bruno@6/250 Wanda@12/250/20", "8 Bruno swing-right outside-block-left limb-stopped")]
     [InlineData("", "finds a way onto the floor", "1200 1200 600 600 0 900 1000 20 door 600 1200", "Bruno@6/250 Wanda@12/250/20", "8 Bruno swing-right outside-block-left limb-stopped")]
     [InlineData("clear-lane,underfoot", "comes onto the floor past who still falls", "1200 1200 600 600 door 0 800", "Bruno@12/150 Wanda@2/300/16 Ada@6/250", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - step-punch-right back-fall ; 34 Ada swing-right outside-block-left limb-stopped")]
+    [InlineData("spacing", "comes onto the floor through who has set off before the move before ended", "1200 1200 600 600 door 400 1200", "Ada@6/250 Bruno@12/570 Wanda@1/390/20", "18 Ada swing-right outside-block-left limb-stopped ; 20 Bruno swing-right outside-block-left limb-stopped")]
+    [InlineData("", "comes onto the floor when they have gone by", "1200 1200 600 600 door 400 1200", "Ada@6/250 Bruno@12/570 Wanda@1/390/28", "18 Ada swing-right outside-block-left limb-stopped ; 20 Bruno swing-right outside-block-left limb-stopped")]
     public void The_floor_ends(string rules, string how, string floor, string cast, string moves) => Judged(rules, how, Planted(Of(floor.Split(' ')), cast, moves));
 
     private void Judged(string rules, string how, Routine routine)
