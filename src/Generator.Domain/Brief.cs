@@ -5,7 +5,17 @@ public sealed record Brief
 {
     public string Title { get; init; } = "Untitled fight";
 
+    /// <summary>The tempo by which lengths are worked out: the only one, or the fastest of the passages, so that whatever is done in a slower one has time enough.</summary>
     public Tempo Tempo { get; init; } = Tempo.Default;
+
+    /// <summary>Passages, holds and accents; null where one tempo lasts throughout and nothing else is asked of the music.</summary>
+    public Music? Music { get; init; }
+
+    /// <summary>How fast the counts go by.</summary>
+    public Pulse Pulse => new(Tempo, Music);
+
+    /// <summary>The same at one tempo throughout.</summary>
+    public Brief AtTempo(Tempo tempo) => this with { Tempo = tempo, Music = Music is null ? null : Music with { Passages = [] } };
 
     /// <summary>Null only for a routine that was written without a brief: its length is then not judged.</summary>
     public Length? Length { get; init; }

@@ -8,6 +8,7 @@ public enum FightRule
     Climax,
     Thinning,
     Manner,
+    Momentum,
     Echo,
     Purpose,
 }

@@ -28,6 +28,20 @@ public readonly record struct ExactSeconds : IComparable<ExactSeconds>
     /// <summary>A span, or a moment counted from count 1, at a tempo.</summary>
     public static ExactSeconds Of(HalfCounts span, Tempo tempo) => new(span.Value * 30L, tempo.CountsPerMinute);
 
+    /// <summary>From one moment to another, what is held from the first on and before the second among it.</summary>
+    /// <param name="pulse">How fast the counts go by.</param>
+    /// <param name="from">Half counts from count 1.</param>
+    /// <param name="to">The same, not before <paramref name="from"/>.</param>
+    public static ExactSeconds Between(Pulse pulse, int from, int to)
+    {
+        var moving = pulse.Spans(from, to).Aggregate(Zero, (sum, s) => sum + Of(new HalfCounts(s.HalfCounts), s.Tempo));
+        return pulse.Holds.Where(h => h.At.Value >= from && h.At.Value < to).Aggregate(moving, (sum, h) => sum + Of(pulse, h));
+    }
+
+    /// <summary>How long a hold lasts.</summary>
+    public static ExactSeconds Of(Pulse pulse, MusicHold hold) =>
+        hold.Seconds is { } seconds ? new ExactSeconds((BigInteger)(seconds * 1000), 1000) : Of(HalfCounts.FromCounts(hold.Counts ?? 0), pulse.At(hold.At.Value));
+
     public static ExactSeconds operator +(ExactSeconds left, ExactSeconds right) =>
         new((left.Numerator * right.Denominator) + (right.Numerator * left.Denominator), left.Denominator * right.Denominator);
 

@@ -31,6 +31,7 @@ public sealed class Scene
     public Scene(Brief brief, Book book)
     {
         Brief = brief;
+        Pulse = brief.Pulse;
         book = book.At(brief.Tempo);
         Book = book;
         Cast = brief.Attackers.Count;
@@ -67,6 +68,9 @@ public sealed class Scene
     }
 
     public Brief Brief { get; }
+
+    /// <summary>How fast the counts go by.</summary>
+    public Pulse Pulse { get; }
 
     /// <summary>The library at the brief's tempo: lengths of techniques and attacks are what they last there.</summary>
     public Book Book { get; }

@@ -17,7 +17,7 @@ public static class RandomBrief
         var counts = chance.Maybe(() => chance.Whole(40, 2000));
         var ending = chance.Some(names, 60);
         var acts = Acts(seed);
-        return Liking(seed, book, new Brief
+        return Played(seed, counts ?? 200, Liking(seed, book, new Brief
         {
             Title = chance.One(["Night ferry, car deck", "Yard", "Line \\ \"two\"", "Café №3"]),
             Tempo = new Tempo(chance.Whole(40, 200)),
@@ -35,7 +35,25 @@ public static class RandomBrief
             Pace = new Pace(Span(chance), Span(chance), Span(chance)),
             Safety = new Safety(Span(chance), chance.Whole(1, 50), chance.Whole(0, 1000), chance.Whole(0, 5000)),
             Ending = chance.Percent(50) ? new Ending(ending, ending.Count > 0 && chance.Percent(50) ? chance.One(ending) : null) : null,
-        });
+        }));
+    }
+
+    /// <summary>Music, by chance of its own as well.</summary>
+    private static Brief Played(int seed, int counts, Brief brief)
+    {
+        var chance = new Chance(seed ^ 0x55AA55);
+        if (chance.Percent(60))
+        {
+            return brief;
+        }
+
+        var passages = chance.Percent(40) ? [] : new[] { 1, counts / 3, counts / 2 }
+            .Select((c, i) => new Passage(HalfCounts.FromCounts(c - 1), new Tempo(chance.Whole(40, 200)), new HalfCounts(i == 0 ? 0 : chance.Whole(0, 4)))).ToArray();
+        var tempo = passages.Length == 0 ? brief.Tempo : passages.MaxBy(p => p.Tempo.CountsPerMinute)!.Tempo;
+        var accents = chance.List(0, 5, _ => new HalfCounts(chance.Whole(0, 2 * counts))).Distinct().Order().ToList();
+        var holds = Enumerable.Range(0, chance.Whole(0, 2)).Select(i => new MusicHold(HalfCounts.FromCounts((i * counts / 2) + chance.Whole(0, 9)), i == 0 ? chance.Whole(1, 600) / 10m : null, i == 0 ? null : chance.Whole(1, 64))).ToList();
+        var music = new Music { Passages = passages, Holds = holds, Accents = accents };
+        return brief with { Tempo = tempo, Music = music.IsEmpty ? null : music };
     }
 
     /// <summary>Manners and wishes, by chance of their own as well.</summary>

@@ -38,10 +38,10 @@ internal static class Inputs
         }
     }
 
-    public static Brief Brief(string path, Book book, Desk desk) => Good(BriefReader.Parse(Source(path, desk), book));
+    public static Brief Brief(string path, Book book, Desk desk) => Remarked(BriefReader.Parse(Source(path, desk), book), desk);
 
     /// <summary>A brief beside a routine or a sketch, whose rows say how long it is where the brief does not.</summary>
-    public static Brief BriefBeside(string path, Book book, Desk desk) => Good(BriefReader.Parse(Source(path, desk), book, lengthRequired: false));
+    public static Brief BriefBeside(string path, Book book, Desk desk) => Remarked(BriefReader.Parse(Source(path, desk), book, lengthRequired: false), desk);
 
     /// <summary>The sketch in notes, or in rows any of whose cells may be open; a whole routine is one as well.</summary>
     public static ReadSketch Sketch(string path, Brief? brief, Book book, Desk desk) => Good(SketchReader.Parse(Source(path, desk), book, brief));
@@ -67,6 +67,19 @@ internal static class Inputs
         }
 
         return isSketch ? (null, sketch!.Value) : (Good(routine), null);
+    }
+
+    /// <summary>The same, and says what in it was understood in one of several ways.</summary>
+    public static T Remarked<T>(Read<T> read, Desk desk)
+        where T : class
+    {
+        var good = Good(read);
+        foreach (var remark in read.Remarks)
+        {
+            desk.Err.WriteLine(remark.ToText());
+        }
+
+        return good;
     }
 
     private static T Good<T>(Read<T> read)

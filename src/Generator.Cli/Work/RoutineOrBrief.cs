@@ -32,7 +32,7 @@ internal sealed record RoutineOrBrief(Brief Brief, Routine? Routine)
         }
 
         var read = BriefReader.Parse(source, book);
-        return read.IsGood ? new RoutineOrBrief(read.Value, null) : throw new RefusedException(read.ToText());
+        return new RoutineOrBrief(Inputs.Remarked(read, desk), null);
     }
 
     private static bool IsRoutine(SourceFile source)

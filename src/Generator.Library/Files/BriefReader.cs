@@ -40,10 +40,12 @@ public static class BriefReader
         var attackers = PerformerReader.Attackers(root, hero, floor, latest, book);
         var cast = new Cast([.. attackers.Select(a => a.Name)]);
         var setbacks = root.Whole("setbacks", Measures.Asked);
+        var (tempo, music) = MusicReader.Of(root, latest);
         var brief = new Brief
         {
             Title = root.Name("title") ?? "Untitled fight",
-            Tempo = root.Whole("tempo", Measures.Tempo) is { } tempo ? new Tempo(tempo) : Tempo.Default,
+            Tempo = tempo,
+            Music = music,
             Length = length,
             Floor = floor,
             Hero = hero,

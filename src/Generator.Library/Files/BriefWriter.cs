@@ -13,7 +13,9 @@ public static class BriefWriter
     /// <summary>The brief as it stands inside a routine.</summary>
     public static JObject Object(Brief brief) => Fields(
         ("title", brief.Title),
-        ("tempo", brief.Tempo.CountsPerMinute),
+        ("tempo", brief.Music is { Passages: { Count: > 0 } passages } ? new JArray(passages.Select(Passage)) : brief.Tempo.CountsPerMinute),
+        ("holds", List((brief.Music?.Holds ?? []).Select(h => Fields(("count", Count(h.At)), ("seconds", h.Seconds), ("counts", h.Counts))))),
+        ("accents", List((brief.Music?.Accents ?? []).Select(Count))),
         ("length", brief.Length is { } length ? Fields(("counts", length.Counts), ("moves", length.Moves), ("tolerance", length.Tolerance)) : null),
         ("floor", Floor(brief.Floor)),
         ("hero", Performer(brief.Hero, ("lead", brief.Hero.Lead is { } lead ? EnumWords.Of(lead) : "none"), ("kneels", brief.Hero.Kneels is { } knee ? EnumWords.Of(knee) : null))),
@@ -93,6 +95,9 @@ public static class BriefWriter
         ("speed", attacker.Speed / 100m),
         ("share", attacker.SharePercent / 100m),
         ("entrance", attacker.Entrance is { } entrance ? Count(entrance) : null));
+
+    private static JObject Passage(Passage passage) =>
+        Fields(("from", Count(passage.From)), ("tempo", passage.Tempo.CountsPerMinute), ("over", passage.Over == HalfCounts.Zero ? null : Span(passage.Over)));
 
     private static JObject Moment(Moment moment)
     {

@@ -6,6 +6,8 @@ namespace Generator.Library.Files;
 public static class Measures
 {
     public static readonly Quantity Tempo = new("a tempo", Domain.Tempo.Slowest, Domain.Tempo.Fastest, "counts a minute", "Maybe it is in seconds; write counts a minute, such as 100.");
+    public static readonly Quantity HeldSeconds = new("a time", 0.1m, 60, "s", "Maybe it is in counts; write seconds, such as 2.5.");
+    public static readonly Quantity HeldCounts = new("a number of counts", 1, 64, "counts", "Maybe write whole counts of the music, such as 4.");
     public static readonly Quantity Counts = new("a length", 4, 2000, "counts", "Maybe it is in seconds or moves; write counts, such as 48.");
     public static readonly Quantity Moves = new("a number of moves", 1, 500);
     public static readonly Quantity Tolerance = new("a tolerance", 0, 200);

@@ -55,6 +55,11 @@ internal static class WishReader
             root.Refuse("signature", $"The library has no technique and no attack called {FieldText.Quote(word)}.", words.Techniques.Advice(word));
         }
 
+        if (ids.Count > 1)
+        {
+            root.Remark("signature", $"{FieldText.Quote(word)} means {ids.Count} things; the signature is {ids[0]}.", $"Maybe one of these is meant: {string.Join(", ", ids.Skip(1))}.");
+        }
+
         return ids.Count == 0 ? null : ids[0];
     }
 

@@ -56,6 +56,10 @@ public sealed partial class ObjectReader
     public void Refuse(JToken? value, string path, string message, string maybe) =>
         problems.Add(new Problem(File, value is null ? Line : LineOf(value), FieldText.Path(path), FieldText.Of(value), message, maybe));
 
+    /// <summary>Says how a field was understood, where its words mean several things.</summary>
+    public void Remark(string field, string message, string maybe) =>
+        problems.Remark(new Problem(File, Token(field) is { } value ? LineOf(value) : Line, FieldText.Path(PathOf(field)), FieldText.Of(Token(field)), message, maybe));
+
     /// <summary>Adds the problem that a required field is missing.</summary>
     /// <param name="field">Its name.</param>
     /// <param name="example">How it might look, such as <c>"name": "Bruno"</c>; empty for none.</param>

@@ -5,6 +5,7 @@ public sealed class ProblemList
 {
     private readonly List<Problem> problems = [];
     private readonly HashSet<Problem> seen = [];
+    private readonly List<Problem> remarks = [];
 
     public int Count => problems.Count;
 
@@ -19,6 +20,12 @@ public sealed class ProblemList
             return [.. problems.OrderBy(p => files.IndexOf(p.File)).ThenBy(p => p.Line)];
         }
     }
+
+    /// <summary>What is no fault, but was understood in one of several ways, in the order in which it was met.</summary>
+    public IReadOnlyList<Problem> Remarks => remarks;
+
+    /// <summary>Adds a remark.</summary>
+    public void Remark(Problem remark) => remarks.Add(remark);
 
     /// <summary>Adds a problem; the same one again is not told twice.</summary>
     public void Add(Problem problem)

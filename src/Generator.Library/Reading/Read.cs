@@ -11,12 +11,16 @@ public sealed class Read<T>
     public Read(T? value, ProblemList problems)
     {
         Problems = problems.InOrder;
+        Remarks = [.. problems.Remarks];
         Value = problems.IsEmpty ? value ?? throw new ArgumentNullException(nameof(value)) : null;
     }
 
     public T? Value { get; }
 
     public IReadOnlyList<Problem> Problems { get; }
+
+    /// <summary>What was understood in one of several ways, with the others.</summary>
+    public IReadOnlyList<Problem> Remarks { get; }
 
     [MemberNotNullWhen(true, nameof(Value))]
     public bool IsGood => Value is not null;

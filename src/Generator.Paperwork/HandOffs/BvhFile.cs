@@ -20,19 +20,20 @@ public static class BvhFile
 
     /// <summary>The text of a <c>.bvh</c> file; its first frame is the start of the timecode.</summary>
     /// <param name="part">Who it is.</param>
-    /// <param name="tempo">Of the routine.</param>
+    /// <param name="pulse">How fast the counts of the routine go by.</param>
     /// <param name="to">Half count with which it ends.</param>
     /// <param name="rate">Frames a second.</param>
-    public static string Of(ActedPart part, Tempo tempo, int to, FrameRate rate)
+    public static string Of(ActedPart part, Pulse pulse, int to, FrameRate rate)
     {
         var text = new StringBuilder("HIERARCHY\n");
         Joint(text, part.Stature, Figures.Bodies.Joint.Hips, 0);
         var perSecond = (double)rate.Frames / rate.Seconds;
-        var last = (int)Math.Floor(new ShowClock(tempo).SecondsAt(to) * perSecond);
+        var clock = new ShowClock(pulse);
+        var last = (int)Math.Floor(clock.SecondsAt(to) * perSecond);
         text.Append(CultureInfo.InvariantCulture, $"MOTION\nFrames: {last + 1}\nFrame Time: {1 / perSecond:0.00000000}\n");
         for (var frame = 0; frame <= last; frame++)
         {
-            var (hips, rotations) = part.At(new ShowClock(tempo).MomentAt(frame / perSecond));
+            var (hips, rotations) = part.At(clock.MomentAt(frame / perSecond));
             text.Append(CultureInfo.InvariantCulture, $"{hips.X * Centimetre:0.00} {hips.Y * Centimetre:0.00} {hips.Z * Centimetre:0.00}");
             for (var i = 0; i < rotations.Count; i++)
             {

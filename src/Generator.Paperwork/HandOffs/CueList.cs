@@ -13,12 +13,14 @@ namespace Generator.Paperwork.HandOffs;
 /// </summary>
 public static class CueList
 {
+    private const string Phrase = "phrase";
+
     /// <summary>In order of time; at one moment in the order in which they are called.</summary>
     public static IReadOnlyList<CueEntry> Of(Scene scene, Routine routine, IReadOnlyList<Step> steps, IReadOnlyList<Phrase> phrases)
     {
         IEnumerable<CueEntry> all =
         [
-            .. phrases.Select(p => new CueEntry(steps[p.First - 1].Start, "phrase", string.Empty, "phrase " + Words.Number(p.Number), p.First)),
+            .. phrases.Select(p => new CueEntry(steps[p.First - 1].Start, Phrase, string.Empty, "phrase " + Words.Number(p.Number), p.First)),
             .. routine.Placements.Take(scene.Cast).Select((p, a) => (Placement: p, Attacker: a, Cue: EntranceCue.Of(scene, p, a))).Where(e => e.Cue is not null)
                 .Select(e => new CueEntry(e.Cue!.SetsOff, "enters", StepDetails.Name(scene, e.Attacker), $"from {e.Cue.From} to {Words.Clock(e.Placement.Bearing)}", 0)),
             .. LeadIn.Of(scene, steps) is { } early ? [new CueEntry(early.SetsOff, "sets off", early.Who, early.Short, 1)] : Array.Empty<CueEntry>(),
@@ -28,22 +30,22 @@ public static class CueList
     }
 
     /// <summary>The list as plain text of fixed width, ending with a line feed.</summary>
-    public static string Text(string title, IReadOnlyList<CueEntry> cues, Tempo tempo, FrameRate rate) => Block.TextOf(Blocks(title, cues, tempo, rate));
+    public static string Text(string title, IReadOnlyList<CueEntry> cues, Pulse pulse, FrameRate rate) => Block.TextOf(Blocks(title, cues, pulse, rate));
 
     /// <summary>What it says, piece by piece.</summary>
-    public static IEnumerable<Block> Blocks(string title, IReadOnlyList<CueEntry> cues, Tempo tempo, FrameRate rate)
+    public static IEnumerable<Block> Blocks(string title, IReadOnlyList<CueEntry> cues, Pulse pulse, FrameRate rate)
     {
-        var clock = new ShowClock(tempo);
+        var clock = new ShowClock(pulse);
         return
         [
             Block.Title("Cue list: " + title),
-            Block.Prose($"Timecode at {rate} frames a second, from the first click; {Words.Number(ShowClock.CountIn)} clicks count in, count 1 is at {rate.LabelOf(rate.FrameAt(clock.At(0)))}. {Words.Number(tempo.CountsPerMinute)} counts a minute. Knaps stand where the blow lands, a hit of the hero at the end of its technique: move them by ear. MOVE is the move to which a cue belongs, COUNT when the cue itself comes. {Words.Tags} {Words.Entrances}"),
+            Block.Prose($"Timecode at {rate} frames a second, from the first click; {Words.Number(ShowClock.CountIn)} clicks count in, count 1 is at {rate.LabelOf(rate.FrameAt(clock.At(0)))}. {PulseWords.Of(pulse)}. Knaps stand where the blow lands, a hit of the hero at the end of its technique: move them by ear. MOVE is the move to which a cue belongs, COUNT when the cue itself comes. {Words.Tags} {Words.Entrances}"),
             Block.Rule,
             Block.Caution(Cautions.Sheet),
             Block.Gap,
             Block.Columns(("TIMECODE", 11), ("MOVE", 4), ("COUNT", 8), ("KIND", 8), ("WHO", 15), ("WHAT", 22)),
             .. cues.Select(c => Block.Row(
-                (rate.LabelOf(rate.FrameAt(clock.At(c.Moment))), 11),
+                (rate.LabelOf(rate.FrameAt(c.Kind == Phrase ? clock.From(c.Moment) : clock.At(c.Moment))), 11),
                 (c.Move == 0 ? string.Empty : Words.MoveTag(c.Move), 4),
                 (Words.CountTag(c.Moment), 8),
                 (c.Kind, 8),

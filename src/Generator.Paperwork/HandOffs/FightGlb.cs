@@ -45,7 +45,7 @@ internal static class FightGlb
         }
 
         var animation = model.CreateAnimation("fight");
-        var clock = new ShowClock(source.Brief.Tempo);
+        var clock = new ShowClock(source.Brief.Pulse);
         foreach (var part in acted.Parts)
         {
             Perform(scene, animation, paint, part, clock);
@@ -57,14 +57,14 @@ internal static class FightGlb
     /// <summary>What the scene is, and of every move its number, its seconds and what is done.</summary>
     private static JsonObject Remarks(PaperSource source)
     {
-        var clock = new ShowClock(source.Brief.Tempo);
+        var clock = new ShowClock(source.Brief.Pulse);
         return new JsonObject
         {
             ["caution"] = CardPicture.Caution,
             ["title"] = source.Head.Title,
             ["identity"] = source.Head.Identity,
             ["warning"] = source.Head.Warning,
-            ["tempo"] = source.Brief.Tempo.CountsPerMinute,
+            ["tempo"] = source.Brief.Pulse.At(0).CountsPerMinute,
             ["lens"] = "assumed: the brief names none",
             ["moves"] = new JsonArray([.. source.Steps.Select(s => (JsonNode)Remark(source, s, clock))]),
         };
@@ -74,7 +74,7 @@ internal static class FightGlb
     {
         ["move"] = step.Index + 1,
         ["count"] = new HalfCounts(step.Start).ToCountText(),
-        ["starts"] = Rounded(clock.SecondsAt(step.Start)),
+        ["starts"] = Rounded(clock.SecondsFrom(step.Start)),
         ["contact"] = Rounded(clock.SecondsAt(HeroTrail.SoundsAt(step))),
         ["ends"] = Rounded(clock.SecondsAt(step.Over)),
         ["attacker"] = step.HasTarget ? Page.Clean(source.Brief.Attackers[step.Row.Attacker].Name) : string.Empty,
@@ -121,11 +121,12 @@ internal static class FightGlb
         root.LocalTransform = new AffineTransform(new Vector3((float)part.Stature), Quaternion.Identity, Vector3.Zero);
         var joints = new Node[Skeleton.Joints];
         var first = part.Keys[0];
+        var frames = Frames(part, clock);
         for (var i = 0; i < joints.Length; i++)
         {
             var joint = (Joint)i;
             joints[i] = (Rig.Parent(joint) is { } parent ? joints[(int)parent] : root).CreateNode($"{name} {joint}");
-            joints[i].LocalTransform = new AffineTransform(Vector3.One, GlbPaint.Of(first.Rotations[i]), i == 0 ? Hips(first) : GlbPaint.Of(Rig.Offset(joint)));
+            joints[i].LocalTransform = new AffineTransform(Vector3.One, GlbPaint.Of(first.Rotations[i]), i == 0 ? At(first.Body[Joint.Hips]) : GlbPaint.Of(Rig.Offset(joint)));
         }
 
         var body = scene.CreateNode(name + " body");
@@ -133,30 +134,41 @@ internal static class FightGlb
         body.Skin = paint.Skin(name, joints);
 
         // The same turn can be written in two ways; each key takes the one nearer to the key before, so that nothing spins.
-        animation.CreateTranslationChannel(joints[0], Keyed(Hips), true);
+        animation.CreateTranslationChannel(joints[0], Keyed(f => At(f.Hips)), true);
         for (var i = 0; i < joints.Length; i++)
         {
             var last = first.Rotations[i];
-            var turns = Keyed(key => GlbPaint.Of(last = key.Rotations[i].NearerTo(last)));
+            var turns = Keyed(frame => GlbPaint.Of(last = frame.Rotations[i].NearerTo(last)));
             if (turns.Values.Distinct().Count() > 1)
             {
                 animation.CreateRotationChannel(joints[i], turns, true);
             }
         }
 
-        Dictionary<float, T> Keyed<T>(Func<ActedKey, T> value)
+        Dictionary<float, T> Keyed<T>(Func<Frame, T> value)
         {
             var keys = new Dictionary<float, T>();
-            foreach (var key in part.Keys)
+            foreach (var frame in frames)
             {
-                keys[(float)Rounded(clock.SecondsAt(key.Time))] = value(key);
+                keys[(float)Rounded(frame.Seconds)] = value(frame);
             }
 
             return keys;
         }
 
-        Vector3 Hips(ActedKey key) => GlbPaint.Of(key.Body[Joint.Hips] * (1 / part.Stature));
+        Vector3 At(Vec hips) => GlbPaint.Of(hips * (1 / part.Stature));
     }
+
+    /// <summary>The keys of a performer, and two for each hold between which nothing moves.</summary>
+    private static List<Frame> Frames(ActedPart part, ShowClock clock)
+    {
+        var holds = clock.Pulse.Holds.Select(h => h.At.Value).ToList();
+        var keys = part.Keys.Where(k => !holds.Exists(h => h == k.Time)).Select(k => new Frame(clock.SecondsAt(k.Time), k.Body[Joint.Hips], k.Rotations));
+        var still = holds.SelectMany(h => new[] { clock.SecondsAt(h), clock.SecondsFrom(h) }.Select(s => part.At(h) is var (hips, rotations) ? new Frame(s, hips, rotations) : default));
+        return [.. keys.Concat(still).OrderBy(f => f.Seconds)];
+    }
+
+    private readonly record struct Frame(double Seconds, Vec Hips, IReadOnlyList<Rotation> Rotations);
 
     private static double Rounded(double seconds) => Math.Round(seconds, 4);
 }

@@ -18,7 +18,7 @@ internal static class HandOffPapers
         yield return new SheetPaper("teaching-plan.txt", "whoever teaches the fight: phrases, speeds, repeats, days", Teaching);
         if (source.Options.From is { } from)
         {
-            yield return new TextPaper(CalendarName, "everybody's calendar: the rehearsal days", s => RehearsalCalendar.Of(s.Head, s.Brief.Tempo, s.Plan, from, s.Options.Calendar));
+            yield return new TextPaper(CalendarName, "everybody's calendar: the rehearsal days", s => RehearsalCalendar.Of(s.Head, s.Brief.Pulse, s.Plan, from, s.Options.Calendar));
         }
 
         if (source.Options.Cameras is { } cameras)
@@ -36,14 +36,14 @@ internal static class HandOffPapers
         yield return new TextPaper("moves.csv", "spreadsheets: every move", s => Moves(s).WithCaution().ToCsv());
         yield return new TextPaper("tracks.csv", "spreadsheets: what each performer does and when", s => Tracks(s).WithCaution().ToCsv());
         yield return new BytesPaper("routine.xlsx", "spreadsheets: moves, tracks, and the routine to edit in one workbook", s => Workbook.Of(s.Head, Moves(s).WithCaution(), Tracks(s).WithCaution(), RoutineSheet.Of(s.Routine, s.Head)));
-        yield return new BytesPaper("click.mid", "musicians: the click, with a marker for every phrase", s => MidiClick.Of(Named(s.Head), s.Brief.Tempo, s.End, Marker.Of(s.Steps, s.Phrases)));
-        yield return new BytesPaper("click.wav", "the rehearsal room's loudspeaker: the same click as sound", s => WavClick.Of(Named(s.Head), s.Brief.Tempo, s.End, Marker.Of(s.Steps, s.Phrases)));
+        yield return new BytesPaper("click.mid", "musicians: the click, with a marker for every phrase", s => MidiClick.Of(Named(s.Head), s.Brief.Pulse, s.End, Marker.Of(s.Steps, s.Phrases)));
+        yield return new BytesPaper("click.wav", "the rehearsal room's loudspeaker: the same click as sound", s => WavClick.Of(Named(s.Head), s.Brief.Pulse, s.End, Marker.Of(s.Steps, s.Phrases)));
     }
 
     private static string Named(PaperHead head) => $"{head.Title}; {head.Identity}{(head.Warning is null ? string.Empty : ". " + head.Warning)}";
 
     private static IEnumerable<Block> Cues(PaperSource source) =>
-        CueList.Blocks(source.Brief.Title, CueList.Of(source.Scene, source.Routine, source.Steps, source.Phrases), source.Brief.Tempo, source.Options.Frames);
+        CueList.Blocks(source.Brief.Title, CueList.Of(source.Scene, source.Routine, source.Steps, source.Phrases), source.Brief.Pulse, source.Options.Frames);
 
     private static Table Moves(PaperSource source) => MoveTable.Of(source.Scene, source.Routine, source.Steps, source.Phrases).Under(source.Head);
 

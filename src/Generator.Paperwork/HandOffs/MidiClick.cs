@@ -23,15 +23,17 @@ public static class MidiClick
 
     /// <summary>The bytes of a <c>.mid</c> file.</summary>
     /// <param name="title">Name of the track.</param>
-    /// <param name="tempo">Counts are quarter notes.</param>
+    /// <param name="pulse">How fast the counts go by, which are quarter notes.</param>
     /// <param name="end">End of the routine, in half counts from count 1.</param>
     /// <param name="markers">In order of time.</param>
-    public static byte[] Of(string title, Tempo tempo, int end, IReadOnlyList<Marker> markers)
+    public static byte[] Of(string title, Pulse pulse, int end, IReadOnlyList<Marker> markers)
     {
-        var events = new List<(int Tick, byte[] Bytes)> { (0, Text(3, title)), (0, TempoEvent(tempo)), (0, Text(6, "Count-in")) };
-        events.AddRange(markers.Select(m => (Tick(m.Moment), Text(6, m.Name))));
-        var accents = markers.Select(m => Tick(m.Moment)).ToHashSet();
-        var clicks = ClickTimes(end).ToList();
+        var events = new List<(int Tick, byte[] Bytes)> { (0, Text(3, title)), (0, TempoEvent(pulse.At(0))), (0, Text(6, "Count-in")) };
+        var beats = new MidiBeats(pulse);
+        events.AddRange(beats.Tempos(end).Skip(1).Select(t => (t.Tick, TempoEvent(t.Microseconds))));
+        events.AddRange(markers.Select(m => (beats.From(m.Moment), Text(6, m.Name))));
+        var accents = markers.Select(m => beats.From(m.Moment)).ToHashSet();
+        var clicks = ClickTimes(beats, end).ToList();
         foreach (var click in clicks)
         {
             var note = accents.Contains(click) ? HighBlock : LowBlock;
@@ -39,7 +41,7 @@ public static class MidiClick
             events.Add((click + ClickTicks, [0x80 | Drums, note, 0]));
         }
 
-        events.Add((Math.Max(clicks[^1] + TicksPerCount, Tick(end)), [0xFF, 0x2F, 0]));
+        events.Add((Math.Max(clicks[^1] + TicksPerCount, beats.At(end)), [0xFF, 0x2F, 0]));
         return File(events.Select((e, i) => (e.Tick, i, e.Bytes)).OrderBy(e => e.Tick).ThenBy(e => e.i).Select(e => (e.Tick, e.Bytes)));
     }
 
@@ -47,11 +49,9 @@ public static class MidiClick
     public static int MicrosecondsOf(Tempo tempo) => (int)new ExactSeconds(60, tempo.CountsPerMinute).Nearest(1_000_000);
 
     /// <summary>The tempo as an event: FF 51 03 and three bytes.</summary>
-    public static byte[] TempoEvent(Tempo tempo)
-    {
-        var microseconds = MicrosecondsOf(tempo);
-        return [0xFF, 0x51, 3, (byte)(microseconds >> 16), (byte)((microseconds >> 8) & 0xFF), (byte)(microseconds & 0xFF)];
-    }
+    public static byte[] TempoEvent(Tempo tempo) => TempoEvent(MicrosecondsOf(tempo));
+
+    private static byte[] TempoEvent(int microseconds) => [0xFF, 0x51, 3, (byte)(microseconds >> 16), (byte)((microseconds >> 8) & 0xFF), (byte)(microseconds & 0xFF)];
 
     /// <summary>A number as a variable-length quantity: seven bits a byte, the highest first, all but the last with bit 7 set.</summary>
     /// <param name="value">0 to 0x0FFFFFFF.</param>
@@ -68,15 +68,16 @@ public static class MidiClick
         return [.. bytes];
     }
 
-    private static IEnumerable<int> ClickTimes(int end)
+    private static IEnumerable<int> ClickTimes(MidiBeats beats, int end)
     {
         for (var moment = -ShowClock.CountIn * HalfCounts.PerCount; moment < Math.Max(end, 1); moment += HalfCounts.PerCount)
         {
-            yield return Tick(moment);
+            foreach (var tick in beats.Clicks(moment))
+            {
+                yield return tick;
+            }
         }
     }
-
-    private static int Tick(int moment) => ShowClock.HalfCountsAt(moment) * (TicksPerCount / HalfCounts.PerCount);
 
     private static byte[] Text(byte kind, string text)
     {

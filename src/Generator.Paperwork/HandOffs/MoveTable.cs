@@ -17,7 +17,7 @@ public static class MoveTable
 
     private static IReadOnlyList<Cell> Row(Scene scene, Move move, Step step, IReadOnlyList<Phrase> phrases)
     {
-        var clock = new ShowClock(scene.Brief.Tempo);
+        var clock = new ShowClock(scene.Pulse);
         return
         [
             Cell.Number(step.Index + 1),
@@ -25,7 +25,7 @@ public static class MoveTable
             Cell.Of(Words.Count(step.Start)),
             Cell.Count(step.Start),
             Cell.Count(step.End),
-            Cell.Number(clock.At(step.Start).Nearest(1000) / 1000m, 3),
+            Cell.Number(clock.From(step.Start).Nearest(1000) / 1000m, 3),
             Cell.Number(clock.At(step.End).Nearest(1000) / 1000m, 3),
             Cell.Of(step.Row.Attacker < 0 ? string.Empty : scene.Brief.Attackers[step.Row.Attacker].Name),
             Cell.Of(step.HasTarget ? Words.Clock(step.TargetBearing) : string.Empty),

@@ -29,7 +29,7 @@ internal static class SpacePapers
         {
             var number = i;
             var who = Page.Clean(i == 0 ? source.Brief.Hero.Name : source.Brief.Attackers[i - 1].Name);
-            yield return new TextPaper($"{MotionPrefix}{names[i]}{MotionEnding}", $"animators: how {who} moves", s => BvhFile.Of(acted.Value.Parts[number], s.Brief.Tempo, acted.Value.To, s.Options.Frames));
+            yield return new TextPaper($"{MotionPrefix}{names[i]}{MotionEnding}", $"animators: how {who} moves", s => BvhFile.Of(acted.Value.Parts[number], s.Brief.Pulse, acted.Value.To, s.Options.Frames));
         }
     }
 }

@@ -56,14 +56,14 @@ public static class TrackTable
 
     private static IReadOnlyList<Cell> Row(Scene scene, int performer, Entry entry)
     {
-        var clock = new ShowClock(scene.Brief.Tempo);
+        var clock = new ShowClock(scene.Pulse);
         return
         [
             Cell.Of(performer < 0 ? scene.Brief.Hero.Name : scene.Brief.Attackers[performer].Name),
             Cell.Of(Words.Count(entry.From)),
             Cell.Count(entry.From),
             Cell.Count(entry.To),
-            Cell.Number(clock.At(entry.From).Nearest(1000) / 1000m, 3),
+            Cell.Number((entry.From < entry.To ? clock.From(entry.From) : clock.At(entry.From)).Nearest(1000) / 1000m, 3),
             Cell.Number(clock.At(entry.To).Nearest(1000) / 1000m, 3),
             Cell.Of(entry.Does),
             Cell.Of(entry.With),

@@ -22,21 +22,21 @@ public static class WavClick
 
     /// <summary>The bytes of a <c>.wav</c> file.</summary>
     /// <param name="title">What it is the click of; ASCII, other letters become "?".</param>
-    /// <param name="tempo">Tempo of the routine.</param>
+    /// <param name="pulse">How fast its counts go by.</param>
     /// <param name="end">End of the routine, in half counts from count 1.</param>
     /// <param name="markers">In order of time.</param>
-    public static byte[] Of(string title, Tempo tempo, int end, IReadOnlyList<Marker> markers)
+    public static byte[] Of(string title, Pulse pulse, int end, IReadOnlyList<Marker> markers)
     {
-        var clock = new ShowClock(tempo);
+        var clock = new ShowClock(pulse);
         var last = Math.Max(end, 1);
         var samples = new short[clock.At(last).Nearest(Rate) + Rate];
         var accents = markers.Select(m => m.Moment).ToHashSet();
-        for (var moment = -ShowClock.CountIn * HalfCounts.PerCount; moment < last; moment += HalfCounts.PerCount)
+        foreach (var (moment, time) in clock.Clicks(last))
         {
-            Click(samples.AsSpan((int)clock.At(moment).Nearest(Rate), ClickSamples), accents.Contains(moment) ? HighPeriod : LowPeriod);
+            Click(samples.AsSpan((int)time.Nearest(Rate), ClickSamples), accents.Contains(moment) ? HighPeriod : LowPeriod);
         }
 
-        return File(title, samples, [.. markers.Select(m => ((uint)clock.At(m.Moment).Nearest(Rate), m.Name))]);
+        return File(title, samples, [.. markers.Select(m => ((uint)clock.From(m.Moment).Nearest(Rate), m.Name))]);
     }
 
     private static void Click(Span<short> samples, int period)

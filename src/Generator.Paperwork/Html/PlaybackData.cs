@@ -1,5 +1,6 @@
 using Generator.Paperwork.Floor;
 using Generator.Paperwork.Following;
+using Generator.Paperwork.HandOffs;
 using Generator.Paperwork.Text;
 using Newtonsoft.Json;
 using Newtonsoft.Json.Linq;
@@ -16,7 +17,8 @@ internal static class PlaybackData
     {
         var data = new JObject
         {
-            ["tempo"] = view.Source.Brief.Tempo.CountsPerMinute,
+            ["tempo"] = view.Source.Brief.Pulse.At(0).CountsPerMinute,
+            ["clock"] = Clock(view),
             ["metre"] = Math.Round(view.Painter.Window.Scale * 100, 3),
             ["inner"] = new JArray(Inner(view.Painter.Window.Inner)),
             ["from"] = view.Course.From,
@@ -30,6 +32,14 @@ internal static class PlaybackData
         using var writer = new JsonTextWriter(text) { StringEscapeHandling = StringEscapeHandling.EscapeHtml };
         data.WriteTo(writer);
         return text.ToString();
+    }
+
+    /// <summary>Half counts, seconds at which they come and at which it goes on from them; null where one tempo lasts throughout.</summary>
+    private static JArray? Clock(RoutineView view)
+    {
+        var pulse = view.Source.Brief.Pulse;
+        var (clock, from, to) = (new ShowClock(pulse), view.Course.From, view.Course.To);
+        return pulse.IsEven ? null : new JArray(Enumerable.Range(from, to - from + 1).Select(m => new JArray(m, Math.Round(clock.SecondsAt(m), 3), Math.Round(clock.SecondsFrom(m), 3))));
     }
 
     /// <summary>Left, top, right and bottom between which a sign stays whole.</summary>

@@ -71,7 +71,7 @@ public sealed class RoutineView
                 <= 3 => $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}",
                 _ => $"{Words.Number(names.Count)} attackers",
             };
-            var seconds = Source.Brief.Tempo.SecondsIn(new HalfCounts(Source.End)).ToString("0.0", CultureInfo.InvariantCulture);
+            var seconds = Source.Brief.Pulse.SecondsWithHolds(0, Source.End).ToString("0.0", CultureInfo.InvariantCulture);
             var falls = Words.Many(Source.Steps.Sum(s => s.Falls.Count()), "fall");
             var last = Source.Shape.Outs is [.., var gone] ? $"; {names[gone.Attacker]} {(gone.RunsOff ? "runs off" : "is out")} last, at {Words.AtCount(gone.Time)}" : string.Empty;
             return $"{HeroName} against {against}: {Words.Many(Moves.Count, "move")} in {Words.Span(new HalfCounts(Source.End))}, {seconds} s at full speed. {falls}{last}.";

@@ -179,17 +179,34 @@ const playback = () => {
     click(beat === 1);
   }
 
+  /** Where it is so many seconds later: by the one tempo, or through passages and held counts. */
+  function after(seconds) {
+    if (!course.clock) return state.at + seconds * course.tempo / 30;
+    const clock = course.clock;
+    if (state.at !== state.timed) {
+      const i = clamp(Math.floor(state.at) - clock[0][0], 0, clock.length - 1);
+      const next = clock[Math.min(i + 1, clock.length - 1)];
+      state.seconds = state.at === clock[i][0] ? clock[i][1] : clock[i][2] + (state.at - clock[i][0]) * (next[1] - clock[i][2]);
+    }
+    state.seconds += seconds;
+    const last = Math.max(0, clock.findLastIndex(c => c[1] <= state.seconds));
+    const [moment, , goes] = clock[last];
+    const lasts = last + 1 < clock.length ? clock[last + 1][1] - goes : 30 / course.tempo;
+    state.timed = moment + Math.max(0, state.seconds - goes) / lasts;
+    return state.timed;
+  }
+
   function frame(now) {
     if (!state.playing) return;
     const [from, to] = range();
-    const passed = Math.min(now - state.last, 250) / 1000 * course.tempo / 30 * state.speed;
+    const seconds = Math.min(now - state.last, 250) / 1000 * state.speed;
     state.last = now;
     if (state.countIn > 0) {
-      countIn(passed);
+      countIn(seconds * course.tempo / 30);
       requestAnimationFrame(frame);
       return;
     }
-    state.at += passed;
+    state.at = after(seconds);
     if (state.at >= to) {
       if (byId("loop").checked) {
         state.at = from;

@@ -11,7 +11,7 @@ public sealed record PosterView(PaperSource Source)
 {
     /// <summary>"Ines against Bruno and Wanda, 12 moves".</summary>
     public string Gist =>
-        $"{Words.Many(Source.Steps.Count, "move")}, {Words.Span(new HalfCounts(Source.End))} at {Words.Number(Source.Brief.Tempo.CountsPerMinute)} a minute";
+        $"{Words.Many(Source.Steps.Count, "move")}, {Words.Span(new HalfCounts(Source.End))} at {Teaching.Speed.Performance.MetronomeOf(Source.Brief.Pulse)} a minute";
 
     /// <summary>The hero, then the attackers: who, and where they open.</summary>
     public IEnumerable<(int Performer, string Name, string Opens)> Cast

@@ -87,8 +87,8 @@ public static class FightCallSheet
             yield return $"The falls alone, once each, as the one who falls wants it: {string.Join(", ", throws)}.";
         }
 
-        yield return $"The whole at three-quarter speed, metronome {Teaching.Speed.ThreeQuarter.MetronomeOf(source.Brief.Tempo)}.";
-        yield return $"Only if all say yes: the whole once at performance speed, metronome {Words.Number(source.Brief.Tempo.CountsPerMinute)}, never faster.";
+        yield return $"The whole at three-quarter speed, metronome {Teaching.Speed.ThreeQuarter.MetronomeOf(source.Brief.Pulse)}.";
+        yield return $"Only if all say yes: the whole once at performance speed, metronome {Teaching.Speed.Performance.MetronomeOf(source.Brief.Pulse)}, never faster.";
     }
 
     private static IEnumerable<Block> Cues(PaperSource source)

@@ -49,7 +49,7 @@ public static class ShapeJson
         ["blows"] = wear.Blows,
         ["headBlows"] = wear.HeadBlows,
         ["falls"] = wear.Falls,
-        ["effortSeconds"] = decimal.Round(shape.Scene.Brief.Tempo.SecondsIn(new HalfCounts(wear.Effort)), 2),
+        ["effortSeconds"] = decimal.Round(shape.Scene.Pulse.Slowest.SecondsIn(new HalfCounts(wear.Effort)), 2),
         ["wayMetres"] = wear.Way / 100m,
     };
 

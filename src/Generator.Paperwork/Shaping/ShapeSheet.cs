@@ -77,7 +77,7 @@ public static class ShapeSheet
 
     private static string Count(int moment) => new HalfCounts(moment).ToCountText();
 
-    private static string Seconds(FightShape shape, int halfCounts) => Words.Number(decimal.Round(shape.Scene.Brief.Tempo.SecondsIn(new HalfCounts(halfCounts)), 1)) + " s";
+    private static string Seconds(FightShape shape, int halfCounts) => Words.Number(decimal.Round(shape.Scene.Pulse.Slowest.SecondsIn(new HalfCounts(halfCounts)), 1)) + " s";
 
     private static string Metres(int centimetres) => Words.Number(decimal.Round(centimetres / 100m, 1)) + " m";
 }

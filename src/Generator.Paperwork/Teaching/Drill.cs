@@ -16,9 +16,9 @@ public sealed record Drill(string What, int First, int Last, Speed Speed, int Wa
     public string HeldBackBy { get; init; } = string.Empty;
 
     /// <summary>How long all repeats take; what is only marked is gone through once.</summary>
-    public ExactSeconds TimeOf(IReadOnlyList<Step> steps, Tempo tempo)
+    public ExactSeconds TimeOf(IReadOnlyList<Step> steps, Pulse pulse)
     {
         var (from, to) = new Phrase(0, First, Last).SpanOf(steps);
-        return Speed.TimeOf(new HalfCounts(to - from), tempo).Times(Math.Max(1, Repeats), 1);
+        return Speed.TimeOf(from, to, pulse).Times(Math.Max(1, Repeats), 1);
     }
 }

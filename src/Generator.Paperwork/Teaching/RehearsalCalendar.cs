@@ -18,11 +18,11 @@ public static class RehearsalCalendar
 
     /// <summary>The text of an <c>.ics</c> file.</summary>
     /// <param name="head">Title and version of the routine.</param>
-    /// <param name="tempo">Of the routine.</param>
+    /// <param name="pulse">How fast the counts of the routine go by.</param>
     /// <param name="plan">The teaching plan.</param>
     /// <param name="from">Date of the first day.</param>
     /// <param name="before">The calendar of the version before; null for a first one, or when it cannot be read.</param>
-    public static string Of(PaperHead head, Tempo tempo, TeachingPlan plan, DateOnly from, string? before = null)
+    public static string Of(PaperHead head, Pulse pulse, TeachingPlan plan, DateOnly from, string? before = null)
     {
         var old = Read(before);
         var identity = old.Keys.Select(k => k[..k.IndexOf(DayMark, StringComparison.Ordinal)]).FirstOrDefault() ?? RoutineHash.OfText(head.Title)[..16];
@@ -35,7 +35,7 @@ public static class RehearsalCalendar
                 Start = new CalDateTime(date),
                 End = new CalDateTime(date.AddDays(1)),
                 Summary = $"{(head.Warning is null ? string.Empty : $"{PaperHead.Sign} {PaperHead.Forbidden}: ")}{head.Title}: day {Words.Number(day.Number)}, {day.Aim}",
-                Description = string.Join('\n', [.. head.Warning is null ? [] : new[] { head.Warning }, .. day.Drills.Select(d => Line(tempo, d)), day.MotionText, head.Identity, Cautions.Sheet]),
+                Description = string.Join('\n', [.. head.Warning is null ? [] : new[] { head.Warning }, .. day.Drills.Select(d => Line(pulse, d)), day.MotionText, head.Identity, Cautions.Sheet]),
             };
             calendar.Events.Add(Revised(entry, old.GetValueOrDefault(entry.Uid), from));
             old.Remove(entry.Uid);
@@ -93,9 +93,9 @@ public static class RehearsalCalendar
         return events;
     }
 
-    private static string Line(Tempo tempo, Drill drill)
+    private static string Line(Pulse pulse, Drill drill)
     {
         var repeats = drill.Repeats == 0 ? "marked only" : Words.Many(drill.Repeats, "time");
-        return $"{drill.What}, {drill.Speed} speed (metronome {drill.Speed.MetronomeOf(tempo)}), {repeats}";
+        return $"{drill.What}, {drill.Speed} speed (metronome {drill.Speed.MetronomeOf(pulse)}), {repeats}";
     }
 }

@@ -31,8 +31,13 @@ public readonly record struct Speed
     /// <summary>How long a span lasts at this speed, exactly.</summary>
     public ExactSeconds TimeOf(HalfCounts span, Tempo tempo) => ExactSeconds.Of(span, tempo).Times(4, Quarters);
 
-    /// <summary>What the metronome is set to, in counts a minute.</summary>
-    public string MetronomeOf(Tempo tempo) => (tempo.CountsPerMinute * Quarters / 4m).ToString("0.##", CultureInfo.InvariantCulture);
+    /// <summary>How long it takes from one moment to another at this speed, exactly; what is held lasts as much longer.</summary>
+    public ExactSeconds TimeOf(int from, int to, Pulse pulse) => ExactSeconds.Between(pulse, from, to).Times(4, Quarters);
+
+    /// <summary>What the metronome is set to, in counts a minute: "75", or "67.5 to 90" where the tempo changes.</summary>
+    public string MetronomeOf(Pulse pulse) => pulse.Slowest == pulse.Fastest ? Set(pulse.Fastest) : $"{Set(pulse.Slowest)} to {Set(pulse.Fastest)}";
+
+    private string Set(Tempo tempo) => (tempo.CountsPerMinute * Quarters / 4m).ToString("0.##", CultureInfo.InvariantCulture);
 
     /// <summary>"quarter", "half", "three-quarter", "performance".</summary>
     public override string ToString() => Quarters switch

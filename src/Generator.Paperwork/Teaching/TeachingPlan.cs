@@ -71,7 +71,7 @@ public sealed class TeachingPlan
         var loads = day.Drills.Select(d => d.Speed.IsMarked ? nothing : Load.Of(scene, steps.Skip(d.First - 1).Take(d.Last - d.First + 1))).ToList();
         var shares = RepeatShare.Of([.. day.Drills.Select(d => d.Wanted)], loads, budget);
         var drills = day.Drills.Zip(shares, (d, s) => d with { Repeats = s.Repeats, HeldBackBy = Name(scene, s.HeldBackBy) }).ToList();
-        return day with { Drills = drills, Motion = drills.Aggregate(ExactSeconds.Zero, (sum, d) => sum + d.TimeOf(steps, scene.Brief.Tempo)) };
+        return day with { Drills = drills, Motion = drills.Aggregate(ExactSeconds.Zero, (sum, d) => sum + d.TimeOf(steps, scene.Pulse)) };
     }
 
     private static string Name(Scene scene, int performer) => performer switch

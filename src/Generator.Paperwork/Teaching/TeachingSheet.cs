@@ -28,11 +28,11 @@ public static class TeachingSheet
         Block.Prose("Cut where least is under way. Each phrase begins with the last move of the one before, so that the joins are learnt too. " + Words.Entrances),
         Block.Gap,
         .. plan.Phrases.SelectMany(p => Phrase(scene, steps, p)),
-        .. Ladder(scene.Brief.Tempo, steps, plan.Phrases),
+        .. Ladder(scene.Pulse, steps, plan.Phrases),
         Block.Gap,
         .. Budget(scene, plan),
         Block.Gap,
-        .. Days(scene.Brief.Tempo, plan, from),
+        .. Days(scene.Pulse, plan, from),
     ];
 
     private static IEnumerable<Block> Phrase(Scene scene, IReadOnlyList<Step> steps, Phrase phrase)
@@ -56,23 +56,22 @@ public static class TeachingSheet
         yield return Block.Gap;
     }
 
-    private static IEnumerable<Block> Ladder(Tempo tempo, IReadOnlyList<Step> steps, IReadOnlyList<Phrase> phrases)
+    private static IEnumerable<Block> Ladder(Pulse pulse, IReadOnlyList<Step> steps, IReadOnlyList<Phrase> phrases)
     {
         yield return Block.Heading("Speeds", "seconds for each phrase, once through");
-        yield return Block.Prose($"Performance speed is the routine's tempo, {Words.Number(tempo.CountsPerMinute)} counts a minute. At quarter and half speed falls are walked down and blows only shown.");
+        yield return Block.Prose($"Performance speed is the routine's tempo, {PulseWords.Of(pulse)}. At quarter and half speed falls are walked down and blows only shown.");
         yield return Block.Columns([(string.Empty, 16), .. Speed.Ladder.Select(s => (s.ToString(), 13))]);
-        yield return Ladder("metronome", s => s.MetronomeOf(tempo));
+        yield return Ladder("metronome", s => s.MetronomeOf(pulse));
         foreach (var phrase in phrases)
         {
             var (from, to) = phrase.SpanOf(steps);
-            var span = new HalfCounts(to - from);
-            yield return Ladder("phrase " + Words.Number(phrase.Number), s => s.TimeOf(span, tempo).ToTenths());
+            yield return Ladder("phrase " + Words.Number(phrase.Number), s => s.TimeOf(from, to, pulse).ToTenths());
         }
 
         if (steps.Count > 0)
         {
-            var whole = new HalfCounts(PaperSource.EndOf(steps));
-            yield return Ladder("the whole", s => s.TimeOf(whole, tempo).ToTenths());
+            var whole = PaperSource.EndOf(steps);
+            yield return Ladder("the whole", s => s.TimeOf(0, whole, pulse).ToTenths());
         }
     }
 
@@ -80,7 +79,7 @@ public static class TeachingSheet
 
     private static IEnumerable<Block> Budget(Scene scene, TeachingPlan plan)
     {
-        var tempo = scene.Brief.Tempo;
+        var tempo = scene.Pulse.Slowest;
         yield return Block.Heading("What a day may ask of each performer", "one run / whole day");
         yield return Block.Prose($"Falls and head-height hits after the brief's caps for {Words.Many(scene.Brief.Safety.Runs, "run")}, high effort as much as the planned runs take. The performer may always ask for less.");
         yield return Block.Columns(("", 20), ("falls", 11), ("head-height hits", 17), ("high effort", 20));
@@ -96,7 +95,7 @@ public static class TeachingSheet
         }
     }
 
-    private static IEnumerable<Block> Days(Tempo tempo, TeachingPlan plan, DateOnly? from)
+    private static IEnumerable<Block> Days(Pulse pulse, TeachingPlan plan, DateOnly? from)
     {
         var dates = from is { } date ? RehearsalDates.Of(date, plan.Days.Count) : null;
         yield return Block.Heading("Days");
@@ -110,17 +109,17 @@ public static class TeachingSheet
         {
             yield return Block.Gap;
             yield return Block.Item($"Day {Words.Number(day.Number)}  ", (dates is null ? string.Empty : RehearsalDates.Label(dates[day.Number - 1]) + ": ") + $"{day.Aim}, {day.MotionText}");
-            foreach (var block in day.Drills.SelectMany(d => Drill(tempo, d)))
+            foreach (var block in day.Drills.SelectMany(d => Drill(pulse, d)))
             {
                 yield return block;
             }
         }
     }
 
-    private static Block[] Drill(Tempo tempo, Drill drill)
+    private static Block[] Drill(Pulse pulse, Drill drill)
     {
         var repeats = drill.Repeats == 0 ? "mark it only" : Words.Many(drill.Repeats, "time");
         var held = drill.Repeats < drill.Wanted ? $"{Page.Clean(drill.HeldBackBy)} has no more falls or effort left this day" : string.Empty;
-        return [Block.Row((drill.What, 25), ($"{drill.Speed} speed", 19), ("metronome " + drill.Speed.MetronomeOf(tempo), 16), (repeats, 12)), Block.Item("        ", held)];
+        return [Block.Row((drill.What, 25), ($"{drill.Speed} speed", 19), ("metronome " + drill.Speed.MetronomeOf(pulse), 16), (repeats, 12)), Block.Item("        ", held)];
     }
 }

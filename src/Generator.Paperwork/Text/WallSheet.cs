@@ -29,6 +29,7 @@ public static class WallSheet
     [
         .. Page.Wrap(routine.Brief.Title, Page.Width),
         .. Page.Wrap(Facts(routine, steps), Page.Width),
+        .. PulseWords.Of(routine.Brief.Music).SelectMany(l => Page.Wrap(l, Page.Width)),
         Page.Line('='),
         .. Page.Wrap(Cautions.Sheet, Page.Width),
         string.Empty,
@@ -46,9 +47,9 @@ public static class WallSheet
 
     private static string Facts(Routine routine, IReadOnlyList<Step> steps)
     {
-        var tempo = routine.Brief.Tempo;
+        var pulse = routine.Brief.Pulse;
         var end = new HalfCounts(PaperSource.EndOf(steps));
         var library = routine.LibraryVersion.Length > 0 ? $"; library {routine.LibraryVersion}" : string.Empty;
-        return $"{Words.Many(steps.Count, "move")} in {Words.Span(end)}, {Words.Number(tempo.CountsPerMinute)} counts a minute, {Words.Number(decimal.Round(tempo.SecondsIn(end), 1))} s{library}";
+        return $"{Words.Many(steps.Count, "move")} in {Words.Span(end)}, {PulseWords.Of(pulse)}, {Words.Number(decimal.Round(pulse.SecondsWithHolds(0, end.Value), 1))} s{library}";
     }
 }

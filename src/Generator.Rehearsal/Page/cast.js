@@ -74,7 +74,7 @@ function form(brief) {
   const floor = (name, value) => recast('the floor', { ...brief, floor: name === 'mark' ? { ...brief.floor, mark: value } : set(brief.floor, name, value) });
   at('cast-form').replaceChildren(
     line('Title', field('cast-title', 'title', brief.title, v => recast('title', { ...brief, title: v }))),
-    line('Tempo', field('cast-tempo', 'tempo, counts a minute', brief.tempo, v => recast('tempo', { ...brief, tempo: v }), 'decimal'), 'counts a minute'),
+    Array.isArray(brief.tempo) ? line('Tempo', make('span', { textContent: `${brief.tempo.length} passages; change them in the file` })) : line('Tempo', field('cast-tempo', 'tempo, counts a minute', brief.tempo, v => recast('tempo', { ...brief, tempo: v }), 'decimal'), 'counts a minute'),
     make('h3', { textContent: 'Hero' }),
     person('hero', brief.hero, hero),
     make('h3', { textContent: 'Attackers' }),

@@ -36,11 +36,13 @@ public static class RuleBook
         new Climax(),
         new Thinning(),
         new Manner(),
+        new Momentum(),
         new Echo(),
         new Purpose(),
         new Length(),
         new Ending(),
         new Moments(),
+        new Music(),
         new Setbacks(),
     ];
 

@@ -125,7 +125,7 @@ public sealed class Exposure : Rule
         var goesOn = was.EffortFrom is not null && step.Gap < HalfCounts.PerCount;
         var from = goesOn ? was.EffortFrom!.Value : step.Start;
         var told = goesOn && was.EffortTold;
-        var seconds = scene.Brief.Tempo.SecondsIn(new HalfCounts(step.End - from));
+        var seconds = scene.Pulse.SecondsBetween(from, step.End);
         if (seconds > LongestEffort && !told)
         {
             told = true;

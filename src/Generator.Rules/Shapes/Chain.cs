@@ -9,38 +9,63 @@ namespace Generator.Rules.Shapes;
 /// </summary>
 /// <param name="Links">Neighbours in one exchange that are both hits of the hero.</param>
 /// <param name="SameLimb">Of these the second (number from 1) where it is thrown with the limb that has just hit.</param>
+/// <param name="TooAlike">Of these those by which more than one in four of all links so far are so.</param>
 /// <param name="Neighbours">Neighbours in one exchange, whatever they are.</param>
 /// <param name="Against">Of these the second where the hero turns at least 30° to or in one move and at least 30° back for the next.</param>
-public sealed record Chain(int Links, IReadOnlyList<int> SameLimb, int Neighbours, IReadOnlyList<int> Against)
+/// <param name="TooMuch">Of these those by which more than one in ten of all neighbours so far are so.</param>
+public sealed record Chain(int Links, IReadOnlyList<int> SameLimb, IReadOnlyList<int> TooAlike, int Neighbours, IReadOnlyList<int> Against, IReadOnlyList<int> TooMuch)
 {
+    /// <summary>Of a hundred links those that may go on with the same limb.</summary>
+    public const int MostAlike = 25;
+
+    /// <summary>Of a hundred neighbours those that may be wound up.</summary>
+    public const int MostAgainst = 10;
+
     /// <summary>Half hours from which a turn is one that must be wound up.</summary>
     private const int Wound = 2;
 
-    private const BodyParts Limbs = BodyParts.LeftArm | BodyParts.RightArm | BodyParts.LeftLeg | BodyParts.RightLeg;
+    private static readonly BodyParts[] Limbs = [BodyParts.LeftArm, BodyParts.RightArm, BodyParts.LeftLeg, BodyParts.RightLeg];
 
     public static Chain Of(IReadOnlyList<Step> steps)
     {
         var neighbours = steps.Zip(steps.Skip(1)).Where(p => !p.Second.Opens && p.First.HasTarget && p.Second.HasTarget).ToList();
         var links = neighbours.Where(p => p.First.Throws && p.Second.Throws).ToList();
+        var (alike, against) = (links.Select(p => (LimbOf(p.First) & LimbOf(p.Second)) != BodyParts.None).ToList(), neighbours.Select(p => WayOf(p.First) * WayOf(p.Second) < 0).ToList());
         return new Chain(
             links.Count,
-            [.. links.Where(p => (LimbOf(p.First) & LimbOf(p.Second)) != BodyParts.None).Select(p => p.Second.Index + 1)],
+            Numbers(links, alike),
+            Numbers(links, [.. alike.Select((isSo, i) => isSo && Exceeds(alike.Take(i + 1).Count(so => so), i + 1, MostAlike))]),
             neighbours.Count,
-            [.. neighbours.Where(p => IsAgainst(TurnOf(p.First), TurnOf(p.Second))).Select(p => p.Second.Index + 1)]);
+            Numbers(neighbours, against),
+            Numbers(neighbours, [.. against.Select((isSo, i) => isSo && Exceeds(against.Take(i + 1).Count(so => so), i + 1, MostAgainst))]));
     }
 
-    private static int TurnOf(Step step) => step.TurnMade + (step.Technique?.Turn.HalfHours ?? 0);
+    internal static bool Exceeds(int part, int whole, int most) => 100 * part > most * whole;
 
-    private static BodyParts LimbOf(Step step)
+    /// <summary>The limb that hits, on the side of the technique where it has one; none where the move is no hit.</summary>
+    internal static BodyParts LimbOf(Step step)
     {
-        var limbs = step.Technique!.Load.Work & Limbs;
-        return step.Technique.Side switch
+        if (step is not { Throws: true, Technique: { } technique })
         {
-            Side.Left => limbs & (BodyParts.LeftArm | BodyParts.LeftLeg),
-            Side.Right => limbs & (BodyParts.RightArm | BodyParts.RightLeg),
-            _ => limbs,
+            return BodyParts.None;
+        }
+
+        var works = technique.Load.Work & technique.Side switch
+        {
+            Side.Left => BodyParts.LeftArm | BodyParts.LeftLeg,
+            Side.Right => BodyParts.RightArm | BodyParts.RightLeg,
+            _ => BodyParts.All,
         };
+        return Limbs.Where(l => (works & l) != BodyParts.None).Aggregate(BodyParts.None, (all, l) => all | l);
     }
 
-    private static bool IsAgainst(int last, int next) => Math.Abs(last) >= Wound && Math.Abs(next) >= Wound && Math.Sign(last) != Math.Sign(next);
+    /// <summary>The way that the hero turns, in the gap and in the technique together: 1 clockwise, −1 the other way, 0 where it is less than 30°.</summary>
+    internal static int WayOf(Step step)
+    {
+        var turn = step.TurnMade + (step.Technique?.Turn.HalfHours ?? 0);
+        return Math.Abs(turn) < Wound ? 0 : Math.Sign(turn);
+    }
+
+    private static IReadOnlyList<int> Numbers(IReadOnlyList<(Step First, Step Second)> pairs, IReadOnlyList<bool> which) =>
+        [.. pairs.Where((_, i) => which[i]).Select(p => p.Second.Index + 1)];
 }

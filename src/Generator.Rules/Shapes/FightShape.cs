@@ -71,7 +71,7 @@ public sealed class FightShape
     /// <summary>Attacks, walk-ins among them.</summary>
     public int Attacks => Steps.Count(s => s.Attack is not null && s.HasTarget);
 
-    public decimal Seconds => Scene.Brief.Tempo.SecondsIn(new HalfCounts(End));
+    public decimal Seconds => Scene.Pulse.SecondsWithHolds(0, End);
 
     public static FightShape Of(Scene scene, IReadOnlyList<Step> steps) => new(scene, steps);
 

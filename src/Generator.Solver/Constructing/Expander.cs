@@ -42,6 +42,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     private readonly Bystanders bystanders = new(ground.Scene);
     private readonly Answering answering = new(ground.Scene, dice);
     private readonly WalkingRound walking = new(ground.Scene, new Bystanders(ground.Scene), dice, fetching);
+    private readonly Timing timing = new(ground.Scene, thorough ? null : dice);
     private readonly ChildMaker maker = new(ground.Scene, ground.Aims);
     private readonly int openingTries = Math.Clamp(AllOpeningTries / ground.Scene.Cast, FewestOpeningTries, MostOpeningTries);
     private int[]? away;
@@ -272,7 +273,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
         }
 
         var start = fitting.StartOf(node.State, a, choice, bearing, least, most, out var cue);
-        if (start < 0)
+        if (start < 0 || (scene.Brief.Music is not null && (start = timing.Of(node, choice, start, node.State.Time + most)) < 0))
         {
             return false;
         }

@@ -96,14 +96,20 @@ public static class Statements
     {
         if (brief.Tempo.CountsPerMinute > 60)
         {
+            // Passages give way together: lengths go by the fastest of them.
             var easy = brief.Tempo.CountsPerMinute > 100 ? 100 : 60;
             yield return new Statement(
                 $"a tempo of {Number(brief.Tempo.CountsPerMinute)} counts a minute",
-                b => b with { Tempo = new Tempo(easy) },
-                [.. Steps.Select(s => brief.Tempo.CountsPerMinute - (5 * s)).Where(t => t > 60).Append(60).Select(t => ($"a tempo of {Number(t)}", (Func<Brief, Brief>)(b => b with { Tempo = new Tempo(t) })))])
+                b => b.AtTempo(new Tempo(easy)),
+                [.. Steps.Select(s => brief.Tempo.CountsPerMinute - (5 * s)).Where(t => t > 60).Append(60).Select(t => ($"a tempo of {Number(t)}", (Func<Brief, Brief>)(b => b.AtTempo(new Tempo(t)))))])
             {
                 Instead = $"a tempo of {Number(easy)}",
             };
+        }
+
+        if (brief.Music is { Holds.Count: > 0 } music)
+        {
+            yield return new Statement(Amounts.Many(music.Holds.Count, "hold") + " of the music", b => b with { Music = b.Music! with { Holds = [] } }, []) { Instead = "music without holds" };
         }
     }
 

@@ -10,8 +10,8 @@ public static class RuleModules
     [
         new FlowStance(), new FlowHands(), new FlowFacing(), new InReach(), new AnswersAttack(), new Opening(), new NearestFirst(),
         new ResetWindow(), new NoWaiting(), new DeadAir(), new OneContact(), new ClearLane(), new Spacing(), new Underfoot(), new Grip(), new OutStaysOut(),
-        new Able(), new Exposure(), new TempoFloor(), new BlindSide(), new Sightline(), new Variety(), new Share(), new Arc(), new Rhythm(), new Story(), new Climax(), new Thinning(), new Manner(), new Echo(), new Purpose(),
-        new Length(), new Ending(), new Moments(), new Setbacks(),
+        new Able(), new Exposure(), new TempoFloor(), new BlindSide(), new Sightline(), new Variety(), new Share(), new Arc(), new Rhythm(), new Story(), new Climax(), new Thinning(), new Manner(), new Momentum(), new Echo(), new Purpose(),
+        new Length(), new Ending(), new Moments(), new Music(), new Setbacks(),
     ];
 
     /// <summary>Those of which a plan of exchanges can tell something.</summary>

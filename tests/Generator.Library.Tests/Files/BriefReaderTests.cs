@@ -76,6 +76,37 @@ public class BriefReaderTests
         [new Act(45, HeroStanding.OnTop), new Act(30, HeroStanding.InTrouble, 2), new Act(25, HeroStanding.Even)],
         Good($$"""{ {{Least}}, "acts": [ { "share": 0.45, "hero": "on-top" }, { "share": 0.3, "hero": "in-trouble", "setbacks": 2 }, { "share": 0.25, "hero": "even" } ] }""").Acts);
 
+    [Fact]
+    public void Music_has_passages_holds_and_accents()
+    {
+        var brief = Good($$"""{ {{Least}}, "tempo": [ { "tempo": 90 }, { "from": 9, "tempo": 120, "over": 2.5 }, { "from": "13", "tempo": 60 } ], "holds": [ { "count": 9, "counts": 4 }, { "count": 5, "seconds": 1.5 } ], "accents": [ "7&", 3, 3 ] }""");
+        Assert.Equal(new Tempo(120), brief.Tempo);
+        Assert.Equal([new Passage(new(0), new(90), new(0)), new Passage(new(16), new(120), new(5)), new Passage(new(24), new(60), new(0))], brief.Music!.Passages);
+        Assert.Equal([new MusicHold(new(8), 1.5m, null), new MusicHold(new(16), null, 4)], brief.Music.Holds);
+        Assert.Equal([new HalfCounts(4), new HalfCounts(13)], brief.Music.Accents);
+        Assert.Null(Good($$"""{ {{Least}}, "tempo": 90, "holds": [], "accents": [] }""").Music);
+    }
+
+    [Theory]
+    [InlineData("\"tempo\": []", "The list has no passage.")]
+    [InlineData("\"tempo\": [ { \"from\": 5, \"tempo\": 90 } ]", "The first passage begins at count 1")]
+    [InlineData("\"tempo\": [ { \"tempo\": 90, \"over\": 2 } ]", "The first passage begins at count 1")]
+    [InlineData("\"tempo\": [ { \"tempo\": 90 }, { \"from\": 3, \"tempo\": 99, \"over\": 4 }, { \"from\": 6, \"tempo\": 60 } ]", "before the one above it has come to its tempo")]
+    [InlineData("\"tempo\": [ { \"from\": 1 } ]", "\"tempo\" is missing.")]
+    [InlineData("\"holds\": [ { \"count\": 3 } ]", "so many seconds")]
+    [InlineData("\"holds\": [ { \"count\": 3, \"seconds\": 1, \"counts\": 2 } ]", "so many seconds")]
+    [InlineData("\"holds\": [ { \"count\": \"3&\", \"seconds\": 1 } ]", "Count 3& lies between two beats")]
+    [InlineData("\"holds\": [ { \"count\": 3, \"seconds\": 1 }, { \"count\": 3, \"counts\": 1 } ]", "Count 3 is held twice.")]
+    [InlineData("\"holds\": [ { \"count\": 900, \"seconds\": 1 } ]", "The fight is over by count")]
+    [InlineData("\"accents\": [ 900 ]", "The fight is over by count")]
+    [InlineData("\"accents\": [ 0 ]", "is not a count")]
+    public void Music_that_cannot_be_played_is_refused(string words, string says)
+    {
+        var text = BriefReader.Parse(new SourceFile("a.json", $"{{ {Least}, {words} }}"), TinyBook.Book).ToText();
+        Assert.Contains(says, text, StringComparison.Ordinal);
+        Assert.Contains("Maybe", text, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("\"acts\": [ { \"share\": 0.5, \"hero\": \"even\" } ]", "acts: The shares of the acts add up to 0.5.")]
     [InlineData("\"acts\": [ { \"share\": 1, \"hero\": \"on-top\" } ], \"setbacks\": 1", "setbacks: The brief asks for 1 setback, its acts for 0.")]

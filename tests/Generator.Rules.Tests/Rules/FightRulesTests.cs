@@ -45,6 +45,7 @@ public sealed class FightRulesTests
 
             Equal("thinning", ((off["first-out"] + 9) / 10) + off["lacking-moves"] + off["blows"]);
             Equal("manner", off["out-of-manner"] + (3 * off["avoided"]) + (2 * off["missing"]));
+            Equal("momentum", off["same-limb"] + off["wound-up"]);
             Equal("echo", (2 * off["beaten-later"]) + (fight.Brief.Signature is null ? 0 : EchoOf(off, shape)));
             Equal("purpose", (2 * off["idle-holds"]) + off["punch-bags"] + off["unseen"]);
 

@@ -110,7 +110,7 @@ internal sealed class TinyWorld
         var block = Technique("block", Family.Defence, seconds ? ["stopped", "bumps", "sent"] : ["stopped", "folds", "sent"]);
         yield return block with { Answers = lines, LeftEnd = block.LeftNeed == HandNeed.Guard ? HandEnd.Out : HandEnd.Unchanged };
         var strike = Technique("strike", Family.Strike, seconds ? ["bumps", "falls"] : ["folds", answers.Next(2) == 0 ? "falls" : "parries"]);
-        yield return strike with { Needs = Chance(40) ? PostureSet.Of(Posture.OffBalance, Posture.Ready) : posture, RightNeed = HandNeed.Guard, RightEnd = HandEnd.Out };
+        yield return strike with { Needs = Chance(40) ? PostureSet.Of(Posture.OffBalance, Posture.Ready) : posture, RightNeed = HandNeed.Guard, RightEnd = HandEnd.Out, Load = new Load { Work = BodyParts.RightArm } };
         yield return Technique("finish", Family.Finish, "out") with { Needs = PostureSet.Of(Posture.Folded, Posture.OnBack, Posture.HeldArm) };
         if (seconds)
         {
@@ -273,6 +273,7 @@ internal sealed class TinyWorld
         string[] words = ["strike", "swing", "catch", "grab", "finish"];
         return brief with
         {
+            Music = Music(new Random(seed ^ 0x3333)),
             Hero = brief.Hero with { Manner = manners[likes.Next(4)] },
             Attackers = [.. brief.Attackers.Select(a => a with { Manner = manners[likes.Next(4)] })],
             Signature = likes.Next(3) == 0 ? "strike" : likes.Next(3) == 0 ? "swing" : null,
@@ -280,6 +281,12 @@ internal sealed class TinyWorld
             Favour = likes.Next(3) == 0 ? [words[2 + likes.Next(3)]] : [],
         };
     }
+
+    private static Music? Music(Random beats) => beats.Next(3) != 0 ? null : new Music
+    {
+        Holds = beats.Next(2) == 0 ? [] : [new MusicHold(new HalfCounts(4 + (2 * beats.Next(3))), 2m, null)],
+        Accents = beats.Next(3) == 0 ? [] : [new HalfCounts(3 + beats.Next(3)), new HalfCounts(7 + beats.Next(4))],
+    };
 
     private Brief DrawBrief()
     {
