@@ -18,7 +18,6 @@ internal static class PlaybackData
         var data = new JObject
         {
             ["tempo"] = view.Source.Brief.Pulse.At(0).CountsPerMinute,
-            ["clock"] = Clock(view),
             ["metre"] = Math.Round(view.Painter.Window.Scale * 100, 3),
             ["inner"] = new JArray(Inner(view.Painter.Window.Inner)),
             ["from"] = view.Course.From,
@@ -28,6 +27,11 @@ internal static class PlaybackData
             ["performers"] = new JArray(view.Course.Performers.Select(p => Of(view, p))),
             ["moves"] = new JArray(view.Moves.Select(m => new JArray(view.Source.Steps[m.Number - 1].Start, view.Source.Steps[m.Number - 1].End, m.Attacker, Caption(m)))),
         };
+        if (Clock(view) is { } clock)
+        {
+            data["clock"] = clock;
+        }
+
         using var text = new StringWriter { NewLine = "\n" };
         using var writer = new JsonTextWriter(text) { StringEscapeHandling = StringEscapeHandling.EscapeHtml };
         data.WriteTo(writer);
