@@ -38,7 +38,7 @@ internal sealed class TinyWorld
             ? new Book("tiny", Stances(), new Settle(), Techniques(), Attacks(), Reactions()) { Manners = Manners }
             : new Book("tiny", Stances(), new Settle(), Holding(holds), Attacks(), Reactions()) { Holds = holds, Manners = Manners };
         (Rows, MostGap) = holds is null ? (Rows, MostGap) : (3, 0);
-        Brief = Liking(seed, holds is null ? DrawBrief() : Opposite(DrawBrief()));
+        Brief = Liking(seed, holds is null ? DrawBrief() : Opposite(DrawBrief()), !seconds && holds is null && !beside);
         Brief = beside ? Brief with { Attackers = [.. Brief.Attackers.Select((a, i) => a with { Bearing = new Bearing(i), Distance = new Centimetres(150 + (110 * i)) })] } : Brief;
         Placements = [.. Brief.Attackers.Select(a => new Placement(a.Bearing!.Value, a.Distance!.Value, a.Entrance!.Value))];
         Scene = new Scene(Brief, Book);
@@ -265,15 +265,15 @@ internal sealed class TinyWorld
         new() { Id = "holder", Name = "Holder", Attacks = [AttackKind.Grab], Families = [Family.Throw, Family.Lock] },
     ];
 
-    /// <summary>Manners and wishes, by chance of their own: judged where there are acts, or because they are asked for.</summary>
-    private static Brief Liking(int seed, Brief brief)
+    /// <summary>Manners, wishes and music, by chance of their own: judged where there are acts, or because they are asked for.</summary>
+    private static Brief Liking(int seed, Brief brief, bool plays)
     {
         var likes = new Random(seed ^ 0x777);
         string?[] manners = [null, null, "swinger", "holder"];
         string[] words = ["strike", "swing", "catch", "grab", "finish"];
         return brief with
         {
-            Music = Music(new Random(seed ^ 0x3333)),
+            Music = plays ? Music(new Random(seed ^ 0x3333)) : null,
             Hero = brief.Hero with { Manner = manners[likes.Next(4)] },
             Attackers = [.. brief.Attackers.Select(a => a with { Manner = manners[likes.Next(4)] })],
             Signature = likes.Next(3) == 0 ? "strike" : likes.Next(3) == 0 ? "swing" : null,
