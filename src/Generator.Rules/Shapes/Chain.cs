@@ -66,6 +66,6 @@ public sealed record Chain(int Links, IReadOnlyList<int> SameLimb, IReadOnlyList
         return Math.Abs(turn) < Wound ? 0 : Math.Sign(turn);
     }
 
-    private static IReadOnlyList<int> Numbers(IReadOnlyList<(Step First, Step Second)> pairs, IReadOnlyList<bool> which) =>
+    private static int[] Numbers(List<(Step First, Step Second)> pairs, List<bool> which) =>
         [.. pairs.Where((_, i) => which[i]).Select(p => p.Second.Index + 1)];
 }

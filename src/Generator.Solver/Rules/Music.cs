@@ -65,7 +65,7 @@ public sealed class Music : RuleModule
         model.Cp.And($"accentattack[{slot.Index}]", slot.HasAttack, model.AttackIs(slot, k => k.IsWalkIn, $"accentwalk[{slot.Index}]").Not()),
         model.UseIs(slot, u => u.HasTarget && u.Technique is { } t && (t.IsHit || t.Family == Family.Throw), $"accentblow[{slot.Index}]"));
 
-    private void Accent(MoveModel model, IReadOnlyList<(BoolVar Attack, BoolVar Blow)> contacts, int at)
+    private void Accent(MoveModel model, List<(BoolVar Attack, BoolVar Blow)> contacts, int at)
     {
         var (cp, after) = (model.Cp, model.Scene.Settle.ContactAfter.Value);
         var (lands, past) = (new List<ILiteral>(), new List<ILiteral>());
