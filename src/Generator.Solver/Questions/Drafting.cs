@@ -21,6 +21,7 @@ public static class Drafting
     /// <param name="stop">Stops the search; the best routine so far is returned.</param>
     public static DraftResult Draft(Brief brief, Book book, DraftOptions options, IProgress<DraftProgress>? progress = null, CancellationToken stop = default)
     {
+        SeveralMarksException.Refuse(brief, "Drafting");
         var clock = Stopwatch.StartNew();
         var complete = DraftBrief.Complete(brief, book);
         var scene = new Scene(complete, book);
