@@ -1,3 +1,4 @@
+using Generator.Figures.Bodies;
 using Generator.Figures.Posing;
 
 namespace Generator.Paperwork.Following;

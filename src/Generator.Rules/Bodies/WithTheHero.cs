@@ -6,10 +6,17 @@ namespace Generator.Rules.Bodies;
 /// <summary>
 /// Whom the hero comes too near on the way from mark to mark, and who comes onto the floor through the mark of the moment. The partner of a travel move, and whoever goes along, is left to the technique.
 /// </summary>
-internal static class WithTheHero
+public static class WithTheHero
 {
+    /// <summary>Somebody who comes onto the floor would come too near to the hero, on whatever mark the hero was by then.</summary>
+    /// <param name="scene">The floor.</param>
+    /// <param name="hero">The hero's way so far.</param>
+    /// <param name="way">That of who comes.</param>
+    public static bool MeetsOnTheWay(Scene scene, Leg hero, Leg way) => way.Chain().Where(l => l.Kind == LegKind.Enters)
+        .Any(other => hero.Chain().Any(own => FloorGeometry.Whole(own.Apart(other)) < Meeting.Wanted(scene.Settle, own.Kind, other.Kind)));
+
     /// <summary>Adds those of a step to a list; true where there is no list and there are some.</summary>
-    public static bool Meetings(Scene scene, Step step, List<Meeting>? found)
+    internal static bool Meetings(Scene scene, Step step, List<Meeting>? found)
     {
         for (var a = 0; a < scene.Cast; a++)
         {
