@@ -122,7 +122,7 @@ internal sealed class Aims
     public double ActBegins(int act) => act == Plan!.Acts.Count ? Total : Plan.Begins(act) * (ByTime ? 1 : Pace);
 
     /// <summary>When the hero should come to a mark, on the scale of <see cref="Total"/>: the fight is shared evenly among the marks.</summary>
-    public double TravelDue(int mark) => Total * mark / Scene.Marks.Count;
+    public double TravelDue(int mark) => Total * (mark - 0.2) / Scene.Marks.Count;
 
     /// <summary>Sooner than this nobody goes there.</summary>
     public double TravelsFrom(int mark) => Total * (mark - 0.4) / Scene.Marks.Count;

@@ -37,7 +37,7 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
     private const double ActGrace = 0.3;
 
     /// <summary>What being late for a mark costs in points a half count, and the half counts that a travel move needs at the end.</summary>
-    private const double TravelLate = 0.25, TravelTime = 8;
+    private const double TravelLate = 0.5, TravelTime = 8;
 
     private readonly double patience = aims.Scene.Brief.Pace.Patience.Value;
     private readonly double longestPause = aims.Scene.Brief.Pace.LongestPause.Value;
@@ -200,7 +200,7 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
         var owed = 0.0;
         for (var mark = node.State.Mark + 1; mark < aims.Scene.Marks.Count; mark++)
         {
-            owed += Math.Min(6, TravelLate * Math.Max(0, progress - aims.TravelDue(mark))) + (progress > aims.Total - (TravelTime * (aims.Scene.Marks.Count - mark)) ? 20 : 0);
+            owed += Math.Min(10, TravelLate * Math.Max(0, progress - aims.TravelDue(mark))) + (progress > aims.Total - (TravelTime * (aims.Scene.Marks.Count - mark)) ? 20 : 0);
         }
 
         return owed;
