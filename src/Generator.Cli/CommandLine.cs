@@ -30,6 +30,11 @@ public static class CommandLine
             desk.Err.WriteLine(UnseenMarks.Shown(refused.Message));
             return refused.Code;
         }
+        catch (Solver.SeveralMarksException several)
+        {
+            desk.Err.WriteLine(UnseenMarks.Shown(several.Message));
+            return ExitCode.Input;
+        }
         catch (OutputException full)
         {
             desk.Err.WriteLine(full.Message);

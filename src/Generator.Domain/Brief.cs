@@ -22,6 +22,12 @@ public sealed record Brief
 
     public FloorPlan Floor { get; init; } = new();
 
+    /// <summary>The marks between which the hero travels, the first where the fight begins; none: the floor's own is the only one.</summary>
+    public IReadOnlyList<HeroMark> Marks { get; init; } = [];
+
+    /// <summary>The hero works from several marks.</summary>
+    public bool Travels => Marks.Count > 1;
+
     public HeroPart Hero { get; init; } = new() { Name = "Hero", Skill = Skill.Stunt };
 
     /// <summary>1 to 8, in the order A1, A2 …</summary>

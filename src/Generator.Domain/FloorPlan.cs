@@ -9,6 +9,7 @@ public sealed record FloorPlan
 
     public Centimetres Depth { get; init; } = new(800);
 
+    /// <summary>The hero's mark; where there are several, the first.</summary>
     public Centimetres MarkX { get; init; } = new(400);
 
     public Centimetres MarkY { get; init; } = new(400);

@@ -22,6 +22,7 @@ public static class Mirror
         Load = technique.Load.Mirrored,
         PartnerLoad = technique.PartnerLoad.Mirrored,
         SupportLoad = technique.SupportLoad.Mirrored,
+        Travel = technique.Travel?.Mirrored(),
     };
 
     public static Attack Of(Attack attack) => attack with

@@ -22,6 +22,9 @@ public sealed record Move
 
     public string? Reaction { get; init; }
 
+    /// <summary>Number of the brief's mark to which a travel move leads, from 0; null for every other move.</summary>
+    public int? To { get; init; }
+
     /// <summary>
     /// The stance to which the hero changes in the gap before the technique; null where they stay as they are, or where nobody says and the
     /// choice is the soonest reached.

@@ -115,8 +115,11 @@ public sealed record Technique
     /// <summary>A pause that gets the hero up rather than a beat of the story.</summary>
     public bool Recovery { get; init; }
 
+    /// <summary>What makes it a travel move; null for a technique that ends on the mark on which it began.</summary>
+    public Travel? Travel { get; init; }
+
     /// <summary>A pause that is a beat of the story.</summary>
-    public bool IsStoryPause => Family == Family.Pause && !Recovery;
+    public bool IsStoryPause => Family == Family.Pause && !Recovery && Travel is null;
 
     /// <summary>A setback in which the attack ends in a grip on the hero, be it a grab or a tackle that holds on.</summary>
     public bool Seizes => Family == Family.Setback && (EndBound is Bound.Front or Bound.Rear || LeftEnd == HandEnd.Held || RightEnd == HandEnd.Held);

@@ -76,7 +76,8 @@ public sealed class Ability
     public string? WhyNotReaction(int r, int attacker) => reaction[r, attacker];
 
     private string? Technique(Technique t, Brief brief, Book book) =>
-        Skilled(t.Name, t.HeroSkill, brief.Hero)
+        (t.Travel is not null && !brief.Travels ? $"{t.Name} goes to another mark, and the brief has one only" : null)
+        ?? Skilled(t.Name, t.HeroSkill, brief.Hero)
         ?? Asked(t.Name, t.Demands, t.Load, brief.Hero, book.Settle)
         ?? Started(t)
         ?? (t.EndStance is { } end ? WhyNotStance(end, end) : null)

@@ -14,7 +14,7 @@ public sealed class Availability
     {
         this.scene = scene;
         var book = scene.Book;
-        Techniques = [.. OutOf(book.Techniques.Select((t, i) => (t.BaseId, Why(i))))];
+        Techniques = [.. OutOf(book.Techniques.Select((t, i) => (t.BaseId, IsAsked(t) ? Why(i) : null)))];
         Attacks = [.. OutOf(book.Attacks.Select((a, i) => (a.BaseId, Nobody(who => scene.Able.WhyNotAttack(i, who)))))];
         Reactions = [.. OutOf(book.Reactions.Select((r, i) => (r.Id, Nobody(who => scene.Able.WhyNotReaction(i, who)))))];
     }
@@ -28,6 +28,9 @@ public sealed class Availability
 
     private static IEnumerable<(string Id, string Reason)> OutOf(IEnumerable<(string Id, string? Reason)> all) =>
         all.GroupBy(p => p.Id, StringComparer.Ordinal).Where(g => g.All(p => p.Reason is not null)).Select(g => (g.Key, g.First().Reason!));
+
+    /// <summary>Where there is one mark nobody asks for travel moves, so that nothing takes them out.</summary>
+    private bool IsAsked(Technique technique) => technique.Travel is null || scene.Brief.Travels;
 
     private string? Why(int index)
     {

@@ -16,9 +16,13 @@ public sealed class FloorReach
     private readonly int clearance;
     private readonly IReadOnlyList<CameraPosts.Post> posts;
 
-    public FloorReach(FloorPlan floor, Settle settle, IReadOnlyList<Camera>? cameras = null)
+    /// <param name="floor">The floor, its mark the one round which is looked.</param>
+    /// <param name="settle">What is kept clear.</param>
+    /// <param name="cameras">Cameras as seen from the first mark.</param>
+    /// <param name="mark">That mark as seen from the first.</param>
+    public FloorReach(FloorPlan floor, Settle settle, IReadOnlyList<Camera>? cameras = null, Place mark = default)
     {
-        (this.floor, clearance, posts) = (floor, settle.EdgeClearance.Value, CameraPosts.Of(cameras ?? []));
+        (this.floor, clearance, posts) = (floor, settle.EdgeClearance.Value, [.. CameraPosts.Of(cameras ?? []).Select(p => mark == default ? p : p with { X = p.X - mark.X, Y = p.Y - mark.Y })]);
         for (var b = 0; b < Bearing.Circle; b++)
         {
             var (dx, dy) = new Bearing(b).Direction;

@@ -37,6 +37,7 @@ public sealed class Scene
         Cast = brief.Attackers.Count;
         Floor = new FloorReach(brief.Floor, book.Settle, brief.Cameras);
         Entries = new Entries(brief.Floor, Floor, book.Settle);
+        Marks = brief.Travels ? new Marks(brief, book.Settle, Floor) : Marks.One(Floor);
         Able = new Ability(brief, book);
         Plan = ActPlan.Of(brief);
         Likings = new Likings(brief, book);
@@ -80,7 +81,11 @@ public sealed class Scene
     /// <summary>Number of attackers.</summary>
     public int Cast { get; }
 
+    /// <summary>The floor as it lies round the first mark.</summary>
     public FloorReach Floor { get; }
+
+    /// <summary>The marks between which the hero travels.</summary>
+    public Marks Marks { get; }
 
     /// <summary>How those who are not in from the start come onto the floor.</summary>
     public Entries Entries { get; }
@@ -186,6 +191,14 @@ public sealed class Scene
         var perHalfCount = 30 * Settle.FastestSent.Value;
         return ((way * Brief.Tempo.CountsPerMinute) + perHalfCount - 1) / perHalfCount;
     }
+
+    /// <summary>Half counts from the start of a technique to its end: a travel move takes as long as its way besides, from the contact on where an attack brings it about.</summary>
+    /// <param name="technique">The technique.</param>
+    /// <param name="way">Of the hero to another mark, in centimetres; 0 for who stays.</param>
+    /// <param name="meetsAttack">There is an attack.</param>
+    public int Lasts(Technique technique, int way, bool meetsAttack) => technique.Travel is { } travel && way > 0
+        ? Math.Max(technique.Length.Value, Brief.Tempo.AtLeast(travel.SecondsFor(new Centimetres(way))).Value + (meetsAttack ? Settle.ContactAfter.Value : 0))
+        : technique.Length.Value;
 
     /// <summary>Whoever ends a move free of the hero ends no nearer to the mark than two bodies need, upright or lying: they give ground, or roll clear. Centimetres.</summary>
     public int NearestFor(Posture posture) => posture.IsControlled() || posture == Posture.Gripping ? 0 : 2 * Settle.BodyRadius.Value;

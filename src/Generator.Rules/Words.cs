@@ -47,8 +47,8 @@ internal static class Words
     };
 
     /// <summary>What ends the floor on a bearing, and how far out.</summary>
-    public static string FloorEnds(Scene scene, int bearing) =>
-        scene.Floor.InTheWay(bearing) is { } thing ? $"{thing} closes the floor at {Metres(scene.Floor[bearing])}" : $"the floor is clear for {Metres(scene.Floor[bearing])}";
+    public static string FloorEnds(FloorReach floor, int bearing) =>
+        floor.InTheWay(bearing) is { } thing ? $"{thing} closes the floor at {Metres(floor[bearing])}" : $"the floor is clear for {Metres(floor[bearing])}";
 
     public static string Metres(int centimetres) => new Centimetres(centimetres).ToString();
 

@@ -28,7 +28,7 @@ public static class RandomRoutine
 
     private static Move Move(Chance chance, int start, int cast, Book book)
     {
-        var technique = chance.Percent(90) ? chance.One(book.Techniques) : null;
+        var technique = chance.Percent(90) ? chance.One([.. book.Techniques.Where(t => t.Travel is null)]) : null;
         var attack = technique is null || chance.Percent(40) ? chance.One(book.Attacks) : null;
         int? attacker = technique is { HasNoTarget: true } && attack is null ? null : chance.Whole(0, cast - 1);
         return new Move

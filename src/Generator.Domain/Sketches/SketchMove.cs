@@ -30,6 +30,9 @@ public sealed record SketchMove
     /// <summary>Clock position from which the attacker comes.</summary>
     public Bearing? From { get; init; }
 
+    /// <inheritdoc cref="Move.To"/>
+    public int? To { get; init; }
+
     /// <summary>A remark of the writer's; stays with the move.</summary>
     public string Note { get; init; } = string.Empty;
 

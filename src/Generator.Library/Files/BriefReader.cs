@@ -36,7 +36,8 @@ public static class BriefReader
         var length = Length(root, lengthRequired);
         var latest = length is { Counts: { } counts } ? HalfCounts.FromCounts(counts + length.Tolerance) : new HalfCounts(int.MaxValue);
         var hero = PerformerReader.Hero(root.Object("hero"), book);
-        var floor = FloorReader.Floor(root.Object("floor"));
+        var marks = MarksReader.Read(root);
+        var floor = FloorReader.Floor(root.Object("floor"), marks.Count > 0 ? marks[0].Mark : null);
         var attackers = PerformerReader.Attackers(root, hero, floor, latest, book);
         var cast = new Cast([.. attackers.Select(a => a.Name)]);
         var setbacks = root.Whole("setbacks", Measures.Asked);
@@ -48,6 +49,7 @@ public static class BriefReader
             Music = music,
             Length = length,
             Floor = floor,
+            Marks = [.. marks.Select(m => m.Mark)],
             Hero = hero,
             Attackers = attackers,
             Cameras = FloorReader.Cameras(root),
@@ -65,6 +67,7 @@ public static class BriefReader
             Safety = Safety(root.Object("safety")),
             Ending = Ending(root.Object("ending"), cast),
         };
+        MarksReader.Check(marks, floor, brief.Cameras);
         WishReader.Check(root, brief);
         root.Finish();
         return brief;

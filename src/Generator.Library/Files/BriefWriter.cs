@@ -18,6 +18,7 @@ public static class BriefWriter
         ("accents", List((brief.Music?.Accents ?? []).Select(Count))),
         ("length", brief.Length is { } length ? Fields(("counts", length.Counts), ("moves", length.Moves), ("tolerance", length.Tolerance)) : null),
         ("floor", Floor(brief.Floor)),
+        ("marks", List(brief.Marks.Select(m => Fields(("name", m.Name), ("x", Metres(m.X)), ("y", Metres(m.Y)))))),
         ("hero", Performer(brief.Hero, ("lead", brief.Hero.Lead is { } lead ? EnumWords.Of(lead) : "none"), ("kneels", brief.Hero.Kneels is { } knee ? EnumWords.Of(knee) : null))),
         ("attackers", new JArray(brief.Attackers.Select(Attacker))),
         ("cameras", List(brief.Cameras.Select(c => Fields(("name", c.Name), ("bearing", Clock(c.Bearing)), ("distance", Metres(c.Distance)), ("height", Metres(c.Height)))))),

@@ -8,28 +8,35 @@ namespace Generator.Library.Files;
 internal static class FloorReader
 {
     /// <summary>A camera nearer than this stands where the hero does: the camera's own half width and the hero's, 25 cm.</summary>
-    private static readonly Centimetres OnTheMark = Camera.Around + new Centimetres(25);
+    internal static readonly Centimetres OnTheMark = Camera.Around + new Centimetres(25);
 
-    public static FloorPlan Floor(ObjectReader? reader)
+    /// <param name="reader">The floor; null where the brief has none.</param>
+    /// <param name="first">Where the fight begins if the brief names marks.</param>
+    public static FloorPlan Floor(ObjectReader? reader, HeroMark? first = null)
     {
+        var blank = first is null ? new FloorPlan() : new FloorPlan { MarkX = first.X, MarkY = first.Y };
         if (reader is null)
         {
-            return new FloorPlan();
+            return blank;
         }
 
-        var blank = new FloorPlan();
         var width = reader.Metres("width", Measures.FloorSide) ?? blank.Width;
         var depth = reader.Metres("depth", Measures.FloorSide) ?? blank.Depth;
         var mark = reader.Numbers("mark", 2, Measures.Place);
+        if (first is not null && mark is not null && (Centimetres.FromMetres(mark[0]) != first.X || Centimetres.FromMetres(mark[1]) != first.Y))
+        {
+            reader.Refuse("mark", $"The fight begins at the first of the marks, {FieldText.Quote(first.Name)}, and the floor names another place.", "Maybe leave it out here.");
+        }
+
         var floor = new FloorPlan
         {
             Width = width,
             Depth = depth,
-            MarkX = mark is null ? new Centimetres(width.Value / 2) : Centimetres.FromMetres(mark[0]),
-            MarkY = mark is null ? new Centimetres(depth.Value / 2) : Centimetres.FromMetres(mark[1]),
+            MarkX = first?.X ?? (mark is null ? new Centimetres(width.Value / 2) : Centimetres.FromMetres(mark[0])),
+            MarkY = first?.Y ?? (mark is null ? new Centimetres(depth.Value / 2) : Centimetres.FromMetres(mark[1])),
             Surface = reader.Word<Surface>("surface") ?? blank.Surface,
         };
-        if (floor.MarkX > width || floor.MarkY > depth)
+        if (first is null && (floor.MarkX > width || floor.MarkY > depth))
         {
             reader.Refuse("mark", $"The mark lies off the floor, which is {width} wide and {depth} deep.", "Maybe width and depth are swapped.");
         }

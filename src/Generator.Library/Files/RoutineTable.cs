@@ -12,6 +12,11 @@ public static class RoutineTable
     /// <summary>The names of the columns.</summary>
     public static IReadOnlyList<string> Columns { get; } = [.. RoutineRow.Fields, .. OpeningColumns.All];
 
+    /// <summary>Those that a fight under a brief has: without marks nobody goes to one.</summary>
+    public static IReadOnlyList<string> ColumnsOf(Brief brief) => brief.Travels ? Columns : Usual;
+
+    private static readonly IReadOnlyList<string> Usual = [.. RoutineRow.Usual, .. OpeningColumns.All];
+
     /// <summary>The name of a column that says of a routine that it must not be performed, for whoever reads the table; it is passed over, since what is wrong is found anew.</summary>
     public const string Warning = "warning";
 
@@ -19,7 +24,7 @@ public static class RoutineTable
     public static IEnumerable<IReadOnlyList<JValue?>> Rows(Routine routine) =>
         Openings(routine.Brief, routine.Placements)
             .Concat(routine.Moves.Select(m => RoutineWriter.Row(routine.Brief, m)))
-            .Select(IReadOnlyList<JValue?> (row) => [.. Columns.Select(c => (JValue?)row[c])]);
+            .Select(IReadOnlyList<JValue?> (row) => [.. ColumnsOf(routine.Brief).Select(c => (JValue?)row[c])]);
 
     /// <summary>A row for each attacker whose opening place is said.</summary>
     internal static IEnumerable<JObject> Openings(Brief brief, IEnumerable<Placement?> placements) =>

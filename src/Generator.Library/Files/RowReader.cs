@@ -8,7 +8,7 @@ namespace Generator.Library.Files;
 /// Turns rows into moves: words into ids of the library, names into numbers of the cast. Whether the moves make sense, whether their counts go
 /// upwards and their reactions suit, is for the audit to say.
 /// </summary>
-internal sealed class RowReader(Cast cast, Vocabulary words)
+internal sealed class RowReader(Cast cast, IReadOnlyList<HeroMark> marks, Vocabulary words)
 {
     /// <summary>The move; worthless once a problem has been added.</summary>
     public Move Read(RoutineRow row)
@@ -25,6 +25,7 @@ internal sealed class RowReader(Cast cast, Vocabulary words)
             Attack = attack?.Id,
             Technique = technique?.Id,
             Reaction = Reaction(row, technique)?.Id,
+            To = MarkWords.Of(row, technique, marks),
             Stance = Stance(row),
             Linger = Linger(row),
             Note = row.Text("note") ?? string.Empty,

@@ -22,7 +22,7 @@ public static class LibraryLoader
     private static readonly string[] RecordFiles =
     [
         "reactions.json", "attacks.json", "defences.json", "strikes.json", "kicks.json", "throws.json",
-        "locks.json", "escapes.json", "finishes.json", "setbacks.json", "pauses.json", "manners.json",
+        "locks.json", "escapes.json", "finishes.json", "setbacks.json", "pauses.json", "travels.json", "manners.json",
     ];
 
     /// <summary>Names of all files that a library folder must hold.</summary>
@@ -99,6 +99,11 @@ public static class LibraryLoader
         NameChecks.Check(records);
         AttackChecks.Check(records);
         TechniqueChecks.Check(records);
+        foreach (var (technique, source) in records.Techniques)
+        {
+            TravelReader.Check(technique, settle, source);
+        }
+
         LoadChecks.Check(records, stances);
         if (notebookFile is not null && problems.IsEmpty)
         {

@@ -108,6 +108,7 @@ internal static class TechniqueChecks
     /// <summary>What takes the hero out of a hold on somebody; null for nothing.</summary>
     private static string? Leaves(Technique technique) => technique switch
     {
+        _ when technique.Travel is not null => "goes to another mark",
         _ when technique.Load.Jump != BodyParts.None => "leaves the floor",
         _ when Math.Abs(technique.Turn.HalfHours) >= BigTurn => "turns",
         _ when technique.Band.StepIn >= BigStep => "steps far in",

@@ -62,6 +62,7 @@ internal static class TechniqueReader
             TakesTwo = source.Flag("takesTwo"),
             CarriesHeld = source.Flag("carriesHeld"),
             Recovery = source.Flag("recovery"),
+            Travel = TravelReader.Of(source),
             Hazard = source.FreeText("hazard"),
             Safety = source.RequiredText("safety", "\"safety\": \"How it is kept safe.\""),
         };

@@ -1,4 +1,4 @@
 namespace Generator.Paperwork.Floor;
 
-/// <summary>A way in on a plan.</summary>
-public sealed record Door(Point At, string Name);
+/// <summary>A way in on a plan, or one of several marks.</summary>
+public sealed record Door(Point At, string Name, bool IsMark = false);

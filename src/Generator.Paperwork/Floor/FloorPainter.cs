@@ -95,11 +95,16 @@ public sealed class FloorPainter
 
     private LabelPlacer Placer => new(Window.Width, Window.Height) { Home = Window.Inner };
 
+    /// <summary>The marks between which the hero goes; one alone needs no sign beside the hero's own.</summary>
+    private IEnumerable<Door> Marks() => !source.Brief.Travels
+        ? []
+        : source.Brief.Marks.Select((m, i) => (m.Name, Place: source.Scene.Marks[i])).Where(m => Window.Shows(m.Place)).Select(m => new Door(Window.Of(m.Place), Page.Clean(m.Name), IsMark: true));
+
     private FloorPicture Paint(IReadOnlyList<Step> steps, int from, int to, IReadOnlyList<PerformerCourse> performers, LabelPlacer? labels = null, IReadOnlyList<Marker>? opening = null)
     {
         var placer = labels ?? Placer;
         var markers = opening?.ToList() ?? performers.Select(p => (Performer: p, From: SeenFrom(p, from, to))).Where(p => p.From < to).Select(p => MarkerOf(p.Performer, p.From, StyleOf(p.Performer.DoingAt(p.From)))).ToList();
-        var ways = performers.Where(p => !p.IsHero && IsOnTheMove(p, SeenFrom(p, from, to), to)).Select(p => WayOf(p, SeenFrom(p, from, to), to)).ToList();
+        var ways = performers.Where(p => IsOnTheMove(p, SeenFrom(p, from, to), to)).Select(p => WayOf(p, SeenFrom(p, from, to), to)).ToList();
         var ends = ways.Where(w => course.Performers[w.Performer + 1].FigureAt(to) != Figure.Away).Select(w => MarkerOf(course.Performers[w.Performer + 1], to, "end")).ToList();
         var falls = steps.SelectMany(FallsIn).ToList();
         var lenses = source.Brief.Cameras.Select(c => LensOf(c, steps)).ToList();
@@ -123,7 +128,7 @@ public sealed class FloorPainter
         ShunLines(placer, ways, lenses);
         var things = source.Brief.Floor.Obstacles.Select(ThingOf).Where(t => t.Box.Overlaps(Window.Inner)).Select(t => t with { Box = t.Box.Within(Window.Inner) }).ToList();
         var doors = source.Brief.Floor.WaysIn.Select(w => (Name: Page.Clean(w.Name), Place: new Place(w.X.Value - source.Brief.Floor.MarkX.Value, w.Y.Value - source.Brief.Floor.MarkY.Value)))
-            .Where(w => Window.Shows(w.Place)).Select(w => new Door(Window.Of(w.Place), w.Name)).ToList();
+            .Where(w => Window.Shows(w.Place)).Select(w => new Door(Window.Of(w.Place), w.Name)).Concat(Marks()).ToList();
         foreach (var door in doors)
         {
             placer.Take(Box.Around(door.At.X, door.At.Y, 16, 16));
@@ -222,7 +227,7 @@ public sealed class FloorPainter
     private string Named(PerformerCourse performer, int from, int time)
     {
         var name = TextSize.Fit(Page.Clean(performer.Name), Size, 120) + (time > from ? " enters, " + Words.AtCount(time) : string.Empty);
-        var far = Place.Mark.To(performer.PlaceAt(time));
+        var far = performer.MarkAt(time).To(performer.PlaceAt(time));
         return Window.Keeps(performer.PlaceAt(time), Shapes.Radius) ? name : $"{name}, {Words.Number(Math.Round((decimal)far / 100, 1))} m";
     }
 
@@ -251,7 +256,7 @@ public sealed class FloorPainter
         foreach (var (who, _) in step.Falls.Where(f => f.Who >= 0))
         {
             var state = step.After.Attackers[who];
-            var knees = new Outline(who, Window.Of(Place.At(state.Bearing, state.Distance)), 0, Shapes.Body(new Centimetres(50), Window.Scale), "landing");
+            var knees = new Outline(who, Window.Of(state.Place), 0, Shapes.Body(new Centimetres(50), Window.Scale), "landing");
             var body = state.Leg?.LastingBody(step.Index) is { } leg ? OutlineOf(who, new LyingBody(leg.From, leg.To, leg.Start.Rounded(), leg.End.Rounded()), "landing") : knees;
             yield return (body, $"{TextSize.Fit(Page.Clean(source.Brief.Attackers[who].Name), Size, 90)} down, {Words.AtCount(step.End)}");
         }
@@ -260,7 +265,7 @@ public sealed class FloorPainter
     private Lens LensOf(Camera camera, IReadOnlyList<Step> steps)
     {
         var at = Window.Held(Place.At(camera.Bearing.HalfHours, camera.Distance.Value), LensInside);
-        return new Lens(at, camera.Bearing.Degrees + 180, [.. ReadFrom(camera, steps).Select(h => Window.Held(Place.At(h.Bearing, h.Distance), 0))]);
+        return new Lens(at, camera.Bearing.Degrees + 180, [.. ReadFrom(camera, steps).Select(h => Window.Held(h.Mark + Place.At(h.Bearing, h.Distance), 0))]);
     }
 
     /// <summary>The same judgement as that of the camera plan.</summary>

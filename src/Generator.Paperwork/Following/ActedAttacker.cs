@@ -87,6 +87,6 @@ internal sealed class ActedAttacker(PerformerCourse course, IReadOnlyList<ActedM
     private Body Upright(Body figure, double time)
     {
         var at = Stage.Of(course.PlaceAt(time));
-        return Stage.Standing(figure, at, Stage.Towards(at, default));
+        return Stage.Standing(figure, at, Stage.Towards(at, course.Marks.Count == 0 ? default : Stage.Of(course.MarkAt(time))));
     }
 }

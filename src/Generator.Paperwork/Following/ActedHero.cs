@@ -1,3 +1,4 @@
+using Generator.Figures.Bodies;
 using Generator.Figures.Posing;
 
 namespace Generator.Paperwork.Following;
@@ -18,7 +19,7 @@ internal static class ActedHero
                 yield return Stands(step.StanceStart, step.Start);
                 if (step.Technique is { } alone && cards.Of(alone)?.Contact.Hero is { } figure)
                 {
-                    yield return new ActedKey((step.Start + step.End) / 2.0, Stage.Standing(figure, default, Stage.Facing(course.Hero.FacingAt(step.End))));
+                    yield return new ActedKey((step.Start + step.End) / 2.0, Stage.Standing(figure, At((step.Start + step.End) / 2.0), Stage.Facing(course.Hero.FacingAt(step.End))));
                 }
 
                 yield return Stands(step.After.Stance, step.End);
@@ -34,6 +35,8 @@ internal static class ActedHero
             }
         }
 
-        ActedKey Stands(Domain.Stance stance, double time) => new(time, Stage.Standing(cards.Of(stance), default, Stage.Facing(course.Hero.FacingAt((int)time))));
+        ActedKey Stands(Domain.Stance stance, double time) => new(time, Stage.Standing(cards.Of(stance), At(time), Stage.Facing(course.Hero.FacingAt((int)time))));
+
+        Vec At(double time) => course.Hero.Ways.Count > 1 ? Stage.Of(course.Hero.PlaceAt(time)) : default;
     }
 }

@@ -33,12 +33,13 @@ internal sealed record ActedMove(Step Step, Card Card, int Begins, int Contact, 
 
         var contact = HeroTrail.SoundsAt(step);
         var at = Stage.Of(attacker.PlaceAt(contact));
-        var turned = Stage.Towards(default, at);
+        var hers = attacker.Marks.Count == 0 ? default : Stage.Of(attacker.MarkAt(contact));
+        var turned = Stage.Towards(hers, at);
         var begins = step.Attack is null ? step.Start : Math.Min(step.Start, AttackerTrail.AttackStart(step));
 
         // On their feet the hero steps so far that both are as near as on the card; else the attacker comes so near.
         var stands = Math.Min(hero[Joint.Crown].Y, hero[Joint.Hips].Y) > 0.35 * hero.Stature;
-        var mark = stands ? at - other.TurnedLeft(turned)[Joint.Hips].Level : default;
+        var mark = stands ? at - other.TurnedLeft(turned)[Joint.Hips].Level : hers;
         return new ActedMove(step, card, Math.Min(begins, contact - 1), contact, Math.Max(contact + 1, step.Over), mark, turned);
     }
 

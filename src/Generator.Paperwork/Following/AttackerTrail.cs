@@ -29,7 +29,10 @@ internal sealed class AttackerTrail
     /// <summary>The first half count in which this attacker stirs.</summary>
     public int Earliest { get; }
 
-    public PerformerCourse Course(int from, int to)
+    /// <param name="from">First half count.</param>
+    /// <param name="to">Last half count.</param>
+    /// <param name="marks">The hero's way between marks; empty where there is one.</param>
+    public PerformerCourse Course(int from, int to, IReadOnlyList<Keyframe> marks)
     {
         var cells = new Cells(from, to, Doing.NotIn);
         var contacts = new List<Contact>();
@@ -79,6 +82,7 @@ internal sealed class AttackerTrail
             Ways = Trail.Of(from, last),
             Bodies = lies,
             Turns = [],
+            Marks = marks,
             Contacts = contacts,
         };
     }

@@ -19,6 +19,7 @@ public sealed record Course(int From, int To, IReadOnlyList<PerformerCourse> Per
         var attackers = Enumerable.Range(0, source.Scene.Cast).Select(a => new AttackerTrail(source, a)).ToList();
         var from = attackers.Select(a => a.Earliest).Append(0).Min();
         var to = source.End + HalfCounts.PerCount;
-        return new Course(from, to, [HeroTrail.Of(source, from, to), .. attackers.Select(a => a.Course(from, to))]);
+        var hero = HeroTrail.Of(source, from, to);
+        return new Course(from, to, [hero, .. attackers.Select(a => a.Course(from, to, hero.Ways.Count > 1 ? hero.Ways : []))]);
     }
 }

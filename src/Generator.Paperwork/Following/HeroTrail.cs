@@ -4,7 +4,7 @@ using Generator.Rules.Replaying;
 
 namespace Generator.Paperwork.Following;
 
-/// <summary>The hero's way through a routine: always on the mark, turning.</summary>
+/// <summary>The hero's way through a routine: on the mark of the moment, turning, and from mark to mark.</summary>
 internal static class HeroTrail
 {
     public static PerformerCourse Of(PaperSource source, int from, int to)
@@ -30,6 +30,7 @@ internal static class HeroTrail
             cells.Pose(step.End, FigureOf(step.After.Stance));
         }
 
+        IReadOnlyList<Keyframe> ways = source.Steps.Count > 0 && source.Steps[^1].After.HeroWay is { } way ? Trail.Of(from, way) : [new Keyframe(from, Place.Mark)];
         return new PerformerCourse
         {
             Attacker = -1,
@@ -38,8 +39,8 @@ internal static class HeroTrail
             Doings = cells.Doings,
             Moves = cells.Moves,
             Figures = cells.Figures,
-            Ways = [new Keyframe(from, Place.Mark)],
-            Bodies = Bodies(cells, from, turns, source.Brief.Hero.Height),
+            Ways = ways,
+            Bodies = Bodies(cells, from, turns, source.Brief.Hero.Height, source.Steps),
             Turns = [.. turns.DistinctBy(t => (t.Time, t.Degrees))],
             Contacts = [.. source.Steps.Where(s => s.Throws).Select(s => new Contact(s.End, s.Index + 1, true, s.Row.Attacker, true))],
         };
@@ -59,7 +60,7 @@ internal static class HeroTrail
     };
 
     /// <summary>On the floor the hero's feet are at the mark, the head away from where they face.</summary>
-    private static List<LyingBody> Bodies(Cells cells, int from, List<TurnFrame> turns, Centimetres height)
+    private static List<LyingBody> Bodies(Cells cells, int from, List<TurnFrame> turns, Centimetres height, IReadOnlyList<Step> steps)
     {
         var bodies = new List<LyingBody>();
         for (var i = 0; i < cells.Figures.Count; i++)
@@ -70,14 +71,15 @@ internal static class HeroTrail
             }
 
             var facing = turns.LastOrDefault(t => t.Time <= from + i, turns[0]).Degrees;
-            var head = Place.At((facing / Bearing.DegreesPerHalfHour) + (Bearing.Circle / 2), height.Value - 50);
+            var mark = steps.LastOrDefault(s => s.Travels >= 0 && s.End <= from + i) is { } last ? last.Scene.Marks[last.Travels] : Place.Mark;
+            var head = mark + Place.At((facing / Bearing.DegreesPerHalfHour) + (Bearing.Circle / 2), height.Value - 50);
             if (bodies.Count > 0 && bodies[^1].To == from + i && bodies[^1].Head == head)
             {
                 bodies[^1] = bodies[^1] with { To = from + i + 1 };
             }
             else
             {
-                bodies.Add(new LyingBody(from + i, from + i + 1, Place.Mark, head));
+                bodies.Add(new LyingBody(from + i, from + i + 1, mark, head));
             }
         }
 

@@ -34,6 +34,9 @@ public sealed class PerformerCourse
 
     public required IReadOnlyList<Contact> Contacts { get; init; }
 
+    /// <summary>The hero's own way, for attackers: the mark of the moment; empty while that is the first for good.</summary>
+    public IReadOnlyList<Keyframe> Marks { get; init; } = [];
+
     public bool IsHero => Attacker < 0;
 
     /// <summary>What stands in the marker: H for the hero, A1, A2 … for attackers in the order of the brief.</summary>
@@ -64,25 +67,30 @@ public sealed class PerformerCourse
 
     public Doing DoingAt(int time) => Doings[Math.Clamp(time - From, 0, Doings.Count - 1)];
 
-    public Place PlaceAt(double time)
+    public Place PlaceAt(double time) => On(Ways, time);
+
+    /// <summary>Where the hero is, round whom an attacker's bearings and distances are.</summary>
+    public Place MarkAt(double time) => Marks.Count == 0 ? Place.Mark : On(Marks, time);
+
+    private static Place On(IReadOnlyList<Keyframe> ways, double time)
     {
-        for (var i = Ways.Count - 1; i >= 0; i--)
+        for (var i = ways.Count - 1; i >= 0; i--)
         {
-            if (Ways[i].Time > time)
+            if (ways[i].Time > time)
             {
                 continue;
             }
 
-            return i == Ways.Count - 1 ? Ways[i].Place : Ways[i].Place.Towards(Ways[i + 1].Place, (time - Ways[i].Time) / (Ways[i + 1].Time - Ways[i].Time));
+            return i == ways.Count - 1 ? ways[i].Place : ways[i].Place.Towards(ways[i + 1].Place, (time - ways[i].Time) / (ways[i + 1].Time - ways[i].Time));
         }
 
-        return Ways[0].Place;
+        return ways[0].Place;
     }
 
     /// <summary>"3 o'clock, 1.20 m": the nearest bearing, and how far from the mark.</summary>
     public string WhereAt(double time)
     {
-        var place = PlaceAt(time);
+        var place = PlaceAt(time) - MarkAt(time);
         var bearing = new Bearing((int)Math.Round(Math.Atan2(place.X, place.Y) * Bearing.Circle / (2 * Math.PI)));
         return $"{Words.Clock(bearing)}, {new Centimetres((int)Math.Round(Place.Mark.To(place)))}";
     }
@@ -92,7 +100,7 @@ public sealed class PerformerCourse
     {
         if (!IsHero)
         {
-            var place = PlaceAt(time);
+            var place = PlaceAt(time) - MarkAt(time);
             var towards = Math.Atan2(-place.X, -place.Y) * 180 / Math.PI;
             return ((int)Math.Round(towards) + 360) % 360;
         }

@@ -13,7 +13,7 @@ public static class MoveTable
         ["move", "phrase", "called", "count", "to count", "second", "to second", "attacker", "attacker at", "cue", "attack", "technique", "reaction", "hero stance", "hero faces", "distance m", "falls", "linger", "note"];
 
     public static Table Of(Scene scene, Routine routine, IReadOnlyList<Step> steps, IReadOnlyList<Phrase> phrases) =>
-        new("Moves", Columns, [.. steps.Select(s => Row(scene, routine.Moves[s.Index], s, phrases))]);
+        new("Moves", scene.Brief.Travels ? [.. Columns, "to mark", "way m"] : Columns, [.. steps.Select(s => Row(scene, routine.Moves[s.Index], s, phrases))]);
 
     private static IReadOnlyList<Cell> Row(Scene scene, Move move, Step step, IReadOnlyList<Phrase> phrases)
     {
@@ -39,6 +39,7 @@ public static class MoveTable
             Cell.Of(string.Join(", ", step.Falls.Select(f => f.Who < 0 ? scene.Brief.Hero.Name : scene.Brief.Attackers[f.Who].Name))),
             Cell.Number(move.Linger.Value / 2m, 1),
             Cell.Of(move.Note),
+            .. scene.Brief.Travels ? (Cell[])[Cell.Of(step.Travels < 0 ? string.Empty : scene.Brief.Marks[step.Travels].Name), step.Travels < 0 ? Cell.Empty : Cell.Number(step.Way / 100m, 2)] : [],
         ];
     }
 }

@@ -102,7 +102,7 @@ public sealed class PartView
         }
 
         var after = step.After.Attackers[Performer];
-        lines.Add(("End", $"{Words.Clock(after.Bearing)}, {new Centimetres(after.Distance)} from the mark, {Posture(after)}"));
+        lines.Add(("End", $"{Words.Clock(after.Bearing)}, {new Centimetres(after.Distance)} from {(Brief.Travels ? StepDetails.MarkName(view.Source.Scene, step.After.Mark) : "the mark")}, {Posture(after)}"));
         lines.Add(("Again", Again(step)));
         return new PartMove(step.Index + 1, move.AtCount, -1, throws ? step.Attack!.Name : "Take " + Words.Low(move.Technique), lines, move.Safety, move.Findings);
     }
@@ -120,6 +120,11 @@ public sealed class PartView
         {
             lines.Add(("Attack", $"{attack.Name}, contact at {Words.AtCount(step.Contact)}"));
             AddCue(lines, step, "comes by {0} as the attack starts");
+        }
+
+        if (StepDetails.Travels(view.Source.Scene, step) is { } travels)
+        {
+            lines.Add(("Travel", travels));
         }
 
         lines.Add(("From", $"{Stance(step.StanceStart)}, facing {Words.Clock(step.FacingStart)}"));

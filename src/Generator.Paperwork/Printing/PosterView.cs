@@ -46,6 +46,11 @@ public sealed record PosterView(PaperSource Source)
             yield return "against " + Words.Low(attack.Name);
         }
 
+        if (step.Travels >= 0)
+        {
+            yield return "to " + StepDetails.MarkName(step.Scene, step.Travels);
+        }
+
         if (step.Row.Cue != Cue.None)
         {
             yield return "cue: " + Words.Of(step.Row.Cue);

@@ -14,6 +14,7 @@ internal static class StepDetails
             step.WalkRound > 0 ? $"comes round from {Words.Clock(step.Before.Attackers[step.Row.Attacker].Bearing)}" : null,
             CueOf(scene, step),
             Settles(scene, step),
+            Travels(scene, step),
             Opening(scene, step),
             .. step.Falls.Select(f => Fall(scene, step, f.Who, f.Kind)),
             Second(scene, step),
@@ -25,6 +26,13 @@ internal static class StepDetails
 
     /// <summary>The name of a performer, the hero being −1.</summary>
     internal static string Name(Scene scene, int who) => Page.Clean(who < 0 ? scene.Brief.Hero.Name : scene.Brief.Attackers[who].Name);
+
+    /// <summary>"goes to the window, 2.40 m towards 3 o'clock, there at count 12"; null where the hero stays on the mark.</summary>
+    internal static string? Travels(Scene scene, Step step) => step.Travels < 0 ? null
+        : $"goes to {MarkName(scene, step.Travels)}, {new Centimetres(step.Way)} towards {Words.Clock(step.Heading)}, there at {Words.AtCount(step.End)}";
+
+    /// <summary>What the crew calls a mark.</summary>
+    internal static string MarkName(Scene scene, int mark) => Page.Clean(scene.Brief.Marks[mark].Name);
 
     private static string? CueOf(Scene scene, Step step)
     {

@@ -38,6 +38,7 @@ public static class WallSheet
         .. Following.LeadIn.Of(scene, steps) is { } early ? Page.Hang("  ", early.Sentence) : [],
         string.Empty,
         .. FloorSketch.Of(routine.Brief, routine.Placements),
+        .. routine.Brief.Travels ? Page.Hang("  ", $"Marks: {string.Join("; ", routine.Brief.Marks.Select(m => $"{Page.Clean(m.Name)} ({m.X} towards 3, {m.Y} towards 12)"))}. Bearings and distances are from the mark of the moment.") : [],
         string.Empty,
         .. MoveLines.Of(scene, routine, steps),
         .. PointsLines.Of(verdict, standing, scene),

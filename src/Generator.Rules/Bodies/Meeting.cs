@@ -57,7 +57,7 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
             }
         }
 
-        return Bodies.Entering.Meetings(scene, step, found);
+        return (step.After.HeroWay is not null && WithTheHero.Meetings(scene, step, found)) || Bodies.Entering.Meetings(scene, step, found);
     }
 
     /// <summary>Adds the nearest of two to a list; true where there is none and they come too near.</summary>
@@ -142,7 +142,7 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
     }
 
     /// <summary>Centimetres that two keep from one another on legs of these kinds.</summary>
-    private static int Wanted(Settle settle, LegKind one, LegKind two)
+    internal static int Wanted(Settle settle, LegKind one, LegKind two)
     {
         if (one == LegKind.Lies || two == LegKind.Lies)
         {

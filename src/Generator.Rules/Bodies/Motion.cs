@@ -14,6 +14,15 @@ public readonly record struct Motion
     /// <summary>Where they stand before it.</summary>
     public (int Bearing, int Distance) Stands { get; init; }
 
+    /// <summary>The mark from which <see cref="Stands"/> and <see cref="Meets"/> are seen.</summary>
+    public Place Origin { get; init; }
+
+    /// <summary>The mark from which <see cref="Ends"/> is seen: another where the hero travels and they go along.</summary>
+    public Place EndsFrom { get; init; }
+
+    /// <summary>Where they stand before it to the millimetre; null where that is on its bearing.</summary>
+    public Place? Exactly { get; init; }
+
     /// <summary>They attack: set off at <see cref="Leaves"/>, walk round until <see cref="Rounded"/>, and are at <see cref="Meets"/> at <see cref="Contact"/>.</summary>
     public bool ComesIn { get; init; }
 
@@ -74,8 +83,13 @@ public readonly record struct Motion
     /// <param name="stands">Bearing and distance before it.</param>
     /// <param name="ends">The same after it.</param>
     /// <param name="lies">They lie meanwhile.</param>
-    public static Motion Led(Scene scene, int move, int start, int end, (int Bearing, int Distance) stands, (int Bearing, int Distance) ends, bool lies) => new Motion
+    /// <param name="marks">The marks from which the two are seen.</param>
+    /// <param name="exactly">Where they stand to the millimetre, if not on a bearing.</param>
+    public static Motion Led(Scene scene, int move, int start, int end, (int Bearing, int Distance) stands, (int Bearing, int Distance) ends, bool lies, (Place Before, Place After) marks = default, Place? exactly = null) => new Motion
     {
+        Origin = marks.Before,
+        EndsFrom = marks.After,
+        Exactly = exactly,
         Move = move,
         Stands = stands,
         Meets = stands,
@@ -111,12 +125,21 @@ public readonly record struct Motion
     public Motion WayIn => this with { Reacts = false };
 
     /// <summary>What the technique does, alone.</summary>
-    public Motion Sending => this with { ComesIn = false, Stands = Meets };
+    public Motion Sending => this with { ComesIn = false, Stands = Meets, Exactly = Meets == Stands ? Exactly : null };
+
+    /// <summary>Where they stay to the millimetre, of somebody whom the move leaves where they were off its bearing; else null.</summary>
+    public Place? Staying => Meets == Stands && (!Reacts || (Ends == Meets && EndsFrom == Origin)) ? Exactly : null;
+
+    private Place StandsAt => Exactly ?? Origin + Place.At(Stands.Bearing, Stands.Distance);
+
+    private Place MeetsAt => Meets == Stands ? StandsAt : Origin + Place.At(Meets.Bearing, Meets.Distance);
+
+    private Place EndsAt => Ends == Meets && EndsFrom == Origin ? MeetsAt : EndsFrom + Place.At(Ends.Bearing, Ends.Distance);
 
     /// <summary>The legs of this move alone, of somebody who has always stood where it begins.</summary>
     public IEnumerable<Leg> Legs()
     {
-        var place = Place.At(Stands.Bearing, Stands.Distance);
+        var place = StandsAt;
         var move = Move;
         return Laid(new Leg(LegKind.Rests, int.MinValue, double.NegativeInfinity, double.PositiveInfinity, place, place, null)).Chain().Where(l => l.Move == move);
     }
@@ -129,7 +152,7 @@ public readonly record struct Motion
         {
             way = End(way, Leaves);
             way = Arc(way, LegKind.Comes, Leaves, Rounded, Stands.Bearing, Round, Stands.Distance, Stands.Distance);
-            way = Straight(way, LegKind.Comes, Rounded, Contact, Place.At(Meets.Bearing, Meets.Distance));
+            way = Straight(way, LegKind.Comes, Rounded, Contact, MeetsAt);
         }
 
         if (!Reacts)
@@ -142,7 +165,7 @@ public readonly record struct Motion
         var lands = Math.Max(Lands, since + Least);
         var lay = Lying(way, since);
         way = End(way, since);
-        var place = Place.At(Ends.Bearing, Ends.Distance);
+        var place = EndsAt;
         way = IsRound
             ? Arc(way, Kind, since, lands, Meets.Bearing, SentRound, Meets.Distance, Ends.Distance)
             : Straight(way, Kind, since, lands, place);
@@ -161,16 +184,16 @@ public readonly record struct Motion
         return LiesUntil == ForEver ? way : Rest(way, until, place);
     }
 
-    private bool IsRound => Math.Abs(SentRound) is > 0 and < 12 && Ends.Distance > 0;
+    private bool IsRound => Math.Abs(SentRound) is > 0 and < 12 && Ends.Distance > 0 && EndsFrom == Origin;
 
     /// <summary>Centimetres of the way on which the technique takes them, each half hour of it counted as the longest: they take the same time.</summary>
     private double Way()
     {
         var steps = IsRound ? Math.Abs(SentRound) : 1;
-        var (longest, here) = (0.0, Place.At(Meets.Bearing, Meets.Distance));
+        var (longest, here) = (0.0, MeetsAt);
         for (var i = 1; i <= steps; i++)
         {
-            var next = i == steps ? Place.At(Ends.Bearing, Ends.Distance) : Place.At(Meets.Bearing + (Math.Sign(SentRound) * i), Meets.Distance + ((double)(Ends.Distance - Meets.Distance) * i / steps));
+            var next = i == steps ? EndsAt : Origin + Place.At(Meets.Bearing + (Math.Sign(SentRound) * i), Meets.Distance + ((double)(Ends.Distance - Meets.Distance) * i / steps));
             (longest, here) = (Math.Max(longest, here.To(next)), next);
         }
 
@@ -196,7 +219,7 @@ public readonly record struct Motion
         Place feet, head;
         if (lay is not null)
         {
-            var moved = place - Place.At(Meets.Bearing, Meets.Distance);
+            var moved = place - MeetsAt;
             (feet, head) = (lay.Start + moved, lay.End + moved);
         }
         else if (Across)
@@ -236,13 +259,14 @@ public readonly record struct Motion
 
     private Leg Straight(Leg way, LegKind kind, double from, double to, Place place)
     {
-        var start = kind == LegKind.Comes ? Place.At(Meets.Bearing, Stands.Distance) : Place.At(Meets.Bearing, Meets.Distance);
+        var start = kind != LegKind.Comes ? MeetsAt : Round == 0 ? StandsAt : Origin + Place.At(Meets.Bearing, Stands.Distance);
         return to > from ? new Leg(kind, Move, from, to, start, place, way) : way;
     }
 
     private Leg Arc(Leg way, LegKind kind, double from, double to, int bearing, int round, int first, int last)
     {
         var steps = Math.Abs(round);
+        var (mark, begins) = (Origin, kind == LegKind.Comes || Meets == Stands ? Exactly : null);
         for (var i = 1; i <= steps && to > from; i++)
         {
             way = new Leg(kind, Move, At(i - 1), At(i), On(i - 1), On(i), way);
@@ -252,10 +276,12 @@ public readonly record struct Motion
 
         double At(int step) => from + ((to - from) * step / steps);
 
-        Place On(int step) => Place.At(bearing + (Math.Sign(round) * step), first + ((double)(last - first) * step / steps));
+        Place On(int step) => step == 0 && begins is { } exactly
+            ? exactly
+            : mark + Place.At(bearing + (Math.Sign(round) * step), first + ((double)(last - first) * step / steps));
     }
 
     private Leg Rest(Leg way, double from, Place place) => new(LegKind.Rests, Move, from, double.PositiveInfinity, place, place, way);
 
-    private Leg Rest(Leg way, double from) => Rest(way, from, Place.At(Meets.Bearing, Meets.Distance));
+    private Leg Rest(Leg way, double from) => Rest(way, from, MeetsAt);
 }

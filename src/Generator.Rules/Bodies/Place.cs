@@ -12,8 +12,24 @@ public readonly record struct Place(double X, double Y)
         return new Place(distance * FloorGeometry.Sine(way), distance * FloorGeometry.Cosine(way));
     }
 
-    /// <summary>The hero's mark.</summary>
+    /// <summary>The hero's mark; where there are several, the first.</summary>
     public static readonly Place Mark = new(0, 0);
+
+    /// <summary>As it is seen from the mark: the nearest half hour, of two equally near the first clockwise from 12, and the distance to the centimetre.</summary>
+    public (int Bearing, int Distance) Seen()
+    {
+        var (bearing, along) = (0, double.NegativeInfinity);
+        for (var b = 0; b < Domain.Bearing.Circle; b++)
+        {
+            var there = (X * FloorGeometry.Sine(b)) + (Y * FloorGeometry.Cosine(b));
+            if (there > along + 1e-9)
+            {
+                (bearing, along) = (b, there);
+            }
+        }
+
+        return (bearing, FloorGeometry.Whole(To(default)));
+    }
 
     /// <summary>To the millimetre, so that one place that was worked out in two ways is one; 0 is never negative.</summary>
     public Place Rounded() => new(Math.Round(X, 1) + 0.0, Math.Round(Y, 1) + 0.0);

@@ -36,6 +36,15 @@ public readonly record struct Treatment
     /// <summary>The same after the move.</summary>
     public required (int Bearing, int Distance) Ends { get; init; }
 
+    /// <summary>The mark from which the first two are seen.</summary>
+    public Place Origin { get; init; }
+
+    /// <summary>The mark from which the last is.</summary>
+    public Place EndsFrom { get; init; }
+
+    /// <summary>Where they are before the move to the millimetre; null where that is on a bearing.</summary>
+    public Place? Exactly { get; init; }
+
     /// <summary>Moment from which they may set off.</summary>
     public required int Soonest { get; init; }
 
@@ -73,6 +82,9 @@ public readonly record struct Treatment
         {
             Move = Move,
             Stands = Stands,
+            Origin = Origin,
+            EndsFrom = EndsFrom,
+            Exactly = Exactly,
             ComesIn = ComesIn,
             Leaves = leaves,
             Round = round,
@@ -115,7 +127,7 @@ public readonly record struct Treatment
             Lands = reaction.Sends ? ends + 1 : ends,
             Ends = Ends,
             SentRound = IsTarget ? Replaying.Effects.CarriedRound(technique.Carry, reaction.Round, Attack is { Line.Side: LineSide.Right }) : 0,
-            Kind = Ends == way.Meets && reaction.Fall == FallClass.None ? LegKind.Rests : Lay && reaction.Fall == FallClass.None ? LegKind.Led : KindOf(technique, reaction),
+            Kind = EndsFrom != Origin ? LegKind.Led : Ends == way.Meets && reaction.Fall == FallClass.None ? LegKind.Rests : Lay && reaction.Fall == FallClass.None ? LegKind.Led : KindOf(technique, reaction),
             Gone = Gone,
             LiesUntil = until is Bodies.Motion.Never or Bodies.Motion.ForEver ? until : End + until,
             LiesAsBefore = reaction.Fall == FallClass.None,

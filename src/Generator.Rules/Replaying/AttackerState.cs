@@ -11,6 +11,15 @@ public sealed record AttackerState
 
     public int Distance { get; init; }
 
+    /// <summary>The mark from which they are seen, as a place on the floor.</summary>
+    public Place Origin { get; init; }
+
+    /// <summary>Where they are to the millimetre, of somebody whom no move has concerned since the hero came to another mark: nothing has brought them onto a bearing of that one. Else null.</summary>
+    public Place? Stays { get; init; }
+
+    /// <summary>Where they are, whatever the mark.</summary>
+    public Place Place => Stays ?? Origin + Place.At(Bearing, Distance);
+
     /// <summary>The posture that the last reaction left; see <see cref="PostureAt"/> for what it has become.</summary>
     public Posture Posture { get; init; }
 
@@ -38,7 +47,7 @@ public sealed record AttackerState
     public Leg? Leg { get; init; }
 
     /// <summary>The same with the one leg of who has not stirred.</summary>
-    public Leg Way => Leg ?? new Leg(LegKind.Rests, -1, double.NegativeInfinity, double.PositiveInfinity, Place.At(Bearing, Distance), Place.At(Bearing, Distance), null);
+    public Leg Way => Leg ?? new Leg(LegKind.Rests, -1, double.NegativeInfinity, double.PositiveInfinity, Place, Place, null);
 
     /// <summary>No move has concerned them yet: they stand at their opening place, or are still to come there.</summary>
     public bool HasNotActed => Leg is null or { Move: < 0 };
@@ -48,7 +57,26 @@ public sealed record AttackerState
     /// <param name="attacker">Their number.</param>
     /// <param name="entrance">In half counts, above 0.</param>
     public AttackerState Entering(Scene scene, int attacker, int entrance) =>
-        this with { Entrance = entrance, ReadyAt = entrance, Leg = Entries.Legs(scene, attacker, Bearing, Distance, entrance) };
+        this with { Entrance = entrance, ReadyAt = entrance, Leg = Entries.Legs(scene, attacker, Opening.Bearing, Opening.Distance, entrance) };
+
+    /// <summary>Bearing and distance from the first mark of the place at which somebody opens who has not acted.</summary>
+    public (int Bearing, int Distance) Opening => Opens ?? (Bearing, Distance);
+
+    /// <summary>The same where they are no longer seen from the first mark.</summary>
+    public (int Bearing, int Distance)? Opens { get; init; }
+
+    /// <summary>Centimetres to another.</summary>
+    public int Apart(AttackerState other) => Stays is null && other.Stays is null
+        ? FloorGeometry.Apart(new Bearing(Bearing).Apart(new Bearing(other.Bearing)), Distance, other.Distance)
+        : FloorGeometry.Whole(Place.To(other.Place));
+
+    /// <summary>The same person in the same place as seen from another mark.</summary>
+    public AttackerState SeenFrom(Place mark)
+    {
+        var (place, opens) = (Place, HasNotActed ? Opening : ((int, int)?)null);
+        var (bearing, distance) = (place - mark).Seen();
+        return this with { Bearing = bearing, Distance = distance, Origin = mark, Stays = place, Opens = opens };
+    }
 
     /// <summary>Neither out, nor held by the hero, nor holding the hero: could come at the hero once ready.</summary>
     public bool IsActive => !Posture.IsControlled() && Posture is not (Posture.Gripping or Posture.Out);

@@ -83,9 +83,13 @@ public static class Effects
 
         MoveOthers(technique, step, attackers, target);
         LoseForgottenHolds(attackers, left, right, step.End);
+        Travelling.GoAlong(step, attackers, target);
         Moving.Lay(scene, step, attackers);
+        Travelling.Look(step, attackers);
         return new FightState
         {
+            Mark = step.Travels < 0 ? before.Mark : step.Travels,
+            HeroWay = step.Travels < 0 ? before.HeroWay : Travelling.Way(step),
             Time = step.End,
             LastStart = step.Start,
             Moves = before.Moves + 1,
@@ -96,7 +100,7 @@ public static class Effects
             Bound = bound,
             BoundBy = bound == Bound.Free ? -1 : boundBy,
             LastTarget = target >= 0 ? target : before.LastTarget,
-            Followed = target >= 0 ? Math.Clamp(step.Follows + GivesWay(scene, step.Reaction), 0, scene.Settle.FollowMost.Value) : 0,
+            Followed = target >= 0 && step.Travels < 0 ? Math.Clamp(step.Follows + GivesWay(scene, step.Reaction), 0, scene.Settle.FollowMost.Value) : 0,
             Attackers = new FixedList<AttackerState>(attackers),
         };
     }

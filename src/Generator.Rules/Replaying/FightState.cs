@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Rules.Bodies;
 
 namespace Generator.Rules.Replaying;
 
@@ -33,6 +34,12 @@ public sealed record FightState
 
     /// <summary>How far the hero may have followed <see cref="LastTarget"/> off the mark, in centimetres up to <see cref="Settle.FollowMost"/>.</summary>
     public int Followed { get; init; }
+
+    /// <summary>Number of the hero's mark of the moment, from which bearings and distances are seen.</summary>
+    public int Mark { get; init; }
+
+    /// <summary>The legs of the hero's way between marks, the last first; null before the first travel.</summary>
+    public Leg? HeroWay { get; init; }
 
     public required FixedList<AttackerState> Attackers { get; init; }
 

@@ -14,11 +14,12 @@ internal static class Moving
         {
             if (step.Concerns(a))
             {
-                attackers[a] = attackers[a] with { Leg = Of(scene, step, a, attackers[a]).Motion(scene).Laid(before[a].Way) };
+                var motion = Of(scene, step, a, attackers[a]).Motion(scene);
+                attackers[a] = attackers[a] with { Leg = motion.Laid(before[a].Way), Stays = motion.Staying };
             }
-            else if (attackers[a].Bearing != before[a].Bearing || attackers[a].Distance != before[a].Distance)
+            else if (attackers[a].Bearing != before[a].Bearing || attackers[a].Distance != before[a].Distance || attackers[a].Origin != before[a].Origin)
             {
-                attackers[a] = attackers[a] with { Leg = Led(scene, step, before[a], attackers[a]).Laid(before[a].Way) };
+                attackers[a] = attackers[a] with { Leg = Led(scene, step, before[a], attackers[a]).Laid(before[a].Way), Stays = null };
             }
         }
     }
@@ -36,6 +37,9 @@ internal static class Moving
             Reaction = step.Row.Reaction,
             Start = step.Start,
             End = step.End,
+            Origin = before.Origin,
+            EndsFrom = after.Origin,
+            Exactly = before.Stays,
             Stands = (before.Bearing, before.Distance),
             Meets = (step.TargetBearing, step.Distance),
             Ends = (after.Bearing, after.Distance),
@@ -47,5 +51,5 @@ internal static class Moving
     }
 
     private static Motion Led(Scene scene, Step step, AttackerState before, AttackerState after) =>
-        Motion.Led(scene, step.Index, step.Start, step.End, (before.Bearing, before.Distance), (after.Bearing, after.Distance), before.LiesAt(step.Start));
+        Motion.Led(scene, step.Index, step.Start, step.End, (before.Bearing, before.Distance), (after.Bearing, after.Distance), before.LiesAt(step.Start), (before.Origin, after.Origin), before.Stays);
 }

@@ -8,6 +8,9 @@ public readonly record struct Row(int Start, int Attacker, int From, Cue Cue, in
     /// <summary>The stance that the row says the hero changes to before the technique; null where it says none.</summary>
     public Stance? Stance { get; init; }
 
+    /// <summary>Number of the mark to which the row leads; −1 for none.</summary>
+    public int To { get; init; } = -1;
+
     public static Row Of(Move move, Scene scene) => new(
         move.Start.Value,
         move.Attacker is { } a && a >= 0 && a < scene.Cast ? a : -1,
@@ -19,6 +22,7 @@ public readonly record struct Row(int Start, int Attacker, int From, Cue Cue, in
         move.Linger.Value)
     {
         Stance = move.Stance,
+        To = move.To is { } to && to >= 0 && to < scene.Marks.Count ? to : -1,
     };
 
     /// <summary>The row as a move of a routine.</summary>
@@ -33,5 +37,6 @@ public readonly record struct Row(int Start, int Attacker, int From, Cue Cue, in
         Reaction = Reaction < 0 ? null : scene.Book.Reactions[Reaction].Id,
         Stance = Stance,
         Linger = new HalfCounts(Linger),
+        To = To < 0 ? null : To,
     };
 }

@@ -18,7 +18,12 @@ internal static class Seeing
         var target = hasTarget ? state.Attackers[row.Attacker] : null;
         var bearing = target is null ? 0 : attack is not null && row.From >= 0 ? row.From : target.Bearing;
         var seenFrom = hasTarget ? new Bearing(state.Facing).To(new Bearing(bearing)).HalfHours : 0;
-        var turn = technique is null || !hasTarget ? Turn.None : technique.Window.TurnFor(new Turn(seenFrom));
+        var travels = technique is { Travel: not null } && row.To >= 0 ? row.To : -1;
+        var heading = travels < 0 ? 0 : scene.Marks.Heading(state.Mark, travels);
+        var turn = technique is null ? Turn.None
+            : hasTarget ? technique.Window.TurnFor(new Turn(seenFrom))
+            : travels >= 0 ? technique.Travel!.Heads.TurnFor(new Bearing(state.Facing).To(new Bearing(heading)))
+            : Turn.None;
         var from = mode == MoveMode.EscapesGrab ? StanceChoice.Pulled(state.Stance, attack!) : state.Stance;
         var (stance, stanceTime) = StanceOf(scene, state, from, row.Stance, technique, mode);
         var (left, right, bound, boundBy) = HandsOf(scene, state, gap, row.Attacker, attack, mode);
@@ -34,7 +39,10 @@ internal static class Seeing
             ReactionAssumed = assumed,
             Before = state,
             Gap = gap,
-            End = technique is null ? Math.Max(state.Time, row.Start) : row.Start + technique.Length.Value,
+            Travels = travels,
+            Heading = heading,
+            End = technique is null ? Math.Max(state.Time, row.Start)
+                : row.Start + (travels < 0 ? technique.Length.Value : scene.Lasts(technique, scene.Marks.Way(state.Mark, travels), attack is not null)),
             Contact = row.Start + scene.Settle.ContactAfter.Value,
             Opens = hasTarget && (attack is not null || row.Attacker != state.LastTarget),
             WalkRound = target is not null && attack is not null ? new Bearing(target.Bearing).Apart(new Bearing(bearing)) : 0,

@@ -40,6 +40,27 @@ public sealed class Step
     /// <summary>Set by Replay once the effects are worked out.</summary>
     public FightState After { get; set; } = null!;
 
+    /// <summary>Number of the mark to which the hero travels; −1 where they stay.</summary>
+    public int Travels { get; init; } = -1;
+
+    /// <summary>Bearing of that mark from the one on which the move begins.</summary>
+    public int Heading { get; init; }
+
+    /// <summary>Centimetres to it.</summary>
+    public int Way => Travels < 0 ? 0 : Scene.Marks.Way(Before.Mark, Travels);
+
+    /// <summary>Moment from which the hero is on the way: the start, or the contact of the attack that makes them go.</summary>
+    public int SetsOff => Attack is null ? Start : Math.Min(Contact, End);
+
+    /// <summary>The floor round the mark on which the move begins.</summary>
+    public FloorReach Floor => Scene.Marks.FloorOf(Before.Mark);
+
+    /// <summary>The floor round the mark on which it ends.</summary>
+    public FloorReach FloorAfter => Scene.Marks.FloorOf(After.Mark);
+
+    /// <summary>The mark on which the move begins, as a place on the floor.</summary>
+    public Place Mark => Scene.Marks[Before.Mark];
+
     /// <summary>From the end of the move before to this one; negative when they overlap.</summary>
     public int Gap { get; init; }
 

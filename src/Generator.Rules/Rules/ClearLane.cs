@@ -32,6 +32,7 @@ public sealed class ClearLane : Rule
             }
         }
 
+        OnTheWay(scene, step, tally);
         foreach (var meeting in step.Meetings(scene))
         {
             if (meeting.IsInALane && tally.Count(Severity.Unsafe))
@@ -41,6 +42,40 @@ public sealed class ClearLane : Rule
         }
 
         return null;
+    }
+
+    /// <summary>Where the hero travels, nothing stands on the straight way; and nobody is sent or led through anything from where they stay off the bearings of the mark.</summary>
+    private void OnTheWay(Scene scene, Step step, Tally tally)
+    {
+        if (step.After.HeroWay is null)
+        {
+            return;
+        }
+
+        if (step.Travels >= 0 && scene.Floor.Between(step.Mark, scene.Marks[step.Travels]) is { } closed && tally.Count(Severity.Unsafe))
+        {
+            var (from, to) = (scene.Brief.Marks[step.Before.Mark].Name, scene.Brief.Marks[step.Travels].Name);
+            tally.Tell(At(scene, step, Severity.Unsafe, $"{Words.Cap(closed)} stands on {scene.Brief.Hero.Name}'s way from {from} to {to}.") with
+            {
+                Who = scene.Brief.Hero.Name,
+                Advice = "Go by way of another mark beside it, or move one of the marks.",
+            });
+        }
+
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            for (var leg = step.After.Attackers[a].Leg; leg is not null && leg.Move == step.Index; leg = leg.Before)
+            {
+                if ((leg.Kind.IsSent() || leg.Kind == LegKind.Led) && scene.Floor.Between(leg.Start, leg.End) is { } thing && tally.Count(Severity.Unsafe))
+                {
+                    tally.Tell(At(scene, step, Severity.Unsafe, $"{Words.Name(scene, a)} is {(leg.Kind == LegKind.Led ? "led" : "sent")} through {thing}.") with
+                    {
+                        Who = Words.Name(scene, a),
+                        Advice = "Turn the exchange to a side on which the floor is free.",
+                    });
+                }
+            }
+        }
     }
 
     /// <summary>Whoever is moved ends on the floor, and whoever lies lies on it from the feet to the head.</summary>
@@ -54,7 +89,7 @@ public sealed class ClearLane : Rule
 
         if (lands.Gone)
         {
-            if (scene.Floor.InTheWay(lands.Bearing) is { } thing && tally.Count(Severity.Unsafe))
+            if (step.FloorAfter.InTheWay(lands.Bearing) is { } thing && tally.Count(Severity.Unsafe))
             {
                 tally.Tell(RunsInto(scene, step, attacker, lands, thing));
             }
@@ -62,14 +97,15 @@ public sealed class ClearLane : Rule
             return;
         }
 
-        var (edge, reaches) = (scene.Floor[lands.Bearing], lands.Distance);
+        // Whoever is off the bearings of the mark is judged by the place itself.
+        var (edge, reaches) = (lands.Stays is null ? step.FloorAfter[lands.Bearing] : int.MaxValue, lands.Distance);
         var body = lands.Leg.LastingBody(step.Index);
         if (body is not null && step.Reaction is { EndsLying: true, Lies: not Lying.Across })
         {
             reaches += scene.AxisOf(attacker);
         }
 
-        var room = body is null ? int.MaxValue : Math.Min(scene.Floor.Room(body.Start), scene.Floor.Room(body.End));
+        var room = body is not null ? Math.Min(scene.Floor.Room(body.Start), scene.Floor.Room(body.End)) : lands.Stays is { } stays ? scene.Floor.Room(stays) : int.MaxValue;
         if ((reaches > edge || room < scene.Settle.EdgeClearance.Value) && tally.Count(Severity.Unsafe))
         {
             tally.Tell(reaches > edge ? OffTheFloor(scene, step, attacker, lands, reaches, edge) : NearTheEdge(scene, step, attacker, lands, room));
@@ -84,7 +120,7 @@ public sealed class ClearLane : Rule
         for (var i = 1; i <= Math.Abs(round); i++)
         {
             var bearing = new Bearing(from + (Math.Sign(round) * i)).HalfHours;
-            if (to.Distance > scene.Floor[bearing])
+            if (to.Distance > step.FloorAfter[bearing])
             {
                 return bearing;
             }
@@ -96,14 +132,14 @@ public sealed class ClearLane : Rule
     private Finding LedOffTheFloor(Scene scene, Step step, int attacker, int bearing)
     {
         var distance = step.After.Attackers[attacker].Distance;
-        var message = $"{Words.Cap(step.Technique!.Name)} leads {Words.Name(scene, attacker)} {Words.Metres(distance)} out at {new Bearing(bearing).InWords}; {Words.FloorEnds(scene, bearing)}.";
-        return OnTheFloor(scene, step, attacker, message, distance, scene.Floor[bearing]) with { Advice = "Turn the exchange to a deeper side of the floor, or let go first." };
+        var message = $"{Words.Cap(step.Technique!.Name)} leads {Words.Name(scene, attacker)} {Words.Metres(distance)} out at {new Bearing(bearing).InWords}; {Words.FloorEnds(step.FloorAfter, bearing)}.";
+        return OnTheFloor(scene, step, attacker, message, distance, step.FloorAfter[bearing]) with { Advice = "Turn the exchange to a deeper side of the floor, or let go first." };
     }
 
     private Finding OffTheFloor(Scene scene, Step step, int attacker, AttackerState lands, int reaches, int edge)
     {
         var whole = reaches > lands.Distance ? ", the head included" : string.Empty;
-        var message = $"{Words.Cap(step.Reaction!.Name)} carries {Words.Name(scene, attacker)} {Words.Metres(reaches)} out at {new Bearing(lands.Bearing).InWords}{whole}; {Words.FloorEnds(scene, lands.Bearing)}.";
+        var message = $"{Words.Cap(step.Reaction!.Name)} carries {Words.Name(scene, attacker)} {Words.Metres(reaches)} out at {new Bearing(lands.Bearing).InWords}{whole}; {Words.FloorEnds(step.FloorAfter, lands.Bearing)}.";
         return OnTheFloor(scene, step, attacker, message, reaches, edge);
     }
 

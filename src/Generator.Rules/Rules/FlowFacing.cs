@@ -14,12 +14,27 @@ public sealed class FlowFacing : Rule
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
-        if (step.HasTarget && step.Technique is { } technique && Math.Abs(step.TurnMade) > step.TurnAllowed && tally.Count(Severity.Broken))
+        if ((step.HasTarget || step.Travels >= 0) && step.Technique is { } technique && Math.Abs(step.TurnMade) > step.TurnAllowed && tally.Count(Severity.Broken))
         {
             tally.Tell(Told(scene, step, technique));
         }
 
+        if (step is { Travels: >= 0, HasTarget: true, Technique.Travel: { } travel } && !travel.Heads.Contains(new Bearing(step.FacingStart).To(new Bearing(step.Heading))) && tally.Count(Severity.Broken))
+        {
+            tally.Tell(HeadsElsewhere(scene, step));
+        }
+
         return null;
+    }
+
+    private Finding HeadsElsewhere(Scene scene, Step step)
+    {
+        var (hero, to) = (scene.Brief.Hero.Name, scene.Brief.Marks[step.Travels].Name);
+        var clock = new Bearing(step.Heading - step.FacingStart).InWords;
+        return At(scene, step, Severity.Broken, $"{Words.Cap(step.Technique!.Name)} does not lead to {to}, which lies at {hero}'s {clock} when it starts.") with
+        {
+            Advice = "Let the partner come from another bearing, or choose another way to that mark.",
+        };
     }
 
     private Finding Told(Scene scene, Step step, Technique technique)
@@ -27,7 +42,7 @@ public sealed class FlowFacing : Rule
         var turn = Math.Abs(step.TurnMade) * Bearing.DegreesPerHalfHour;
         var allowed = step.TurnAllowed * Bearing.DegreesPerHalfHour;
         var gripped = step.TurnAllowed < scene.Settle.TurnFor(step.Gap);
-        var (hero, target) = (scene.Brief.Hero.Name, Words.Name(scene, step.Row.Attacker));
+        var (hero, target) = (scene.Brief.Hero.Name, step.HasTarget ? Words.Name(scene, step.Row.Attacker) : scene.Brief.Marks[step.Travels].Name);
         return At(scene, step, Severity.Broken, $"{hero} would have to turn {turn}° before {Words.Low(technique.Name)} finds {target}; {(gripped ? "the grip" : "the gap")} allows {allowed}°.") with
         {
             Measured = turn,

@@ -14,6 +14,11 @@ public sealed class InReach : Rule
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
+        if (step.Travels >= 0 && step.Technique is { Travel: { } travel } && (step.Way < travel.Least.Value || step.Way > travel.Most.Value) && tally.Count(Severity.Broken))
+        {
+            tally.Tell(WrongWay(scene, step, travel));
+        }
+
         if (!step.HasTarget || step.Technique is not { } technique)
         {
             return null;
@@ -32,6 +37,24 @@ public sealed class InReach : Rule
         }
 
         return null;
+    }
+
+    private Finding WrongWay(Scene scene, Step step, Travel travel)
+    {
+        var near = step.Way < travel.Least.Value;
+        var (from, to) = (scene.Brief.Marks[step.Before.Mark].Name, scene.Brief.Marks[step.Travels].Name);
+        var allowed = near ? travel.Least : travel.Most;
+        var message = step.Way == 0
+            ? $"{scene.Brief.Hero.Name} is on {to} already, so {Words.Low(step.Technique!.Name)} leads nowhere."
+            : $"From {from} to {to} it is {Words.Metres(step.Way)}, too {(near ? "near" : "far")} for {Words.Low(step.Technique!.Name)} (at {(near ? "least" : "most")} {allowed}).";
+        return At(scene, step, Severity.Broken, message) with
+        {
+            Who = scene.Brief.Hero.Name,
+            Measured = step.Way / 100m,
+            Allowed = allowed.Metres,
+            Unit = "m",
+            Advice = step.Way == 0 ? "Go to another mark, or choose a technique that stays." : "Choose another travel move, or a mark between.",
+        };
     }
 
     private Finding Told(Scene scene, Step step, Severity severity, string how, Technique technique, int allowed)

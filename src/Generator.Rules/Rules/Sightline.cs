@@ -24,7 +24,7 @@ public sealed class Sightline : Rule
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
-        if (!step.HasTarget || step.IsAnswered || step.Technique is not { } technique || IsSeen(scene, technique, step.TargetBearing))
+        if (!step.HasTarget || step.IsAnswered || step.Technique is not { } technique || IsSeen(scene, technique, step.TargetBearing, step.Before.Mark))
         {
             return null;
         }
@@ -38,7 +38,7 @@ public sealed class Sightline : Rule
     }
 
     /// <summary>The technique reads to some camera with its target on this bearing, or is none that must: a contact, no hit, or no camera is there.</summary>
-    public static bool IsSeen(Scene scene, Technique technique, int target)
+    public static bool IsSeen(Scene scene, Technique technique, int target, int mark = 0)
     {
         var cameras = scene.Brief.Cameras;
         if (cameras.Count == 0 || technique is not { IsHit: true, Kind: ContactKind.NonContact })
@@ -48,7 +48,7 @@ public sealed class Sightline : Rule
 
         for (var c = 0; c < cameras.Count; c++)
         {
-            if (Reads(technique.Sells, OffLine(cameras[c].Bearing, target)))
+            if (Reads(technique.Sells, OffLine(scene.Marks.CameraFrom(mark, c, cameras[c]), target)))
             {
                 return true;
             }
@@ -74,11 +74,11 @@ public sealed class Sightline : Rule
 
     private Finding Told(Scene scene, Step step, Technique technique)
     {
-        var nearest = scene.Brief.Cameras.MinBy(c => OffLine(c.Bearing, step.TargetBearing))!;
+        var (nearest, bearing) = scene.Brief.Cameras.Select((c, i) => (Camera: c, Bearing: scene.Marks.CameraFrom(step.Before.Mark, i, c))).MinBy(c => OffLine(c.Bearing, step.TargetBearing));
         return At(scene, step, Severity.Rough, $"{Words.Cap(technique.Name)} on {Words.Name(scene, step.Row.Attacker)} at {new Bearing(step.TargetBearing).InWords} is seen to miss by every camera; {nearest.Name} is the nearest to one that it sells to.") with
         {
             Points = 1,
-            Measured = OffLine(nearest.Bearing, step.TargetBearing) * Bearing.DegreesPerHalfHour,
+            Measured = OffLine(bearing, step.TargetBearing) * Bearing.DegreesPerHalfHour,
             Allowed = (technique.Sells == Sells.Along ? AlongWithin : AcrossWithin) * Bearing.DegreesPerHalfHour,
             Unit = "degrees",
             Advice = "Turn the exchange towards a camera, or choose a hit that sells from there.",

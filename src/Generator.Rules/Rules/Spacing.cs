@@ -26,7 +26,7 @@ public sealed class Spacing : Rule
             var one = open.Attackers[a];
             if (one.Distance > scene.Floor[one.Bearing] && tally.Count(Severity.Unsafe))
             {
-                tally.Tell(OffTheFloor(scene, AtEnd(open, Severity.Unsafe, Words.Name(scene, a), string.Empty), a, one.Bearing, one.Distance, "opens"));
+                tally.Tell(OffTheFloor(scene, scene.Floor, AtEnd(open, Severity.Unsafe, Words.Name(scene, a), string.Empty), a, one.Bearing, one.Distance, "opens"));
             }
 
             if (one.Entrance > 0 && scene.Entries.To(one.Bearing, one.Distance).Closed is { } closed && tally.Count(Severity.Unsafe))
@@ -36,7 +36,7 @@ public sealed class Spacing : Rule
 
             for (var b = a + 1; b < scene.Cast; b++)
             {
-                var apart = Apart(one.Bearing, one.Distance, open.Attackers[b]);
+                var apart = one.Apart(open.Attackers[b]);
                 if (apart >= scene.Settle.Spacing.Value)
                 {
                     continue;
@@ -80,20 +80,29 @@ public sealed class Spacing : Rule
         for (var i = 1; i <= Math.Abs(way); i++)
         {
             var bearing = new Bearing(stood.Bearing + (Math.Sign(way) * i)).HalfHours;
-            if (stood.Distance > scene.Floor[bearing])
+            if (stood.Distance > step.Floor[bearing])
             {
                 if (tally.Count(Severity.Unsafe))
                 {
-                    tally.Tell(OffTheFloor(scene, At(scene, step, Severity.Unsafe, string.Empty), opener, bearing, stood.Distance, "comes"));
+                    tally.Tell(OffTheFloor(scene, step.Floor, At(scene, step, Severity.Unsafe, string.Empty), opener, bearing, stood.Distance, "comes"));
                 }
 
                 break;
             }
         }
 
-        if (step.Distance > scene.Floor[step.TargetBearing] && stood.Distance <= scene.Floor[step.TargetBearing] && tally.Count(Severity.Unsafe))
+        if (step.Distance > step.Floor[step.TargetBearing] && stood.Distance <= step.Floor[step.TargetBearing] && tally.Count(Severity.Unsafe))
         {
-            tally.Tell(OffTheFloor(scene, At(scene, step, Severity.Unsafe, string.Empty), opener, step.TargetBearing, step.Distance, "strikes"));
+            tally.Tell(OffTheFloor(scene, step.Floor, At(scene, step, Severity.Unsafe, string.Empty), opener, step.TargetBearing, step.Distance, "strikes"));
+        }
+
+        if (stood.Stays is not null && step.Before.HeroWay is not null && Closed(scene, step, opener) is { } thing && tally.Count(Severity.Unsafe))
+        {
+            tally.Tell(At(scene, step, Severity.Unsafe, $"{Words.Name(scene, opener)} comes through {thing}, which stands between their place and {scene.Brief.Hero.Name}.") with
+            {
+                Who = Words.Name(scene, opener),
+                Advice = "Let them come from another bearing, or leave the mark another way.",
+            });
         }
 
         for (var a = 0; a < scene.Cast; a++)
@@ -104,7 +113,7 @@ public sealed class Spacing : Rule
                 continue;
             }
 
-            var apart = Apart(step.TargetBearing, step.Distance, other);
+            var apart = Apart(step, other);
             if (apart < scene.Settle.Spacing.Value && (apart >= scene.Settle.LaneBeside.Value || a == step.Second) && tally.Count(Severity.Unsafe))
             {
                 tally.Tell(TooClose(scene, At(scene, step, Severity.Unsafe, string.Empty), opener, a, apart, "stand", scene.Settle.Spacing.Value));
@@ -138,7 +147,7 @@ public sealed class Spacing : Rule
             for (var b = a + 1; b < scene.Cast && one.StandsReadyAt(step.Start); b++)
             {
                 var other = step.Before.Attackers[b];
-                if (step.Concerns(b) || !other.StandsReadyAt(step.Start) || (told & Bit(a, b)) != 0 || Apart(one.Bearing, one.Distance, other) is var apart && apart >= scene.Settle.Spacing.Value)
+                if (step.Concerns(b) || !other.StandsReadyAt(step.Start) || (told & Bit(a, b)) != 0 || one.Apart(other) is var apart && apart >= scene.Settle.Spacing.Value)
                 {
                     continue;
                 }
@@ -183,7 +192,7 @@ public sealed class Spacing : Rule
             for (var b = a + 1; b < scene.Cast && one.StandsReadyAt(row.Start); b++)
             {
                 var other = attackers[b];
-                if (b != target && other.StandsReadyAt(row.Start) && (told & Bit(a, b)) == 0 && Apart(one.Bearing, one.Distance, other) < scene.Settle.Spacing.Value)
+                if (b != target && other.StandsReadyAt(row.Start) && (told & Bit(a, b)) == 0 && one.Apart(other) < scene.Settle.Spacing.Value)
                 {
                     return true;
                 }
@@ -219,7 +228,8 @@ public sealed class Spacing : Rule
             return null;
         }
 
-        var near = FloorGeometry.Whole(lies is null ? Place.At(other.Bearing, other.Distance).ToLine(default, steps) : Place.Between(default, steps, lies.Start, lies.End));
+        var (mark, there) = (step.Mark, step.Mark + steps);
+        var near = FloorGeometry.Whole(lies is null ? other.Place.ToLine(mark, there) : Place.Between(mark, there, lies.Start, lies.End));
         return near < room ? near : null;
     }
 
@@ -244,15 +254,31 @@ public sealed class Spacing : Rule
         _ => "meet",
     };
 
-    private static int Apart(int bearing, int distance, AttackerState other) =>
-        FloorGeometry.Apart(new Bearing(bearing).Apart(new Bearing(other.Bearing)), distance, other.Distance);
+    /// <summary>From where the attack of a step lands to somebody else.</summary>
+    private static int Apart(Step step, AttackerState other) => other.Stays is { } stays
+        ? FloorGeometry.Whole((step.Mark + Place.At(step.TargetBearing, step.Distance)).To(stays))
+        : FloorGeometry.Apart(new Bearing(step.TargetBearing).Apart(new Bearing(other.Bearing)), step.Distance, other.Distance);
 
-    private static Finding OffTheFloor(Scene scene, Finding finding, int attacker, int bearing, int distance, string verb)
+    /// <summary>What stands on the way in of somebody who comes from off the bearings of the mark.</summary>
+    private static string? Closed(Scene scene, Step step, int attacker)
     {
-        var edge = scene.Floor[bearing];
+        for (var leg = step.After.Attackers[attacker].Leg; leg is not null && leg.Move == step.Index; leg = leg.Before)
+        {
+            if (leg.Kind == LegKind.Comes && (scene.Floor.Between(leg.Start, leg.End) ?? scene.Floor.On(leg.End)) is { } thing)
+            {
+                return thing;
+            }
+        }
+
+        return null;
+    }
+
+    private static Finding OffTheFloor(Scene scene, FloorReach floor, Finding finding, int attacker, int bearing, int distance, string verb)
+    {
+        var edge = floor[bearing];
         return finding with
         {
-            Message = $"{Words.Name(scene, attacker)} {verb} {Words.Metres(distance)} out at {new Bearing(bearing).InWords}; {Words.FloorEnds(scene, bearing)} there.",
+            Message = $"{Words.Name(scene, attacker)} {verb} {Words.Metres(distance)} out at {new Bearing(bearing).InWords}; {Words.FloorEnds(floor, bearing)} there.",
             Measured = distance / 100m,
             Allowed = edge / 100m,
             Unit = "m",

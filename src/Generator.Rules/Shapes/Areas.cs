@@ -20,7 +20,7 @@ public readonly record struct Areas(int Used)
     public static Areas Of(Scene scene, FightState end)
     {
         var floor = scene.Brief.Floor;
-        var places = Enumerable.Range(0, scene.Cast).SelectMany(a => end.Attackers[a].Way.Chain()).SelectMany(On).Append(new Place(0, 0));
+        var places = Enumerable.Range(0, scene.Cast).SelectMany(a => end.Attackers[a].Way.Chain()).Concat(end.HeroWay?.Chain() ?? []).SelectMany(On).Append(new Place(0, 0));
         return new Areas(places.Select(p => AreaOf(floor, p)).Where(a => a >= 0).Distinct().Count());
     }
 

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Rules.Bodies;
 using Generator.Rules.Replaying;
 
 namespace Generator.Rules.Sight;
@@ -34,6 +35,9 @@ public sealed record Hit
 
     /// <summary>At which it lands, in centimetres above the floor.</summary>
     public required int Height { get; init; }
+
+    /// <summary>The mark from which all that is seen, as a place on the floor.</summary>
+    public Place Mark { get; init; }
 
     public IReadOnlyList<Bystander> Others { get; init; } = [];
 
@@ -71,6 +75,7 @@ public sealed record Hit
         Sells = technique.Sells,
         Bearing = step.TargetBearing,
         Distance = step.Distance,
+        Mark = step.Mark,
         Height = Level(scene.Brief.Attackers[step.Row.Attacker].Height.Value, technique.Height, step.TargetPosture == Posture.Kneeling, step.TargetPosture?.IsLying() == true),
         Others = [.. Enumerable.Range(0, scene.Cast).Where(a => a != step.Row.Attacker && Stands(step.Before.Attackers[a], step.Start)).Select(a => new Bystander(a, step.Before.Attackers[a].Bearing, step.Before.Attackers[a].Distance, scene.Brief.Attackers[a].Height.Value))],
     };

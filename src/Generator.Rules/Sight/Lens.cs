@@ -14,6 +14,7 @@ public static class Lens
 
     public static Reading Of(SetUp setUp, Hit hit)
     {
+        setUp = setUp.SeenFrom(hit.Mark);
         var (lens, face) = (setUp.Place, Point.Of(hit.Bearing, hit.Distance, hit.Height / 100.0));
         var sight = lens - face;
         var reading = OnItsOwn(setUp, hit, sight);
@@ -24,7 +25,7 @@ public static class Lens
     public static bool Reads(Reading reading) => reading <= Reading.Close;
 
     /// <summary>Degrees between the line of the blow and the line of sight, 0 to 90; from behind the hero as from behind the target.</summary>
-    public static double AngleOf(SetUp setUp, Hit hit) => AngleOf(hit.Bearing, setUp.Place - Point.Of(hit.Bearing, hit.Distance, hit.Height / 100.0));
+    public static double AngleOf(SetUp setUp, Hit hit) => AngleOf(hit.Bearing, setUp.SeenFrom(hit.Mark).Place - Point.Of(hit.Bearing, hit.Distance, hit.Height / 100.0));
 
     private static Reading OnItsOwn(SetUp setUp, Hit hit, Point sight)
     {

@@ -121,6 +121,12 @@ internal sealed class Aims
     /// <summary>Where an act begins on the scale of <see cref="Total"/>; after the last, where the fight ends.</summary>
     public double ActBegins(int act) => act == Plan!.Acts.Count ? Total : Plan.Begins(act) * (ByTime ? 1 : Pace);
 
+    /// <summary>When the hero should come to a mark, on the scale of <see cref="Total"/>: the fight is shared evenly among the marks.</summary>
+    public double TravelDue(int mark) => Total * (mark - 0.2) / Scene.Marks.Count;
+
+    /// <summary>Sooner than this nobody goes there.</summary>
+    public double TravelsFrom(int mark) => Total * (mark - 0.4) / Scene.Marks.Count;
+
     /// <summary>The act in which a move that starts then would stand bears another setback.</summary>
     public bool BearsSetback(Node node, int start) =>
         Plan is null || (Plan.ActOf(start, node.State.Moves) is var act && Setbacks(node)[act] < Plan.Acts[act].MostSetbacks);
@@ -205,6 +211,7 @@ internal sealed class Aims
     {
         var state = node.State;
         return state.Time >= LowTime && state.Moves >= LowMoves
+            && state.Mark == Scene.Marks.Count - 1
             && OutsIn(state) == Outs
             && node.Setbacks == (Scene.Brief.Setbacks ?? node.Setbacks) && node.Beats == (Scene.Brief.Pauses ?? node.Beats)
             && node.MomentsDone == (1L << Moments.Length) - 1

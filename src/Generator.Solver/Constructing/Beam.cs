@@ -281,6 +281,7 @@ internal sealed class Beam
         key = Mixed(Mixed(key, (int)state.Bound), state.LastTarget);
         key = Mixed(key, node.IsOpening ? node.First : node.Row.Reaction);
         key = Mixed(Mixed(key, node.MomentsDone.GetHashCode()), node.Setbacks);
+        key = state.Mark == 0 ? key : Mixed(key, state.Mark);
         var threats = 0;
         for (var a = 0; a < scene.Cast; a++)
         {

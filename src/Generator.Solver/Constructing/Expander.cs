@@ -44,6 +44,8 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     private readonly WalkingRound walking = new(ground.Scene, new Bystanders(ground.Scene), dice, fetching);
     private readonly Timing timing = new(ground.Scene, thorough ? null : dice);
     private readonly ChildMaker maker = new(ground.Scene, ground.Aims);
+    private readonly Travelling? travelling = ground.Repertoire.Travels is null ? null
+        : new(ground.Scene, ground.Repertoire, ground.Aims, new RowFitting(ground.Scene, ground.Repertoire), new WalkingRound(ground.Scene, new Bystanders(ground.Scene), dice, null), dice);
     private readonly int openingTries = Math.Clamp(AllOpeningTries / ground.Scene.Cast, FewestOpeningTries, MostOpeningTries);
     private int[]? away;
     private readonly int longestGap = Pace.DeadAirBreaks.Value;
@@ -95,7 +97,8 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
 
         // The first move waits for whoever comes in, however long that takes.
         var most = node.IsOpening ? Math.Max(longestGap, least) : longestGap;
-        return fitting.StartOf(node.State, row.Attacker, new Choice(row.Attack, row.Technique, []), bearing, least, most, out cue);
+        var heading = row.To < 0 || row.Attacker >= 0 ? -1 : scene.Marks.Heading(node.State.Mark, row.To);
+        return fitting.StartOf(node.State, row.Attacker, new Choice(row.Attack, row.Technique, []), bearing, least, most, out cue, heading);
     }
 
     /// <summary>Adds the children of a node to a list.</summary>
@@ -123,6 +126,11 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
             {
                 OnAttacker(node, a, repertoire.Menus[a], 0, children);
             }
+        }
+
+        foreach (var (row, reactions) in travelling?.Rows(node, longestGap, SetbacksWanted(node)) ?? [])
+        {
+            Grow(node, row, reactions, children);
         }
 
         NoTarget(node, repertoire.Recoveries, children);

@@ -174,8 +174,8 @@ internal sealed class Lingering(Scene scene)
         if (!answers.TryGetValue((attacker, entrance), out var comes))
         {
             var enters = now[attacker].Entering(scene, attacker, entrance);
-            var closed = scene.Entries.To(enters.Bearing, enters.Distance).Closed is not null;
-            comes = closed || Entering.MeetsOnTheFloor(scene, attacker, enters.Way, States(node)) ? null : enters;
+            var closed = scene.Entries.To(enters.Opening.Bearing, enters.Opening.Distance).Closed is not null;
+            comes = closed || (node.State.HeroWay is { } hero && WithTheHero.MeetsOnTheWay(scene, hero, enters.Way)) || Entering.MeetsOnTheFloor(scene, attacker, enters.Way, States(node)) ? null : enters;
             answers[(attacker, entrance)] = comes;
         }
 

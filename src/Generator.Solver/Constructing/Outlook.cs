@@ -36,6 +36,9 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
 
     private const double ActGrace = 0.3;
 
+    /// <summary>What being late for a mark costs in points a half count, and the half counts that a travel move needs at the end.</summary>
+    private const double TravelLate = 0.5, TravelTime = 8;
+
     private readonly double patience = aims.Scene.Brief.Pace.Patience.Value;
     private readonly double longestPause = aims.Scene.Brief.Pace.LongestPause.Value;
     private readonly StoryOutlook story = new(aims);
@@ -171,7 +174,7 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
     {
         var brief = aims.Scene.Brief;
         var setbacks = aims.Plan is { } plan ? InTheirActs(node, plan, progress) : Due(node.Setbacks, brief.Setbacks ?? 0, progress);
-        return setbacks + Due(node.Beats, brief.Pauses ?? 0, progress) + Pacing(node, progress) + Peaks(node);
+        return setbacks + Travels(node, progress) + Due(node.Beats, brief.Pauses ?? 0, progress) + Pacing(node, progress) + Peaks(node);
     }
 
     /// <summary>Setbacks that acts still want: owed from a part of the act on, certain to be missed after it; and, as the brief counts them, those that still must come before the end.</summary>
@@ -189,6 +192,18 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
 
         var left = (aims.Scene.Brief.Setbacks ?? 0) - node.Setbacks;
         return owed + (left > 0 && progress > aims.Total - (4 * left) ? 20 : 0);
+    }
+
+    /// <summary>Marks to which the hero should have come by now, and those that can hardly be reached any more.</summary>
+    private double Travels(Node node, double progress)
+    {
+        var owed = 0.0;
+        for (var mark = node.State.Mark + 1; mark < aims.Scene.Marks.Count; mark++)
+        {
+            owed += Math.Min(10, TravelLate * Math.Max(0, progress - aims.TravelDue(mark))) + (progress > aims.Total - (TravelTime * (aims.Scene.Marks.Count - mark)) ? 20 : 0);
+        }
+
+        return owed;
     }
 
     private double Due(int done, int wanted, double progress)

@@ -21,7 +21,8 @@ internal sealed class Repertoire
     {
         this.scene = scene;
         var techniques = scene.Book.Techniques;
-        possible = [.. techniques.Select((_, i) => scene.Able.WhyNotTechnique(i) is null)];
+        var able = techniques.Select((_, i) => scene.Able.WhyNotTechnique(i) is null).ToArray();
+        possible = [.. able.Select((a, i) => a && techniques[i].Travel is null)];
         var stances = Enum.GetValues<Stance>();
         stanceTo = new Stance[stances.Length, techniques.Count];
         stanceTime = new int[stances.Length, techniques.Count];
@@ -37,11 +38,15 @@ internal sealed class Repertoire
         Menus = [.. Enumerable.Range(0, scene.Cast).Select(MenuOf)];
         Recoveries = [.. NoTargets(true)];
         Breaths = [.. NoTargets(false)];
+        Travels = scene.Brief.Travels ? TravelMenus([.. able.Select((a, i) => a && techniques[i].Travel is not null)]) : null;
         SetbackKinds = Kinds(setbacks: true);
         OtherKinds = Kinds(setbacks: false);
     }
 
-    /// <summary>What hero and floor allow, one flag for each technique.</summary>
+    /// <summary>The ways from each mark to the next; null where there is one mark.</summary>
+    public IReadOnlyList<TravelMenu>? Travels { get; }
+
+    /// <summary>What hero and floor allow on a mark, one flag for each technique; travel moves are not among them.</summary>
     public bool[] Possible => possible;
 
     /// <summary>One for each attacker.</summary>
@@ -141,7 +146,25 @@ internal sealed class Repertoire
 
     private bool IsBeat(Choice choice) => scene.Book.Techniques[choice.Technique].IsStoryPause;
 
-    private IEnumerable<Choice> Answers(int attacker)
+    private TravelMenu[] TravelMenus(bool[] travels)
+    {
+        var answers = Enumerable.Range(0, scene.Cast).Select(a => Answers(a, travels).ToList()).ToList();
+        var stalks = Enumerable.Range(0, scene.Cast).Select(a => FollowUps(a, Posture.Ready, travels).ToList()).ToList();
+        var byWill = Enumerable.Range(0, travels.Length).Where(t => travels[t] && scene.Book.Techniques[t].HasNoTarget).Select(t => new Choice(-1, t, [])).ToList();
+        return [.. Enumerable.Range(0, scene.Marks.Count - 1).Select(m => Leg(m, m + 1))];
+
+        TravelMenu Leg(int from, int to)
+        {
+            var way = scene.Marks.Way(from, to);
+            return new TravelMenu(to, scene.Marks.Heading(from, to), Fitting(byWill), [.. answers.Select(Fitting)], [.. stalks.Select(Fitting)]);
+
+            Choice[] Fitting(List<Choice> choices) => [.. choices.Where(c => scene.Book.Techniques[c.Technique].Travel is { } t && t.Least.Value <= way && way <= t.Most.Value)];
+        }
+    }
+
+    private IEnumerable<Choice> Answers(int attacker) => Answers(attacker, possible);
+
+    private IEnumerable<Choice> Answers(int attacker, bool[] among)
     {
         for (var k = 0; k < scene.Book.Attacks.Count; k++)
         {
@@ -151,11 +174,11 @@ internal sealed class Repertoire
                 continue;
             }
 
-            for (var t = 0; t < possible.Length; t++)
+            for (var t = 0; t < among.Length; t++)
             {
                 var technique = scene.Book.Techniques[t];
                 var suits = technique.Meets(attack);
-                if (suits && Works(t, attacker) && Meets(k, t, attacker) && Reactions(t, attacker, null, technique.Seizes) is { Length: > 0 } reactions)
+                if (suits && Works(t, attacker, among) && Meets(k, t, attacker) && Reactions(t, attacker, null, technique.Seizes) is { Length: > 0 } reactions)
                 {
                     yield return new Choice(k, t, reactions);
                 }
@@ -163,8 +186,8 @@ internal sealed class Repertoire
         }
     }
 
-    private bool Works(int technique, int attacker) =>
-        possible[technique] && !scene.Book.Techniques[technique].HasNoTarget && scene.Able.WhyNotOn(technique, attacker) is null;
+    private bool Works(int technique, int attacker, bool[] among) =>
+        among[technique] && !scene.Book.Techniques[technique].HasNoTarget && scene.Able.WhyNotOn(technique, attacker) is null;
 
     private bool Meets(int attack, int technique, int attacker)
     {
@@ -173,11 +196,13 @@ internal sealed class Repertoire
         return distance >= reach.Least && distance <= reach.Most;
     }
 
-    private IEnumerable<Choice> FollowUps(int attacker, Posture posture)
+    private IEnumerable<Choice> FollowUps(int attacker, Posture posture) => FollowUps(attacker, posture, possible);
+
+    private IEnumerable<Choice> FollowUps(int attacker, Posture posture, bool[] among)
     {
-        for (var t = 0; t < possible.Length; t++)
+        for (var t = 0; t < among.Length; t++)
         {
-            if (scene.Book.Techniques[t].Needs.Contains(posture) && Works(t, attacker) && Reactions(t, attacker, posture, false) is { Length: > 0 } reactions)
+            if (scene.Book.Techniques[t].Needs.Contains(posture) && Works(t, attacker, among) && Reactions(t, attacker, posture, false) is { Length: > 0 } reactions)
             {
                 yield return new Choice(-1, t, reactions);
             }
@@ -190,7 +215,7 @@ internal sealed class Repertoire
         {
             var technique = scene.Book.Techniques[t];
             var escapes = technique.Family == Family.Escape && technique.Answers.Contains(line);
-            if (escapes && Works(t, attacker) && Reactions(t, attacker, Posture.Gripping, false) is { Length: > 0 } reactions)
+            if (escapes && Works(t, attacker, possible) && Reactions(t, attacker, Posture.Gripping, false) is { Length: > 0 } reactions)
             {
                 yield return new Choice(-1, t, reactions);
             }

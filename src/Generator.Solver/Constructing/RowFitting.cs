@@ -22,7 +22,8 @@ internal sealed class RowFitting(Scene scene, Repertoire repertoire)
     /// <param name="least">Shortest gap.</param>
     /// <param name="most">Longest gap.</param>
     /// <param name="cue">The cue that it needs.</param>
-    public int StartOf(FightState state, int attacker, Choice choice, int bearing, int least, int most, out Cue cue)
+    /// <param name="heading">Of a travel move without a target, the bearing of the mark to which it leads; −1 for none.</param>
+    public int StartOf(FightState state, int attacker, Choice choice, int bearing, int least, int most, out Cue cue, int heading = -1)
     {
         cue = Cue.None;
         var technique = scene.Book.Techniques[choice.Technique];
@@ -51,6 +52,11 @@ internal sealed class RowFitting(Scene scene, Repertoire repertoire)
             {
                 return -1;
             }
+        }
+
+        if (target < 0 && heading >= 0 && technique.Travel is { } travel)
+        {
+            gap = Math.Max(gap, GapForTurn(state, Math.Abs(travel.Heads.TurnFor(new Bearing(state.Facing).To(new Bearing(heading))).HalfHours)));
         }
 
         if (!HandsFit(state, technique, attack, target, gap, closes))

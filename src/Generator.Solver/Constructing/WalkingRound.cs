@@ -35,6 +35,9 @@ internal sealed class WalkingRound(Scene scene, Bystanders bystanders, Dice dice
             : At(node, attacker, attack, (1 + dice.Next(Most)) * (dice.Percent(50) ? 1 : -1), int.MaxValue, ref least);
     }
 
+    /// <summary>The bearing so many half hours on, if there is time to come from there, and the gap that it takes.</summary>
+    public int? By(Node node, int attacker, int attack, int round, ref int least) => At(node, attacker, attack, round, int.MaxValue, ref least);
+
     /// <summary>A bearing in sight or, where that is too far for once, on the way there.</summary>
     private int? IntoSight(Node node, int attacker, int attack, int[] away, ref int least)
     {
@@ -60,7 +63,7 @@ internal sealed class WalkingRound(Scene scene, Bystanders bystanders, Dice dice
         var bearing = new Bearing(stands.Bearing + by).HalfHours;
         var walk = Math.Abs(by) * scene.Settle.WalkRoundPerHalfHour.Value;
         var gap = Math.Max(least, node.Threats[attacker] + walk - scene.Settle.ContactAfter.Value - node.State.Time);
-        if (stands.Distance > scene.Floor[bearing] || gap > Math.Max(least, most) || bystanders.At(node, attacker, attack, bearing, node.State.Time + gap) is null)
+        if (stands.Distance > scene.Marks.FloorOf(node.State.Mark)[bearing] || gap > Math.Max(least, most) || bystanders.At(node, attacker, attack, bearing, node.State.Time + gap) is null)
         {
             return null;
         }

@@ -19,7 +19,7 @@ public static class Folds
     /// <summary>Every finding of the verdict once, as a heading or folded under one, headings in the order of the counts.</summary>
     public static IReadOnlyList<Fold> Of(Scene scene, Routine routine, Verdict verdict)
     {
-        if (verdict.IsClean || routine.Moves.Count == 0 || Complete.Soon(Sketch.Of(routine), scene.Book, Math.Min(MostWork, WorkEach * verdict.Findings.Count)) is not { } mended)
+        if (scene.Brief.Travels || verdict.IsClean || routine.Moves.Count == 0 || Complete.Soon(Sketch.Of(routine), scene.Book, Math.Min(MostWork, WorkEach * verdict.Findings.Count)) is not { } mended)
         {
             return Fold.None(verdict);
         }

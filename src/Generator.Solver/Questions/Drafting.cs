@@ -21,10 +21,15 @@ public static class Drafting
     /// <param name="stop">Stops the search; the best routine so far is returned.</param>
     public static DraftResult Draft(Brief brief, Book book, DraftOptions options, IProgress<DraftProgress>? progress = null, CancellationToken stop = default)
     {
+        if (options.Cold)
+        {
+            SeveralMarksException.Refuse(brief, "Drafting by CP-SAT alone");
+        }
+
         var clock = Stopwatch.StartNew();
         var complete = DraftBrief.Complete(brief, book);
         var scene = new Scene(complete, book);
-        if ((Sides(options) ? Refutations.Plainly(scene) : Refutations.First(scene)) is not null)
+        if (!brief.Travels && (Sides(options) ? Refutations.Plainly(scene) : Refutations.First(scene)) is not null)
         {
             return Impossible(brief, book, clock, stop);
         }
@@ -32,7 +37,7 @@ public static class Drafting
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);
         using var desk = new DraftDesk(scene, clock, progress, ends);
-        var sources = Sources(options);
+        var sources = Sources(brief.Travels ? options with { Rounds = options.Rounds ?? int.MaxValue } : options);
         var tasks = sources.Select(s => Lane.Start(() => Work(s, desk, options, ends))).ToArray();
         var outcomes = tasks.Select(t => t.GetAwaiter().GetResult()).ToArray();
         var result = desk.Result([.. sources.Zip(outcomes, (source, end) => (source.Name, end))]);

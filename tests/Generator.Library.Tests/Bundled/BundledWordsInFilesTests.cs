@@ -33,11 +33,12 @@ public class BundledWordsInFilesTests
         var book = BundledLibrary.Book;
         var rows = book.Techniques.SelectMany(t => t.Reactions.DefaultIfEmpty(string.Empty).Select(r => (Technique: t, Reaction: r))).ToList();
         Assert.True(rows.Count > 400);
+        var brief = new Brief { Attackers = [new AttackerPart { Name = "Bruno", Skill = Skill.Stunt }], Marks = [new HeroMark("door", new(400), new(400)), new HeroMark("window", new(600), new(400))] };
         foreach (var write in (Func<Technique, string>[])[t => t.Id, t => t.Name])
         {
-            var text = "count,attacker,technique,reaction\n" + string.Concat(rows.Select((r, i) =>
-                $"{i + 1},{(r.Technique.HasNoTarget ? string.Empty : "Bruno")},{write(r.Technique)},{r.Reaction}\n"));
-            var read = RoutineReader.Parse(new SourceFile("x.csv", text), book);
+            var text = "count,attacker,technique,reaction,to\n" + string.Concat(rows.Select((r, i) =>
+                $"{i + 1},{(r.Technique.HasNoTarget ? string.Empty : "Bruno")},{write(r.Technique)},{r.Reaction},{(r.Technique.Travel is null ? string.Empty : "window")}\n"));
+            var read = RoutineReader.Parse(new SourceFile("x.csv", text), book, brief);
             Assert.Equal(string.Empty, read.ToText());
             Assert.Equal(rows.Select(r => (r.Technique.Id, r.Reaction)), read.Value!.Moves.Select(m => (m.Technique!, m.Reaction ?? string.Empty)));
         }

@@ -17,6 +17,7 @@ internal sealed class Case
     private HeroPart hero = new() { Name = "Ines", Arm = new Centimetres(100), Leg = new Centimetres(100), Skill = Skill.Stunt };
     private Safety safety = Safety.Default with { Margin = HalfCounts.Zero };
     private Tempo tempo = new(60);
+    private IReadOnlyList<HeroMark> marks = [];
     private FloorPlan floor = new Brief { Attackers = [] }.Floor;
 
     public Case Hero(Func<HeroPart, HeroPart> change) => Do(() => hero = change(hero));
@@ -24,6 +25,13 @@ internal sealed class Case
     public Case Tempo(int countsPerMinute) => Do(() => tempo = new Tempo(countsPerMinute));
 
     public Case On(FloorPlan plan) => Do(() => floor = plan);
+
+    /// <summary>Marks at so many centimetres from the first towards 3 and 12; that lies 10 m from the corner of a floor of 20 by 20.</summary>
+    public Case Marks(params (int X, int Y)[] places) => Do(() =>
+    {
+        marks = [.. places.Prepend((0, 0)).Select((p, i) => new HeroMark($"mark {i}", new Centimetres(1000 + p.Item1), new Centimetres(1000 + p.Item2)))];
+        floor = new FloorPlan { Width = new(2000), Depth = new(2000), MarkX = new(1000), MarkY = new(1000) };
+    });
 
     public Case Margin(int halfCounts) => Do(() => safety = safety with { Margin = new HalfCounts(halfCounts) });
 
@@ -56,7 +64,7 @@ internal sealed class Case
 
     public Scene Scene()
     {
-        var brief = new Brief { Hero = hero, Attackers = [.. cast], Tempo = tempo, Safety = safety, Floor = floor };
+        var brief = new Brief { Hero = hero, Attackers = [.. cast], Tempo = tempo, Safety = safety, Floor = floor, Marks = marks };
         return new Scene(brief, new Book("case", CaseBook.Stances(), new Settle(), techniques, attacks, reactions));
     }
 

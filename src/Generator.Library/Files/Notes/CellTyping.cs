@@ -18,7 +18,7 @@ public sealed class CellTyping(Book book)
     {
         var move = sketch.Moves[at];
         var row = new TypedRow(at + 1, f => f == column ? text : f is Column.Attack && column is Column.Technique || f is Column.Attacker && column is Column.From ? SketchWriter.Typed(sketch, move, f) : null);
-        var reader = new RowNotes(Cast.Of(sketch.Brief), finder);
+        var reader = new RowNotes(sketch.Brief, finder);
         var said = reader.Read(row);
 
         // What is read last is this cell's, unless nothing was read from it: then it is that of a cell beside it.

@@ -18,14 +18,15 @@ internal sealed class RowNotes
     private static readonly string[] Anew = ["cue", "stance", "linger"];
 
     private readonly Cast cast;
+    private readonly IReadOnlyList<HeroMark> marks;
     private readonly CellReader cells;
     private readonly HashSet<string> workedOutAnew = new(StringComparer.Ordinal);
     private RoutineRow row = null!;
     private string field = string.Empty;
 
-    public RowNotes(Cast cast, MeaningFinder finder)
+    public RowNotes(Brief brief, MeaningFinder finder)
     {
-        this.cast = cast;
+        (cast, marks) = (Cast.Of(brief), brief.Marks);
         cells = new CellReader(finder, (_, fault) => row.Refuse(field, fault.Message, fault.Maybe));
     }
 
@@ -58,6 +59,7 @@ internal sealed class RowNotes
             Reaction = Text("reaction") is null or None ? null : Cell("reaction", w => cells.Reaction(row.Line, w)),
             Count = Text("count") is { } count ? cells.Count(row.Line, new NotesPart(count, 0)) : null,
             From = From(),
+            To = Text(MarkWords.To) is null ? null : MarkWords.Of(row, null, marks),
             Note = row.Text("note") ?? string.Empty,
             Cue = RowReader.Cue(row),
             Linger = RowReader.Linger(row),

@@ -31,7 +31,7 @@ public static class SketchReader
 
     private static ReadSketch Sketch(RowFile file, Book book)
     {
-        var reader = new RowNotes(Cast.Of(file.Brief), new MeaningFinder(book));
+        var reader = new RowNotes(file.Brief, new MeaningFinder(book));
         List<SketchMove> moves = [.. file.Rows.Select(reader.Read)];
         file.Finish();
         var placements = file.Brief.Attackers.Select((a, i) => (Part: a, Place: file.Places.GetValueOrDefault(i)))

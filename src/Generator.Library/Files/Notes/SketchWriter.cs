@@ -28,10 +28,10 @@ public static class SketchWriter
     public static string Csv(Sketch sketch)
     {
         var text = new StringBuilder();
-        CsvText.Append(text, RoutineTable.Columns);
+        CsvText.Append(text, RoutineTable.ColumnsOf(sketch.Brief));
         foreach (var row in RoutineTable.Openings(sketch.Brief, sketch.Placements).Concat(sketch.Moves.Select(m => Row(sketch.Brief, m))))
         {
-            CsvText.Append(text, RoutineTable.Columns.Select(c => row[c] is JValue value ? RoutineWriter.Cell(value) : string.Empty));
+            CsvText.Append(text, RoutineTable.ColumnsOf(sketch.Brief).Select(c => row[c] is JValue value ? RoutineWriter.Cell(value) : string.Empty));
         }
 
         return text.ToString();
@@ -58,6 +58,7 @@ public static class SketchWriter
         ("attack", move.FollowsUp ? RowNotes.None : Said(move.Attack)),
         ("technique", move.IsSuffered ? RowNotes.None : Said(move.Technique)),
         ("reaction", Said(move.Reaction)),
+        (MarkWords.To, move.To is { } to ? brief.Marks[to].Name : null),
         ("stance", move.Stance is { } stance ? EnumWords.Of(stance) : null),
         ("linger", move.Linger == HalfCounts.Zero ? null : BriefWriter.Span(move.Linger)),
         ("note", move.Note.Length == 0 ? null : move.Note));
