@@ -62,6 +62,8 @@ switch (args)
         return FillRun.All(rest);
     case ["forms", .. var rest]:
         return FormsRun.All(rest);
+    case ["proofs", .. var rest]:
+        return ProofRun.All(rest);
     case ["rough", .. var rest]:
         return RoughRun.All(rest);
     case ["rework", .. var rest]:

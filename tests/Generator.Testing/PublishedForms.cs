@@ -17,11 +17,10 @@ namespace Generator.Testing;
 public sealed record PublishedForms(string Name, string Source, bool IsFight, ReadSketch Read)
 {
     /// <summary>All of them, each attacker three metres away at the beginning.</summary>
-    public static IReadOnlyList<PublishedForms> All(Book book, [CallerFilePath] string caller = "")
-    {
-        var path = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(caller)!, "..", "..", "benchmarks", "forms.json"));
-        return [.. JsonConvert.DeserializeObject<List<Stored>>(File.ReadAllText(path))!.Select(s => new PublishedForms(s.Name, s.Source, s.Kind == "fight", Notes(s, book)))];
-    }
+    public static IReadOnlyList<PublishedForms> All(Book book) =>
+        [.. JsonConvert.DeserializeObject<List<Stored>>(File.ReadAllText(Where()))!.Select(s => new PublishedForms(s.Name, s.Source, s.Kind == "fight", Notes(s, book)))];
+
+    private static string Where([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "benchmarks", "forms.json"));
 
     private static ReadSketch Notes(Stored form, Book book)
     {

@@ -6,7 +6,7 @@ namespace Generator.Benchmarks.Filling;
 
 /// <summary>
 /// Completes the published forms and the fights joined from them (<c>forms.json</c>): of how many forms no technique and no attack changes, and how many moves of the fights stand. Lists everything
-/// else that gave. Options: <c>--time 10</c> (seconds each), <c>--work 3000</c> (thousands of moves tried in each, instead of a time), <c>--of fight</c>.
+/// else that gave. Options: <c>--time 10</c> (seconds each), <c>--work 3000</c> (thousands of moves tried in each, instead of a time), <c>--of fight</c>, <c>--show yes</c> (why each gave).
 /// </summary>
 internal static class FormsRun
 {
@@ -22,6 +22,10 @@ internal static class FormsRun
             var completed = Whole("--work") is { } work ? Complete.Soon(form.Read.Sketch, book, 1000L * work) : Complete.Of(form.Read.Sketch, book, new CompleteOptions { Time = time });
             done.Add((form.IsFight, completed));
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{form.Name,-40} {completed?.Stands ?? 0,2} of {form.Read.Sketch.Moves.Count,2} {(completed is null ? "nothing found" : string.Join(", ", completed.Gave.Select(g => $"{g.Part} line {g.Move + 1}")))}"));
+            if (completed is not null && options.ContainsKey("--show"))
+            {
+                GaveText.Show(completed, book);
+            }
         }
 
         var forms = done.Where(d => !d.IsFight).ToList();

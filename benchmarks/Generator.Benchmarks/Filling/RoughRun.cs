@@ -49,20 +49,10 @@ internal static class RoughRun
         }, stop.Token);
         if (show && completed is not null)
         {
-            Show(completed, new Scene(completed.Routine.Brief, book));
+            GaveText.Show(completed, book);
         }
 
         return answer;
-    }
-
-    private static void Show(Completed completed, Scene scene)
-    {
-        foreach (var gave in completed.Gave)
-        {
-            var move = gave.Move < completed.Sketch.Moves.Count ? completed.Sketch.Moves[gave.Move] : null;
-            var now = gave.Row < 0 ? null : completed.Routine.Moves[gave.Row];
-            Console.WriteLine($"  line {move?.Line} {gave.Part}: {move?.Attack?.Text} > {move?.Technique?.Text} is {now?.Attack} > {now?.Technique}: {WhyGave.Of(completed, gave, scene)?.Message}");
-        }
     }
 
     private static double Spent() => Process.GetCurrentProcess().TotalProcessorTime.TotalSeconds;

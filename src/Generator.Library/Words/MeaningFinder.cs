@@ -18,6 +18,9 @@ public sealed class MeaningFinder
     /// </summary>
     private const double Near = 0.6, NearWhole = 0.8;
 
+    /// <summary>What fits so well, as a share of the best, may be meant where the best does not go with what is written beside it: the words beside it say part of what is meant ("from behind").</summary>
+    private const double Besides = 0.4;
+
     private const int Most = 6;
 
     private readonly WordFinder finder;
@@ -69,31 +72,37 @@ public sealed class MeaningFinder
 
     /// <summary>
     /// The same, of what the hero does about an attack. Of several guesses about a blow those are meant that meet it; where none does but the words
-    /// name a kind of technique ("middle block"), any of that kind which does is meant as well. A name means what it names in any case.
+    /// name a kind of technique ("middle block"), any of that kind which does is meant as well, and whatever else fits the words and goes with the attack. A name means what it names,
+    /// but in a hold a stamp on the foot of somebody behind is a stamp backward.
     /// </summary>
     public Meaning Technique(string text, IReadOnlyList<string> attacks)
     {
         var meaning = Technique(text);
-        var lines = attacks.Select(book.Attack).Where(a => !a.IsWalkIn).Select(a => a.Line).ToList();
-        if (lines.Count == 0 || !meaning.IsGuess)
+        var thrown = attacks.Select(book.Attack).Where(a => !a.IsWalkIn).ToList();
+        if (thrown.Count == 0 || meaning.Ids.Count == 0 || (!meaning.IsGuess && !thrown.Exists(a => a.Line.IsGrab)))
         {
             return meaning;
         }
 
-        if (meaning.Ids.Any(id => lines.Any(book.Technique(id).Answers.Contains)))
+        if (meaning.Ids.Any(id => thrown.Exists(a => Meeting.Suits(book.Technique(id), a))))
         {
             // A sweep that meets nothing is still no block.
             var isDefence = book.Technique(meaning.Ids[0]).Family == Family.Defence;
-            return lines.Exists(l => l.IsGrab) ? meaning : ReadTechnique(text, Kept(meaning, t => (t.Family == Family.Defence) == isDefence && lines.Any(t.Answers.Contains)));
+            return !meaning.IsGuess || thrown.Exists(a => a.Line.IsGrab) ? meaning : ReadTechnique(text, Kept(meaning, t => (t.Family == Family.Defence) == isDefence && thrown.Exists(a => t.Answers.Contains(a.Line))));
         }
 
-        if (FamilyWords.Within(text) is not { } family)
-        {
-            return meaning;
-        }
+        var kind = meaning.IsGuess ? FamilyWords.Within(text) : null;
+        var meets = book.Techniques.Where(t => t.Family == kind && thrown.Exists(a => t.Answers.Contains(a.Line))).Select(t => t.Id)
+            .Concat(AsWell(text, RankedRecords.Techniques(book), t => techniqueSides[t.BaseId], t => thrown.Exists(a => Meeting.Suits(t, a))).Select(t => t.Id)).ToList();
+        return meets.Count == 0 ? meaning : ReadTechnique(text, meaning with { Ids = [.. meaning.Ids.Union(meets, StringComparer.Ordinal)], IsGuess = true });
+    }
 
-        var meets = book.Techniques.Where(t => t.Family == family && lines.Any(t.Answers.Contains)).Select(t => t.Id);
-        return meaning with { Ids = [.. meaning.Ids.Union(meets, StringComparer.Ordinal)], IsGuess = true };
+    /// <summary>Of the records that suit, with their sides, those that fit the words best, if they do so well enough beside any that do not suit.</summary>
+    private static List<T> AsWell<T>(string text, Ranking<T> ranking, Func<T, IEnumerable<T>> sides, Func<T, bool> suits)
+    {
+        var ranked = ranking.Find(LimbWords.Without(text), int.MaxValue);
+        var fitting = ranked.Where(r => r.Fit >= Math.Max(Least, Besides * Math.Min(1, ranked[0].Fit))).Select(r => (Suiting: sides(r.Record).Where(suits).ToList(), r.Fit)).Where(r => r.Suiting.Count > 0).ToList();
+        return [.. fitting.TakeWhile(r => r.Fit >= NearWhole * fitting[0].Fit).SelectMany(r => r.Suiting)];
     }
 
     /// <summary>What may be meant of something that the hero does with nobody who is named; "pause" alone is any beat of the story.</summary>

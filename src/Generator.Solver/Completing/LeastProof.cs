@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Domain.Sketches;
 using Generator.Rules;
+using Generator.Rules.Judging;
 using Generator.Solver.Engine;
 using Generator.Solver.Filling;
 using Generator.Solver.Staging;
@@ -18,6 +19,9 @@ internal sealed class LeastProof
     /// <summary>Most rows that are looked at, and most of them that nobody wrote.</summary>
     private const int MostRows = 24, MostMore = 4;
 
+    /// <summary>Most ways in which rows fill the moves that are asked one by one.</summary>
+    private const int MostShapes = 40;
+
     /// <summary>As wide as it gets round the mark, in half hours.</summary>
     private const int AllRound = 12;
 
@@ -28,25 +32,41 @@ internal sealed class LeastProof
         new() { Seed = 2, Linear = false, Bare = true, Time = TimeSpan.FromHours(1) },
     ];
 
+    /// <summary>Rules that only charge points forbid nothing.</summary>
+    private static readonly IReadOnlyList<RuleModule> Firm = [.. RuleModules.All.Where(m => RuleBook.All[RuleBook.IndexOf(m.Id)].Worst >= Severity.Broken)];
+
     private readonly Sketch sketch;
     private readonly Scene scene;
     private readonly IReadOnlyList<SketchStep> steps;
+    private readonly IReadOnlyList<HalfCounts?> entrances;
 
     /// <param name="sketch">What is said.</param>
     /// <param name="steps">Its moves.</param>
     /// <param name="scene">The scene of the search, with the opening places that are said.</param>
-    public LeastProof(Sketch sketch, IReadOnlyList<SketchStep> steps, Scene scene) => (this.sketch, this.steps, this.scene) = (sketch, steps, scene);
+    public LeastProof(Sketch sketch, IReadOnlyList<SketchStep> steps, Scene scene)
+    {
+        (this.sketch, this.steps) = (sketch, steps);
+        entrances = [.. scene.Brief.Attackers.Select(a => a.Entrance)];
+        this.scene = new Scene(Timeless(scene.Brief with { Length = sketch.Brief.Length }), scene.Book);
+    }
 
-    /// <summary>
-    /// The question can be put so that an answer holds for every routine. The model lets nobody set off before count 1; with no count fixed anywhere a fight in which somebody does is the same as one that
-    /// begins so much later.
-    /// </summary>
-    public bool CanAsk => sketch.Brief is { Length: null or { Counts: null }, Moments.Count: 0 } && sketch.Moves.All(m => !m.IsGap && m.Count is null)
-        && scene.Brief.Attackers.All(a => a.Distance is not null && a.Entrance is null or { Value: 0 });
+    /// <summary>The question can be put so that an answer holds for every routine.</summary>
+    public bool CanAsk => sketch.Moves.All(m => !m.IsGap) && scene.Brief.Attackers.All(a => a.Distance is not null);
 
     /// <summary>True when no routine of the brief costs less than so much; false when one may, or time ran out.</summary>
     public bool IsLeast(long price, CancellationToken stop) =>
-        Rows(price) is var (fewest, most) && Array.TrueForAll(Configurations, c => !stop.IsCancellationRequested && Ask(price, fewest, most, c, stop) == CpAnswer.Infeasible);
+        Rows(price) is var (fewest, most) && Shapes(price, fewest, most) is var shapes
+            && Array.TrueForAll(Configurations, c => Array.TrueForAll(shapes, s => !stop.IsCancellationRequested && Ask(price, fewest, most, s, c, stop) == CpAnswer.Infeasible));
+
+    /// <summary>
+    /// The model lets nobody set off before count 1. A fight in which somebody does is the same as one that begins so much later, with all that is fixed: entrances and counts that are said, see <see cref="Post"/>. What else the brief fixes is left out, which only allows more.
+    /// </summary>
+    private static Brief Timeless(Brief brief) => brief with
+    {
+        Length = brief.Length is { Counts: not null } length ? length.Moves is { } moves ? new Length(null, moves, Generator.Rules.Rules.Length.MovesTolerance(length)) : null : brief.Length,
+        Attackers = [.. brief.Attackers.Select(a => a.Entrance is { Value: > 0 } ? a with { Entrance = null } : a)],
+        Moments = [.. brief.Moments.Select(m => m with { Earliest = null, Latest = null })],
+    };
 
     /// <summary>How many rows a cheaper routine can have; null where that is too many to look at.</summary>
     private (int Fewest, int Most)? Rows(long price)
@@ -54,13 +74,22 @@ internal sealed class LeastProof
         var said = steps.Count;
         var opened = steps.Count(MayOpen);
         var asked = sketch.Brief.Length is { Moves: { } moves } length ? (Moves: moves, Tolerance: Generator.Rules.Rules.Length.MovesTolerance(length)) : (Moves: MostRows, Tolerance: MostRows);
-        var more = (int)Math.Min((price - 1) / SketchPart.Added.Price(), MostRows) + opened;
-        var most = Math.Min(said + more, asked.Moves + asked.Tolerance);
+        var most = Math.Min(said + MostAdded(price) + opened, asked.Moves + asked.Tolerance);
         var fewest = Math.Max(steps.Any(s => MayGo(s, price)) ? 1 : said, asked.Moves - asked.Tolerance);
         return most <= Math.Min(MostRows, said + MostMore) ? (fewest, most) : null;
     }
 
-    private CpAnswer Ask(long price, int fewest, int most, SearchSettings settings, CancellationToken stop)
+    private static int MostAdded(long price) => (int)Math.Min((price - 1) / SketchPart.Added.Price(), MostRows);
+
+    /// <summary>Where nothing may be left out and the ways in which rows fill the moves are few, each of them is a question of its own, in which most is known of each row; else all are one.</summary>
+    private LeastShape?[] Shapes(long price, int fewest, int most)
+    {
+        int[] holds = [.. Enumerable.Range(0, steps.Count).Where(i => MayOpen(steps[i]))];
+        var few = steps.Any(s => MayGo(s, price)) ? null : LeastShape.All(steps.Count, holds, fewest, most, MostAdded(price), MostShapes);
+        return few is null ? new LeastShape?[1] : [.. few];
+    }
+
+    private CpAnswer Ask(long price, int fewest, int most, LeastShape? shape, SearchSettings settings, CancellationToken stop)
     {
         if (most < fewest)
         {
@@ -68,33 +97,30 @@ internal sealed class LeastProof
         }
 
         var bounds = new StagingBounds(scene);
-        var model = new MoveModel(scene, Words(price, most), new MoveModelOptions
+        var words = shape is null ? null : new LeastWords(scene, steps, shape, price);
+        var vocabulary = Vocabulary.Of(scene, words is null ? null : words.MayDo, seconds: true);
+        var rows = shape?.Rows.Count ?? most;
+        var model = new MoveModel(scene, vocabulary, new MoveModelOptions
         {
-            Rules = RuleModules.All,
-            Rows = most,
-            FewestRows = fewest,
+            Rules = Firm,
+            Rows = rows,
+            FewestRows = shape is null ? fewest : rows,
             Ends = true,
+            Targets = words?.Targets,
+            Words = words?.Of(vocabulary),
             MostWalkRound = AllRound,
-            Horizon = ((most + 1) * bounds.LongestMove) + ModelBounds.LongestWalk(scene),
+            Horizon = ((rows + 1) * bounds.LongestMove) + ModelBounds.LongestWalk(scene),
         });
-        Post(model, price);
+        Post(model, price, shape);
         using var session = model.Session();
         return session.Solve(settings, null, stop);
     }
 
-    /// <summary>Only techniques that are said, where nothing else may be done at this price.</summary>
-    private Vocabulary Words(long price, int most)
-    {
-        var closed = most == steps.Count && steps.All(s => s.Move.Technique is not null && !MayGive(s.Move.Technique, SketchPart.Side, price));
-        var said = closed ? steps.SelectMany(s => s.Move.Technique!.Ids).ToHashSet(StringComparer.Ordinal) : null;
-        return Vocabulary.Of(scene, said is null ? null : t => said.Contains(t.Id), seconds: true);
-    }
-
     /// <summary>What of each move of the sketch gives in the row that fills it, what is left out and put in costs less than so much.</summary>
-    private void Post(MoveModel model, long price)
+    private void Post(MoveModel model, long price, LeastShape? shape)
     {
         var (cp, costs) = (model.Cp, new List<LinearExpr>());
-        var fills = Fills(model, price, costs);
+        var fills = shape is null ? Fills(model, price, costs) : Fills(model, shape, costs);
         for (var i = 0; i < steps.Count; i++)
         {
             foreach (var (part, holds) in Parts(i))
@@ -119,17 +145,60 @@ internal sealed class LeastProof
         {
             cp.Model.Add(LinearExpr.Sum(costs) <= price - 1);
         }
+
+        var before = cp.Int(0, scene.Settle.LeadInMost.Value, "before");
+        for (var a = 0; a < entrances.Count; a++)
+        {
+            if (entrances[a] is { Value: > 0 } entrance)
+            {
+                cp.Model.Add(model.Entrances[a] == before + entrance.Value);
+            }
+        }
+
+        if (price <= SketchPart.Count.Price())
+        {
+            Counts(model, fills, before);
+        }
+    }
+
+    /// <summary>
+    /// No count gives: each is kept, but for the time that somebody sets off before count 1, or is later or sooner by as much as all from some move on. (Where counts may give nothing is asked of them.)
+    /// </summary>
+    private void Counts(MoveModel model, BoolVar[][] fills, IntVar before)
+    {
+        var cp = model.Cp;
+        var shift = cp.Int(-model.Options.Horizon, model.Options.Horizon, "shift");
+        for (var i = 0; i < steps.Count; i++)
+        {
+            if (steps[i].Move.Count is not { } count)
+            {
+                continue;
+            }
+
+            var shifted = cp.Bool($"shifted[{i}]");
+            for (var p = 0; p < model.Slots.Count; p++)
+            {
+                if (!cp.IsFalse(fills[i][p]))
+                {
+                    var start = model.Slots[p].Start - before;
+                    cp.Model.AddLinearConstraint(start, count.First.Value, count.Last.Value).OnlyEnforceIf([fills[i][p], shifted.Not()]);
+                    cp.Model.AddLinearConstraint(start - shift, count.First.Value, count.Last.Value).OnlyEnforceIf([fills[i][p], shifted]);
+                }
+            }
+        }
+    }
+
+    /// <summary>Which row fills which move is known; what is put in has its price.</summary>
+    private BoolVar[][] Fills(MoveModel model, LeastShape shape, List<LinearExpr> costs)
+    {
+        costs.Add(LinearExpr.Constant(shape.Rows.Count(r => r < 0) * SketchPart.Added.Price()));
+        return [.. steps.Select((_, i) => shape.Rows.Select((r, p) => r == i && !shape.IsHold(p) ? model.Cp.True : model.Cp.False).ToArray())];
     }
 
     /// <summary>Which row fills which move, in their order; what is left out and put in has its price.</summary>
     private BoolVar[][] Fills(MoveModel model, long price, List<LinearExpr> costs)
     {
         var (cp, rows) = (model.Cp, model.Slots.Count);
-        if (rows == steps.Count && model.Options.FewestRows == rows)
-        {
-            return [.. steps.Select((_, i) => Enumerable.Range(0, rows).Select(p => p == i ? cp.True : cp.False).ToArray())];
-        }
-
         BoolVar[][] fills = [.. steps.Select((_, i) => cp.Bools(rows, $"fills[{i}]"))];
         for (var i = 0; i < steps.Count; i++)
         {
@@ -179,15 +248,15 @@ internal sealed class LeastProof
         else if (move.Attack is { } attack && !MayOpen(steps[index]))
         {
             var thrown = attack.Ids.ToHashSet(StringComparer.Ordinal);
-            yield return (Kind(attack, SketchPart.Attack), (model, slot) => model.AttackIs(slot, a => thrown.Contains(a.Id), $"attack[{index}]"));
+            yield return (SketchPrices.Kind(attack, SketchPart.Attack), (model, slot) => model.AttackIs(slot, a => thrown.Contains(a.Id), $"attack[{index}]"));
         }
 
         if (move.Technique is { } technique)
         {
             var done = technique.Ids.ToHashSet(StringComparer.Ordinal);
             var either = done.Concat(technique.Ids.Select(id => steps[index].OtherSideOf(id)).OfType<string>()).ToHashSet(StringComparer.Ordinal);
-            yield return (Kind(technique, SketchPart.Technique), (model, slot) => model.UseIs(slot, u => u.Technique is { } t && either.Contains(t.Id), $"technique[{index}]"));
-            yield return (Kind(technique, SketchPart.Side), (model, slot) => model.UseIs(slot, u => u.Technique is { } t && (done.Contains(t.Id) || !either.Contains(t.Id)), $"side[{index}]"));
+            yield return (SketchPrices.Kind(technique, SketchPart.Technique), (model, slot) => model.UseIs(slot, u => u.Technique is { } t && either.Contains(t.Id), $"technique[{index}]"));
+            yield return (SketchPrices.Kind(technique, SketchPart.Side), (model, slot) => model.UseIs(slot, u => u.Technique is { } t && (done.Contains(t.Id) || !either.Contains(t.Id)), $"side[{index}]"));
         }
         else if (move.IsSuffered)
         {
@@ -197,18 +266,9 @@ internal sealed class LeastProof
         if (move.Reaction is { } reaction)
         {
             var sold = reaction.Ids.ToHashSet(StringComparer.Ordinal);
-            yield return (Kind(reaction, SketchPart.Reaction), (model, slot) => model.ReactionIs(slot, r => sold.Contains(r.Id), $"reaction[{index}]"));
+            yield return (SketchPrices.Kind(reaction, SketchPart.Reaction), (model, slot) => model.ReactionIs(slot, r => sold.Contains(r.Id), $"reaction[{index}]"));
         }
     }
-
-    private static SketchPart? Kind(SketchCell cell, SketchPart part) => cell.Firmness switch
-    {
-        Firmness.Fixed => null,
-        Firmness.Wish => SketchPart.Wish,
-        _ => part,
-    };
-
-    private static bool MayGive(SketchCell cell, SketchPart part, long price) => Kind(cell, part) is { } kind && kind.Price() < price;
 
     private static bool MayGo(SketchStep step, long price) => step.MayGo && step.WhenLeftOut.Price() < price;
 

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Domain.Sketches;
 using Generator.Rules;
 using Generator.Rules.Replaying;
 using Generator.Solver.Constructing;
@@ -6,7 +7,7 @@ using Generator.Solver.Constructing;
 namespace Generator.Solver.Completing;
 
 /// <summary>Fills one move of a sketch behind a beginning: what may stand in it, at the soonest counts at which it is possible and at those that are said.</summary>
-internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expander, Func<Beginning, double?> worth, Dice dice, Effort effort)
+internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep[] steps, Expander expander, Func<Beginning, double?> worth, Dice dice, Effort effort)
 {
     /// <summary>Half counts tried after the soonest one.</summary>
     private const int Later = 4;
@@ -29,9 +30,14 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
 
     private readonly List<(Choice Choice, int Attacker)> choices = [];
 
+    private readonly SketchStep any = new(scene, repertoire, new SketchMove { Line = 0 });
+
     private SketchForms? wanted;
 
-    private bool opens;
+    /// <summary>What is filled is no move of the sketch: the attack takes hold before its answer, or something leads up to the next move, at a price.</summary>
+    private bool opens, leads;
+
+    private long leadPrice;
 
     private bool goesRound;
 
@@ -104,15 +110,50 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
         opens = false;
     }
 
-    /// <summary>Moves put in before the next one, each at its price unless the sketch left a place for them.</summary>
-    public void PutIn(Beginning begun, bool isFree, List<Beginning> filled)
+    /// <summary>Moves put in before the next one, each at its price unless the sketch left a place for them: any; where feet, hands or grip do not suit what comes, those after which they do.</summary>
+    public void PutIn(Beginning begun, bool isFree, SketchForms? forms, List<Beginning> filled)
     {
+        leadPrice = isFree ? 0 : SketchPart.Added.Price();
+        var before = filled.Count;
+        if (forms?.MayGoOn(begun.Node.State, begun.Next) == false)
+        {
+            LeadUp(begun, forms, filled);
+        }
+
+        if (filled.Count > before)
+        {
+            return;
+        }
+
         var children = new List<Node>();
         expander.Expand(begun.Node, children);
         foreach (var child in children)
         {
-            Keep(new Beginning(begun, child, begun.Price + (isFree ? 0 : SketchPart.Added.Price())) { Next = begun.Next, Shift = begun.Shift, IsPutIn = !isFree }, filled);
+            Keep(PutIn(begun, child), filled);
         }
+    }
+
+    private Beginning PutIn(Beginning begun, Node child) => new(begun, child, begun.Price + leadPrice) { Next = begun.Next, Shift = begun.Shift, IsPutIn = leadPrice > 0 };
+
+    private void LeadUp(Beginning begun, SketchForms forms, List<Beginning> filled)
+    {
+        (wanted, leads) = (forms, true);
+        Begin();
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            if ((!begun.Node.IsOpening || begun.Node.First == a) && begun.Node.State.Attackers[a].Posture != Posture.Out)
+            {
+                Gather(begun, any, a, repertoire.Menus[a]);
+            }
+        }
+
+        if (!begun.Node.IsOpening || begun.Node.First < 0)
+        {
+            Gather(begun, -1, any.NoTargets(Giving.Nothing), int.MaxValue);
+        }
+
+        TryAll(begun, any, Giving.Little, filled);
+        leads = false;
     }
 
     private static Menu Afterwards(SketchStep step, int attacker) => step.Menu(attacker, Giving.Everything).Only(step.Afterwards);
@@ -159,9 +200,9 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
         kinds.Add((choices.Count, tries));
         foreach (var choice in some)
         {
-            if ((wanted is null ? choice : wanted.Leading(begun.Node.State, choice, begun.Next + 1)) is { } leads)
+            if ((wanted is null ? choice : wanted.Leading(begun.Node.State, choice, begun.Next + (leads ? 0 : 1))) is { } choiceLeft)
             {
-                choices.Add((leads, a));
+                choices.Add((choiceLeft, a));
             }
         }
     }
@@ -322,6 +363,11 @@ internal sealed class MoveFilling(Scene scene, SketchStep[] steps, Expander expa
 
     private bool Add(Beginning begun, SketchStep step, Node child, List<Beginning> filled, int giving = Giving.Nothing)
     {
+        if (leads)
+        {
+            return Keep(PutIn(begun, child), filled);
+        }
+
         var price = opens ? 0 : step.Price(begun.Node, child.Row, begun.HasOpened);
         var shift = begun.Shift;
         if (step.Move.Count is { } count && !begun.HasOpened && !Within(child.Row.Start, count, 0) && !Within(child.Row.Start, count, shift))

@@ -1,3 +1,5 @@
+using Generator.Domain.Sketches;
+
 namespace Generator.Solver.Completing;
 
 /// <summary>What it costs that something gives.</summary>
@@ -8,6 +10,14 @@ public static class SketchPrices
 
     /// <summary>The sum of prices orders routines by how much gave, dearest kind first.</summary>
     public static long Price(this SketchPart part) => 1L << (Step * (int)part);
+
+    /// <summary>What a cell of a kind counts as when it gives; null where it must not.</summary>
+    public static SketchPart? Kind(SketchCell? cell, SketchPart part) => cell?.Firmness switch
+    {
+        Firmness.Fixed => null,
+        Firmness.Wish => SketchPart.Wish,
+        _ => part,
+    };
 
     /// <summary>How many things give at a price.</summary>
     public static int Things(long price)

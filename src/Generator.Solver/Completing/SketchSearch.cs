@@ -27,6 +27,7 @@ internal sealed class SketchSearch
     private readonly MoveFilling filling;
     private readonly Lingering lingering;
     private readonly Outlook outlook;
+    private readonly SketchForms? forms;
     private readonly Dice dice;
     private readonly int width;
     private readonly Effort effort;
@@ -49,11 +50,11 @@ internal sealed class SketchSearch
     public SketchSearch(Ground ground, SketchStep[] steps, SketchForms? forms, Dice dice, int width, Effort effort, CancellationToken stop)
     {
         (scene, this.steps, this.dice, this.width, this.stop) = (ground.Scene, steps, dice, width, stop);
-        this.effort = effort;
+        (this.effort, this.forms) = (effort, forms);
         lingering = new Lingering(scene);
         ahead = new SketchAhead(ground, steps, lingering, forms);
         outlook = new Outlook(ground.Aims, null);
-        filling = new MoveFilling(scene, steps, new Expander(ground, dice) { Effort = effort }, Worth, dice, effort) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null, IsOver = () => IsOver };
+        filling = new MoveFilling(scene, ground.Repertoire, steps, new Expander(ground, dice) { Effort = effort }, Worth, dice, effort) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null, IsOver = () => IsOver };
         giving = [.. steps.Select(s => s.MustGive), Giving.Nothing];
         layers = new SketchLayer?[steps.Length + 1];
     }
@@ -248,7 +249,7 @@ internal sealed class SketchSearch
         var more = new List<Beginning>();
         foreach (var begun in before.TakeWhile(_ => !IsOver))
         {
-            filling.PutIn(begun, isFree, more);
+            filling.PutIn(begun, isFree, forms, more);
         }
 
         return new SketchLayer(more).Take(width);

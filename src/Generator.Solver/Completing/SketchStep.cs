@@ -100,7 +100,7 @@ internal sealed class SketchStep
     /// <param name="possible">What the hero can do here, one flag for each technique.</param>
     public FormLink Link(bool[] possible) => new(
         (t, r) => possible[t] && (MustGive != Giving.Nothing || ((techniques is null || techniques[t]) && (reactions is null || (r >= 0 && reactions[r])))),
-        TakesHoldFirst ? (t, _) => possible[t] && scene.Book.Techniques[t].Seizes : null);
+        TakesHoldFirst && Enumerable.Range(0, scene.Cast).SelectMany(a => Holds(a).Select(c => c.Technique)).ToHashSet() is var holds ? (t, _) => possible[t] && holds.Contains(t) : null);
 
     private bool CanBeDone(int giving) => giving == Giving.Everything || NoTargets(giving).Length > 0
         || Enumerable.Range(0, scene.Cast).Any(a => Concerns(a, giving) && (!Menu(a, giving).IsEmpty || (TakesHoldFirst && Holds(a).Any())));

@@ -52,7 +52,7 @@ public sealed class Cp
     /// <summary>The values in which at least one row fits every variable's range; a table of none makes the model infeasible.</summary>
     public void Table(IReadOnlyList<IntVar> variables, IEnumerable<long[]> rows)
     {
-        var limits = variables.Select(Range).ToArray();
+        var limits = variables.Select(v => v.Domain.FlattenedIntervals()).ToArray();
         var fitting = rows.Where(row => Fits(row, limits)).ToList();
         if (fitting.Count == 0)
         {
@@ -93,19 +93,21 @@ public sealed class Cp
     /// </summary>
     public IntVar ClassOf(IReadOnlyList<BoolVar> literals, IReadOnlyList<int> classes, string name)
     {
-        var picked = Int(classes.Min(), classes.Max(), name);
-        if (IsConst(picked))
+        int[] live = [.. Enumerable.Range(0, literals.Count).Where(i => !IsFalse(literals[i]))];
+        long[] kinds = [.. live.Select(i => (long)classes[i]).Distinct().Order()];
+        if (kinds.Length <= 1)
         {
-            return picked;
+            return Const(kinds is [var only] ? only : classes[0]);
         }
 
+        var picked = Model.NewIntVarFromDomain(Google.OrTools.Util.Domain.FromValues(kinds), name);
         if (InOneTable)
         {
             Column(literals, picked, [.. classes.Select(c => (long)c)]);
             return picked;
         }
 
-        foreach (var group in Enumerable.Range(0, literals.Count).GroupBy(i => classes[i]))
+        foreach (var group in live.GroupBy(i => classes[i]))
         {
             var isClass = Is(picked, group.Key, $"{name}={group.Key}");
             Model.AddExactlyOne([.. group.Select(i => literals[i]), isClass.Not()]);
@@ -240,17 +242,31 @@ public sealed class Cp
         table.Columns.Add((variable, values));
     }
 
-    private static bool Fits(long[] row, (long Low, long High)[] ranges)
+    private static bool Fits(long[] row, long[][] limits)
     {
         for (var i = 0; i < row.Length; i++)
         {
-            if (row[i] < ranges[i].Low || row[i] > ranges[i].High)
+            if (!Has(limits[i], row[i]))
             {
                 return false;
             }
         }
 
         return true;
+    }
+
+    /// <summary>A value lies in one of the intervals, each given by its ends.</summary>
+    private static bool Has(long[] intervals, long value)
+    {
+        for (var i = 0; i < intervals.Length; i += 2)
+        {
+            if (value <= intervals[i + 1])
+            {
+                return value >= intervals[i];
+            }
+        }
+
+        return false;
     }
 
     private BoolVar Fixed(bool value)

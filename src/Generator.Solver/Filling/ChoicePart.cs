@@ -12,9 +12,10 @@ internal static class ChoicePart
         var vocabulary = model.Vocabulary;
         var mayIdle = index >= model.Options.FewestRows;
         var target = model.Options.Targets?[index] ?? -2;
-        var uses = vocabulary.Uses.Select((u, n) => May(u, mayIdle, target) ? cp.Bool($"use[{index},{n}]") : cp.False).ToArray();
-        var attacks = cp.Bools(vocabulary.Attacks.Count, $"attack[{index}]");
-        var reactions = cp.Bools(vocabulary.Reactions.Count, $"reaction[{index}]");
+        var words = model.Options.Words?[index];
+        var uses = vocabulary.Uses.Select((u, n) => May(u, mayIdle, target) && words?.Uses[n] != false ? cp.Bool($"use[{index},{n}]") : cp.False).ToArray();
+        var attacks = vocabulary.Attacks.Select((_, n) => words?.Attacks[n] == false ? cp.False : cp.Bool($"attack[{index}][{n}]")).ToArray();
+        var reactions = vocabulary.Reactions.Select((_, n) => words?.Reactions[n] == false ? cp.False : cp.Bool($"reaction[{index}][{n}]")).ToArray();
         var targets = Enumerable.Range(0, model.Cast).Select(a => target is -2 || target == a ? cp.Bool($"on[{index},{a}]") : cp.False).ToArray();
         var slot = new SlotVars
         {

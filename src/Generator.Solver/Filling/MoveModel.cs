@@ -109,21 +109,21 @@ public sealed class MoveModel
     /// <summary>Sum over the uses of a slot of a number that each has.</summary>
     public LinearExpr OverUses(SlotVars slot, Func<Use, long> number)
     {
-        var chosen = Enumerable.Range(0, Vocabulary.Uses.Count).Select(u => (u, n: number(Vocabulary.Uses[u]))).Where(p => p.n != 0).ToList();
+        var chosen = Enumerable.Range(0, Vocabulary.Uses.Count).Select(u => (u, n: number(Vocabulary.Uses[u]))).Where(p => p.n != 0 && !Cp.IsFalse(slot.Uses[p.u])).ToList();
         return chosen.Count == 0 ? LinearExpr.Constant(0) : Cp.Sum(chosen.Select(p => slot.Uses[p.u]), chosen.Select(p => p.n));
     }
 
     /// <summary>Sum over the reactions of a slot of a number that each has.</summary>
     public LinearExpr OverReactions(SlotVars slot, Func<int, long> number)
     {
-        var chosen = Enumerable.Range(0, Vocabulary.Reactions.Count).Select(r => (r, n: number(Vocabulary.Reactions[r]))).Where(p => p.n != 0).ToList();
+        var chosen = Enumerable.Range(0, Vocabulary.Reactions.Count).Select(r => (r, n: number(Vocabulary.Reactions[r]))).Where(p => p.n != 0 && !Cp.IsFalse(slot.Reactions[p.r])).ToList();
         return chosen.Count == 0 ? LinearExpr.Constant(0) : Cp.Sum(chosen.Select(p => slot.Reactions[p.r]), chosen.Select(p => p.n));
     }
 
     /// <summary>Sum over the attacks of a slot of a number that each has.</summary>
     public LinearExpr OverAttacks(SlotVars slot, Func<int, long> number)
     {
-        var chosen = Enumerable.Range(0, Vocabulary.Attacks.Count).Select(k => (k, n: number(Vocabulary.Attacks[k]))).Where(p => p.n != 0).ToList();
+        var chosen = Enumerable.Range(0, Vocabulary.Attacks.Count).Select(k => (k, n: number(Vocabulary.Attacks[k]))).Where(p => p.n != 0 && !Cp.IsFalse(slot.Attacks[p.k])).ToList();
         return chosen.Count == 0 ? LinearExpr.Constant(0) : Cp.Sum(chosen.Select(p => slot.Attacks[p.k]), chosen.Select(p => p.n));
     }
 
@@ -202,7 +202,7 @@ public sealed class MoveModel
 
     private BoolVar Any(SlotVars slot, char what, BoolVar[] literals, IEnumerable<int> fitting, string name)
     {
-        var chosen = fitting.ToArray();
+        var chosen = fitting.Where(i => !Cp.IsFalse(literals[i])).ToArray();
         var some = chosen.Select(i => literals[i]).ToArray();
         if (some.Length == 0)
         {

@@ -30,6 +30,9 @@ public sealed record MoveModelOptions
     /// <summary>Attacker whom a plan suggests for each row (−1 for none): tried first, not bound.</summary>
     public IReadOnlyList<int>? Plan { get; init; }
 
+    /// <summary>What each row may be of the vocabulary, where more is known of it than of all; null for anything in all of them.</summary>
+    public IReadOnlyList<RowWords>? Words { get; init; }
+
     /// <summary>Farthest walk round the mark before an attack, in half hours.</summary>
     public int MostWalkRound { get; init; } = 3;
 

@@ -88,6 +88,17 @@ public class CompleteTests
         Assert.InRange(effort.Spent, 3000, 3100);
     }
 
+    /// <summary>Nobody sits astride of somebody who stands: the hero must be brought down before, which is put in, and what is said stands.</summary>
+    [Theory]
+    [InlineData("Ash: jab > slips\nAsh: sits astride and chokes > bridges and rolls them off")]
+    public void What_leads_up_to_a_move_is_put_in(string notes)
+    {
+        var completed = Complete.Soon(Read(notes), Drafts.Book, 400_000, enough: 2 * SketchPart.Added.Price());
+        Assert.NotNull(completed);
+        Assert.NotEmpty(completed.Gave);
+        Assert.All(completed.Gave, g => Assert.Equal(SketchPart.Added, g.Part));
+    }
+
     [Fact]
     public void What_must_not_give_does_not()
     {

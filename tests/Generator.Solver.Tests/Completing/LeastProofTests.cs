@@ -21,9 +21,47 @@ public class LeastProofTests
         Assert.False(proof.IsLeast(completed.Price + 1, CancellationToken.None));
     }
 
-    /// <summary>A count that is said could hang on who sets off before count 1, which the model does not know; nor does it know every opening distance.</summary>
+    /// <summary>Three blows in a count: at least one of their counts gives, however all of them are moved.</summary>
+    [Fact]
+    public void Counts_that_cannot_be_kept_are_proven_not_to_be()
+    {
+        var sketch = Read("Ash: 12, 3 m\nAsh: jab > slips @4\nAsh: > cross @6\nAsh: > lead hook @6&\nAsh: > cross @7\n");
+        var completed = Complete.Soon(sketch, Drafts.Book, 1_000_000, SketchPart.Count.Price())!;
+        Assert.NotEmpty(completed.Gave);
+        Assert.All(completed.Gave, g => Assert.Equal(SketchPart.Count, g.Part));
+        var proof = new Complete(sketch, Drafts.Book, CancellationToken.None).Proof;
+        Assert.True(proof.IsLeast(SketchPart.Count.Price(), CancellationToken.None));
+        Assert.False(proof.IsLeast(completed.Price + 1, CancellationToken.None));
+    }
+
+    /// <summary>Counts by which a routine goes are kept by it: nothing is proven to give, also where somebody sets off before count 1.</summary>
     [Theory]
-    [InlineData("Ash: 12, 3 m\nAsh: jab > slips @4\n")]
+    [InlineData("Ash: 12, 3 m\nAsh: jab > slips @1\n")]
+    [InlineData("Ash: 12, 4 m\nAsh: jab > slips @4\nAsh: > cross @6-8\n")]
+    public void Counts_that_can_be_kept_are_not_proven_to_give(string notes)
+    {
+        var sketch = Read(notes);
+        Assert.Equal(0, Complete.Soon(sketch, Drafts.Book, 1_000_000)!.Price);
+        Assert.False(new Complete(sketch, Drafts.Book, CancellationToken.None).Proof.IsLeast(1, CancellationToken.None));
+    }
+
+    [Theory]
+    [InlineData(3, new int[0], 3, 3, 0, 1)]
+    [InlineData(3, new int[0], 3, 4, 1, 5)]
+    [InlineData(3, new int[0], 4, 4, 1, 4)]
+    [InlineData(3, new[] { 1 }, 3, 4, 0, 2)]
+    [InlineData(2, new[] { 0, 1 }, 2, 4, 1, 13)]
+    public void All_ways_in_which_rows_fill_moves_are_looked_at(int moves, int[] holds, int fewest, int most, int added, int ways)
+    {
+        var all = LeastShape.All(moves, holds, fewest, most, added, 100)!;
+        Assert.Equal(ways, all.Select(s => string.Join(' ', s.Rows)).Distinct().Count());
+        Assert.Equal(ways, all.Count);
+        Assert.All(all, s => Assert.Equal(Enumerable.Range(0, moves), s.Rows.Where(r => r >= 0).Distinct()));
+        Assert.Null(LeastShape.All(moves, holds, fewest, most, added, ways - 1));
+    }
+
+    /// <summary>The model does not know every opening distance, nor any number of moves.</summary>
+    [Theory]
     [InlineData("Ash: jab > slips\n")]
     [InlineData("Ash: 12, 3 m\nAsh: jab > slips\n...\nAsh: > submit\n")]
     public void Where_the_model_does_not_know_every_routine_nothing_is_asked(string notes) =>
