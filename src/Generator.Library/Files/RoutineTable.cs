@@ -4,18 +4,18 @@ using Newtonsoft.Json.Linq;
 namespace Generator.Library.Files;
 
 /// <summary>
-/// A routine as a table for spreadsheets, without its brief: first a row for each attacker, in their order, with the opening place alone, then
-/// a row for each move.
+/// A routine as a table for spreadsheets: first a row for each attacker, in their order, with the opening place alone, then a row for each move, then one for
+/// each thing that the brief says.
 /// </summary>
 public static class RoutineTable
 {
     /// <summary>The names of the columns.</summary>
-    public static IReadOnlyList<string> Columns { get; } = [.. RoutineRow.Fields, .. OpeningColumns.All];
+    public static IReadOnlyList<string> Columns { get; } = [.. RoutineRow.Fields, .. OpeningColumns.All, .. BriefColumns.All];
 
     /// <summary>Those that a fight under a brief has: without marks nobody goes to one.</summary>
     public static IReadOnlyList<string> ColumnsOf(Brief brief) => brief.Travels ? Columns : Usual;
 
-    private static readonly IReadOnlyList<string> Usual = [.. RoutineRow.Usual, .. OpeningColumns.All];
+    private static readonly IReadOnlyList<string> Usual = [.. RoutineRow.Usual, .. OpeningColumns.All, .. BriefColumns.All];
 
     /// <summary>The name of a column that says of a routine that it must not be performed, for whoever reads the table; it is passed over, since what is wrong is found anew.</summary>
     public const string Warning = "warning";
@@ -24,6 +24,7 @@ public static class RoutineTable
     public static IEnumerable<IReadOnlyList<JValue?>> Rows(Routine routine) =>
         Openings(routine.Brief, routine.Placements)
             .Concat(routine.Moves.Select(m => RoutineWriter.Row(routine.Brief, m)))
+            .Concat(BriefColumns.Rows(routine.Brief, routine.LibraryVersion))
             .Select(IReadOnlyList<JValue?> (row) => [.. ColumnsOf(routine.Brief).Select(c => (JValue?)row[c])]);
 
     /// <summary>A row for each attacker whose opening place is said.</summary>
