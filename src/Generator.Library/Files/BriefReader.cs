@@ -66,6 +66,7 @@ public static class BriefReader
             Ending = Ending(root.Object("ending"), cast),
         };
         WishReader.Check(root, brief);
+        brief = BossReader.Of(root, brief, cast, book);
         root.Finish();
         return brief;
     }
