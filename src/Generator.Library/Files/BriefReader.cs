@@ -69,6 +69,7 @@ public static class BriefReader
         };
         MarksReader.Check(marks, floor, brief.Cameras);
         WishReader.Check(root, brief);
+        brief = BossReader.Of(root, brief, cast, book);
         root.Finish();
         return brief;
     }

@@ -2,6 +2,7 @@ using Generator.Domain;
 using Generator.Library.Files;
 using Generator.Library.Loading;
 using Generator.Library.Reading;
+using Generator.Library.Tests.Bundled;
 using Generator.Testing;
 
 namespace Generator.Library.Tests.Files;
@@ -75,6 +76,39 @@ public class BriefReaderTests
     public void Acts_say_their_share_how_the_hero_stands_and_their_setbacks() => Assert.Equal(
         [new Act(45, HeroStanding.OnTop), new Act(30, HeroStanding.InTrouble, 2), new Act(25, HeroStanding.Even)],
         Good($$"""{ {{Least}}, "acts": [ { "share": 0.45, "hero": "on-top" }, { "share": 0.3, "hero": "in-trouble", "setbacks": 2 }, { "share": 0.25, "hero": "even" } ] }""").Acts);
+
+    [Theory]
+    [InlineData("", "Bruno Wanda", "master")]
+    [InlineData(", \"ending\": { \"out\": [\"Wanda\"], \"last\": \"Wanda\" }", "Wanda", "master")]
+    public void A_boss_goes_out_last_and_answers_blows(string more, string names, string manner)
+    {
+        var brief = BriefReader.Parse(new SourceFile("a.json", $"{{ {Least}, \"boss\": \"wanda\"{more} }}"), BundledLibrary.Book).Value!;
+        Assert.Equal((names, "Wanda"), (string.Join(' ', brief.Ending!.Out), brief.Ending.Last));
+        Assert.Equal([null, manner], brief.Attackers.Select(a => a.Manner));
+        Assert.Equal(40, BundledLibrary.Book.MannerOf(brief.Attackers[1])!.AnsweredPercent);
+    }
+
+    [Theory]
+    [InlineData("\"boss\": \"Wnda\"", "boss")]
+    [InlineData("\"boss\": \"Wanda\", \"ending\": { \"last\": \"Bruno\" }", "boss: Wanda is the boss, and Bruno goes out last.")]
+    [InlineData("\"boss\": \"Wanda\", \"ending\": { \"out\": [\"Bruno\"] }", "boss: Wanda is the boss, but is not among those who go out.")]
+    public void A_boss_who_does_not_fit_is_refused(string words, string says)
+    {
+        var text = BriefReader.Parse(new SourceFile("a.json", $"{{ {Least}, {words} }}"), BundledLibrary.Book).ToText();
+        Assert.Contains(says, text, StringComparison.Ordinal);
+        Assert.Contains("Maybe", text, StringComparison.Ordinal);
+    }
+
+    /// <summary>The name of a technique of the hero and of an attack: one is taken, and that and the other are said.</summary>
+    [Fact]
+    public void A_signature_of_several_meanings_says_which_it_is()
+    {
+        var read = BriefReader.Parse(new SourceFile("a.json", $"{{ {Least}, \"signature\": \"leg kick\" }}"), BundledLibrary.Book);
+        var remark = Assert.Single(read.Remarks);
+        Assert.Contains($"the signature is {read.Value!.Signature}.", remark.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain(read.Value.Signature!, remark.Maybe, StringComparison.Ordinal);
+        Assert.Empty(BriefReader.Parse(new SourceFile("a.json", $"{{ {Least}, \"signature\": \"{read.Value.Signature}\" }}"), BundledLibrary.Book).Remarks);
+    }
 
     [Fact]
     public void Music_has_passages_holds_and_accents()
