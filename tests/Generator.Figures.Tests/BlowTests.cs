@@ -30,13 +30,13 @@ public class BlowTests
     /// <summary>It comes more than 3 cm into the planned gap.</summary>
     private static readonly string[] TooNear =
     [
-        "axe-kick", "knee-to-head", "rising-knee", "shin-kick", "shin-scrape", "shoulder-lift",
+        "axe-kick", "head-pull-knee", "knee-to-head", "rising-knee", "shin-kick", "shin-scrape", "shoulder-lift",
     ];
 
     /// <summary>Trunks or heads are more than 5 cm inside each other.</summary>
     private static readonly string[] ThroughEachOther =
     [
-        "double-fist-down", "elbow-down", "face-push", "knee-to-head", "leapfrog", "rising-knee", "shoulder-lift", "sprawl",
+        "double-fist-down", "elbow-down", "face-push", "head-pull-knee", "knee-to-head", "leapfrog", "rising-knee", "shoulder-lift", "sprawl",
     ];
 
     [Fact]
