@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Library.Files;
+using Generator.Library.Reading;
 using Generator.Testing;
 
 namespace Generator.Library.Tests.Files;
