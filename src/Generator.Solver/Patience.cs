@@ -35,10 +35,15 @@ internal static class Patience
     /// Waits for as much work as the pass does in that time where the machine is its own: on a busy one, where the clock says little, a part that begins too soon takes from it what it needs to find
     /// something. True when there is nothing in hand even then.
     /// </summary>
-    public static bool Wait(TimeSpan patience, CancellationToken ends)
+    public static bool Wait(TimeSpan patience, CancellationToken ends) => Wait(TimeSpan.Zero, patience, ends);
+
+    /// <summary>The same, but not less by the clock, however many processors there are.</summary>
+    public static bool WaitAtLeast(TimeSpan patience, CancellationToken ends) => Wait(patience, patience, ends);
+
+    private static bool Wait(TimeSpan least, TimeSpan patience, CancellationToken ends)
     {
         var (used, clock) = (Environment.CpuUsage.TotalTime, Stopwatch.StartNew());
-        while (Environment.CpuUsage.TotalTime - used < patience * Lanes && clock.Elapsed < patience * Longest)
+        while (clock.Elapsed < least || (Environment.CpuUsage.TotalTime - used < patience * Lanes && clock.Elapsed < patience * Longest))
         {
             if (ends.WaitHandle.WaitOne(Look))
             {

@@ -2,25 +2,22 @@ using System.Diagnostics;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
-using Generator.Solver.Refuting;
-using Generator.Rules.Judging;
 using Generator.Solver.Constructing;
 using Generator.Solver.Proving;
+using Generator.Solver.Refuting;
 
 namespace Generator.Solver.Explaining;
 
 /// <summary>
-/// What is known of a brief: solvable once a quick draft has passed the audit, impossible once arithmetic or
-/// a <see cref="Prover"/> proves it. A search that finds nothing proves nothing.
+/// What is known of a brief: solvable once a draft has passed the audit, impossible once arithmetic or a <see cref="Prover"/> proves it. A search that finds nothing proves nothing.
+/// <para>It drafts as a draft does, with the same seed: whoever drafts what was found to be solvable finds the routine that was found here.</para>
 /// </summary>
 /// <param name="book">The library.</param>
-/// <param name="seed">For the quick drafts.</param>
-/// <param name="patience">How long a draft is tried at first.</param>
+/// <param name="seed">For the drafts.</param>
+/// <param name="patience">How long a draft is tried at first; longer where a busy machine leaves it little of that.</param>
 /// <param name="stop">Ends it early: unknown.</param>
 internal sealed class BriefOracle(Book book, int seed, TimeSpan patience, CancellationToken stop)
 {
-    private static readonly int[] Widths = [6, 10, 16, 24, 8];
-
     /// <summary>How long a draft is tried now: whoever asks again after all else is known may wait longer.</summary>
     public TimeSpan Patience { get; set; } = patience;
 
@@ -36,12 +33,11 @@ internal sealed class BriefOracle(Book book, int seed, TimeSpan patience, Cancel
         }
 
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
-        ends.CancelAfter(Patience);
-        var ground = new Ground(scene, [.. Enumerable.Repeat(true, scene.Cast)]);
+        var over = Lane.Start(() => Over(ends));
         var proof = Lane.Start(() => Proven(scene, ends));
-        var other = Lane.Start(() => Found(ground, 1, ends));
-        var found = Found(ground, 0, ends);
-        found |= other.GetAwaiter().GetResult();
+        var found = Found(scene, ends);
+        ends.Cancel();
+        over.GetAwaiter().GetResult();
         var impossible = proof.GetAwaiter().GetResult();
         if (found && impossible)
         {
@@ -76,26 +72,30 @@ internal sealed class BriefOracle(Book book, int seed, TimeSpan patience, Cancel
         return true;
     }
 
-    private bool Found(Ground ground, int lane, CancellationTokenSource ends)
+    /// <summary>Ends what has had as much work as <see cref="Patience"/> is on a machine with nothing else to do.</summary>
+    private bool Over(CancellationTokenSource ends)
     {
-        for (var round = 0; !ends.IsCancellationRequested; round++)
+        if (Solver.Patience.WaitAtLeast(Patience, ends.Token))
         {
-            var dice = new Dice(Dice.SeedOf(seed, lane, round));
-            var width = ground.Aims.Width(Widths[(round + lane) % Widths.Length]);
-            if (OpeningPlaces.Choose(ground, dice) is not { } placements)
-            {
-                continue;
-            }
-
-            using var first = CancellationTokenSource.CreateLinkedTokenSource(ends.Token);
-            var beam = new Beam(ground, dice, width, Beam.Noise(dice), int.MaxValue);
-            if (beam.Run(ground.Openings(placements), _ => first.Cancel(), first.Token) is { } finish && Audit.Of(ground.Scene, Draftsman.RoutineOf(ground.Scene, finish)).IsClean)
-            {
-                ends.Cancel();
-                return true;
-            }
+            ends.Cancel();
         }
 
-        return false;
+        return true;
+    }
+
+    private bool Found(Scene scene, CancellationTokenSource ends)
+    {
+        var found = false;
+        new ConstructivePass().Run(
+            scene,
+            new DraftOptions { Seed = seed },
+            (_, verdict) =>
+            {
+                found |= verdict.IsClean;
+                ends.Cancel();
+            },
+            CancellationToken.None,
+            ends.Token);
+        return found;
     }
 }

@@ -4,8 +4,7 @@ using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Reading;
-using Generator.Rules;
-using Generator.Solver.Refuting;
+using Generator.Solver.Questions;
 
 namespace Generator.Solver.Explaining;
 
@@ -35,8 +34,7 @@ public static class Explain
         var first = SmallestClash.ByArithmetic(asked, book, statements);
         first = first.IsProven ? first : SmallestClash.RoundMoments(asked, book, statements, ends.Token);
 
-        // As long as a draft takes for it, so that neither proves what the other does not.
-        var whole = first.IsProven ? Answer.Impossible : new BriefOracle(book, options.Seed, options.Time / 2, ends.Token).Ask(asked);
+        var whole = first.IsProven ? Answer.Impossible : Drafted(asked, book, options, ends.Token);
         told?.Invoke(whole switch
         {
             Answer.Solvable => "There is a routine for this brief",
@@ -79,6 +77,19 @@ public static class Explain
         var clash = SmallestClash.ByArithmetic(asked, book, statements);
         clash = clash.IsProven ? clash : SmallestClash.RoundMoments(asked, book, statements, stop);
         return (Words(statements, clash.Set), clash.Reasons);
+    }
+
+    /// <summary>What a draft says of the brief, up to its first routine: neither finds or proves what the other does not.</summary>
+    private static Answer Drafted(Brief asked, Book book, ExplainOptions options, CancellationToken stop)
+    {
+        using var first = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        var drafted = Drafting.Draft(asked, book, new DraftOptions { Seed = options.Seed, Time = options.Time / 2 }, new FirstRoutine(first), first.Token);
+        return drafted.Status switch
+        {
+            DraftStatus.Found => Answer.Solvable,
+            DraftStatus.Impossible => Answer.Impossible,
+            _ => Answer.Unknown,
+        };
     }
 
     /// <summary>The brief with the ending that a draft would give it, so that it can be spoken of; what else it leaves open stays open, as for whoever changes the file.</summary>
@@ -128,5 +139,17 @@ public static class Explain
     {
         oracle.Patience *= 2;
         return oracle.Patience < most;
+    }
+
+    /// <summary>Ends a draft at its first routine.</summary>
+    private sealed class FirstRoutine(CancellationTokenSource ends) : IProgress<DraftProgress>
+    {
+        public void Report(DraftProgress value)
+        {
+            if (value.Best is not null)
+            {
+                ends.Cancel();
+            }
+        }
     }
 }
