@@ -30,7 +30,7 @@ public sealed class TimingTests(ITestOutputHelper output)
         {
             var with = Drafts.Rounds(Asked, seed, 3);
             Assert.NotNull(with.Routine);
-            Assert.Empty(with.Verdict!.Findings.Where(f => f.Severity >= Severity.Broken));
+            Assert.DoesNotContain(with.Verdict!.Findings, f => f.Severity >= Severity.Broken);
             landed += Landed(with.Routine);
             var without = Drafts.Rounds(Asked with { Music = Asked.Music! with { Accents = [], Holds = [] } }, seed, 3).Routine!;
             plain += Landed(without);
