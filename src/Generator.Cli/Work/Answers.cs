@@ -27,7 +27,7 @@ internal static class Answers
 
         if (path is not null)
         {
-            desk.Err.WriteLine($"The routine is in {path}{(Outputs.IsCsv(path) ? ", without its brief: audit it with --brief" : string.Empty)}.");
+            desk.Err.WriteLine($"The routine is in {path}.");
         }
 
         return ExitCode.Good;

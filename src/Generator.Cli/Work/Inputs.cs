@@ -60,7 +60,7 @@ internal static class Inputs
         var routine = RoutineReader.Parse(source, book, brief);
         var sketch = routine.IsGood ? null : SketchReader.Parse(source, book, brief);
         var isSketch = sketch is { IsGood: true } && (sketch.Value.Sketch.Moves.Any(m => m.Count is null) || !sketch.Value.Understood.Any(u => u.IsGuess));
-        if (brief is null && (routine.IsGood || isSketch) && RoutineReader.IsCsv(source))
+        if (brief is null && (routine.IsGood || isSketch) && RoutineReader.IsBare(source))
         {
             desk.Err.WriteLine($"{source.Name} holds no brief: everybody is taken as a stunt performer of middle height, tempo and floor by default, and nobody asks for acts or manners.");
             desk.Err.WriteLine("  Maybe add --brief and the name of the brief, or of a routine in JSON that holds it.");

@@ -16,8 +16,11 @@ internal sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, 
         }
 
         text = text?.Trim();
-        return string.IsNullOrEmpty(text) ? null : field is "from" or OpeningColumns.Bearing && text.Split(':') is [var hour, var half, "00"] ? $"{hour}:{half}" : text;
+        return string.IsNullOrEmpty(text) ? null : field is "from" or OpeningColumns.Bearing ? Clock(text) : text;
     }
+
+    /// <summary>A clock position that may have become a time of day.</summary>
+    public static string Clock(string text) => text.Split(':') is [var hour, var half, "00"] ? $"{hour}:{half}" : text;
 
     protected override void Report(string field, string message, string maybe) =>
         problems.Add(new Problem(file, line, field, Text(field) is { } text ? FieldText.Quote(text) : string.Empty, message, maybe));

@@ -20,8 +20,8 @@ public static class RoutineReader
         return new Read<Routine>(routine, problems);
     }
 
-    /// <summary>The file is taken as CSV, which holds no brief.</summary>
-    public static bool IsCsv(SourceFile file) => RowFile.IsCsv(file);
+    /// <summary>The file is a table that says nothing of a brief.</summary>
+    public static bool IsBare(SourceFile file) => RowFile.IsCsv(file) && !CsvRoutine.Rows(file, isOpen: true, new ProblemList()).Any(BriefColumns.IsOf);
 
     private static Routine Routine(RowFile file, Book book)
     {

@@ -4,13 +4,13 @@ using Newtonsoft.Json.Linq;
 namespace Generator.Library.Files;
 
 /// <summary>
-/// A routine as a table for spreadsheets, without its brief: first a row for each attacker, in their order, with the opening place alone, then
-/// a row for each move.
+/// A routine as a table for spreadsheets: first a row for each attacker, in their order, with the opening place alone, then a row for each move, then one for
+/// each thing that the brief says.
 /// </summary>
 public static class RoutineTable
 {
     /// <summary>The names of the columns.</summary>
-    public static IReadOnlyList<string> Columns { get; } = [.. RoutineRow.Fields, .. OpeningColumns.All];
+    public static IReadOnlyList<string> Columns { get; } = [.. RoutineRow.Fields, .. OpeningColumns.All, .. BriefColumns.All];
 
     /// <summary>The name of a column that says of a routine that it must not be performed, for whoever reads the table; it is passed over, since what is wrong is found anew.</summary>
     public const string Warning = "warning";
@@ -19,6 +19,7 @@ public static class RoutineTable
     public static IEnumerable<IReadOnlyList<JValue?>> Rows(Routine routine) =>
         Openings(routine.Brief, routine.Placements)
             .Concat(routine.Moves.Select(m => RoutineWriter.Row(routine.Brief, m)))
+            .Concat(BriefColumns.Rows(routine.Brief, routine.LibraryVersion))
             .Select(IReadOnlyList<JValue?> (row) => [.. Columns.Select(c => (JValue?)row[c])]);
 
     /// <summary>A row for each attacker whose opening place is said.</summary>

@@ -7,8 +7,7 @@ using Newtonsoft.Json.Linq;
 namespace Generator.Library.Files;
 
 /// <summary>
-/// Writes routines as JSON, whole, or as CSV, opening places and moves alone. Reading gives the same routine (CSV: with the same brief, and
-/// without the version of the library).
+/// Writes routines as JSON or as CSV, whole. Reading gives the same routine.
 /// </summary>
 public static class RoutineWriter
 {

@@ -21,9 +21,9 @@ internal sealed record RowFile(Brief Brief, string Version, IReadOnlyDictionary<
     /// <param name="isOpen">Columns may be missing: what is not said is open.</param>
     /// <param name="problems">Is told what is wrong.</param>
     public static RowFile? Of(SourceFile file, Book book, Brief? given, bool isOpen, ProblemList problems) =>
-        IsCsv(file) ? FromCsv(file, given, isOpen, problems) : FromJson(file, book, given, problems);
+        IsCsv(file) ? FromCsv(file, book, given, isOpen, problems) : FromJson(file, book, given, problems);
 
-    /// <summary>The file is taken as CSV, which holds no brief.</summary>
+    /// <summary>The file is taken as CSV, which may hold no brief.</summary>
     public static bool IsCsv(SourceFile file)
     {
         if (file.Name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase))
@@ -64,12 +64,35 @@ internal sealed record RowFile(Brief Brief, string Version, IReadOnlyDictionary<
         return new RowFile(brief, version, Placing.Places(places, Cast.Of(brief)), rows, () => readers.ToList().ForEach(r => r.Finish()));
     }
 
-    private static RowFile FromCsv(SourceFile file, Brief? given, bool isOpen, ProblemList problems)
+    private static RowFile FromCsv(SourceFile file, Book book, Brief? given, bool isOpen, ProblemList problems)
     {
-        var rows = CsvRoutine.Rows(file, isOpen, problems);
-        var brief = given ?? Default([.. rows.Select(r => (r.Line, r.Text("attacker")))], file, problems);
+        var all = CsvRoutine.Rows(file, isOpen, problems);
+        var (asked, rows) = (all.Where(BriefColumns.IsOf).ToList(), all.Where(r => !BriefColumns.IsOf(r)).ToList());
+        IReadOnlyList<(int Line, string? Word)> named = [.. rows.Select(r => (r.Line, r.Text("attacker")))];
+        var brief = given ?? (asked.Count == 0 ? Default(named, file, problems) : Asked(asked, named, file, book, problems));
         var places = OpeningColumns.Places(rows, Cast.Of(brief));
-        return new RowFile(brief, string.Empty, places, [.. rows.Where(r => !OpeningColumns.IsAllOf(r))], () => { });
+        return new RowFile(brief, BriefColumns.LibraryOf(asked), places, [.. rows.Where(r => !OpeningColumns.IsAllOf(r))], () => { });
+    }
+
+    /// <summary>The brief that a table holds. Whom it does not say are, as without any, those who are named in the rows.</summary>
+    private static Brief Asked(IReadOnlyList<RoutineRow> asked, IReadOnlyList<(int Line, string? Word)> named, SourceFile file, Book book, ProblemList problems)
+    {
+        var said = BriefColumns.Object(asked);
+        if (!said.ContainsKey("attackers"))
+        {
+            var whole = BriefWriter.Object(Default(named, file, problems));
+            said["attackers"] = whole["attackers"];
+            said["hero"] ??= whole["hero"];
+        }
+
+        var told = new ProblemList();
+        var brief = BriefReader.Brief(new ObjectReader(said, string.Empty, file.Name, told), book, lengthRequired: false);
+        foreach (var problem in told.InOrder)
+        {
+            problems.Add(problem with { Line = BriefColumns.Line(asked, problem.Field) });
+        }
+
+        return brief;
     }
 
     /// <summary>The brief of a file that has none: whoever is named in it, names before A1, A2 …, in order of appearance.</summary>

@@ -15,6 +15,8 @@ public static class RoutineSheet
         null => Cell.Empty,
         string text => Cell.Of(text),
         decimal number => Cell.Number(number, number.Scale),
+        int whole => Cell.Number(whole),
+        long whole => Cell.Number(whole),
         var other => throw new ArgumentException($"No cell is made of {other.GetType().Name}.", nameof(value)),
     };
 }

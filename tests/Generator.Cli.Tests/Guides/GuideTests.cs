@@ -37,7 +37,8 @@ public class GuideTests
         Assert.Empty(RoutineReader.Parse(new SourceFile("example.json", example.ToString()), Library).Problems);
         var page = Tables("routine");
         Assert.Equal(RoutineRow.Fields, page["As a table"][..RoutineRow.Fields.Count]);
-        Assert.Equal(OpeningColumns.All, page["As a table"][RoutineRow.Fields.Count..]);
+        Assert.Equal(OpeningColumns.All, page["As a table"][RoutineRow.Fields.Count..(RoutineTable.Columns.Count - BriefColumns.All.Count)]);
+        Assert.Equal(BriefColumns.All, page["As a table"][^BriefColumns.All.Count..]);
         Assert.Equal(["attackers", "brief", "library", "moves", "routine"], page["As JSON"].Order(StringComparer.Ordinal));
         Assert.Equal(page["As JSON"].Order(StringComparer.Ordinal), Read(example, example, text => RoutineReader.Parse(text, Library).Problems));
     }

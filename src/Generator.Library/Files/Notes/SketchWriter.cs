@@ -10,7 +10,7 @@ using Newtonsoft.Json.Linq;
 namespace Generator.Library.Files.Notes;
 
 /// <summary>
-/// Writes sketches as JSON, or as CSV without the brief. What is open is written as <c>?</c> and what must stay with <c>!</c> behind it, so that no reader takes a sketch for a whole routine.
+/// Writes sketches as JSON or as CSV. What is open is written as <c>?</c> and what must stay with <c>!</c> behind it, so that no reader takes a sketch for a whole routine.
 /// </summary>
 public static class SketchWriter
 {
@@ -29,7 +29,7 @@ public static class SketchWriter
     {
         var text = new StringBuilder();
         CsvText.Append(text, RoutineTable.Columns);
-        foreach (var row in RoutineTable.Openings(sketch.Brief, sketch.Placements).Concat(sketch.Moves.Select(m => Row(sketch.Brief, m))))
+        foreach (var row in RoutineTable.Openings(sketch.Brief, sketch.Placements).Concat(sketch.Moves.Select(m => Row(sketch.Brief, m))).Concat(BriefColumns.Rows(sketch.Brief)))
         {
             CsvText.Append(text, RoutineTable.Columns.Select(c => row[c] is JValue value ? RoutineWriter.Cell(value) : string.Empty));
         }
