@@ -9,13 +9,14 @@ internal static class ActedHero
     {
         var first = source.Steps.Count > 0 ? source.Steps[0].StanceFrom : source.Brief.Hero.OpeningStance;
         yield return Stands(first, course.From);
+        var met = double.NegativeInfinity;
         for (var i = 0; i < source.Steps.Count; i++)
         {
             var step = source.Steps[i];
             var next = i + 1 < source.Steps.Count ? source.Steps[i + 1].Start : course.To;
             if (moves.FirstOrDefault(m => m.Step == step) is not { } move)
             {
-                yield return Stands(step.StanceStart, step.Start);
+                yield return Stands(step.StanceStart, Math.Max(step.Start, met + 0.25));
                 if (step.Technique is { } alone && cards.Of(alone)?.Contact.Hero is { } figure)
                 {
                     yield return new ActedKey((step.Start + step.End) / 2.0, Stage.Standing(figure, default, Stage.Facing(course.Hero.FacingAt(step.End))));
@@ -25,7 +26,14 @@ internal static class ActedHero
                 continue;
             }
 
-            yield return move.Card.ShowsStart ? new ActedKey(Math.Min(step.Start, move.Contact - 0.5), move.Placed(move.Card.Start.Hero!)) : Stands(step.StanceStart, Math.Min(step.Start, move.Contact - 0.5));
+            // A move may start at the very moment at which the one before meets.
+            var starts = Math.Max(Math.Min(step.Start, move.Contact - 0.5), met + 0.25);
+            if (starts < move.Contact)
+            {
+                yield return move.Card.ShowsStart ? new ActedKey(starts, move.Placed(move.Card.Start.Hero!)) : Stands(step.StanceStart, starts);
+            }
+
+            met = move.Contact;
             yield return new ActedKey(move.Contact, move.Placed(move.Card.Contact.Hero!));
             if (next > move.Contact + 1)
             {
