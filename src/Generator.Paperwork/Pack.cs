@@ -1,3 +1,4 @@
+using Generator.Paperwork.Cameras;
 using Generator.Paperwork.HandOffs;
 using Generator.Paperwork.Html;
 using Generator.Paperwork.Text;
@@ -9,7 +10,7 @@ namespace Generator.Paperwork;
 public static class Pack
 {
     /// <summary>Names of papers that only some runs make, parts and the printed pack aside.</summary>
-    public static IReadOnlyList<string> Optional { get; } = [HandOffPapers.CalendarName, HandOffPapers.CameraName];
+    public static IReadOnlyList<string> Optional { get; } = [HandOffPapers.CalendarName, HandOffPapers.CameraName, CameraPage.FileName];
 
     /// <summary>How the names of motion files, one a performer, begin and end.</summary>
     public static (string Prefix, string Ending) MotionName => (SpacePapers.MotionPrefix, SpacePapers.MotionEnding);

@@ -12,7 +12,7 @@ internal static class PackPrint
     {
         IReadOnlyList<(string File, string Purpose, Func<string> Page)> prints =
         [
-            .. PosterSize.Of(source.Options.Page).Select(size => (size.FileName, $"the wall, to print on {size.Css}", new Func<string>(() => PosterPage.Of(source, size)))),
+            .. PosterSize.Of(source.Options.Page).Select(size => (size.FileName, $"the wall, to print on {size.Name}", new Func<string>(() => PosterPage.Of(source, size)))),
             (PackPage.FileName, $"everybody: the routine and all papers that are read, to print on {source.Options.Page.Css}", () => PackPage.Of(source)),
         ];
         var made = new List<string>();

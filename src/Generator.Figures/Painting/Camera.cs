@@ -5,13 +5,13 @@ namespace Generator.Figures.Painting;
 
 /// <summary>A camera far off beside the line between two bodies, a little before whoever does it and a little above.</summary>
 /// <param name="From">The side of whoever does it from which it looks; from the other side the picture is the same in a mirror.</param>
-internal readonly record struct Camera(Side From)
+internal readonly record struct Camera(Side From) : IEye
 {
     private static readonly (double Sin, double Cos) Round = Math.SinCos(20 * Math.PI / 180);
 
     private static readonly (double Sin, double Cos) Above = Math.SinCos(6 * Math.PI / 180);
 
-    /// <summary>Right, down and away from the camera; metres.</summary>
+    /// <inheritdoc/>
     public Seen See(Vec point)
     {
         var side = From == Side.Right ? 1 : -1;

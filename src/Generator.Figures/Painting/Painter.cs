@@ -15,7 +15,7 @@ internal sealed class Painter
     /// <summary>Units of the picture in a metre.</summary>
     public const double Scale = 100;
 
-    private readonly Camera camera;
+    private readonly IEye camera;
     private readonly (Ink Hero, Ink Attacker) inks;
     private readonly int digits;
     private readonly List<(double Away, Ink Ink, string Text)> parts = [];
@@ -24,7 +24,13 @@ internal sealed class Painter
     /// <param name="from">The side from which it is looked at.</param>
     /// <param name="inks">With what hero and attacker are drawn.</param>
     /// <param name="digits">Decimals of places: 1 is a millimetre of the body.</param>
-    public Painter(Side from, (Ink Hero, Ink Attacker) inks, int digits = 1) => (camera, this.inks, this.digits) = (new Camera(from), inks, digits);
+    public Painter(Side from, (Ink Hero, Ink Attacker) inks, int digits = 1)
+        : this(new Camera(from), inks, digits)
+    {
+    }
+
+    /// <inheritdoc cref="Painter(Side, ValueTuple{Ink, Ink}, int)"/>
+    public Painter(IEye from, (Ink Hero, Ink Attacker) inks, int digits) => (camera, this.inks, this.digits) = (from, inks, digits);
 
     /// <summary>The smallest box round everything drawn: left, top, right, bottom in units.</summary>
     public (double Left, double Top, double Right, double Bottom) Box { get; private set; } = (double.MaxValue, double.MaxValue, double.MinValue, double.MinValue);
@@ -47,6 +53,9 @@ internal sealed class Painter
             marks.Append(MarkPicture.Of(camera.See(mark.At), mark.Kind, inks == Ink.Page ? Ink.Meeting.Page : Ink.Meeting.Own));
         }
     }
+
+    /// <summary>One more body.</summary>
+    public void Body(Figure body, bool isHero) => Draw(body, isHero ? inks.Hero : inks.Attacker, isHero);
 
     /// <summary>Where between left and right a body is, in units.</summary>
     public double Across(Figure body) => camera.See(body[Joint.Hips]).X * Scale;

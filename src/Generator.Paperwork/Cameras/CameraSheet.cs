@@ -8,6 +8,9 @@ namespace Generator.Paperwork.Cameras;
 /// <summary>The camera plan.</summary>
 public static class CameraSheet
 {
+    /// <summary>How its title begins.</summary>
+    public const string Called = "Camera plan";
+
     private const int SetUpWidth = 8;
 
     private const int MostColumns = 3;
@@ -18,7 +21,7 @@ public static class CameraSheet
     /// <summary>What it says, piece by piece.</summary>
     public static IEnumerable<Block> Blocks(Scene scene, CameraPlan plan) =>
     [
-        Block.Title("Camera plan: " + scene.Brief.Title),
+        Block.Title($"{Called}: {scene.Brief.Title}"),
         Block.Prose(Sum(plan)),
         Block.Rule,
         Block.Caution(Cautions.Sheet),
@@ -37,7 +40,7 @@ public static class CameraSheet
         .. Unread(scene, plan),
     ];
 
-    private static string Sum(CameraPlan plan)
+    internal static string Sum(CameraPlan plan)
     {
         var read = plan.Hits.Count - plan.Unread.Count;
         var given = plan.Given.Count == 0
@@ -47,9 +50,9 @@ public static class CameraSheet
         return given + added + ".";
     }
 
-    private static string Tag(Hit hit) => $"{Words.MoveTag(hit.Move)} {Words.CountTag(hit.Start)}";
+    internal static string Tag(Hit hit) => $"{Words.MoveTag(hit.Move)} {Words.CountTag(hit.Start)}";
 
-    private static string Name(CameraPlan plan, int place) =>
+    internal static string Name(CameraPlan plan, int place) =>
         place < plan.Given.Count ? Page.Clean(plan.Given[place].Name) : "S" + Words.Number(place - plan.Given.Count + 1);
 
     private static IEnumerable<Block> SetUpLines(CameraPlan plan, SetUp place, int index)
@@ -86,11 +89,11 @@ public static class CameraSheet
         }
     }
 
-    private static string Named(Scene scene, Hit hit) => hit.OnHero ? $"{hit.Name} by {Page.Clean(scene.Brief.Attackers[hit.Attacker].Name)}" : hit.Name;
+    internal static string Named(Scene scene, Hit hit) => hit.OnHero ? $"{hit.Name} by {Page.Clean(scene.Brief.Attackers[hit.Attacker].Name)}" : hit.Name;
 
-    private static string Taker(Scene scene, Hit hit) => Page.Clean(hit.OnHero ? scene.Brief.Hero.Name : scene.Brief.Attackers[hit.Attacker].Name);
+    internal static string Taker(Scene scene, Hit hit) => Page.Clean(hit.OnHero ? scene.Brief.Hero.Name : scene.Brief.Attackers[hit.Attacker].Name);
 
-    private static string Word(Reading reading) => reading switch
+    internal static string Word(Reading reading) => reading switch
     {
         Reading.Clean => "sells",
         Reading.Close => "just",

@@ -22,24 +22,36 @@ public sealed class FloorPainter
     /// <summary>Somebody who moves less than this, in centimetres, gets no path.</summary>
     private const double Moved = 12;
 
+    /// <summary>Breadth of the strips of an obstacle, over which nothing can be read.</summary>
+    private const double Hatched = 8;
+
     private static readonly int[] Hours = [0, 12, 6, 18, 2, 4, 8, 10, 14, 16, 20, 22];
 
     private readonly PaperSource source;
     private readonly Course course;
     private readonly IReadOnlyList<Hit> hits;
+    private readonly IReadOnlyList<Camera> cameras;
 
     public FloorPainter(PaperSource source, Course course)
     {
-        (this.source, this.course, hits) = (source, course, Hit.Of(source.Scene, source.Steps));
+        (this.source, this.course, hits, cameras) = (source, course, Hit.Of(source.Scene, source.Steps), source.Brief.Cameras);
         Window = new PlanWindow(source.Brief.Floor, course.Performers.SelectMany(p => p.Ways).Select(w => w.Place));
     }
 
-    private FloorPainter(FloorPainter of, PlanWindow window) => (source, course, hits, Window) = (of.source, of.course, of.hits, window);
+    private FloorPainter(FloorPainter of, PlanWindow window, IReadOnlyList<Camera>? cameras = null) => (source, course, hits, Window, this.cameras) = (of.source, of.course, of.hits, window, cameras ?? of.cameras);
 
     public PlanWindow Window { get; }
 
     /// <summary>Draws on the whole floor instead of the part on which people are.</summary>
     public static FloorPainter OfAll(PaperSource source, Course course) => new(new FloorPainter(source, course), PlanWindow.Whole(source.Brief.Floor, PlanWindow.Side));
+
+    /// <summary>The whole floor and, with it, these cameras instead of those of the brief, where they stand; one that is farther off than this stands at the edge of the drawing.</summary>
+    /// <param name="source">The routine.</param>
+    /// <param name="course">Its course.</param>
+    /// <param name="cameras">The cameras.</param>
+    /// <param name="farthest">Centimetres from the mark.</param>
+    public static FloorPainter OfCameras(PaperSource source, Course course, IReadOnlyList<Camera> cameras, int farthest) => new(
+        new FloorPainter(source, course), PlanWindow.Beside(source.Brief.Floor, cameras.Where(c => c.Distance.Value <= farthest).Select(c => Place.At(c.Bearing.HalfHours, c.Distance.Value))), cameras);
 
     /// <summary>The whole floor: every obstacle, camera and way in, and nobody on it.</summary>
     public FloorPicture Whole()
@@ -86,11 +98,12 @@ public sealed class FloorPainter
 
     /// <summary>Everybody's places, paths and falls during some moves.</summary>
     /// <param name="steps">The moves; at least one.</param>
-    public FloorPicture Of(IReadOnlyList<Step> steps)
+    /// <param name="only">Numbers in the brief of those who are shown; null for everybody.</param>
+    public FloorPicture Of(IReadOnlyList<Step> steps, IReadOnlyList<int>? only = null)
     {
         var from = steps[0].Attack is null ? steps[0].Start : Math.Min(steps[0].Start, AttackerTrail.AttackStart(steps[0]));
         var to = steps.Max(s => s.Over) + 1;
-        return Paint(steps, from, to, course.Performers);
+        return Paint(steps, from, to, [.. course.Performers.Where(p => only?.Contains(p.Attacker) != false)]);
     }
 
     private LabelPlacer Placer => new(Window.Width, Window.Height) { Home = Window.Inner };
@@ -101,8 +114,8 @@ public sealed class FloorPainter
         var markers = opening?.ToList() ?? performers.Select(p => (Performer: p, From: SeenFrom(p, from, to))).Where(p => p.From < to).Select(p => MarkerOf(p.Performer, p.From, StyleOf(p.Performer.DoingAt(p.From)))).ToList();
         var ways = performers.Where(p => !p.IsHero && IsOnTheMove(p, SeenFrom(p, from, to), to)).Select(p => WayOf(p, SeenFrom(p, from, to), to)).ToList();
         var ends = ways.Where(w => course.Performers[w.Performer + 1].FigureAt(to) != Figure.Away).Select(w => MarkerOf(course.Performers[w.Performer + 1], to, "end")).ToList();
-        var falls = steps.SelectMany(FallsIn).ToList();
-        var lenses = source.Brief.Cameras.Select(c => LensOf(c, steps)).ToList();
+        var falls = steps.SelectMany(FallsIn).Where(f => performers.Any(p => p.Attacker == f.Body.Performer)).ToList();
+        var lenses = cameras.Select(c => LensOf(c, steps)).ToList();
         var all = Spread.Of([.. markers, .. ends], [.. lenses.Select(RoomOf)], Window.Inner);
         (markers, ends) = ([.. all.Take(markers.Count)], [.. all.Skip(markers.Count)]);
         placer.Take(ScaleBar);
@@ -131,8 +144,10 @@ public sealed class FloorPainter
 
         foreach (var box in things.Select(t => t.Box))
         {
-            placer.Shun([new Point(box.X, box.Y), new Point(box.Right, box.Bottom)]);
-            placer.Shun([new Point(box.X, box.Bottom), new Point(box.Right, box.Y)]);
+            for (var y = box.Y + (Hatched / 2); y < box.Bottom; y += Hatched)
+            {
+                placer.Shun([new Point(box.X, y), new Point(box.Right, y)], Hatched);
+            }
         }
 
         foreach (var (body, _) in falls)
@@ -144,7 +159,7 @@ public sealed class FloorPainter
         foreach (var marker in markers)
         {
             var performer = course.Performers[marker.Performer + 1];
-            placer.Near(opening is null ? Named(performer, from, SeenFrom(performer, from, to)) : TextSize.Fit(Page.Clean(performer.Name), Size, 120), marker.At, Shapes.Radius + 2, Size, $"who w{performer.Attacker + 1}");
+            placer.Near(opening is null ? Named(performer, from, SeenFrom(performer, from, to)) : TextSize.Name(Page.Clean(performer.Name), Size, 120), marker.At, Shapes.Radius + 2, Size, $"who w{performer.Attacker + 1}");
         }
 
         foreach (var (fall, text) in falls)
@@ -154,7 +169,7 @@ public sealed class FloorPainter
 
         for (var c = 0; c < lenses.Count; c++)
         {
-            placer.Near(LensText(source.Brief.Cameras[c], steps), lenses[c].At, 9, Size, "lens");
+            placer.Near(LensText(cameras[c], steps), lenses[c].At, 9, Size, "lens");
         }
 
         foreach (var door in doors)
@@ -221,7 +236,7 @@ public sealed class FloorPainter
 
     private string Named(PerformerCourse performer, int from, int time)
     {
-        var name = TextSize.Fit(Page.Clean(performer.Name), Size, 120) + (time > from ? " enters, " + Words.AtCount(time) : string.Empty);
+        var name = TextSize.Name(Page.Clean(performer.Name), Size, 120) + (time > from ? " enters, " + Words.AtCount(time) : string.Empty);
         var far = Place.Mark.To(performer.PlaceAt(time));
         return Window.Keeps(performer.PlaceAt(time), Shapes.Radius) ? name : $"{name}, {Words.Number(Math.Round((decimal)far / 100, 1))} m";
     }
@@ -253,7 +268,7 @@ public sealed class FloorPainter
             var state = step.After.Attackers[who];
             var knees = new Outline(who, Window.Of(Place.At(state.Bearing, state.Distance)), 0, Shapes.Body(new Centimetres(50), Window.Scale), "landing");
             var body = state.Leg?.LastingBody(step.Index) is { } leg ? OutlineOf(who, new LyingBody(leg.From, leg.To, leg.Start.Rounded(), leg.End.Rounded()), "landing") : knees;
-            yield return (body, $"{TextSize.Fit(Page.Clean(source.Brief.Attackers[who].Name), Size, 90)} down, {Words.AtCount(step.End)}");
+            yield return (body, $"{TextSize.Name(Page.Clean(source.Brief.Attackers[who].Name), Size, 90)} down, {Words.AtCount(step.End)}");
         }
     }
 

@@ -60,11 +60,11 @@ public sealed class PlanWindow
         Floor = FloorOf(floor);
     }
 
-    private PlanWindow(FloorPlan floor, double side)
+    private PlanWindow(FloorPlan floor, double side, IEnumerable<Place> beside)
     {
         const double Beyond = 40;
         var (farX, farY) = (floor.Width - floor.MarkX, floor.Depth - floor.MarkY);
-        var ways = floor.WaysIn.Select(w => new Place(w.X.Value - floor.MarkX.Value, w.Y.Value - floor.MarkY.Value)).ToList();
+        var ways = floor.WaysIn.Select(w => new Place(w.X.Value - floor.MarkX.Value, w.Y.Value - floor.MarkY.Value)).Concat(beside).ToList();
         left = Math.Min(-floor.MarkX.Value, ways.Select(w => w.X).DefaultIfEmpty(0).Min()) - Beyond;
         right = Math.Max(farX.Value, ways.Select(w => w.X).DefaultIfEmpty(0).Max()) + Beyond;
         bottom = Math.Min(-floor.MarkY.Value, ways.Select(w => w.Y).DefaultIfEmpty(0).Min()) - Beyond;
@@ -75,7 +75,10 @@ public sealed class PlanWindow
     }
 
     /// <summary>The whole floor with its ways in; small, unless a longer side is wanted.</summary>
-    public static PlanWindow Whole(FloorPlan floor, double side = WholeSide) => new(floor, side);
+    public static PlanWindow Whole(FloorPlan floor, double side = WholeSide) => new(floor, side, []);
+
+    /// <summary>The whole floor with what stands beside it.</summary>
+    public static PlanWindow Beside(FloorPlan floor, IEnumerable<Place> beside) => new(floor, Side, beside);
 
     /// <summary>The corners of what is shown that lie towards 9 and 12, and towards 3 and 6.</summary>
     public (Place First, Place Last) Seen => (new Place(left, top), new Place(right, bottom));

@@ -48,6 +48,23 @@ public static class TextSize
         return "…";
     }
 
+    /// <summary>A name, or as many of its words as fit; one of which not even the first fits is cut.</summary>
+    public static string Name(string name, double size, double width)
+    {
+        for (var shorter = name; shorter.Length > 0; shorter = shorter[..Math.Max(0, shorter.LastIndexOf(' '))].TrimEnd())
+        {
+            if (Width(shorter, size) <= width)
+            {
+                return shorter;
+            }
+        }
+
+        return Fit(name, size, width);
+    }
+
+    /// <summary>The same behind a sign.</summary>
+    public static string Name(string sign, string name, double size, double width) => sign + Name(name, size, width - Width(sign, size));
+
     private static double Ems(Rune rune)
     {
         if (rune.Value is 0x6D or 0x77 or 0x4D or 0x57 or 0x40 or 0x25 or 0x2026)

@@ -24,6 +24,7 @@ internal static class HandOffPapers
         if (source.Options.Cameras is { } cameras)
         {
             yield return new SheetPaper(CameraName, "director and camera crew: which hits sell to which camera", s => CameraSheet.Blocks(s.Scene, cameras));
+            yield return new TextPaper(CameraPage.FileName, "the same as pictures: a plan, and what each camera sees of every hit", s => CameraPage.Of(s, cameras));
         }
 
         yield return new SheetPaper("risk-assessment.txt", "the fight coordinator: hazards, who, controls, in five steps", s => [Block.Typed(RiskSheet.Of(s, s.Hazards))]);

@@ -14,16 +14,24 @@ public sealed class PartView
 
     public PartView(RoutineView view, int performer)
     {
-        (this.view, Performer) = (view, performer);
+        (this.view, Performer, Figures) = (view, performer, new FigureSet(view.Source.Options.Cards));
         Moves = [.. view.Source.Steps.Where(Concerns).Select(s => performer < 0 ? HeroMove(s) : AttackerMove(s))];
         IReadOnlyList<(int, int)> starts = [.. view.Phrases.Select(p => (p.Number, p.From))];
         IReadOnlyList<int> only = performer < 0 ? [-1] : [-1, performer];
         Tracks = TrackScore.Of(view.Course, starts, view.Course.From, view.Course.To, only: only);
+        Plans = [.. view.Source.Phrases.Zip(view.Phrases, (p, shown) => (shown, Steps: p.Of(view.Source.Steps))).Where(p => p.Steps.Any(Concerns))
+            .Select(p => (p.shown, view.Painter.Of(p.Steps, only)))];
         WideTracks = TrackScore.Of(view.Course, starts, view.Course.From, view.Course.To, TrackScore.Long, only);
     }
 
     /// <summary>Number in the brief, from 0; −1 for the hero.</summary>
     public int Performer { get; }
+
+    /// <summary>The figures of the part.</summary>
+    public FigureSet Figures { get; }
+
+    /// <summary>The floor in every phrase in which they have something to do, with nobody on it but the hero and them.</summary>
+    public IReadOnlyList<(PhraseView Phrase, FloorPicture Floor)> Plans { get; }
 
     public RoutineView Routine => view;
 
@@ -104,7 +112,7 @@ public sealed class PartView
         var after = step.After.Attackers[Performer];
         lines.Add(("End", $"{Words.Clock(after.Bearing)}, {new Centimetres(after.Distance)} from the mark, {Posture(after)}"));
         lines.Add(("Again", Again(step)));
-        return new PartMove(step.Index + 1, move.AtCount, -1, throws ? step.Attack!.Name : "Take " + Words.Low(move.Technique), lines, move.Safety, move.Findings);
+        return new PartMove(step.Index + 1, move.AtCount, -1, throws ? step.Attack!.Name : "Take " + Words.Low(move.Technique), lines, Pictures(step), move.Safety, move.Findings);
     }
 
     private PartMove HeroMove(Step step)
@@ -133,8 +141,10 @@ public sealed class PartView
         lines.Add(("End", $"{Words.AtCount(step.End)}, {Stance(step.After.Stance)}, facing {Words.Clock(step.After.Facing)}"));
         AddFall(lines, step);
         lines.AddRange(move.Details.Where(d => d.StartsWith("note: ", StringComparison.Ordinal)).Select(d => ("Note", d[6..])));
-        return new PartMove(step.Index + 1, move.AtCount, move.Attacker < 0 ? -2 : move.Attacker, move.Technique, lines, move.Safety, move.Findings);
+        return new PartMove(step.Index + 1, move.AtCount, move.Attacker < 0 ? -2 : move.Attacker, move.Technique, lines, Pictures(step), move.Safety, move.Findings);
     }
+
+    private IReadOnlyList<FigureView> Pictures(Step step) => [.. new[] { Figures.Contact(step), Figures.End(step) }.OfType<FigureView>()];
 
     private int FallsUntil(int moves) => view.Source.Steps.Take(moves).Sum(s => s.Falls.Count(f => f.Who == Performer));
 

@@ -1,3 +1,4 @@
+using Generator.Paperwork.Cameras;
 using Generator.Paperwork.Html;
 using Generator.Paperwork.SafetyPapers;
 using Generator.Paperwork.Text;
@@ -12,6 +13,6 @@ public static class PackPage
     public static string Of(PaperSource source)
     {
         var sheets = Pack.Of(source).OfType<SheetPaper>().Select(p => new SheetView(source.Head, p.Blocks(source))).Where(s => s.Blocks[0].Kind == BlockKind.Title).ToList();
-        return HtmlPage.Of<PackBody>(source.Brief.Title, new PackView(new RoutineView(source), sheets, new RiskView(source, source.Hazards)), source.Head, paper: source.Options.Page);
+        return HtmlPage.Of<PackBody>(source.Brief.Title, new PackView(new RoutineView(source), sheets, new RiskView(source, source.Hazards), source.Options.Cameras is { } plan ? CameraPage.View(source, plan) : null), source.Head, paper: source.Options.Page);
     }
 }

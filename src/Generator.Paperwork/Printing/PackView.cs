@@ -1,3 +1,4 @@
+using Generator.Paperwork.Cameras;
 using Generator.Paperwork.Html;
 using Generator.Paperwork.SafetyPapers;
 
@@ -7,4 +8,5 @@ namespace Generator.Paperwork.Printing;
 /// <param name="Routine">The pages of the routine.</param>
 /// <param name="Sheets">The other papers that are read, each on pages of its own.</param>
 /// <param name="Risk">The risk assessment, which has pages of its own making.</param>
-public sealed record PackView(RoutineView Routine, IReadOnlyList<SheetView> Sheets, RiskView Risk);
+/// <param name="Cameras">The pictures of the camera plan; null where there is none.</param>
+public sealed record PackView(RoutineView Routine, IReadOnlyList<SheetView> Sheets, RiskView Risk, CameraView? Cameras);

@@ -20,7 +20,7 @@ internal static class ShapeLanes
         var (who, brief) = (wear.Performer, shape.Scene.Brief);
         var name = who < 0 ? brief.Hero.Name : brief.Attackers[who].Name;
         var middle = top + (tall / 2);
-        ShapePicture.Text(svg, 14, middle + 5, TextSize.Fit(Text.Page.Clean(name), 14, Names), 14, "#14161b", who < 0);
+        ShapePicture.Text(svg, 14, middle + 5, TextSize.Name(Text.Page.Clean(name), 14, Names), 14, "#14161b", who < 0);
         var end = shape.Outs.Where(o => o.Attacker == who).Select(o => o.Time).FirstOrDefault(shape.End);
         svg.Append($"<path d=\"M{N(x(0))},{N(middle)}L{N(x(end))},{N(middle)}\" stroke=\"#6d7482\" fill=\"none\"/>\n");
         foreach (var step in shape.Steps.Where(s => who < 0 || s.Concerns(who) || s.Row.Attacker == who))

@@ -109,7 +109,9 @@ public static class TrackScore
 
     private static double X(double names, int from, int time) => names + ((time - from) * Half);
 
-    private static string Named(PerformerCourse performer) => performer.IsHero ? Page.Clean(performer.Name) : performer.Sign + " " + Page.Clean(performer.Name);
+    private static string Named(PerformerCourse performer) => SignOf(performer) + Page.Clean(performer.Name);
+
+    private static string SignOf(PerformerCourse performer) => performer.IsHero ? string.Empty : performer.Sign + " ";
 
     /// <summary>"phrase 3" over each bar, or "p3" where the next bar or the edge is too near.</summary>
     private static IReadOnlyList<(string Text, double X)> PhrasesIn(IReadOnlyList<(int Number, int From)> phrases, double names, int from, int edge, int to)
@@ -135,6 +137,6 @@ public static class TrackScore
             return Box(X(names, from, s.From), width, s.Doing, text);
         });
         var contacts = performer.Contacts.Where(c => c.Time >= from && c.Time < to).Select(c => X(names, from, c.Time)).Distinct();
-        return new TrackRow(performer.Attacker, TextSize.Fit(Named(performer), Size, names - 6), [.. boxes], [.. contacts]);
+        return new TrackRow(performer.Attacker, TextSize.Name(SignOf(performer), Page.Clean(performer.Name), Size, names - 6), [.. boxes], [.. contacts]);
     }
 }

@@ -12,6 +12,18 @@ public class FloorPainterTests
 {
     private const int Seeds = 300;
 
+    /// <summary>Somebody whose whole name has no room goes by its first words, and only a single one is cut.</summary>
+    [Theory]
+    [InlineData("Ines Valverde", 90, "Ines")]
+    [InlineData("Ines Valverde", 200, "Ines Valverde")]
+    [InlineData("Ana Maria de la Cruz", 110, "Ana Maria")]
+    [InlineData("Konstantinopolska", 90, "Konstan…")]
+    public void A_name_without_room_is_called_by_its_first_words(string name, double width, string shown)
+    {
+        Assert.Equal(shown, TextSize.Name(name, 16, width));
+        Assert.InRange(TextSize.Width(TextSize.Name("A1 ", name, 16, width), 16), 0, width);
+    }
+
     [Fact]
     public void No_label_lies_on_another_or_on_a_marker_or_off_the_drawing()
     {

@@ -1,0 +1,79 @@
+using AngleSharp.Html.Parser;
+using Generator.Domain;
+using Generator.Paperwork.Cameras;
+using Generator.Paperwork.Following;
+using Generator.Rules.Bodies;
+using Generator.Rules.Sight;
+
+namespace Generator.Paperwork.Tests.Cameras;
+
+/// <summary>The camera plan as pictures says what the sheet says, and its cones hold what sells.</summary>
+public class CameraPageTests
+{
+    private static readonly Camera Side = new("Side", new Bearing(7), new Centimetres(600), new Centimetres(150));
+
+    private static readonly PaperSource Source = Ferry.Source.With(new PaperOptions { Cards = Ferry.Cards });
+
+    private static readonly CameraPlan Plan = new(Hit.Of(Ferry.Scene, Ferry.Steps), [.. Ferry.Routine.Brief.Cameras, Side], [new SetUp(new Bearing(1), new Centimetres(1500), new Centimetres(150))]);
+
+    [Fact]
+    public void Every_set_up_has_a_picture_of_every_hit_with_the_word_of_the_sheet()
+    {
+        Assert.True(Plan.Hits.Count > 2);
+        var page = new HtmlParser().ParseDocument(CameraPage.Of(Source, Plan));
+        var rows = page.QuerySelectorAll(".stills tbody tr").ToList();
+        Assert.Equal(Plan.Hits.Count, rows.Count);
+        foreach (var (row, hit) in rows.Zip(Plan.Hits))
+        {
+            Assert.StartsWith($"m{hit.Move} c{new HalfCounts(hit.Start).ToCountText()}", row.Children[0].TextContent, StringComparison.Ordinal);
+            var cells = row.QuerySelectorAll("td").ToList();
+            Assert.Equal(Plan.Places.Count, cells.Count);
+            foreach (var (cell, place) in cells.Zip(Plan.Places))
+            {
+                var reads = Generator.Rules.Sight.Lens.Reads(Generator.Rules.Sight.Lens.Of(place, hit));
+                Assert.Equal(reads, cell.TextContent.Contains('✓', StringComparison.Ordinal));
+                Assert.Equal(reads ? "sells" : "open", cell.ClassName);
+                Assert.NotNull(cell.QuerySelector("svg.still path"));
+            }
+        }
+
+        Assert.Contains(rows, r => r.QuerySelector("td.sells") is not null);
+        Assert.Contains(rows, r => r.QuerySelector("td.open") is not null);
+    }
+
+    [Fact]
+    public void A_cone_holds_everybody_who_is_hit_for_its_camera()
+    {
+        var view = new CameraView(Source, Plan, null);
+        Assert.NotEmpty(view.Cones);
+        foreach (var cone in view.Cones.Where(c => c.Place < Plan.Given.Count))
+        {
+            var hits = Plan.Hits.Where(h => Generator.Rules.Sight.Lens.Reads(Generator.Rules.Sight.Lens.Of(Plan.Places[cone.Place], h))).ToList();
+            Assert.All(hits, h => Assert.True(Holds(cone.Corners, view.Picture.Window.Of(Place.At(h.Bearing, h.Distance)))));
+            Assert.InRange(cone.Degrees, 5, 120);
+        }
+    }
+
+    /// <summary>In space, too, a blow meets when it meets, though the next move starts at that very moment.</summary>
+    [Fact]
+    public void The_contact_is_seen_though_the_next_move_starts_with_it()
+    {
+        var fight = Acted.Of(Source, Ferry.Cards);
+        var checkedOnes = 0;
+        foreach (var (step, next) in Source.Steps.Zip(Source.Steps.Skip(1)).Where(s => s.First.HasTarget && s.First.Technique is not null && HeroTrail.SoundsAt(s.First) == s.Second.Start))
+        {
+            var before = fight.Parts[0].Keys.Last(k => k.Time <= next.Start);
+            var stands = Stage.Standing(Ferry.Cards.Of(next.StanceStart), default, Stage.Facing(Course.Of(Source).Hero.FacingAt(next.Start)));
+            Assert.False(Stage.IsSame(before.Body, stands), $"at {next.Start} the hero only stands");
+            checkedOnes++;
+        }
+
+        Assert.True(checkedOnes > 0);
+    }
+
+    private static bool Holds(IReadOnlyList<Generator.Paperwork.Floor.Point> corners, Generator.Paperwork.Floor.Point point)
+    {
+        var signs = corners.Zip(corners.Skip(1).Append(corners[0])).Select(e => Math.Sign(((e.Second.X - e.First.X) * (point.Y - e.First.Y)) - ((e.Second.Y - e.First.Y) * (point.X - e.First.X)))).Distinct().ToList();
+        return signs.Count == 1 || signs.Contains(0);
+    }
+}
