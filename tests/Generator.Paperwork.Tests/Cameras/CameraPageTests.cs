@@ -71,7 +71,7 @@ public class CameraPageTests
         Assert.True(checkedOnes > 0);
     }
 
-    private static bool Holds(IReadOnlyList<Paperwork.Floor.Point> corners, Paperwork.Floor.Point point)
+    private static bool Holds(IReadOnlyList<Generator.Paperwork.Floor.Point> corners, Generator.Paperwork.Floor.Point point)
     {
         var signs = corners.Zip(corners.Skip(1).Append(corners[0])).Select(e => Math.Sign(((e.Second.X - e.First.X) * (point.Y - e.First.Y)) - ((e.Second.Y - e.First.Y) * (point.X - e.First.X)))).Distinct().ToList();
         return signs.Count == 1 || signs.Contains(0);
