@@ -155,6 +155,46 @@ public sealed class LiveTests(Browser browser) : IClassFixture<Browser>, IAsyncL
     }
 
     [Fact]
+    public async Task A_finding_is_mended_a_stretch_locked_and_versions_compared_by_keyboard_alone()
+    {
+        await using var sheet = await Ready(new() { BypassCSP = true });
+        await sheet.Page.Locator("#m1-count").FocusAsync();
+        await sheet.Page.Keyboard.PressAsync("Control+a");
+        await sheet.Page.Keyboard.TypeAsync("1");
+        await sheet.Page.Keyboard.PressAsync("Enter");
+        await sheet.Until("document.querySelector('.finding.broken .mender, .finding.unsafe .mender') !== null && document.activeElement.id === 'm2-count'");
+        var grave = await sheet.Eval<int>("[...document.querySelectorAll('.row')].findIndex(r => r.querySelector('.finding.broken .mender, .finding.unsafe .mender'))");
+        for (var i = 2; i != grave; i += Math.Sign(grave - i))
+        {
+            await sheet.Page.Keyboard.PressAsync(grave < i ? "ArrowUp" : "ArrowDown");
+        }
+
+        await sheet.Until($"document.activeElement.id === 'm{grave}-count'");
+        await sheet.Page.Keyboard.PressAsync("Alt+m");
+        await sheet.Until("document.querySelector('.card .take:enabled') !== null && document.getElementById('leave').textContent === 'Leave'");
+        await Clean(sheet);
+        await sheet.Page.Keyboard.PressAsync("Alt+o");
+        await sheet.Until("document.activeElement.classList.contains('take')");
+        await sheet.Page.Keyboard.PressAsync("Alt+o");
+        await sheet.Until($"document.activeElement.id === 'm{grave}-technique'");
+        await sheet.Page.Keyboard.PressAsync("Alt+o");
+        await sheet.Page.Keyboard.PressAsync("Enter");
+        await sheet.Until($"document.getElementById('offer').hidden && document.activeElement.id === 'm{grave}-technique'");
+
+        await sheet.Page.Keyboard.PressAsync("Shift+ArrowDown");
+        await sheet.Until($"document.getElementById('stretch-name').textContent === 'Moves {grave + 1} to {grave + 2}'");
+        await sheet.Page.Locator("#stretch-lock").FocusAsync();
+        await sheet.Page.Keyboard.PressAsync("Space");
+        await sheet.Until($"[{grave}, {grave + 1}].every(i => document.querySelectorAll('.row')[i].classList.contains('locked')) && document.activeElement.id === 'stretch-lock'");
+
+        await sheet.Page.Keyboard.PressAsync("Control+s");
+        await sheet.Until("document.getElementById('file').textContent.endsWith(', saved')");
+        await sheet.Page.Locator("#compare > summary").FocusAsync();
+        await sheet.Page.Keyboard.PressAsync("Enter");
+        await sheet.Until("document.querySelectorAll('#compare-floors svg.plan').length === 2");
+    }
+
+    [Fact]
     public async Task Grid_time_line_floor_and_playback_choose_the_same_move()
     {
         await using var sheet = await Ready();

@@ -11,7 +11,10 @@ let seen = -1;
 
 export function start(given) {
   hooks = given;
-  at('leave').addEventListener('click', () => hooks.ask(state.offers?.running ? 'stop' : 'leave'));
+  at('leave').addEventListener('click', async () => {
+    const leaves = !state.offers?.running;
+    if (await hooks.ask(leaves ? 'leave' : 'stop') && leaves) hooks.back();
+  });
   watch(() => look(-1));
 }
 
@@ -38,12 +41,19 @@ export function show(next) {
   }
 }
 
+/** With the keys to the offer that is seen, and back to the move that is chosen. */
+export function go() {
+  if (at('offer').hidden) return;
+  if (at('offer').contains(document.activeElement)) hooks.back();
+  else (at('cards').querySelector('.seen .take:enabled, .take:enabled') ?? at('leave')).focus();
+}
+
 function card(offer, i) {
   const facts = [
     offer.rows.length ? `${many(offer.rows.length, 'move')} different` : 'no move different', offer.shifted ? `${offer.shifted} at another count` : null,
     offer.grave ? `${offer.grave} unsafe or broken left` : null, many(offer.points, 'point'),
   ].filter(f => f);
-  const take = button('Take it', () => hooks.ask('take', { revision: state.revision, card: i }), `take offer ${i + 1}: ${offer.name}`);
+  const take = button('Take it', async () => { if (await hooks.ask('take', { revision: state.revision, card: i })) hooks.back(); }, `take offer ${i + 1}: ${offer.name}`);
   take.className = 'take';
   take.disabled = !state.offers.isPresent;
   const look1 = button('See it', () => look(seen === i ? -1 : i), `see offer ${i + 1} on floor and time line`);

@@ -92,7 +92,8 @@ function build(i) {
   const cells = {};
   const line = make('div', { className: 'cells' });
   for (const [name, label] of columns) {
-    const input = make('input', { spellcheck: false, autocomplete: 'off', maxLength: 200 });
+    // Words have as many lines as they need; a count and a name have one.
+    const input = make(words.includes(name) ? 'textarea' : 'input', { spellcheck: false, autocomplete: 'off', maxLength: 200, ...(words.includes(name) ? { rows: 1 } : {}) });
     input.id = `m${i}-${name}`;
     input.setAttribute('aria-label', `${name} of move ${i + 1}`);
     const as = make('p', { className: 'as', id: input.id + '-as' });
@@ -100,7 +101,7 @@ function build(i) {
     const lock = words.includes(name) ? make('button', { type: 'button', className: 'lock', tabIndex: -1 }, padlockSign()) : null;
     lock?.addEventListener('click', () => padlock(i, name));
     input.addEventListener('focus', () => choose(i, stretching));
-    input.addEventListener('input', () => attempt(i, name));
+    input.addEventListener('input', () => { if (/[\r\n]/.test(input.value)) input.value = input.value.replace(/\s*[\r\n]+\s*/g, ' '); attempt(i, name); });
     input.addEventListener('change', () => write(i, name));
     input.addEventListener('keydown', e => pressed(e, i, name));
     cells[name] = { input, as, lock };
@@ -195,6 +196,9 @@ async function edit(name, message) {
   try { hooks.changed(await call(name, { revision: state.revision, ...message })); } catch (fault) { hooks.fault(fault); } finally { asked--; }
 }
 
+/** To the technique of a move, from wherever else the keys are. */
+export const enter = move => focus(move, 'technique');
+
 const focus = (move, column) => drawn[Math.max(0, Math.min(drawn.length - 1, move))]?.cells[column].input.focus();
 
 async function swap(move, by) {
@@ -240,6 +244,7 @@ async function pressed(e, move, column) {
     ArrowLeft: () => edit('shift', { move, by: -1 }),
     ArrowRight: () => edit('shift', { move, by: 1 }),
     l: () => words.includes(column) && padlock(move, column),
+    m: () => drawn[move].found.querySelector('.mender')?.click(),
     Enter: async () => { await insert(move + 1); focus(move + 1, 'attacker'); },
     Delete: async () => { await remove(move); focus(move, column); },
   };

@@ -16,6 +16,7 @@ let state = null;
 
 const hooks = {
   changed: show, fault: tell, verdict, ask, padlock: grid.padlockSign, recast: cast.recast, moment: time.mark, whole: floor.setWhole,
+  back: () => grid.enter(Math.max(0, chosen().at)),
   preview(subject, timeOnly = false) { if (!timeOnly) floor.preview(subject); time.preview(subject); },
 };
 for (const view of views) view.start(hooks);
@@ -115,6 +116,7 @@ at('notes').addEventListener('submit', async e => {
 });
 
 addEventListener('keydown', e => {
+  if (e.altKey && !e.ctrlKey && e.key === 'o') { e.preventDefault(); cards.go(); return; }
   if (e.altKey && !e.ctrlKey && e.key === 'w' && !at('stretch').hidden) { e.preventDefault(); acts['stretch-ways'](); return; }
   if (!(e.ctrlKey || e.metaKey)) return;
   // While words are being typed, undoing is the cell's own.
