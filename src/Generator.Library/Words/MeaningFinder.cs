@@ -73,13 +73,13 @@ public sealed class MeaningFinder
     /// <summary>
     /// The same, of what the hero does about an attack. Of several guesses about a blow those are meant that meet it; where none does but the words
     /// name a kind of technique ("middle block"), any of that kind which does is meant as well, and whatever else fits the words and goes with the attack. A name means what it names,
-    /// but in a hold a stamp on the foot of somebody behind is a stamp backward.
+    /// but in a hold a stamp on the foot of somebody behind is a stamp backward; an id never means anything else.
     /// </summary>
     public Meaning Technique(string text, IReadOnlyList<string> attacks)
     {
         var meaning = Technique(text);
         var thrown = attacks.Select(book.Attack).Where(a => !a.IsWalkIn).ToList();
-        if (thrown.Count == 0 || meaning.Ids.Count == 0 || (!meaning.IsGuess && !thrown.Exists(a => a.Line.IsGrab)))
+        if (thrown.Count == 0 || meaning.Ids.Count == 0 || IsId(text) || (!meaning.IsGuess && !thrown.Exists(a => a.Line.IsGrab)))
         {
             return meaning;
         }
@@ -96,6 +96,8 @@ public sealed class MeaningFinder
             .Concat(AsWell(text, RankedRecords.Techniques(book), t => techniqueSides[t.BaseId], t => thrown.Exists(a => Meeting.Suits(t, a))).Select(t => t.Id)).ToList();
         return meets.Count == 0 ? meaning : ReadTechnique(text, meaning with { Ids = [.. meaning.Ids.Union(meets, StringComparer.Ordinal)], IsGuess = true });
     }
+
+    private bool IsId(string text) => book.TechniqueIndex(text) >= 0 || techniqueSides.Contains(text);
 
     /// <summary>Of the records that suit, with their sides, those that fit the words best, if they do so well enough beside any that do not suit.</summary>
     private static List<T> AsWell<T>(string text, Ranking<T> ranking, Func<T, IEnumerable<T>> sides, Func<T, bool> suits)

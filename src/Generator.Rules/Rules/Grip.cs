@@ -32,6 +32,11 @@ public sealed class Grip : Rule
         {
             tally.Tell(HeroStopped(scene, step, technique));
         }
+        else if (LetsGo(step) && tally.Count(Severity.Broken))
+        {
+            var who = Words.Name(scene, step.Target);
+            tally.Tell(At(scene, step, Severity.Broken, $"{Words.Cap(step.Technique!.Name)} lets go of {who}, who reacts as if still held.") with { Advice = "Choose a reaction that ends the hold, or a technique for the other hand." });
+        }
 
         return null;
     }
@@ -75,6 +80,11 @@ public sealed class Grip : Rule
 
     private static int Forgets(Hand hand, HandNeed need, Hand after, int target) =>
         hand.Kind is HandKind.Holding or HandKind.Held && hand.Who != target && after != hand && HandFit.Accepts(hand, need, target) ? hand.Who : -1;
+
+    /// <summary>The hand that held the target fits the technique and goes elsewhere, and the reaction leaves the target held.</summary>
+    private static bool LetsGo(Step step) =>
+        step is { HasTarget: true, Technique: { } technique, Reaction: { } reaction } && (reaction.Posture ?? step.TargetPosture) is { } posture && posture.IsControlled() && !step.After.Holds(step.Target)
+        && HandFit.Accepts(step.LeftStart, technique.LeftNeed, step.Target) && HandFit.Accepts(step.RightStart, technique.RightNeed, step.Target);
 
     private static bool BoundStops(Step step, Technique technique)
     {

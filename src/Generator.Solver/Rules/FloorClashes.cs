@@ -112,7 +112,7 @@ internal sealed class FloorClashes(ModelAnswer answer)
         }
 
         IReadOnlyList<Leg> legs = theirs is null ? [.. ways.Openings[b].Chain()] : [.. theirs.Motion.Legs()];
-        var parts = Parts(mine).Where(p => Meets(concern, p.Motion, legs)).ToList();
+        var parts = Parts(mine).Where(p => Meets(concern, p.Motion, p.Reacts, legs)).ToList();
         if (parts.Count == 0)
         {
             return null;
@@ -131,7 +131,7 @@ internal sealed class FloorClashes(ModelAnswer answer)
         }
 
         clause.StaysPut(b, theirs?.Slot.Index ?? -1, mine.Slot);
-        When(clause, concern, motion, legs, mine.Slot, theirs?.Slot);
+        When(clause, concern, motion, reacts, legs, mine.Slot, theirs?.Slot);
         return clause.Literals;
     }
 
@@ -154,7 +154,7 @@ internal sealed class FloorClashes(ModelAnswer answer)
         && (treatment.Attack is not null || ways.Last(deed.Attacker, deed.Slot.Index) is not { } last || IsPlain(last));
 
     /// <summary>How much sooner and later the row may be and still clash.</summary>
-    private void When(FloorClause clause, FloorConcern concern, Motion motion, IReadOnlyList<Leg> legs, SlotVars mine, SlotVars? theirs)
+    private void When(FloorClause clause, FloorConcern concern, Motion motion, bool reacts, IReadOnlyList<Leg> legs, SlotVars mine, SlotVars? theirs)
     {
         if (legs.All(l => double.IsInfinity(l.From) && double.IsInfinity(l.To)))
         {
@@ -162,12 +162,12 @@ internal sealed class FloorClashes(ModelAnswer answer)
         }
 
         var (soonest, latest) = (0, 0);
-        while (soonest > -Neighbours && Meets(concern, motion.Later(soonest - 1), legs))
+        while (soonest > -Neighbours && Meets(concern, motion.Later(soonest - 1), reacts, legs))
         {
             soonest--;
         }
 
-        while (latest < Neighbours && Meets(concern, motion.Later(latest + 1), legs))
+        while (latest < Neighbours && Meets(concern, motion.Later(latest + 1), reacts, legs))
         {
             latest++;
         }
@@ -178,7 +178,8 @@ internal sealed class FloorClashes(ModelAnswer answer)
         clause.Between(mine.Start, theirs?.Start, soonest, forEver ? null : latest);
     }
 
-    private bool Meets(FloorConcern concern, Motion motion, IReadOnlyList<Leg> legs) => Clash(concern, motion.Legs(), legs) is not null;
+    /// <summary>Without what the technique does it is not known how long they stay where the blow was.</summary>
+    private bool Meets(FloorConcern concern, Motion motion, bool reacts, IReadOnlyList<Leg> legs) => Clash(concern, motion.Legs().Where(l => reacts || l.Kind == LegKind.Comes), legs) is not null;
 
     /// <summary>The leg of the others that is met.</summary>
     private Leg? Clash(FloorConcern concern, IEnumerable<Leg> mine, IEnumerable<Leg> theirs, bool bothMove = false)

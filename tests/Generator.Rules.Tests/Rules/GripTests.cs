@@ -35,6 +35,10 @@ public sealed class GripTests
         Judge("wrist-grab-same-right > wrist-taken-left {keeps-grip} ; jab-left {head-back}").Says("Bruno holds Ines's hand").Finds(1, 2);
 
     [Fact]
+    public void Nobody_is_held_by_a_hand_that_goes_elsewhere() =>
+        Judge(Caught + "elbow-down-left {jolts-in-hold}").Says("lets go of Bruno, who reacts as if still held").Finds(1, 2);
+
+    [Fact]
     public void A_held_attacker_does_not_attack() => Judge(Caught + "swing-left > duck {overswings}").Finds(1, 2).Says("is held by Ines");
 
     [Fact]

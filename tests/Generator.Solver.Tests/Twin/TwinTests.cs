@@ -127,6 +127,19 @@ public sealed class TwinTests(ITestOutputHelper output)
         Assert.True(bumped >= 150 && taken >= 15 && chosen >= 60, $"{bumped} bump into somebody, {taken} take two, {chosen} with a choice");
     }
 
+    /// <summary>
+    /// A world in which one comes in beside where another enters soon after: with one reaction they stay there and the two meet, with another they are away by then.
+    /// What is learnt of the first says nothing of the second.
+    /// </summary>
+    [Fact]
+    public void Who_is_sent_away_in_time_is_not_met_where_the_blow_was()
+    {
+        var world = new TinyWorld(357, seconds: true);
+        var clean = Exhaustive.Clean(world);
+        Assert.NotEmpty(clean);
+        Assert.Equal(clean.Keys.Order(StringComparer.Ordinal), Solved.AllOf(Solved.Model(world), clean.Count + 5).Keys.Order(StringComparer.Ordinal));
+    }
+
     /// <summary>The routine has a row with this reaction or technique.</summary>
     private static bool Involves(TinyWorld world, string key, string id) => key.Split(" ; ").Select(r => r.Split(' ')).Any(r =>
         world.Book.Techniques[int.Parse(r[3], CultureInfo.InvariantCulture)].Id == id
