@@ -21,7 +21,6 @@ public sealed class PublishedFormsTests
     [Theory]
     [InlineData("in-reach", Severity.Broken, "1 walk-in jab-left rocks-back; 2 - cross-right staggers-back; 3 - uppercut-left head-back")]
     [InlineData("in-reach", Severity.Unsafe, "1 lapel-grab lapel-chop-right head-drops; 2 - chop-left front-fall")]
-    [InlineData("in-reach", Severity.Unsafe, "1 bear-hug-front hugged-in-front keeps-grip; 2& - shin-kick-right keeps-grip")]
     [InlineData("flow-hands", Severity.Broken, "1 uppercut-right sway-back overswings; 2 - two-on-one-left arm-caught; 3 - uppercut-right jolts-in-hold")]
     [InlineData("opening", Severity.Broken, "1 walk-in lead-kick-left folds; 2 - cross-right head-back")]
     [InlineData("answers-attack", Severity.Broken, "1 front-kick-right wrist-catch-left arm-caught")]

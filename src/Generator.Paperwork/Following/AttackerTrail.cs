@@ -197,7 +197,7 @@ internal sealed class AttackerTrail
         {
             // Off the floor on foot, and seen until the edge.
             cells.Pose(taken, Figure.Standing);
-            cells.Pose((int)Math.Ceiling(Legs(step).Max(l => l.To)), Figure.Away);
+            cells.Pose((int)Math.Ceiling(Legs(step).Select(l => l.To).DefaultIfEmpty(taken).Max()), Figure.Away);
             return;
         }
 

