@@ -78,7 +78,7 @@ public class UnsafeLooksUnsafeTests(ITestOutputHelper output)
             moves[at] = chance.Whole(0, 3) switch
             {
                 0 => moves[at] with { Start = new HalfCounts(Math.Max(0, moves[at].Start.Value - chance.Whole(1, 6))) },
-                1 => moves[at] with { Technique = chance.One(Made.Book.Techniques).Id },
+                1 => moves[at] with { Technique = chance.One([.. Made.Book.Techniques.Where(t => t.Travel is null)]).Id },
                 2 => moves[at] with { Attack = chance.One(Made.Book.Attacks).Id },
                 _ => moves[at] with { Attacker = chance.Whole(0, draft.Brief.Attackers.Count - 1) },
             };
