@@ -8,7 +8,12 @@ namespace Generator.Paperwork.Shaping;
 internal static class FigureWords
 {
     /// <summary>"3 moves", "42 %", "2.5 counts"; "nothing to judge" where there is none.</summary>
-    public static string Value(Figure figure) => figure.Value is { } value ? $"{Number(figure, value)} {Unit(figure, value)}" : "nothing to judge";
+    public static string Value(Figure figure) => figure.Value switch
+    {
+        null => "nothing to judge",
+        1 when InCounts(figure) => "half a count",
+        { } value => $"{Number(figure, value)} {Unit(figure, value)}",
+    };
 
     /// <summary>"at least 2", "at most 40", "3 to 5".</summary>
     public static string Band(Figure figure) => (figure.Least, figure.Most) switch

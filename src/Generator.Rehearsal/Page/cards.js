@@ -53,10 +53,10 @@ function card(offer, i) {
     offer.rows.length ? `${many(offer.rows.length, 'move')} different` : 'no move different', offer.shifted ? `${offer.shifted} at another count` : null,
     offer.grave ? `${offer.grave} unsafe or broken left` : null, many(offer.points, 'point'),
   ].filter(f => f);
-  const take = button('Take it', async () => { if (await hooks.ask('take', { revision: state.revision, card: i })) hooks.back(); }, `take offer ${i + 1}: ${offer.name}`);
+  const take = button('Take it', async () => { if (await hooks.ask('take', { revision: state.revision, card: i })) hooks.back(); }, `Take it: offer ${i + 1}, ${offer.name}`);
   take.className = 'take';
   take.disabled = !state.offers.isPresent;
-  const look1 = button('See it', () => look(seen === i ? -1 : i), `see offer ${i + 1} on floor and time line`);
+  const look1 = button('See it', () => look(seen === i ? -1 : i), `See it: offer ${i + 1}, on floor and time line`);
   look1.className = 'look';
   const more = offer.rows.slice(longest);
   const li = make('li', { className: 'card' },
