@@ -83,7 +83,8 @@ public partial class VocabularyTests(ITestOutputHelper output)
     {
         if (Path.GetExtension(name) != ".html")
         {
-            return TextReading.Flat(text.Replace("\r\n ", string.Empty, StringComparison.Ordinal));
+            // A page may end within a sentence.
+            return TextReading.Flat(string.Join('\n', text.Replace("\r\n ", string.Empty, StringComparison.Ordinal).Split('\n').Where(l => !l.Contains("; page ", StringComparison.Ordinal))));
         }
 
         var page = new HtmlParser().ParseDocument(text);
