@@ -84,7 +84,7 @@ public partial class VocabularyTests(ITestOutputHelper output)
         if (Path.GetExtension(name) != ".html")
         {
             // A page may end within a sentence.
-            return TextReading.Flat(string.Join('\n', text.Replace("\r\n ", string.Empty, StringComparison.Ordinal).Split('\n').Where(l => !l.Contains("; page ", StringComparison.Ordinal))));
+            return TextReading.Flat(Foot().Replace(text.Replace("\r\n ", string.Empty, StringComparison.Ordinal).Replace('\f', '\n'), "\n"));
         }
 
         var page = new HtmlParser().ParseDocument(text);
@@ -97,6 +97,9 @@ public partial class VocabularyTests(ITestOutputHelper output)
 
         return TextReading.Flat(page.Body!.TextContent) + " " + labels + " " + played;
     }
+
+    [GeneratedRegex(@"\n\s*\n(?:[^\n]+\n){0,4}[^\n]*\bpage [0-9]+ of [0-9]+\s*\n", RegexOptions.CultureInvariant)]
+    private static partial Regex Foot();
 
     [GeneratedRegex(@"\b(enters|in play|closes in)\b", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex Entrance();
