@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using System.Text;
+using System.Xml.Linq;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using Generator.Domain;
@@ -113,6 +114,9 @@ public class UnsafeLooksUnsafeTests(ITestOutputHelper output)
                 return Says(words) && words.Split("<x:oddHeader>").Length == 4 && new[] { "Moves", "Tracks", "Routine" }.Select(s => SheetReading.Of(bytes, s)).All(s => s.Count > 1 && s.Skip(1).All(SaysFirst));
             case ".ics":
                 return words.Split("BEGIN:VEVENT").Skip(1).All(e => Says(e) && e.Contains($"SUMMARY:{PaperHead.Sign} {PaperHead.Forbidden}", StringComparison.Ordinal));
+            case ".svg":
+                // A long sentence has several lines of text.
+                return Says(TextReading.Flat(string.Join(' ', XDocument.Parse(Encoding.UTF8.GetString(bytes)).Descendants().Where(e => e.Name.LocalName == "text").Select(e => e.Value))));
             default:
                 return Says(words);
         }
