@@ -67,7 +67,13 @@ public static class TextSize
 
     private static double Ems(Rune rune)
     {
-        if (rune.Value is 0x6D or 0x77 or 0x4D or 0x57 or 0x40 or 0x25 or 0x2026)
+        // In bold, in which names stand on a plan, it is the widest letter.
+        if (rune.Value is 0x57)
+        {
+            return 1.11;
+        }
+
+        if (rune.Value is 0x6D or 0x77 or 0x4D or 0x40 or 0x25 or 0x2026)
         {
             return 1.0;
         }
