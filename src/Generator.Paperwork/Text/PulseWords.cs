@@ -1,3 +1,4 @@
+using System.Globalization;
 using Generator.Domain;
 
 namespace Generator.Paperwork.Text;
@@ -7,6 +8,11 @@ internal static class PulseWords
 {
     /// <summary>"100 counts a minute", "90 to 120 counts a minute".</summary>
     public static string Of(Pulse pulse) => Teaching.Speed.Performance.MetronomeOf(pulse) + " counts a minute";
+
+    /// <summary>Seconds of a count: "0.60", "0.67 to 0.50".</summary>
+    public static string SecondsOf(Pulse pulse) => pulse.Slowest == pulse.Fastest ? SecondsOf(pulse.Fastest) : $"{SecondsOf(pulse.Slowest)} to {SecondsOf(pulse.Fastest)}";
+
+    private static string SecondsOf(Tempo tempo) => tempo.SecondsIn(HalfCounts.FromCounts(1)).ToString("0.00", CultureInfo.InvariantCulture);
 
     /// <summary>What the music is beside one tempo, a sentence each; none where it is nothing else.</summary>
     public static IEnumerable<string> Of(Music? music)

@@ -28,6 +28,19 @@ public class HtmlTests
         Assert.Contains("No move is yours", PartPaper.Of(view, 1), StringComparison.Ordinal);
     }
 
+    /// <summary>First line, cover and part say the same of music that gets faster and stands still once: 90 counts a minute up to count 17, 120 from there, and 2 s at count 11.</summary>
+    [Fact]
+    public void Cover_and_parts_know_that_the_tempo_changes()
+    {
+        var music = new Music { Passages = [new(new(0), new(90), new(0)), new(new(32), new(120), new(0))], Holds = [new(new(20), 2, null)] };
+        var view = View(Fights.Night with { Brief = Fights.Night.Brief with { Tempo = new(120), Music = music } });
+        var seconds = ((16 * 60 / 90m) + ((view.Source.End - 32) * 30 / 120m) + 2).ToString("0.0", System.Globalization.CultureInfo.InvariantCulture);
+        var page = RoutinePaper.Of(view);
+        Assert.Equal(2, Regex.Count(page, Regex.Escape(seconds + " s at full speed")));
+        Assert.Contains("90 to 120 counts a minute; full speed is 0.67 to 0.50 s a count", page, StringComparison.Ordinal);
+        Assert.Contains("90 to 120 counts a minute at full speed", PartPaper.Of(view, 0), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Pages_load_nothing_from_outside()
     {
