@@ -6,6 +6,9 @@ public static class PostureExtensions
     /// <summary>The hero holds this attacker.</summary>
     public static bool IsControlled(this Posture posture) => posture is >= Posture.HeldArm and <= Posture.Pinned;
 
+    /// <summary>The hero holds this attacker, or is held by them.</summary>
+    public static bool IsTied(this Posture posture) => posture.IsControlled() || posture == Posture.Gripping;
+
     /// <summary>Stretched out on the floor.</summary>
     public static bool IsLying(this Posture posture) => posture is Posture.FaceDown or Posture.OnBack or Posture.Pinned;
 

@@ -68,9 +68,15 @@ public sealed class Pulse
     /// <summary>Seconds in which people move between two moments: without what is held.</summary>
     public decimal SecondsBetween(int from, int to) => passages.Count == 0 ? tempo.SecondsIn(new HalfCounts(to - from)) : Spans(from, to).Sum(s => s.Tempo.SecondsIn(new HalfCounts(s.HalfCounts)));
 
+    /// <summary>The hold on a moment; null for none.</summary>
+    public MusicHold? HoldAt(int moment) => Holds.FirstOrDefault(h => h.At.Value == moment);
+
+    /// <summary>The holds from one moment on and before another.</summary>
+    public IEnumerable<MusicHold> HoldsIn(int from, int to) => Holds.Where(h => h.At.Value >= from && h.At.Value < to);
+
     /// <summary>How long a hold lasts, in seconds.</summary>
     public decimal SecondsOf(MusicHold hold) => hold.Seconds ?? At(hold.At.Value).SecondsIn(HalfCounts.FromCounts(hold.Counts ?? 0));
 
     /// <summary>Seconds from one moment to another, what is held from the first on and before the second among them.</summary>
-    public decimal SecondsWithHolds(int from, int to) => SecondsBetween(from, to) + Holds.Where(h => h.At.Value >= from && h.At.Value < to).Sum(SecondsOf);
+    public decimal SecondsWithHolds(int from, int to) => SecondsBetween(from, to) + HoldsIn(from, to).Sum(SecondsOf);
 }

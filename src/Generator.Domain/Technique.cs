@@ -115,6 +115,9 @@ public sealed record Technique
     /// <summary>A pause that gets the hero up rather than a beat of the story.</summary>
     public bool Recovery { get; init; }
 
+    /// <summary>A hit or a throw: what the audience counts as a contact of the hero's.</summary>
+    public bool IsHitOrThrow => IsHit || Family == Family.Throw;
+
     /// <summary>What makes it a travel move; null for a technique that ends on the mark on which it began.</summary>
     public Travel? Travel { get; init; }
 

@@ -35,7 +35,7 @@ public readonly record struct ExactSeconds : IComparable<ExactSeconds>
     public static ExactSeconds Between(Pulse pulse, int from, int to)
     {
         var moving = pulse.Spans(from, to).Aggregate(Zero, (sum, s) => sum + Of(new HalfCounts(s.HalfCounts), s.Tempo));
-        return pulse.Holds.Where(h => h.At.Value >= from && h.At.Value < to).Aggregate(moving, (sum, h) => sum + Of(pulse, h));
+        return pulse.HoldsIn(from, to).Aggregate(moving, (sum, h) => sum + Of(pulse, h));
     }
 
     /// <summary>How long a hold lasts.</summary>

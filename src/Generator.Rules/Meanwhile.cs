@@ -85,7 +85,7 @@ public sealed class Meanwhile
     }
 
     private static IEnumerable<int> Others(Step step) =>
-        Enumerable.Range(0, step.Before.Attackers.Count).Where(a => !step.Concerns(a) && step.Before.Attackers[a].Posture is var p && (p == Posture.Gripping || p.IsControlled()));
+        Enumerable.Range(0, step.Before.Attackers.Count).Where(a => !step.Concerns(a) && step.Before.Attackers[a].Posture.IsTied());
 
     private static AttackLine LineOf(AttackerState state) => state.Grip ?? default;
 

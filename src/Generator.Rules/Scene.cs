@@ -201,7 +201,7 @@ public sealed class Scene
         : technique.Length.Value;
 
     /// <summary>Whoever ends a move free of the hero ends no nearer to the mark than two bodies need, upright or lying: they give ground, or roll clear. Centimetres.</summary>
-    public int NearestFor(Posture posture) => posture.IsControlled() || posture == Posture.Gripping ? 0 : 2 * Settle.BodyRadius.Value;
+    public int NearestFor(Posture posture) => posture.IsTied() ? 0 : 2 * Settle.BodyRadius.Value;
 
     /// <summary>From the middle of the feet to the middle of the head of an attacker who lies, in centimetres: the stature less the room round either end.</summary>
     public int AxisOf(int attacker) => Brief.Attackers[attacker].Height.Value - (2 * Settle.BodyRadius.Value);

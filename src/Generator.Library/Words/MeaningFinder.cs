@@ -93,17 +93,17 @@ public sealed class MeaningFinder
 
         var kind = meaning.IsGuess ? FamilyWords.Within(text) : null;
         var meets = book.Techniques.Where(t => t.Family == kind && thrown.Exists(a => t.Answers.Contains(a.Line))).Select(t => t.Id)
-            .Concat(AsWell(text, RankedRecords.Techniques(book), t => techniqueSides[t.BaseId], t => thrown.Exists(a => Meeting.Suits(t, a))).Select(t => t.Id)).ToList();
+            .Concat(AsWell(text, t => thrown.Exists(a => Meeting.Suits(t, a))).Select(t => t.Id)).ToList();
         return meets.Count == 0 ? meaning : ReadTechnique(text, meaning with { Ids = [.. meaning.Ids.Union(meets, StringComparer.Ordinal)], IsGuess = true });
     }
 
     private bool IsId(string text) => book.TechniqueIndex(text) >= 0 || techniqueSides.Contains(text);
 
     /// <summary>Of the records that suit, with their sides, those that fit the words best, if they do so well enough beside any that do not suit.</summary>
-    private static List<T> AsWell<T>(string text, Ranking<T> ranking, Func<T, IEnumerable<T>> sides, Func<T, bool> suits)
+    private List<Technique> AsWell(string text, Func<Technique, bool> suits)
     {
-        var ranked = ranking.Find(LimbWords.Without(text), int.MaxValue);
-        var fitting = ranked.Where(r => r.Fit >= Math.Max(Least, Besides * Math.Min(1, ranked[0].Fit))).Select(r => (Suiting: sides(r.Record).Where(suits).ToList(), r.Fit)).Where(r => r.Suiting.Count > 0).ToList();
+        var ranked = RankedRecords.Techniques(book).Find(LimbWords.Without(text), int.MaxValue);
+        var fitting = ranked.Where(r => r.Fit >= Math.Max(Least, Besides * Math.Min(1, ranked[0].Fit))).Select(r => (Suiting: techniqueSides[r.Record.BaseId].Where(suits).ToList(), r.Fit)).Where(r => r.Suiting.Count > 0).ToList();
         return [.. fitting.TakeWhile(r => r.Fit >= NearWhole * fitting[0].Fit).SelectMany(r => r.Suiting)];
     }
 

@@ -8,9 +8,6 @@ namespace Generator.Paperwork.Cameras;
 /// <summary>The camera plan.</summary>
 public static class CameraSheet
 {
-    /// <summary>How its title begins.</summary>
-    public const string Called = "Camera plan";
-
     private const int SetUpWidth = 8;
 
     private const int MostColumns = 3;
@@ -21,7 +18,7 @@ public static class CameraSheet
     /// <summary>What it says, piece by piece.</summary>
     public static IEnumerable<Block> Blocks(Scene scene, CameraPlan plan) =>
     [
-        Block.Title($"{Called}: {scene.Brief.Title}"),
+        Block.Title("Camera plan: " + scene.Brief.Title),
         Block.Prose(Sum(plan)),
         Block.Rule,
         Block.Caution(Cautions.Sheet),

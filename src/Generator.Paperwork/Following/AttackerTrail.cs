@@ -154,7 +154,7 @@ internal sealed class AttackerTrail
     /// <summary>The way in before an attack.</summary>
     private void Comes(Cells cells, int begins, Step step)
     {
-        foreach (var leg in Legs(step).Where(l => l.Kind == LegKind.Comes))
+        foreach (var leg in step.LegsOf(attacker).Where(l => l.Kind == LegKind.Comes))
         {
             for (var time = (int)Math.Floor(leg.From); time < Math.Min(begins, leg.To); time++)
             {
@@ -197,19 +197,10 @@ internal sealed class AttackerTrail
         {
             // Off the floor on foot, and seen until the edge.
             cells.Pose(taken, Figure.Standing);
-            cells.Pose((int)Math.Ceiling(Legs(step).Select(l => l.To).DefaultIfEmpty(taken).Max()), Figure.Away);
+            cells.Pose((int)Math.Ceiling(step.LegsOf(attacker).Select(l => l.To).DefaultIfEmpty(taken).Max()), Figure.Away);
             return;
         }
 
         cells.Pose(falls ? ends : taken, FigureOf(after, falls ? step.Reaction : null, step.Before.Attackers[attacker]));
-    }
-
-    /// <summary>What a step has added to the way.</summary>
-    private IEnumerable<Leg> Legs(Step step)
-    {
-        for (var leg = step.After.Attackers[attacker].Leg; leg is not null && leg.Move == step.Index; leg = leg.Before)
-        {
-            yield return leg;
-        }
     }
 }

@@ -15,13 +15,13 @@ internal sealed class MidiBeats(Pulse pulse)
     public int At(int moment) => (ShowClock.HalfCountsAt(moment) * TicksPerHalf) + pulse.Holds.Where(h => h.At.Value < moment).Sum(h => Counts(h) * MidiClick.TicksPerCount);
 
     /// <summary>The tick at which it goes on from a moment.</summary>
-    public int From(int moment) => At(moment) + (HoldAt(moment) is { } hold ? Counts(hold) * MidiClick.TicksPerCount : 0);
+    public int From(int moment) => At(moment) + (pulse.HoldAt(moment) is { } hold ? Counts(hold) * MidiClick.TicksPerCount : 0);
 
     /// <summary>The clicks from a moment that is a whole count, in ticks: one, or those of its hold.</summary>
     public IEnumerable<int> Clicks(int moment)
     {
         yield return At(moment);
-        if (HoldAt(moment) is { } hold)
+        if (pulse.HoldAt(moment) is { } hold)
         {
             for (var i = 1; i < hold.Counts; i++)
             {
@@ -46,15 +46,13 @@ internal sealed class MidiBeats(Pulse pulse)
             }
 
             var (from, to) = (moment, moment += span.HalfCounts);
-            foreach (var hold in pulse.Holds.Where(h => h.Seconds is not null && h.At.Value >= from && h.At.Value < to))
+            foreach (var hold in pulse.HoldsIn(from, to).Where(h => h.Seconds is not null))
             {
                 yield return (At(hold.At.Value), (int)(hold.Seconds!.Value * 1_000_000 / Counts(hold)));
                 yield return (From(hold.At.Value), now);
             }
         }
     }
-
-    private MusicHold? HoldAt(int moment) => pulse.Holds.FirstOrDefault(h => h.At.Value == moment);
 
     private static int Counts(MusicHold hold) => hold.Counts ?? ((int)hold.Seconds!.Value / LongestCount) + 1;
 }

@@ -22,7 +22,7 @@ public sealed record ShowClock(Pulse Pulse)
     public ExactSeconds At(int moment) => ExactSeconds.Between(Pulse, Starts, Math.Max(Starts, moment));
 
     /// <summary>The time at which it goes on from a moment: later than it comes where it is held.</summary>
-    public ExactSeconds From(int moment) => Pulse.Holds.FirstOrDefault(h => h.At.Value == moment) is { } hold ? At(moment) + ExactSeconds.Of(Pulse, hold) : At(moment);
+    public ExactSeconds From(int moment) => Pulse.HoldAt(moment) is { } hold ? At(moment) + ExactSeconds.Of(Pulse, hold) : At(moment);
 
     /// <summary>Clicks between two moments, in order: the moment and the time. A held count clicks as it comes and as it goes on, and on every count in between where the music goes on.</summary>
     public IEnumerable<(int Moment, ExactSeconds Time)> Clicks(int to)
@@ -31,7 +31,7 @@ public sealed record ShowClock(Pulse Pulse)
         {
             var at = At(moment);
             yield return (moment, at);
-            if (Pulse.Holds.FirstOrDefault(h => h.At.Value == moment) is { } hold)
+            if (Pulse.HoldAt(moment) is { } hold)
             {
                 for (var i = 1; i < hold.Counts; i++)
                 {
@@ -70,7 +70,7 @@ public sealed record ShowClock(Pulse Pulse)
         var (moment, left) = (Starts, Math.Max(0, seconds));
         while (true)
         {
-            if (Pulse.Holds.FirstOrDefault(h => h.At.Value == moment) is { } hold && (left -= (double)Pulse.SecondsOf(hold)) < 0)
+            if (Pulse.HoldAt(moment) is { } hold && (left -= (double)Pulse.SecondsOf(hold)) < 0)
             {
                 return moment;
             }

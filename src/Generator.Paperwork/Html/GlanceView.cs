@@ -85,7 +85,6 @@ public sealed class GlanceView
         }
     }
 
-
     private GlanceLane LaneOf(Wear wear, int row)
     {
         var who = wear.Performer;

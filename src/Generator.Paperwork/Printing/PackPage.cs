@@ -1,4 +1,5 @@
 using Generator.Paperwork.Cameras;
+using Generator.Paperwork.HandOffs;
 using Generator.Paperwork.Html;
 using Generator.Paperwork.SafetyPapers;
 using Generator.Paperwork.Text;
@@ -12,7 +13,8 @@ public static class PackPage
 
     public static string Of(PaperSource source)
     {
-        var sheets = Pack.Of(source).OfType<SheetPaper>().Select(p => new SheetView(source.Head, p.Blocks(source))).Where(s => s.Blocks[0].Kind == BlockKind.Title).ToList();
-        return HtmlPage.Of<PackBody>(source.Brief.Title, new PackView(new RoutineView(source), sheets, new RiskView(source, source.Hazards), source.Options.Cameras is { } plan ? CameraPage.View(source, plan) : null), source.Head, paper: source.Options.Page);
+        var sheets = Pack.Of(source).OfType<SheetPaper>().Select(p => (Sheet: new SheetView(source.Head, p.Blocks(source)), Pictures: p.FileName == HandOffPapers.CameraName ? CameraPage.View(source, source.Options.Cameras!) : null))
+            .Where(s => s.Sheet.Blocks[0].Kind == BlockKind.Title).ToList();
+        return HtmlPage.Of<PackBody>(source.Brief.Title, new PackView(new RoutineView(source), sheets, new RiskView(source, source.Hazards)), source.Head, paper: source.Options.Page);
     }
 }

@@ -79,7 +79,6 @@ public sealed record Question(Errand Errand, string Name, Document.State Of, str
     private static string Whole(Document.State state, string what) => state.Seen.Open is null && state.Sketch.Moves.Count > 0 ? RoutineWriter.Text(state.Seen.Routine)
         : throw new RefusedEditException($"{what} needs a fight in which nothing is open.", "Maybe fill what is open first.");
 
-
     /// <summary>Numbers from 0, in order, as runs from 1.</summary>
     private static List<(int First, int Last)> Runs(IEnumerable<int> moves)
     {

@@ -21,6 +21,11 @@ public sealed class Leg
         latest = Math.Max(to, before?.latest ?? double.NegativeInfinity);
     }
 
+    /// <summary>Somebody who has always been in one place and stays there.</summary>
+    /// <param name="place">Where.</param>
+    /// <param name="move">Of the move that the leg belongs to.</param>
+    public static Leg Always(Place place, int move = -1) => new(LegKind.Rests, move, double.NegativeInfinity, double.PositiveInfinity, place, place, null);
+
     public LegKind Kind { get; }
 
     public int Move { get; }

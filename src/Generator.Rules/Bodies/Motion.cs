@@ -139,9 +139,8 @@ public readonly record struct Motion
     /// <summary>The legs of this move alone, of somebody who has always stood where it begins.</summary>
     public IEnumerable<Leg> Legs()
     {
-        var place = StandsAt;
         var move = Move;
-        return Laid(new Leg(LegKind.Rests, int.MinValue, double.NegativeInfinity, double.PositiveInfinity, place, place, null)).Chain().Where(l => l.Move == move);
+        return Laid(Leg.Always(StandsAt, int.MinValue)).Chain().Where(l => l.Move == move);
     }
 
     /// <summary>The legs of this move on top of those before.</summary>

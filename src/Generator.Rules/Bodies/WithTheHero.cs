@@ -70,9 +70,6 @@ public static class WithTheHero
             return own.To > step.Before.Time;
         }
 
-        return own.Start != own.End && own.Move != other.Move && (own.Move == step.Index ? !step.Concerns(attacker) && !IsHeld(step, attacker) : other.Move == step.Index);
+        return own.Start != own.End && own.Move != other.Move && (own.Move == step.Index ? !step.Concerns(attacker) && !step.After.Attackers[attacker].Posture.IsTied() : other.Move == step.Index);
     }
-
-    private static bool IsHeld(Step step, int attacker) =>
-        step.After.Attackers[attacker].Posture is var posture && (posture == Posture.Gripping || posture.IsControlled());
 }

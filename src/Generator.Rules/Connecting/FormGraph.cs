@@ -44,7 +44,7 @@ public sealed class FormGraph
             {
                 foreach (var move in Steps.From(forms[f], gap))
                 {
-                    var tied = move.Leaves.IsControlled() || move.Leaves == Posture.Gripping;
+                    var tied = move.Leaves.IsTied();
                     var (technique, reaction) = (book.TechniqueIndex(move.Technique.Id), move.Reaction is { } sold ? book.ReactionIndex(sold.Id) : -1);
                     (move.After.Ties <= 1 ? found : others).Add(new Way(technique, reaction, move.After.Ties <= 1 ? Number(move.After) : -1, tied ? Posture.Ready : move.Leaves));
                 }

@@ -53,7 +53,7 @@ public sealed class Neighbours
     {
         foreach (var gap in (ReadOnlySpan<int>)[Connections.Gap, 0])
         {
-            if (posture.IsControlled() || posture == Posture.Gripping)
+            if (posture.IsTied())
             {
                 for (var who = 0; who < HeroForm.MostTies; who++)
                 {

@@ -10,5 +10,5 @@ public readonly record struct Tie(Posture Posture, AttackLine? Grip)
     /// <summary>Nobody.</summary>
     public static readonly Tie None = new(Posture.Ready, null);
 
-    public bool IsThere => Posture.IsControlled() || Posture == Posture.Gripping;
+    public bool IsThere => Posture.IsTied();
 }

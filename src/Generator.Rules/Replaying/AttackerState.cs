@@ -47,7 +47,7 @@ public sealed record AttackerState
     public Leg? Leg { get; init; }
 
     /// <summary>The same with the one leg of who has not stirred.</summary>
-    public Leg Way => Leg ?? new Leg(LegKind.Rests, -1, double.NegativeInfinity, double.PositiveInfinity, Place, Place, null);
+    public Leg Way => Leg ?? Bodies.Leg.Always(Place);
 
     /// <summary>No move has concerned them yet: they stand at their opening place, or are still to come there.</summary>
     public bool HasNotActed => Leg is null or { Move: < 0 };
@@ -66,9 +66,12 @@ public sealed record AttackerState
     public (int Bearing, int Distance)? Opens { get; init; }
 
     /// <summary>Centimetres to another.</summary>
-    public int Apart(AttackerState other) => Stays is null && other.Stays is null
-        ? FloorGeometry.Apart(new Bearing(Bearing).Apart(new Bearing(other.Bearing)), Distance, other.Distance)
-        : FloorGeometry.Whole(Place.To(other.Place));
+    public int Apart(AttackerState other) => Stays is { } stays ? FloorGeometry.Whole(stays.To(other.Place)) : other.Apart(Bearing, Distance);
+
+    /// <summary>Centimetres to a place that is seen from the same mark.</summary>
+    public int Apart(int bearing, int distance) => Stays is { } stays
+        ? FloorGeometry.Whole((Origin + Place.At(bearing, distance)).To(stays))
+        : FloorGeometry.Apart(new Bearing(bearing).Apart(new Bearing(Bearing)), distance, Distance);
 
     /// <summary>The same person in the same place as seen from another mark.</summary>
     public AttackerState SeenFrom(Place mark)

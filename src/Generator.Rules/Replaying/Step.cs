@@ -210,6 +210,15 @@ public sealed class Step
     /// <summary>A blow of the hero that is not answered: what exposure, wear, lingering and the shape of a fight count.</summary>
     public bool Hits => Throws && !IsAnswered;
 
+    /// <summary>What the move has added to somebody's way, the last first.</summary>
+    public IEnumerable<Leg> LegsOf(int attacker)
+    {
+        for (var leg = After.Attackers[attacker].Leg; leg is not null && leg.Move == Index; leg = leg.Before)
+        {
+            yield return leg;
+        }
+    }
+
     /// <summary>Number of the attacker that the move is on; -1 without a target.</summary>
     public int Target => HasTarget ? Row.Attacker : -1;
 

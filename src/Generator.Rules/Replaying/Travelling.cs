@@ -17,7 +17,7 @@ internal static class Travelling
         var mark = step.Scene.Marks[step.Travels];
         for (var a = 0; a < attackers.Length; a++)
         {
-            if (a == target ? step.Technique!.Travel!.Follows : attackers[a].Posture == Posture.Gripping || attackers[a].Posture.IsControlled())
+            if (a == target ? step.Technique!.Travel!.Follows : attackers[a].Posture.IsTied())
             {
                 attackers[a] = attackers[a] with { Origin = mark };
             }
@@ -46,7 +46,7 @@ internal static class Travelling
     public static Leg Way(Step step)
     {
         var (from, to) = (step.Mark, step.Scene.Marks[step.Travels]);
-        var last = step.Before.HeroWay ?? new Leg(LegKind.Rests, -1, double.NegativeInfinity, double.PositiveInfinity, from, from, null);
+        var last = step.Before.HeroWay ?? Leg.Always(from);
         var stood = new Leg(LegKind.Rests, last.Move, last.From, Math.Max(last.From, step.SetsOff), from, from, last.Before);
         var goes = new Leg(LegKind.Comes, step.Index, stood.To, Math.Max(stood.To, step.End), from, to, stood);
         return new Leg(LegKind.Rests, step.Index, goes.To, double.PositiveInfinity, to, to, goes);

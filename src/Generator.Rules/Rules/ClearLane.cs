@@ -64,7 +64,7 @@ public sealed class ClearLane : Rule
 
         for (var a = 0; a < scene.Cast; a++)
         {
-            for (var leg = step.After.Attackers[a].Leg; leg is not null && leg.Move == step.Index; leg = leg.Before)
+            foreach (var leg in step.LegsOf(a))
             {
                 if ((leg.Kind.IsSent() || leg.Kind == LegKind.Led) && scene.Floor.Between(leg.Start, leg.End) is { } thing && tally.Count(Severity.Unsafe))
                 {

@@ -59,7 +59,7 @@ public sealed class Grip : Rule
 
     /// <summary>The attacker is held, or has the hands full with an earlier grip.</summary>
     private static bool AttacksFromHold(Step step) =>
-        step.Attack is not null && step.HasTarget && step.Before.Attackers[step.Row.Attacker].Posture is var posture && (posture.IsControlled() || posture == Posture.Gripping);
+        step.Attack is not null && step.HasTarget && step.Before.Attackers[step.Row.Attacker].Posture.IsTied();
 
     /// <summary>
     /// Somebody other than the target whose hold or grip the move forgets: the hand that held them, or that they held, fits the technique,

@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Rules.Memories;
 using Generator.Rules.Replaying;
+using Generator.Rules.Shapes;
 
 namespace Generator.Rules.Rules;
 
@@ -39,7 +40,7 @@ public sealed class Music : Rule
         for (var i = 0; i < music.Accents.Count; i++)
         {
             var at = music.Accents[i].Value;
-            if ((settled & (1UL << i)) != 0)
+            if (was.IsSettled(i))
             {
                 continue;
             }
@@ -74,8 +75,7 @@ public sealed class Music : Rule
 
     /// <summary>An attack lands or is stopped, a blow hits or is answered, or a body is thrown at this moment.</summary>
     private static bool Lands(Step step, int moment) =>
-        (step is { Attack: { IsWalkIn: false }, Row.Attacker: >= 0 } && step.Contact == moment)
-        || (step is { HasTarget: true, Technique: { } technique } && (technique.IsHit || technique.Family == Family.Throw) && step.End == moment);
+        (Contact.OfAttack(step) && step.Contact == moment) || (Contact.OfHero(step) && step.End == moment);
 
     /// <summary>From the swing of an attack to the end of the move, and while somebody falls after it. Its own first and last moment are still: a hit may be held.</summary>
     private static bool IsUnderWay(Scene scene, Step step, int moment)

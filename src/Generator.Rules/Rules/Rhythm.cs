@@ -41,12 +41,12 @@ public sealed class Rhythm : Rule
         }
 
         now = now with { IsLong = now.IsLong || now.Moves >= Exchange.LongFrom };
-        if (step.Attack is { IsWalkIn: false } && step.Row.Attacker >= 0)
+        if (Contact.OfAttack(step))
         {
             now = Met(now, step.Contact);
         }
 
-        return step is { HasTarget: true, Technique: { } technique } && (technique.IsHit || technique.Family == Family.Throw) ? Met(now, step.End) : now;
+        return Contact.OfHero(step) ? Met(now, step.End) : now;
     }
 
     public override void Close(Scene scene, object? memory, FightState end, Tally tally)

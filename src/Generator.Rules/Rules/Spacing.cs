@@ -113,7 +113,7 @@ public sealed class Spacing : Rule
                 continue;
             }
 
-            var apart = Apart(step, other);
+            var apart = other.Apart(step.TargetBearing, step.Distance);
             if (apart < scene.Settle.Spacing.Value && (apart >= scene.Settle.LaneBeside.Value || a == step.Second) && tally.Count(Severity.Unsafe))
             {
                 tally.Tell(TooClose(scene, At(scene, step, Severity.Unsafe, string.Empty), opener, a, apart, "stand", scene.Settle.Spacing.Value));
@@ -254,15 +254,10 @@ public sealed class Spacing : Rule
         _ => "meet",
     };
 
-    /// <summary>From where the attack of a step lands to somebody else.</summary>
-    private static int Apart(Step step, AttackerState other) => other.Stays is { } stays
-        ? FloorGeometry.Whole((step.Mark + Place.At(step.TargetBearing, step.Distance)).To(stays))
-        : FloorGeometry.Apart(new Bearing(step.TargetBearing).Apart(new Bearing(other.Bearing)), step.Distance, other.Distance);
-
     /// <summary>What stands on the way in of somebody who comes from off the bearings of the mark.</summary>
     private static string? Closed(Scene scene, Step step, int attacker)
     {
-        for (var leg = step.After.Attackers[attacker].Leg; leg is not null && leg.Move == step.Index; leg = leg.Before)
+        foreach (var leg in step.LegsOf(attacker))
         {
             if (leg.Kind == LegKind.Comes && (scene.Floor.Between(leg.Start, leg.End) ?? scene.Floor.On(leg.End)) is { } thing)
             {

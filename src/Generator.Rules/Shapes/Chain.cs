@@ -22,7 +22,7 @@ public sealed record Chain(int Links, IReadOnlyList<int> SameLimb, IReadOnlyList
     public const int MostAgainst = 10;
 
     /// <summary>Half hours from which a turn is one that must be wound up.</summary>
-    private const int Wound = 2;
+    public const int Wound = 2;
 
     private static readonly BodyParts[] Limbs = [BodyParts.LeftArm, BodyParts.RightArm, BodyParts.LeftLeg, BodyParts.RightLeg];
 

@@ -15,16 +15,22 @@ public readonly record struct Contact(int Time, int Move, int Attacker, bool ByH
     /// <summary>In order of time; those of one moment in order of the moves, the attack before the answer.</summary>
     public static IReadOnlyList<Contact> Of(IReadOnlyList<Step> steps) => [.. steps.SelectMany(Of).OrderBy(c => c.Time)];
 
+    /// <summary>An attack lands or is stopped, at <see cref="Step.Contact"/>.</summary>
+    internal static bool OfAttack(Step step) => step is { Attack: { IsWalkIn: false }, Row.Attacker: >= 0 };
+
+    /// <summary>A blow of the hero hits or is answered, or a body is thrown, at <see cref="Step.End"/>.</summary>
+    internal static bool OfHero(Step step) => step is { HasTarget: true, Technique.IsHitOrThrow: true };
+
     private static IEnumerable<Contact> Of(Step step)
     {
-        if (step is { Attack: { IsWalkIn: false }, Row.Attacker: >= 0 })
+        if (OfAttack(step))
         {
             yield return new Contact(step.Contact, step.Index + 1, step.Row.Attacker, false, step.Technique is null or { Family: Family.Setback }, step.Technique?.Weight ?? 1);
         }
 
-        if (step is { HasTarget: true, Technique: { } technique } && (technique.IsHit || technique.Family == Family.Throw))
+        if (OfHero(step))
         {
-            yield return new Contact(step.End, step.Index + 1, step.Row.Attacker, true, !step.IsAnswered, technique.Weight);
+            yield return new Contact(step.End, step.Index + 1, step.Row.Attacker, true, !step.IsAnswered, step.Technique!.Weight);
         }
     }
 }

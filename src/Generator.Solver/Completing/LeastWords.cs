@@ -12,7 +12,7 @@ internal sealed class LeastWords
     private readonly IReadOnlyList<SketchStep> steps;
     private readonly LeastShape shape;
     private readonly long price;
-    private readonly Func<Use, bool>[] uses;
+    private readonly Func<Use, bool>[] techniques, uses;
 
     /// <param name="scene">The scene of the search.</param>
     /// <param name="steps">The moves of the sketch.</param>
@@ -21,6 +21,7 @@ internal sealed class LeastWords
     public LeastWords(Scene scene, IReadOnlyList<SketchStep> steps, LeastShape shape, long price)
     {
         (this.scene, this.steps, this.shape, this.price) = (scene, steps, shape, price);
+        techniques = [.. Enumerable.Range(0, shape.Rows.Count).Select(Technique)];
         uses = [.. Enumerable.Range(0, shape.Rows.Count).Select(Use)];
     }
 
@@ -32,7 +33,7 @@ internal sealed class LeastWords
     {
         // One that answers and one that follows up: what a row asks of attacks apart, only the technique counts here.
         var plain = new Use(UseKind.FollowUp, scene.Book.TechniqueIndex(technique.Id), technique, [], null);
-        return Enumerable.Range(0, uses.Length).Any(p => Technique(p)(plain));
+        return Array.Exists(techniques, t => t(plain));
     }
 
     /// <summary>Each row in positions of the vocabulary.</summary>
@@ -44,7 +45,7 @@ internal sealed class LeastWords
 
     private Func<Use, bool> Use(int row)
     {
-        var technique = Technique(row);
+        var technique = techniques[row];
         var step = shape.Rows[row] < 0 ? null : steps[shape.Rows[row]];
         var attacks = step is null ? null
             : shape.IsHold(row) ? true

@@ -12,11 +12,8 @@ internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep
     /// <summary>Half counts tried after the soonest one.</summary>
     private const int Later = 4;
 
-    /// <summary>How few choices there must be for all of them to be tried, and for every reaction of each; else as many reactions.</summary>
-    private const int Tries = 48, Few = 10, SomeReactions = 2;
-
-    /// <summary>Where there are more: how many are tried of each kind behind one beginning, answers to attacks of everybody together.</summary>
-    private const int FollowUpTries = 14, EscapeTries = 8, BeatTries = 2, SetbackTries = 4, AllAnswerTries = 28, FewestAnswerTries = 6;
+    /// <summary>How few choices there must be for every reaction of each to be tried; else so many.</summary>
+    private const int Few = 10, SomeReactions = 2;
 
     /// <summary>Half hours that somebody may walk round when nothing works from where they are.</summary>
     private const int MostRound = 8;
@@ -26,13 +23,9 @@ internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep
 
     private readonly int longestGap = Pace.DeadAirBreaks.Value;
 
-    private readonly List<(int From, int Tries)> kinds = [];
-
-    private readonly List<(Choice Choice, int Attacker)> choices = [];
+    private readonly Gathering gathering = new(scene, dice);
 
     private readonly SketchStep any = new(scene, repertoire, new SketchMove { Line = 0 });
-
-    private SketchForms? wanted;
 
     /// <summary>What is filled is no move of the sketch: the attack takes hold before its answer, or something leads up to the next move, at a price.</summary>
     private bool opens, leads;
@@ -57,7 +50,7 @@ internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep
     public void Fill(Beginning begun, int giving, List<Beginning> filled)
     {
         var (step, node) = (steps[begun.Next], begun.Node);
-        wanted = Forms(begun.Next + 1) is { } forms && forms.IsTight(begun.Next + 1) ? forms : null;
+        var wanted = Forms(begun.Next + 1) is { } forms && forms.IsTight(begun.Next + 1) ? forms : null;
         if (step.IsOpen && step.Move.Count is null && !begun.HasOpened && wanted is null)
         {
             var children = new List<Node>();
@@ -66,18 +59,15 @@ internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep
             return;
         }
 
-        Begin();
-        for (var a = 0; a < scene.Cast; a++)
+        gathering.Begin(wanted, begun.Next + 1);
+        foreach (var a in Present(node).Where(a => step.Concerns(a, giving)))
         {
-            if (step.Concerns(a, giving) && (!node.IsOpening || node.First == a) && node.State.Attackers[a].Posture != Posture.Out)
-            {
-                Gather(begun, step, a, begun.HasOpened ? Afterwards(step, a) : step.Menu(a, giving));
-            }
+            gathering.Add(node.State, a, begun.HasOpened ? Afterwards(step, a) : step.Menu(a, giving), step.Move.Count?.First.Value ?? 0);
         }
 
-        if (!begun.HasOpened && (!node.IsOpening || node.First < 0))
+        if (!begun.HasOpened && MayBeAlone(node))
         {
-            Gather(begun, -1, step.NoTargets(giving), int.MaxValue);
+            gathering.AddAlone(node.State, step.NoTargets(giving));
         }
 
         TryAll(begun, step, giving, filled);
@@ -96,14 +86,11 @@ internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep
             return;
         }
 
-        (wanted, opens) = (null, true);
-        Begin();
-        for (var a = 0; a < scene.Cast; a++)
+        opens = true;
+        gathering.Begin(null, begun.Next + 1);
+        foreach (var a in Present(begun.Node).Where(a => step.Concerns(a, Giving.Nothing) && begun.Node.State.Attackers[a].IsActive))
         {
-            if (step.Concerns(a, Giving.Nothing) && (!begun.Node.IsOpening || begun.Node.First == a) && begun.Node.State.Attackers[a].IsActive)
-            {
-                Gather(begun, a, [.. step.Holds(a)], SetbackTries);
-            }
+            gathering.Add(begun.Node.State, a, [.. step.Holds(a)]);
         }
 
         TryAll(begun, step, Giving.Nothing, filled);
@@ -137,19 +124,16 @@ internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep
 
     private void LeadUp(Beginning begun, SketchForms forms, List<Beginning> filled)
     {
-        (wanted, leads) = (forms, true);
-        Begin();
-        for (var a = 0; a < scene.Cast; a++)
+        leads = true;
+        gathering.Begin(forms, begun.Next);
+        foreach (var a in Present(begun.Node))
         {
-            if ((!begun.Node.IsOpening || begun.Node.First == a) && begun.Node.State.Attackers[a].Posture != Posture.Out)
-            {
-                Gather(begun, any, a, repertoire.Menus[a]);
-            }
+            gathering.Add(begun.Node.State, a, repertoire.Menus[a], 0);
         }
 
-        if (!begun.Node.IsOpening || begun.Node.First < 0)
+        if (MayBeAlone(begun.Node))
         {
-            Gather(begun, -1, any.NoTargets(Giving.Nothing), int.MaxValue);
+            gathering.AddAlone(begun.Node.State, any.NoTargets(Giving.Nothing));
         }
 
         TryAll(begun, any, Giving.Little, filled);
@@ -158,86 +142,24 @@ internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep
 
     private static Menu Afterwards(SketchStep step, int attacker) => step.Menu(attacker, Giving.Everything).Only(step.Afterwards);
 
-    private void Begin()
-    {
-        choices.Clear();
-        kinds.Clear();
-    }
+    /// <summary>Who may be in the next move.</summary>
+    private IEnumerable<int> Present(Node node) => Enumerable.Range(0, scene.Cast).Where(a => (!node.IsOpening || node.First == a) && node.State.Attackers[a].Posture != Posture.Out);
 
-    /// <summary>What of a menu suits how the attacker is.</summary>
-    private void Gather(Beginning begun, SketchStep step, int a, Menu menu)
-    {
-        var (attacker, time) = (begun.Node.State.Attackers[a], begun.Node.State.Time);
-        var start = Math.Max(time, step.Move.Count?.First.Value ?? 0);
-        var posture = attacker.PostureAt(start);
-        if (posture is { } now)
-        {
-            Gather(begun, a, menu.FollowUps[(int)now], FollowUpTries);
-            Gather(begun, a, menu.Beats[(int)now], BeatTries);
-            if (attacker is { Posture: Posture.Gripping, Grip: { } grip })
-            {
-                Gather(begun, a, menu.Escapes[grip.Index], EscapeTries);
-            }
-        }
-
-        if (!attacker.IsActive)
-        {
-            return;
-        }
-
-        if (posture != Posture.Ready && attacker.ReadyAt <= start + longestGap)
-        {
-            Gather(begun, a, menu.FollowUps[(int)Posture.Ready], BeatTries);
-            Gather(begun, a, menu.Beats[(int)Posture.Ready], BeatTries);
-        }
-
-        Gather(begun, a, menu.Answers, Math.Max(FewestAnswerTries, AllAnswerTries / scene.Cast));
-        Gather(begun, a, menu.Setbacks, SetbackTries);
-    }
-
-    private void Gather(Beginning begun, int a, Choice[] some, int tries)
-    {
-        kinds.Add((choices.Count, tries));
-        foreach (var choice in some)
-        {
-            if ((wanted is null ? choice : wanted.Leading(begun.Node.State, choice, begun.Next + (leads ? 0 : 1))) is { } choiceLeft)
-            {
-                choices.Add((choiceLeft, a));
-            }
-        }
-    }
+    private static bool MayBeAlone(Node node) => !node.IsOpening || node.First < 0;
 
     /// <summary>Everything from where people are; where nothing comes of it, from elsewhere too.</summary>
     private void TryAll(Beginning begun, SketchStep step, int giving, List<Beginning> filled)
     {
         var before = filled.Count;
-        goesRound = choices.Count <= Few;
-        TryEach(begun, step, giving, filled);
+        goesRound = gathering.Count <= Few;
+        TryEach();
         if (filled.Count == before && !goesRound)
         {
             goesRound = true;
-            TryEach(begun, step, giving, filled);
+            TryEach();
         }
-    }
 
-    /// <summary>All of the choices, or as many of each kind as are tried behind one beginning, drawn by chance.</summary>
-    private void TryEach(Beginning begun, SketchStep step, int giving, List<Beginning> filled)
-    {
-        var all = choices.Count <= Tries * Wider || Giving.IsNarrow(giving);
-        for (var k = 0; k < kinds.Count; k++)
-        {
-            var (from, to) = (kinds[k].From, k + 1 < kinds.Count ? kinds[k + 1].From : choices.Count);
-            var left = all ? int.MaxValue : (int)Math.Min(int.MaxValue, (long)kinds[k].Tries * Wider);
-
-            // Most of a long list finds the wrong feet or hands: some more are looked at.
-            var last = all ? to : (int)Math.Min(to, from + (6L * left));
-            for (var i = from; i < last && left > 0 && !IsOver(); i++)
-            {
-                var other = all ? i : i + dice.Next(to - i);
-                (choices[i], choices[other]) = (choices[other], choices[i]);
-                left -= Try(begun, step, giving, choices[i].Choice, choices[i].Attacker, filled) ? 1 : 0;
-            }
-        }
+        void TryEach() => gathering.Try(Giving.IsNarrow(giving), Wider, (choice, attacker) => Try(begun, step, giving, choice, attacker, filled), IsOver);
     }
 
     private bool Try(Beginning begun, SketchStep step, int giving, Choice choice, int attacker, List<Beginning> filled)
@@ -266,7 +188,7 @@ internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep
         var before = filled.Count;
         if (!must)
         {
-            if (choices.Count <= Few ? dice.Percent(50) : dice.Percent(10))
+            if (gathering.Count <= Few ? dice.Percent(50) : dice.Percent(10))
             {
                 Timed(begun, step, giving, choice, row with { From = (bearing + new Turn(dice.Next((2 * MostRound) + 1) - MostRound)).HalfHours }, filled);
             }
@@ -300,7 +222,7 @@ internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep
 
         row = row with { Cue = cue };
         var some = giving == Giving.Nothing ? SomeReactions : 1;
-        var all = choices.Count <= Few * Wider || choice.Reactions.Length <= some || giving == Giving.Only(SketchPart.Reaction);
+        var all = gathering.Count <= Few * Wider || choice.Reactions.Length <= some || giving == Giving.Only(SketchPart.Reaction);
         for (var i = 0; i < Math.Max(1, all ? choice.Reactions.Length : some * Wider); i++)
         {
             var reaction = choice.Reactions.Length == 0 ? -1 : choice.Reactions[all ? i : dice.Next(choice.Reactions.Length)];

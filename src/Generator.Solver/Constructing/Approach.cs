@@ -73,21 +73,19 @@ internal sealed class Approach
     }
 
     /// <summary>Works only on somebody who is held or grips the hero.</summary>
-    private static bool NeedsTie(Technique technique) => technique.Answers.IsEmpty && !technique.Needs.IsEmpty && technique.Needs.Members.All(IsTied);
-
-    private static bool IsTied(Posture posture) => posture.IsControlled() || posture == Posture.Gripping;
+    private static bool NeedsTie(Technique technique) => technique.Answers.IsEmpty && !technique.Needs.IsEmpty && technique.Needs.Members.All(p => p.IsTied());
 
     /// <summary>The hero is tied, but not to the one it is about: that has to end first.</summary>
     private bool IsTiedToOther(FightState state)
     {
-        if (partner < 0 || IsTied(state.Attackers[partner].Posture))
+        if (partner < 0 || state.Attackers[partner].Posture.IsTied())
         {
             return false;
         }
 
         for (var a = 0; a < scene.Cast; a++)
         {
-            if (IsTied(state.Attackers[a].Posture))
+            if (state.Attackers[a].Posture.IsTied())
             {
                 return true;
             }

@@ -1,6 +1,5 @@
 using Generator.Domain;
 using Generator.Rules;
-using Generator.Rules.Bodies;
 
 namespace Generator.Solver.Constructing;
 
@@ -26,9 +25,7 @@ internal sealed class Bystanders(Scene scene)
                 continue;
             }
 
-            var (ready, apart) = (stands.StandsReadyAt(contact), stands.Stays is { } stays
-                ? FloorGeometry.Whole((stands.Origin + Place.At(bearing, distance)).To(stays))
-                : FloorGeometry.Apart(new Bearing(bearing).Apart(new Bearing(stands.Bearing)), distance, stands.Distance));
+            var (ready, apart) = (stands.StandsReadyAt(contact), stands.Apart(bearing, distance));
             if (!ready || apart >= scene.Settle.Spacing.Value)
             {
                 continue;

@@ -47,7 +47,7 @@ internal sealed class Timing(Scene scene, Dice? dice)
             if (!so.IsSettled(i))
             {
                 best = Math.Min(best, attack is { IsWalkIn: false } ? From(accents[i] - scene.Settle.ContactAfter.Value) : int.MaxValue);
-                best = Math.Min(best, technique.IsHit || technique.Family == Family.Throw ? From(accents[i] - technique.Length.Value) : int.MaxValue);
+                best = Math.Min(best, technique.IsHitOrThrow ? From(accents[i] - technique.Length.Value) : int.MaxValue);
             }
         }
 

@@ -139,7 +139,7 @@ internal static class Runs
             // What a hold comes to hangs on the hero's hands, which are not followed here.
             var to = reaction.Posture ?? posture;
             int Lands(int from) => Effects.CarriedTo(scene, t, a, reaction, to, from);
-            yield return new Place(a, Lands(near), Lands(far), to.IsControlled() || to == Posture.Gripping ? null : to);
+            yield return new Place(a, Lands(near), Lands(far), to.IsTied() ? null : to);
         }
     }
 

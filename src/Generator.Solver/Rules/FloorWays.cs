@@ -61,7 +61,7 @@ internal sealed class FloorWays
         var (bearing, distance) = Stands(model.Start.Attackers[a]);
         var place = Place.At(bearing, distance);
         return Entries.Legs(model.Scene, a, bearing, distance, Value(model.Entrances[a]))
-            ?? new Leg(LegKind.Rests, -1, double.NegativeInfinity, double.PositiveInfinity, place, place, null);
+            ?? Leg.Always(place);
     }
 
     private FloorDeed? Of(SlotVars slot, int a, Leg way)

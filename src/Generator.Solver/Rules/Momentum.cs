@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Rules.Memories;
+using Generator.Rules.Shapes;
 using Generator.Solver.Filling;
 using Google.OrTools.Sat;
 
@@ -10,10 +11,6 @@ namespace Generator.Solver.Rules;
 /// </summary>
 public sealed class Momentum : RuleModule
 {
-    private const int Wound = 2;
-    private const int AlikeIn = 4;
-    private const int AgainstIn = 10;
-
     private static readonly BodyParts[] Limbs = [BodyParts.LeftArm, BodyParts.RightArm, BodyParts.LeftLeg, BodyParts.RightLeg];
 
     public override string Id => "momentum";
@@ -37,19 +34,19 @@ public sealed class Momentum : RuleModule
             var link = cp.And($"link[{i}]", neighbour, last.Throws, now.Throws);
             var same = cp.And($"samelimb[{i}]", link, cp.Or($"somelimb[{i}]", [.. Limbs.Select((_, l) => cp.And($"limbagain[{i},{l}]", last.Limbs[l], now.Limbs[l]))]));
             var back = cp.Or($"turnsback[{i}]", cp.And($"backleft[{i}]", last.Clockwise, now.Other), cp.And($"backright[{i}]", last.Other, now.Clockwise));
-            Beyond(model, link, same, links, alike, AlikeIn, $"alike[{i}]");
-            Beyond(model, neighbour, cp.And($"woundup[{i}]", neighbour, back), neighbours, against, AgainstIn, $"against[{i}]");
+            Beyond(model, link, same, links, alike, Chain.MostAlike, $"alike[{i}]");
+            Beyond(model, neighbour, cp.And($"woundup[{i}]", neighbour, back), neighbours, against, Chain.MostAgainst, $"against[{i}]");
             last = now;
         }
 
         BoolVar Bool(bool value) => value ? cp.True : cp.False;
     }
 
-    private void Beyond(MoveModel model, BoolVar counts, BoolVar isSo, List<LinearExpr> all, List<LinearExpr> those, int oneIn, string name)
+    private void Beyond(MoveModel model, BoolVar counts, BoolVar isSo, List<LinearExpr> all, List<LinearExpr> those, int most, string name)
     {
         all.Add(counts);
         those.Add(isSo);
-        var tooMany = model.Cp.AtMost(LinearExpr.Sum(all) + 1, LinearExpr.Sum(those) * oneIn, "toomany" + name);
+        var tooMany = model.Cp.AtMost((LinearExpr.Sum(all) * most) + 1, LinearExpr.Sum(those) * 100, "toomany" + name);
         model.Charge(Id, model.Cp.And("beyond" + name, isSo, tooMany));
     }
 
@@ -72,7 +69,7 @@ public sealed class Momentum : RuleModule
             for (var seen = 0; seen < Bearing.Circle; seen++)
             {
                 var turn = technique is null || !hasTarget ? 0 : technique.Window.TurnFor(default(Bearing).To(new Bearing(seen))).HalfHours + technique.Turn.HalfHours;
-                yield return [c, seen, Math.Abs(turn) < Wound ? 0 : Math.Sign(turn)];
+                yield return [c, seen, Math.Abs(turn) < Chain.Wound ? 0 : Math.Sign(turn)];
             }
         }
     }

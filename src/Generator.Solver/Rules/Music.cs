@@ -5,11 +5,9 @@ using Google.OrTools.Sat;
 
 namespace Generator.Solver.Rules;
 
-/// <summary>Charges for accents of the music without a contact (3 each); no move is under way, and nobody falls, where it holds.</summary>
+/// <summary>Charges for accents of the music without a contact (<see cref="Generator.Rules.Rules.Music.Missed"/> each); no move is under way, and nobody falls, where it holds.</summary>
 public sealed class Music : RuleModule
 {
-    private const int Missed = 3;
-
     public override string Id => "music";
 
     public override void Post(MoveModel model)
@@ -63,7 +61,7 @@ public sealed class Music : RuleModule
 
     private static (BoolVar Attack, BoolVar Blow) Contacts(MoveModel model, SlotVars slot) => (
         model.Cp.And($"accentattack[{slot.Index}]", slot.HasAttack, model.AttackIs(slot, k => k.IsWalkIn, $"accentwalk[{slot.Index}]").Not()),
-        model.UseIs(slot, u => u.HasTarget && u.Technique is { } t && (t.IsHit || t.Family == Family.Throw), $"accentblow[{slot.Index}]"));
+        model.UseIs(slot, u => u is { HasTarget: true, Technique.IsHitOrThrow: true }, $"accentblow[{slot.Index}]"));
 
     private void Accent(MoveModel model, List<(BoolVar Attack, BoolVar Blow)> contacts, int at)
     {
@@ -78,6 +76,6 @@ public sealed class Music : RuleModule
         }
 
         var missed = cp.Or($"accent[{at}]", [.. lands]).Not();
-        model.Charge(Id, cp.And($"accentmissed[{at}]", model.Options.Ends ? [missed] : [missed, cp.Or($"accentpast[{at}]", [.. past])]) * Missed);
+        model.Charge(Id, cp.And($"accentmissed[{at}]", model.Options.Ends ? [missed] : [missed, cp.Or($"accentpast[{at}]", [.. past])]) * Generator.Rules.Rules.Music.Missed);
     }
 }

@@ -87,7 +87,7 @@ public sealed class Rhythm : RuleModule
         {
             var attack = cp.And($"beatattack[{slot.Index}]", slot.HasAttack, model.AttackIs(slot, k => k.IsWalkIn, $"walksin[{slot.Index}]").Not());
             now = Met(model, now, attack, slot.Start + model.Scene.Settle.ContactAfter.Value, $"[{slot.Index},attack]");
-            var blow = model.UseIs(slot, u => u.HasTarget && u.Technique is { } t && (t.IsHit || t.Family == Family.Throw), $"beatblow[{slot.Index}]");
+            var blow = model.UseIs(slot, u => u is { HasTarget: true, Technique.IsHitOrThrow: true }, $"beatblow[{slot.Index}]");
             now = Met(model, now, blow, slot.End, $"[{slot.Index},blow]");
         }
 
