@@ -6,4 +6,5 @@ namespace Generator.Paperwork.HandOffs;
 /// <param name="Who">Whose it is.</param>
 /// <param name="What">In words.</param>
 /// <param name="Move">Number of the move; 0 for entrances.</param>
-public sealed record CueEntry(int Moment, string Kind, string Who, string What, int Move);
+/// <param name="Begins">Something begins with it, and waits where its count is held; else it lands or ends, as the count comes.</param>
+public sealed record CueEntry(int Moment, string Kind, string Who, string What, int Move, bool Begins);

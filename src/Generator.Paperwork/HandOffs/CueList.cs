@@ -13,20 +13,18 @@ namespace Generator.Paperwork.HandOffs;
 /// </summary>
 public static class CueList
 {
-    private const string Phrase = "phrase";
-
-    /// <summary>In order of time; at one moment in the order in which they are called.</summary>
+    /// <summary>In order of time; at one moment in the order in which they are called, where its count is held what lands and ends before what begins.</summary>
     public static IReadOnlyList<CueEntry> Of(Scene scene, Routine routine, IReadOnlyList<Step> steps, IReadOnlyList<Phrase> phrases)
     {
         IEnumerable<CueEntry> all =
         [
-            .. phrases.Select(p => new CueEntry(steps[p.First - 1].Start, Phrase, string.Empty, "phrase " + Words.Number(p.Number), p.First)),
+            .. phrases.Select(p => new CueEntry(steps[p.First - 1].Start, "phrase", string.Empty, "phrase " + Words.Number(p.Number), p.First, Begins: true)),
             .. routine.Placements.Take(scene.Cast).Select((p, a) => (Placement: p, Attacker: a, Cue: EntranceCue.Of(scene, p, a))).Where(e => e.Cue is not null)
-                .Select(e => new CueEntry(e.Cue!.SetsOff, "enters", StepDetails.Name(scene, e.Attacker), $"from {e.Cue.From} to {Words.Clock(e.Placement.Bearing)}", 0)),
-            .. LeadIn.Of(scene, steps) is { } early ? [new CueEntry(early.SetsOff, "sets off", early.Who, early.Short, 1)] : Array.Empty<CueEntry>(),
+                .Select(e => new CueEntry(e.Cue!.SetsOff, "enters", StepDetails.Name(scene, e.Attacker), $"from {e.Cue.From} to {Words.Clock(e.Placement.Bearing)}", 0, Begins: true)),
+            .. LeadIn.Of(scene, steps) is { } early ? [new CueEntry(early.SetsOff, "sets off", early.Who, early.Short, 1, Begins: true)] : Array.Empty<CueEntry>(),
             .. steps.SelectMany(s => Of(scene, s)),
         ];
-        return [.. all.Select((cue, i) => (cue, i)).OrderBy(c => c.cue.Moment).ThenBy(c => c.i).Select(c => c.cue)];
+        return [.. all.Select((cue, i) => (cue, i)).OrderBy(c => c.cue.Moment).ThenBy(c => c.cue.Begins && scene.Pulse.HoldAt(c.cue.Moment) is not null).ThenBy(c => c.i).Select(c => c.cue)];
     }
 
     /// <summary>The list as plain text of fixed width, ending with a line feed.</summary>
@@ -45,7 +43,7 @@ public static class CueList
             Block.Gap,
             Block.Columns(("TIMECODE", 11), ("MOVE", 4), ("COUNT", 8), ("KIND", 8), ("WHO", 15), ("WHAT", 22)),
             .. cues.Select(c => Block.Row(
-                (rate.LabelOf(rate.FrameAt(c.Kind == Phrase ? clock.From(c.Moment) : clock.At(c.Moment))), 11),
+                (rate.LabelOf(rate.FrameAt(c.Begins ? clock.From(c.Moment) : clock.At(c.Moment))), 11),
                 (c.Move == 0 ? string.Empty : Words.MoveTag(c.Move), 4),
                 (Words.CountTag(c.Moment), 8),
                 (c.Kind, 8),
@@ -60,7 +58,7 @@ public static class CueList
         if (step.Row.Cue != Cue.None && step.Row.Attacker >= 0)
         {
             var starts = step.Attack is { } attack ? step.Contact - attack.Length.Value : step.Start;
-            yield return new CueEntry(starts, Words.Of(step.Row.Cue), StepDetails.Name(scene, step.Row.Attacker), step.Attack is { } a ? "before " + a.Name : "before the move", move);
+            yield return new CueEntry(starts, Words.Of(step.Row.Cue), StepDetails.Name(scene, step.Row.Attacker), step.Attack is { } a ? "before " + a.Name : "before the move", move, Begins: true);
         }
 
         if (step.Technique is not { } technique)
@@ -70,12 +68,12 @@ public static class CueList
 
         if (KnapMaker(scene, step, technique) is { } maker)
         {
-            yield return new CueEntry(HeroTrail.SoundsAt(step), "knap", maker, technique.Name, move);
+            yield return new CueEntry(HeroTrail.SoundsAt(step), "knap", maker, technique.Name, move, Begins: false);
         }
 
         foreach (var (who, _) in step.Falls)
         {
-            yield return new CueEntry(step.End, "fall", StepDetails.Name(scene, who), who < 0 ? technique.Name : $"{step.Reaction?.Name}, at {Words.Clock(step.After.Attackers[who].Bearing)}", move);
+            yield return new CueEntry(step.End, "fall", StepDetails.Name(scene, who), who < 0 ? technique.Name : $"{step.Reaction?.Name}, at {Words.Clock(step.After.Attackers[who].Bearing)}", move, Begins: false);
         }
 
         for (var a = 0; a < scene.Cast; a++)
@@ -83,7 +81,7 @@ public static class CueList
             var (before, after) = (step.Before.Attackers[a], step.After.Attackers[a]);
             if (after.Posture == Posture.Out && before.Posture != Posture.Out)
             {
-                yield return new CueEntry(step.End, "out", StepDetails.Name(scene, a), after.Gone ? "leaves at " + Words.Clock(after.Bearing) : "stays at " + Words.Clock(after.Bearing), move);
+                yield return new CueEntry(step.End, "out", StepDetails.Name(scene, a), after.Gone ? "leaves at " + Words.Clock(after.Bearing) : "stays at " + Words.Clock(after.Bearing), move, Begins: false);
             }
         }
     }

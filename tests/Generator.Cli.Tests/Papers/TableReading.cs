@@ -20,7 +20,8 @@ internal static class TableReading
             facts.AddRange(TextReading.Head(TextReading.Flat(At(row, "version") + " " + At(row, "warning"))));
             if (Frame(At(row, "second")) is { } frame)
             {
-                facts.Add(new Fact(string.Empty, "frame", At(row, "called"), frame));
+                var comes = rows[0].Contains("performer") && At(row, "count") == At(row, "to count");
+                facts.Add(new Fact(string.Empty, comes ? "frame that comes" : "frame that begins", At(row, "called"), frame));
             }
 
             if (rows[0].Contains("performer"))

@@ -141,7 +141,7 @@ internal static partial class TextReading
             }
 
             var code = cue.Groups["code"].Value.Split(':').Select(p => decimal.Parse(p, CultureInfo.InvariantCulture)).ToList();
-            yield return new Fact(string.Empty, "frame", cue.Groups["count"].Value, (((((code[0] * 60) + code[1]) * 60 + code[2]) * 25) + code[3]).ToString(CultureInfo.InvariantCulture));
+            yield return new Fact(string.Empty, kind is "knap" or "fall" or "out" ? "frame that comes" : "frame that begins", cue.Groups["count"].Value, (((((code[0] * 60) + code[1]) * 60 + code[2]) * 25) + code[3]).ToString(CultureInfo.InvariantCulture));
         }
 
         yield return new Fact(string.Empty, "number of phrases", "all", phrases.ToString(CultureInfo.InvariantCulture));
