@@ -26,7 +26,7 @@ namespace Generator.Cli.Tests.Files;
 public class SameInEveryFileTests
 {
     /// <summary>Drafts that are looked at; <c>GENERATOR_FILES=300</c> asks for so many.</summary>
-    private static readonly int Wanted = int.TryParse(Environment.GetEnvironmentVariable("GENERATOR_FILES"), NumberStyles.None, CultureInfo.InvariantCulture, out var more) ? more : 100;
+    private static readonly int Wanted = int.TryParse(Environment.GetEnvironmentVariable("GENERATOR_FILES"), NumberStyles.None, CultureInfo.InvariantCulture, out var more) ? more : 50;
 
     private static readonly string[] Names = ["Bruno", "=1+1", "+Wanda", "@Piet", "'=Ama", "O'Dell", "Jürgen \"Jo\"", "Le, Mai", "-", "小林", "'Ned", "A; B"];
 
