@@ -130,6 +130,9 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
     [InlineData("part-zora.html", 390, ColorScheme.Dark)]
     [InlineData("risk-assessment.html", 390, ColorScheme.Light)]
     [InlineData("risk-assessment.html", 1280, ColorScheme.Dark)]
+    [InlineData("camera-plan.html", 390, ColorScheme.Light)]
+    [InlineData("camera-plan.html", 390, ColorScheme.Dark)]
+    [InlineData("camera-plan.html", 1280, ColorScheme.Dark)]
     [InlineData("wall.html", 390, ColorScheme.Dark)]
     [InlineData("wall.html", 1280, ColorScheme.Light)]
     public async Task Axe_finds_nothing_and_nothing_is_wider_than_the_screen(string file, int width, ColorScheme scheme)
@@ -159,7 +162,7 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
         Assert.True(await sheet.Page.Locator(".phrase .label text").CountAsync() > 20);
     }
 
-    /// <summary>However long a name is, count, sign, name and technique stand beside one another.</summary>
+    /// <summary>However long a name is, it stands on one line, and count, sign, name and technique stand beside one another.</summary>
     [Theory]
     [InlineData(1400)]
     [InlineData(390)]
@@ -173,6 +176,7 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
             })
             """);
         Assert.Empty(clashes);
+        Assert.Empty(await sheet.Eval<string[]>("[...document.querySelectorAll('.poster .moves .name')].filter(n => n.getBoundingClientRect().height > 1.6 * parseFloat(getComputedStyle(n).fontSize)).map(n => n.textContent)"));
         Assert.Equal(Papers.Crowd.Moves.Count, await sheet.Page.Locator(".poster .moves li").CountAsync());
     }
 

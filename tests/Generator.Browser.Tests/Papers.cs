@@ -7,6 +7,7 @@ using Generator.Library.Loading;
 using Generator.Library.Reading;
 using Generator.Paperwork;
 using Generator.Rules;
+using Generator.Rules.Sight;
 
 namespace Generator.Browser.Tests;
 
@@ -88,7 +89,9 @@ public sealed class Papers : IDisposable
         if (!Directory.Exists(folder))
         {
             Directory.CreateDirectory(folder);
-            var source = PaperSource.Of(new Scene(routine.Brief, Book), routine).With(PaperOptions.Default with { Cards = Figures.Value });
+            var bare = PaperSource.Of(new Scene(routine.Brief, Book), routine);
+            var plan = new CameraPlan(Hit.Of(bare.Scene, bare.Steps), routine.Brief.Cameras, [new SetUp(new Bearing(20), new Centimetres(500), new Centimetres(250))]);
+            var source = bare.With(PaperOptions.Default with { Cards = Figures.Value, Cameras = plan });
             foreach (var paper in Pack.Of(source).Where(p => p.FileName.EndsWith(".html", StringComparison.Ordinal)))
             {
                 using var stream = File.Create(Path.Combine(folder, paper.FileName));

@@ -24,6 +24,20 @@ public class GeometryTests
         Assert.All(Library.Book.Reactions, r => Assert.True(cards.Of(r) is { Contact.Attacker: not null, Start.Attacker: not null, End.Attacker: not null }, r.Id));
     }
 
+    /// <summary>Where a picture leaves somebody lying, one of the reactions that suit the technique lays them down: not one that sits, kneels or stands.</summary>
+    [Fact]
+    public void Nobody_is_drawn_lying_after_what_nobody_lies_down_from()
+    {
+        var cards = new Cards(Library.Poses, Library.Book);
+        var lying = Library.Book.Reactions.Where(r => r.Id != "sits-down" && (r.Posture?.IsLying() == true || r.Posture is Posture.Out)).Select(r => r.Id).ToHashSet(StringComparer.Ordinal);
+        var drawn = Library.Book.Techniques.Where(t => t.Reactions.Count > 0 && !t.Needs.Contains(Posture.Pinned) && !Lies(cards.Of(t)?.Start) && Lies(cards.Of(t)?.End)).ToList();
+        Assert.True(drawn.Count > 40 && lying.Count > 5);
+        var wrong = drawn.Where(t => !t.Reactions.Any(lying.Contains)).Select(t => t.Id).ToList();
+        Assert.True(wrong.Count == 0, string.Join(' ', wrong));
+    }
+
+    private static bool Lies(Frame? frame) => frame?.Attacker is { } body && body[Joint.Crown].Y < 0.5 && body[Joint.Hips].Y < 0.4 && body[Joint.Chest].Y < 0.4;
+
     [Fact]
     public void Nobody_is_below_the_floor()
     {

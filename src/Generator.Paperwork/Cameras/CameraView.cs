@@ -62,13 +62,13 @@ public sealed class CameraView(PaperSource source, CameraPlan plan, Acted? acted
 
     private static Place Standing(SetUp setUp) => Place.At(setUp.Bearing.HalfHours, setUp.Distance.Value);
 
-    private static Place PlaceOf(Hit hit) => Place.At(hit.Bearing, hit.Distance);
+    private static Place PlaceOf(Hit hit) => hit.Mark + Place.At(hit.Bearing, hit.Distance);
 
     private CameraCone? ConeOf(int place, SetUp setUp)
     {
         var lens = Standing(setUp);
         var towards = Math.Atan2(-lens.Y, -lens.X);
-        List<Place> people = [.. plan.Hits.Where(h => Reads(ReadingOf(setUp, h))).SelectMany(h => new[] { PlaceOf(h), Place.At(h.Bearing, source.Steps[h.Move - 1].Distance), Place.Mark }).Where(p => p.To(lens) > Beside)];
+        List<Place> people = [.. plan.Hits.Where(h => Reads(ReadingOf(setUp, h))).SelectMany(h => new[] { PlaceOf(h), h.Mark + Place.At(h.Bearing, source.Steps[h.Move - 1].Distance), h.Mark }).Where(p => p.To(lens) > Beside)];
         if (people.Count == 0)
         {
             return null;

@@ -25,7 +25,7 @@ public static class TrackTable
         if (attacker < routine.Placements.Count)
         {
             var place = routine.Placements[attacker];
-            yield return new Entry(place.Entrance.Value, place.Entrance.Value, "opens, " + place.Distance + " from the mark", string.Empty, Words.Clock(place.Bearing), string.Empty, 0);
+            yield return new Entry(place.Entrance.Value, place.Entrance.Value, "opens, " + place.Distance + " from " + StepDetails.TheMark(scene, 0), string.Empty, Words.Clock(place.Bearing), string.Empty, 0);
         }
 
         foreach (var step in steps)

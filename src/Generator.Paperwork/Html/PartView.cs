@@ -57,7 +57,7 @@ public sealed class PartView
             var placements = view.Source.Routine.Placements;
             if (Performer < 0)
             {
-                return $"On the mark, facing {Words.Clock(view.Course.Hero.FacingAt(view.Course.From) / Bearing.DegreesPerHalfHour)}, {Words.Of(Brief.Hero.OpeningStance)}.";
+                return $"On {StepDetails.TheMark(view.Source.Scene, 0)}, facing {Words.Clock(view.Course.Hero.FacingAt(view.Course.From) / Bearing.DegreesPerHalfHour)}, {Words.Of(Brief.Hero.OpeningStance)}.";
             }
 
             if (Performer >= placements.Count)
@@ -66,7 +66,7 @@ public sealed class PartView
             }
 
             var placement = placements[Performer];
-            return $"At {Words.Clock(placement.Bearing)}, {placement.Distance} from the mark, {EntranceCue.Told(view.Source.Scene, placement, Performer)}.";
+            return $"At {Words.Clock(placement.Bearing)}, {placement.Distance} from {StepDetails.TheMark(view.Source.Scene, 0)}, {EntranceCue.Told(view.Source.Scene, placement, Performer)}.";
         }
     }
 
@@ -86,7 +86,7 @@ public sealed class PartView
         if (throws)
         {
             var begins = AttackerTrail.AttackStart(step);
-            var (where, far) = step.HasTarget ? ($", at the hero's {Words.Clock(step.TargetBearing)}", $", {new Centimetres(step.Distance)} from the mark") : (string.Empty, string.Empty);
+            var (where, far) = step.HasTarget ? ($", at the hero's {Words.Clock(step.TargetBearing)}", $", {new Centimetres(step.Distance)} from {StepDetails.TheMark(view.Source.Scene, step.Before.Mark)}") : (string.Empty, string.Empty);
             lines.Add(("Go", ComesTooSoon(step) is { } ready
                 ? $"do not: you are ready only at {Words.AtCount(ready)}, too late for the contact"
                 : $"at {Words.AtCount(Leaves(step))} from {Own.WhereAt(Leaves(step))}{(step.WalkRound > 0 ? $", round to {Words.Clock(step.TargetBearing)}" : string.Empty)}"));
@@ -110,9 +110,9 @@ public sealed class PartView
         }
 
         var after = step.After.Attackers[Performer];
-        lines.Add(("End", $"{Words.Clock(after.Bearing)}, {new Centimetres(after.Distance)} from {(Brief.Travels ? StepDetails.MarkName(view.Source.Scene, step.After.Mark) : "the mark")}, {Posture(after)}"));
+        lines.Add(("End", $"{Words.Clock(after.Bearing)}, {new Centimetres(after.Distance)} from {StepDetails.TheMark(view.Source.Scene, step.After.Mark)}, {Posture(after)}"));
         lines.Add(("Again", Again(step)));
-        return new PartMove(step.Index + 1, move.AtCount, -1, throws ? step.Attack!.Name : "Take " + Words.Low(move.Technique), lines, Pictures(step), move.Safety, move.Findings);
+        return new PartMove(step.Index + 1, move.AtCount, -1, throws ? step.Attack!.Name : step.Technique is { IsHit: true } ? "Take " + Words.Low(move.Technique) : $"From {view.HeroName}: {Words.Low(move.Technique)}", lines, Pictures(step), move.Safety, move.Findings);
     }
 
     private PartMove HeroMove(Step step)

@@ -12,9 +12,12 @@ public static class PosterPage
     public const string FileName = "wall.html";
 
     /// <summary>The page for a size of sheet.</summary>
-    public static string Of(PaperSource source, PosterSize size) =>
-        HtmlPage.Of<PosterBody>("Wall: " + source.Brief.Title, new PosterView(source), source.Head, own: StyleOf(size));
+    public static string Of(PaperSource source, PosterSize size)
+    {
+        var view = new PosterView(source);
+        return HtmlPage.Of<PosterBody>("Wall: " + source.Brief.Title, view, source.Head, own: StyleOf(size, view));
+    }
 
-    private static string StyleOf(PosterSize size) =>
-        string.Create(CultureInfo.InvariantCulture, $"{HtmlPage.BuiltIn("poster.css")}@media print {{ :root {{ --u: {size.Unit}mm; }} }}\n@page {{ size: {size.Css}; }}\n");
+    private static string StyleOf(PosterSize size, PosterView view) =>
+        string.Create(CultureInfo.InvariantCulture, $"{HtmlPage.BuiltIn("poster.css")}.poster {{ --call: calc({Math.Ceiling(view.CallWidth)} * var(--u)); }}\n@media print {{ :root {{ --u: {size.Unit}mm; }} }}\n@page {{ size: {size.Css}; }}\n");
 }

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Paperwork.Floor;
 using Generator.Paperwork.Following;
 using Generator.Paperwork.Text;
 using Generator.Rules.Replaying;
@@ -9,6 +10,29 @@ namespace Generator.Paperwork.Printing;
 /// <param name="Source">The routine.</param>
 public sealed record PosterView(PaperSource Source)
 {
+    /// <summary>Size of the letters of counts and names, and the widest name that stands whole beside a count; in units of the smallest sheet, a millimetre each.</summary>
+    internal const double NameSize = 11.6, WidestName = 72;
+
+    /// <summary>Bold letters are a little wider than those for which widths are reckoned.</summary>
+    private const double Bold = 1.03;
+
+    /// <summary>What stands beside the counts for each name, the hero's first; the cast above has all of it, with the same sign.</summary>
+    public IReadOnlyList<string> Calls => field ??= [.. new[] { Source.Brief.Hero.Name }.Concat(Source.Brief.Attackers.Select(a => a.Name)).Select(n => CallOf(Page.Clean(n)))];
+
+    /// <summary>Room that the widest of them takes.</summary>
+    public double CallWidth => Calls.Max(c => TextSize.Width(c, NameSize) * Bold);
+
+    /// <summary>Some name stands shortened beside the counts.</summary>
+    public bool Shortens => Cast.Zip(Calls).Any(c => c.First.Name != c.Second);
+
+    /// <summary>As many words of a name as fit, or of a first word that is too long the part before a hyphen, or as many letters as fit.</summary>
+    internal static string CallOf(string name)
+    {
+        var fits = TextSize.Name(name, NameSize * Bold, WidestName);
+        var part = name.Split('-', ' ')[0];
+        return fits.EndsWith('…') && part.Length > 0 && part.Length < name.Length && TextSize.Width(part, NameSize * Bold) <= WidestName ? part : fits;
+    }
+
     /// <summary>"Ines against Bruno and Wanda, 12 moves".</summary>
     public string Gist =>
         $"{Words.Many(Source.Steps.Count, "move")}, {Words.Span(new HalfCounts(Source.End))} at {Teaching.Speed.Performance.MetronomeOf(Source.Brief.Pulse)} a minute";
@@ -18,7 +42,7 @@ public sealed record PosterView(PaperSource Source)
     {
         get
         {
-            yield return (-1, Page.Clean(Source.Brief.Hero.Name), "on the mark");
+            yield return (-1, Page.Clean(Source.Brief.Hero.Name), "on " + StepDetails.TheMark(Source.Scene, 0));
             for (var a = 0; a < Source.Brief.Attackers.Count; a++)
             {
                 var opens = a < Source.Routine.Placements.Count ? Source.Routine.Placements[a] : null;
@@ -32,7 +56,7 @@ public sealed record PosterView(PaperSource Source)
         Words.MoveTag(s.Index + 1),
         Words.CountTag(s.Start),
         s.Target,
-        s.HasTarget ? Page.Clean(Source.Brief.Attackers[s.Row.Attacker].Name) : Page.Clean(Source.Brief.Hero.Name),
+        Calls[s.Target + 1],
         s.Opens && s.HasTarget ? new Bearing(s.TargetBearing) : null,
         s.Technique?.Name ?? Words.Unanswered,
         string.Join(", ", Around(s)),

@@ -34,7 +34,7 @@ internal static class FallHazards
     private static Hazard Fall(Finder find, FallClass kind, IReadOnlyList<string> who, List<(Step Step, int Who)> places)
     {
         var parts = places.OrderBy(p => p.Who < 0).Select(p => p.Who < 0 ? p.Step.Technique!.Hazard : p.Step.Reaction!.Risk).Where(r => r.Length > 0).Distinct(StringComparer.Ordinal);
-        var landings = places.OrderBy(p => p.Who < 0).Select(p => p.Who < 0 ? "the mark" : Words.Clock(p.Step.After.Attackers[p.Who].Bearing)).Distinct(StringComparer.Ordinal);
+        var landings = places.OrderBy(p => p.Who < 0).Select(p => p.Who < 0 ? find.MarkOf(p.Step.After) : find.Seen(p.Step.After, p.Step.After.Attackers[p.Who].Bearing)).Distinct(StringComparer.Ordinal);
         return new Hazard
         {
             Title = Title(kind),

@@ -71,7 +71,7 @@ public static class FightCallSheet
         {
             if (source.Steps[^1].After.Attackers[a] is { Gone: true } gone)
             {
-                yield return $"Exit of {Page.Clean(source.Brief.Attackers[a].Name)} at {Words.Clock(gone.Bearing)}: open, lit, nobody in it.";
+                yield return $"Exit of {Page.Clean(source.Brief.Attackers[a].Name)} at {new Finder(source).Seen(source.Steps[^1].After, gone.Bearing)}: open, lit, nobody in it.";
             }
         }
 

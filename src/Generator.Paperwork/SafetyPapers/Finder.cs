@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Paperwork.Text;
 using Generator.Rules;
+using Generator.Rules.Bodies;
 using Generator.Rules.Replaying;
 
 namespace Generator.Paperwork.SafetyPapers;
@@ -21,6 +22,28 @@ internal sealed class Finder(PaperSource source)
 
     /// <summary>The name of a performer, the hero being −1.</summary>
     public string Name(int who) => StepDetails.Name(Scene, who);
+
+    /// <summary>What the hero's mark of a moment is called: "the mark" where there is one alone.</summary>
+    public string MarkOf(FightState state) => StepDetails.TheMark(Scene, state.Mark);
+
+    /// <summary>A bearing from the mark of a moment: "3 o'clock", with several marks "3 o'clock of window".</summary>
+    public string Seen(FightState state, int bearing) => Words.Clock(bearing) + (Brief.Travels ? " of " + MarkOf(state) : string.Empty);
+
+    /// <summary>Centimetres from the edge of an obstacle to a place.</summary>
+    public int From(Obstacle obstacle, Place place)
+    {
+        var (x, y) = (Brief.Floor.MarkX.Value + place.X, Brief.Floor.MarkY.Value + place.Y);
+        var aside = Math.Max(0, Math.Max(obstacle.X.Value - x, x - obstacle.X.Value - obstacle.Width.Value));
+        var ahead = Math.Max(0, Math.Max(obstacle.Y.Value - y, y - obstacle.Y.Value - obstacle.Depth.Value));
+        return (int)Math.Round(Math.Sqrt((aside * aside) + (ahead * ahead)), MidpointRounding.AwayFromZero);
+    }
+
+    /// <summary>The fewest centimetres from the edge of an obstacle to the hero's way in a travel move, to a hundredth of the way.</summary>
+    public int OnTheWay(Obstacle obstacle, Step step)
+    {
+        var (start, end) = (step.Mark, Scene.Marks[step.Travels]);
+        return Enumerable.Range(0, 101).Min(i => From(obstacle, start.Towards(end, i / 100.0)));
+    }
 
     /// <summary>Steps with a technique.</summary>
     public IEnumerable<Step> Done => Source.Steps.Where(s => s.Technique is not null);

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Paperwork.Text;
+using Generator.Rules.Bodies;
 using Generator.Rules.Replaying;
 
 namespace Generator.Paperwork.SafetyPapers;
@@ -50,23 +51,33 @@ internal static class FloorHazards
 
     private static Hazard Obstacle(Finder find, Obstacle obstacle)
     {
-        var floor = find.Brief.Floor;
-        var near = new List<(string Who, Step? Step, int Distance)>();
-        var nearest = Distance(obstacle, floor.MarkX.Value, floor.MarkY.Value);
+        var near = new List<(string Who, Step? Step)>();
+        var nearest = find.From(obstacle, Place.Mark);
         if (nearest < Near)
         {
-            near.Add((find.Hero, null, nearest));
+            near.Add((find.Hero, null));
         }
 
         foreach (var step in find.Source.Steps)
         {
+            if (step.Travels >= 0)
+            {
+                var passes = find.OnTheWay(obstacle, step);
+                nearest = Math.Min(nearest, passes);
+                if (passes < Near)
+                {
+                    near.Add((find.Hero, step));
+                }
+            }
+
             for (var a = 0; a < find.Scene.Cast; a++)
             {
-                var distance = Distance(floor, obstacle, step.After.Attackers[a]);
+                var (before, after) = (step.Before.Attackers[a], step.After.Attackers[a]);
+                var distance = find.From(obstacle, after.Place);
                 nearest = Math.Min(nearest, distance);
-                if (distance < Near && step.Before.Attackers[a] != step.After.Attackers[a])
+                if (distance < Near && (step.Concerns(a) || before.Place.Rounded() != after.Place.Rounded()))
                 {
-                    near.Add((find.Name(a), step, distance));
+                    near.Add((find.Name(a), step));
                 }
             }
         }
@@ -77,7 +88,7 @@ internal static class FloorHazards
             Title = "Obstacle: " + name,
             Who = near.Count == 0 ? find.Everybody : [.. near.Select(n => n.Who).Distinct(StringComparer.Ordinal)],
             Moves = [.. near.Select(n => n.Step).OfType<Step>().DistinctBy(s => s.Index)],
-            How = $"Running or falling into it; the nearest that anybody's place comes to it is {new Centimetres(nearest)}.",
+            How = $"Running or falling into it; the nearest that anybody's place {(find.Brief.Travels ? "or the hero's way " : string.Empty)}comes to it is {new Centimetres(nearest)}.",
             Harm = Harm.Serious,
             Likelihood = nearest switch
             {
@@ -87,22 +98,9 @@ internal static class FloorHazards
                 _ => Likelihood.Remote,
             },
             Controls = Finder.Controls(
-                "Take it off the floor, or move the mark away from it.",
+                find.Brief.Travels ? "Take it off the floor, or move the marks and the ways between them away from it." : "Take it off the floor, or move the mark away from it.",
                 "Pad its edges, tape a border round it that nobody crosses.",
                 "Show everybody where it stands before the first walk-through."),
         };
-    }
-
-    private static int Distance(FloorPlan floor, Obstacle obstacle, AttackerState attacker)
-    {
-        var (x, y) = new Bearing(attacker.Bearing).Direction;
-        return Distance(obstacle, floor.MarkX.Value + (attacker.Distance * x), floor.MarkY.Value + (attacker.Distance * y));
-    }
-
-    private static int Distance(Obstacle obstacle, double x, double y)
-    {
-        var aside = Math.Max(0, Math.Max(obstacle.X.Value - x, x - obstacle.X.Value - obstacle.Width.Value));
-        var ahead = Math.Max(0, Math.Max(obstacle.Y.Value - y, y - obstacle.Y.Value - obstacle.Depth.Value));
-        return (int)Math.Round(Math.Sqrt((aside * aside) + (ahead * ahead)), MidpointRounding.AwayFromZero);
     }
 }

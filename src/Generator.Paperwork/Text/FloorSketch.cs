@@ -14,6 +14,8 @@ internal static class FloorSketch
 
     private const int Margin = 5;
 
+    private const char MarkSign = '^';
+
     private const string ObstacleLetters = "abcdefghijklmnopqrstuvwxyz";
 
     /// <summary>Centimetres that a column may stand for.</summary>
@@ -73,7 +75,13 @@ internal static class FloorSketch
             Fill(grid, floor, floor.Obstacles[o], ObstacleMark(o), scale);
         }
 
-        grid[RowOf(floor.MarkY.Value, floor, scale, rows)][Math.Clamp(floor.MarkX.Value / scale, 0, columns - 1)] = '^';
+        grid[RowOf(floor.MarkY.Value, floor, scale, rows)][Math.Clamp(floor.MarkX.Value / scale, 0, columns - 1)] = MarkSign;
+        for (var m = 1; m < brief.Marks.Count; m++)
+        {
+            var sign = MarkSignOf(m);
+            Put(grid[RowOf(brief.Marks[m].Y.Value, floor, scale, rows)], Math.Clamp(brief.Marks[m].X.Value / scale, 0, columns - sign.Length), sign);
+        }
+
         outside = [];
         for (var a = 0; a < Math.Min(placements.Count, brief.Attackers.Count); a++)
         {
@@ -108,7 +116,10 @@ internal static class FloorSketch
         return false;
     }
 
-    private static bool IsTaken(char cell) => cell is '^' or 'A' or (>= '1' and <= '9');
+    /// <summary>The mark on which the hero opens is the sign alone, the others bear their number: "^2".</summary>
+    private static string MarkSignOf(int mark) => MarkSign + (mark == 0 ? string.Empty : Words.Number(mark + 1));
+
+    private static bool IsTaken(char cell) => cell is MarkSign or 'A' or (>= '1' and <= '9');
 
     private static void Fill(char[][] grid, FloorPlan floor, Obstacle obstacle, char mark, int scale)
     {
@@ -135,7 +146,12 @@ internal static class FloorSketch
 
     private static IEnumerable<string> Legend(Brief brief, IReadOnlyList<Placement> placements, int scale, HashSet<int> outside)
     {
-        yield return "^ " + Page.Clean(brief.Hero.Name) + " on the mark";
+        yield return $"{MarkSign} {Page.Clean(brief.Hero.Name)} on {(brief.Travels ? "the first mark, " + Page.Clean(brief.Marks[0].Name) : "the mark")}";
+        for (var m = 1; m < brief.Marks.Count; m++)
+        {
+            yield return $"{MarkSignOf(m)} the mark {Page.Clean(brief.Marks[m].Name)}";
+        }
+
         for (var a = 0; a < brief.Attackers.Count; a++)
         {
             var enters = a < placements.Count && placements[a].Entrance > HalfCounts.Zero ? $", in play from count {placements[a].Entrance.ToCountText()}" : null;
@@ -151,6 +167,11 @@ internal static class FloorSketch
         foreach (var camera in brief.Cameras)
         {
             yield return $"{Page.Clean(camera.Text)}: {Words.Clock(camera.Bearing)}, {camera.Distance} away, {camera.Height} high";
+        }
+
+        if (brief.Travels)
+        {
+            yield return $"hours and distances here are from {Page.Clean(brief.Marks[0].Name)}";
         }
 
         yield return "scale: a row is " + Words.Number(scale / 50m) + " m";

@@ -31,6 +31,12 @@ internal static class StepDetails
     internal static string? Travels(Scene scene, Step step) => step.Travels < 0 ? null
         : $"goes to {MarkName(scene, step.Travels)}, {new Centimetres(step.Way)} towards {Words.Clock(step.Heading)}, there at {Words.AtCount(step.End)}";
 
+    /// <summary>A mark in a sentence: what the crew calls it, "the mark" where there is one alone.</summary>
+    internal static string TheMark(Scene scene, int mark) => scene.Brief.Travels ? MarkName(scene, mark) : "the mark";
+
+    /// <summary>From where the hours round a plan are seen, which are others than those of the moves; null where there is one mark alone.</summary>
+    internal static string? RimHours(Scene scene) => scene.Brief.Travels ? $"Hours round the plan are seen from {MarkName(scene, 0)}, the first mark; in the moves, from the mark of the moment." : null;
+
     /// <summary>What the crew calls a mark.</summary>
     internal static string MarkName(Scene scene, int mark) => Page.Clean(scene.Brief.Marks[mark].Name);
 

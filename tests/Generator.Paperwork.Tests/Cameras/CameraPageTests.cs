@@ -1,5 +1,8 @@
+using System.Globalization;
 using AngleSharp.Html.Parser;
 using Generator.Domain;
+using Generator.Figures.Bodies;
+using Generator.Figures.Painting;
 using Generator.Paperwork.Cameras;
 using Generator.Paperwork.Following;
 using Generator.Rules.Bodies;
@@ -69,6 +72,24 @@ public class CameraPageTests
         }
 
         Assert.True(checkedOnes > 0);
+    }
+
+    /// <summary>
+    /// A lens 4 m off and 2 m above the floor, looking at 1 m, looks down by 1 m in 4: who stands 3 m nearer has their feet 0.73 m lower in the picture than the one looked at, who
+    /// stands 3 m farther off their head 0.73 m higher. Who stands 6 m aside is out of the picture and changes nothing.
+    /// </summary>
+    [Fact]
+    public void Nobody_in_the_middle_of_a_still_is_cut_at_head_or_feet()
+    {
+        var stands = Stage.Standing(Ferry.Cards.Of(Stance.Square), default, 0);
+        var (lens, at, way) = (new Vec(0, 2, -4), new Vec(0, 1, 0), Vec.Ahead * 3);
+        Still Seen(params Vec[] others) => Still.Of([(stands, true), .. others.Select(o => (stands.Moved(o), false))], lens, at);
+        var alone = Seen();
+        Assert.True(Seen(way * -1).Bottom > 73);
+        Assert.True(Seen(way).Top < -(73 + (97 * stands[Joint.Crown].Y)));
+        Assert.Equal((alone.Top, alone.Bottom), (Seen(Vec.Left * 6).Top, Seen(Vec.Left * 6).Bottom));
+        var shape = Seen(way).ViewBox.Split(' ').Select(n => int.Parse(n, CultureInfo.InvariantCulture)).ToList();
+        Assert.InRange(shape[2] / (double)shape[3], 0.94, 0.97);
     }
 
     private static bool Holds(IReadOnlyList<Generator.Paperwork.Floor.Point> corners, Generator.Paperwork.Floor.Point point)
