@@ -10,6 +10,7 @@ internal sealed class Records
     private readonly List<Placed<Attack>> attacks = [];
     private readonly List<Placed<Reaction>> reactions = [];
     private readonly List<Placed<Manner>> manners = [];
+    private readonly List<Placed<Combination>> combinations = [];
 
     public IReadOnlyList<Placed<Technique>> Techniques => techniques;
 
@@ -19,7 +20,9 @@ internal sealed class Records
 
     public IReadOnlyList<Placed<Manner>> Manners => manners;
 
-    /// <summary>Reads one file of records: any of techniques, attacks, reactions and manners, and the family of its techniques.</summary>
+    public IReadOnlyList<Placed<Combination>> Combinations => combinations;
+
+    /// <summary>Reads one file of records: any of techniques, attacks, reactions, manners and combinations, and the family of its techniques.</summary>
     public void Read(ObjectReader root)
     {
         root.Allow("$schema");
@@ -28,9 +31,10 @@ internal sealed class Records
         attacks.AddRange(root.Objects("attacks").Select(s => new Placed<Attack>(AttackReader.Read(s), s)));
         reactions.AddRange(root.Objects("reactions").Select(s => new Placed<Reaction>(ReactionReader.Read(s), s)));
         manners.AddRange(root.Objects("manners").Select(s => new Placed<Manner>(MannerReader.Read(s), s)));
-        if (!root.Has("techniques") && !root.Has("attacks") && !root.Has("reactions") && !root.Has("manners"))
+        combinations.AddRange(root.Objects("combinations").Select(s => new Placed<Combination>(CombinationReader.Read(s), s)));
+        if (!root.Has("techniques") && !root.Has("attacks") && !root.Has("reactions") && !root.Has("manners") && !root.Has("combinations"))
         {
-            root.Missing("techniques", "a list of techniques, attacks, reactions or manners");
+            root.Missing("techniques", "a list of techniques, attacks, reactions, manners or combinations");
         }
 
         root.Finish();
