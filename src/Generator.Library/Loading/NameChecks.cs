@@ -13,6 +13,7 @@ internal static class NameChecks
         Check(records.Attacks.Select(p => (p.Source, p.Record.BaseId, p.Record.Name, p.Record.Side, p.Record.Aliases)));
         Check(records.Reactions.Select(p => (p.Source, p.Record.Id, p.Record.Name, (Side?)null, p.Record.Aliases)));
         Check(records.Manners.Select(p => (p.Source, p.Record.Id, p.Record.Name, (Side?)null, p.Record.Aliases)));
+        Check(records.Styles.Select(p => (p.Source, p.Record.Id, p.Record.Name, (Side?)null, p.Record.Aliases)));
         Check(records.Combinations.Select(p => (p.Source, p.Record.Id, p.Record.Name, (Side?)null, p.Record.Aliases)));
     }
 

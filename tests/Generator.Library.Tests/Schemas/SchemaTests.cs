@@ -56,6 +56,11 @@ public class SchemaTests
         { "manners.json", "manners[0].families[0]", "\"finish\"" },
         { "manners.json", "manners[0].answered", "0.6" },
         { "manners.json", "manners[3].combinations", "1.1" },
+        { "styles.json", "styles[0].arc", "\"falling\"" },
+        { "styles.json", "styles[0].answered", "0.6" },
+        { "styles.json", "styles[0].pace.lingerCounts", "61" },
+        { "styles.json", "styles[0].pace", "{ \"linger\": 3 }" },
+        { "styles.json", "styles[0].attackers", "\"drunk\"" },
         { "combinations.json", "combinations[0].gap", "0.75" },
         { "combinations.json", "combinations[0].gap", "1.5" },
         { "combinations.json", "combinations[0].attacks", "[{ \"attack\": \"shove\" }]" },
@@ -103,6 +108,7 @@ public class SchemaTests
     [InlineData("reactions.json", "reactions", "id", "name", "posture", "load", "sell")]
     [InlineData("stances.json", "stances", "id", "name", "heightShare")]
     [InlineData("holds.json", "held", "posture", "load")]
+    [InlineData("styles.json", "styles", "id", "name", "note")]
     [InlineData("combinations.json", "combinations", "id", "name", "attacks", "gap", "note", "safety")]
     [InlineData("manners.json", "manners", "id", "name", "attacks", "families", "note")]
     [InlineData("holds.json", "grips", "line", "load", "heroLoad")]
