@@ -18,6 +18,9 @@ public sealed record Manner
     /// <summary>Of a hundred blows of the hero that they could answer those that they block, slip or catch, 0 to 50.</summary>
     public int AnsweredPercent { get; init; }
 
+    /// <summary>Of a hundred times that they come those that go on as a combination, 0 to 100; 0: they throw none.</summary>
+    public int CombinationPercent { get; init; }
+
     /// <summary>A draft gives it to attackers whose brief says none, in the order of the file.</summary>
     public bool Usual { get; init; }
 

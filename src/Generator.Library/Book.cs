@@ -40,6 +40,8 @@ public sealed class Book
         Settle = own.Settle.At(tempo);
         Holds = own.Holds;
         Manners = own.Manners;
+        Styles = own.Styles;
+        Combinations = [.. own.Combinations.Select(c => c with { Gap = tempo.Lasting(c.Gap, c.GapSeconds) })];
         Techniques = [.. own.Techniques.Select(t => tempo.Lasting(t.Length, t.FewestSeconds) is var length && length == t.Length ? t : t with { Length = length })];
         Attacks = [.. own.Attacks.Select(a => tempo.Lasting(a.Length, a.FewestSeconds) is var length && length == a.Length ? a : a with { Length = length })];
         Reactions = own.Reactions;
@@ -58,6 +60,12 @@ public sealed class Book
 
     /// <summary>How people fight.</summary>
     public IReadOnlyList<Manner> Manners { get; init; } = [];
+
+    /// <summary>Words for whole fights.</summary>
+    public IReadOnlyList<Style> Styles { get; init; } = [];
+
+    /// <summary>Attacks that go together.</summary>
+    public IReadOnlyList<Combination> Combinations { get; init; } = [];
 
     /// <summary>How people write of these records.</summary>
     public Notebook Notebook { get; init; } = Notebook.Empty;

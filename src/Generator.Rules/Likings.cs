@@ -1,6 +1,6 @@
 using Generator.Domain;
 using Generator.Library;
-using Generator.Library.Reading;
+using Generator.Library.Words;
 
 namespace Generator.Rules;
 
@@ -29,9 +29,9 @@ public sealed class Likings
         }
 
         HaveManner |= hero is not null;
-        avoidedTechnique = [.. book.Techniques.Select(t => brief.Avoid.Any(w => Means(w, t)))];
-        avoidedAttack = [.. book.Attacks.Select(k => brief.Avoid.Any(w => Means(w, k)))];
-        favoured = [.. brief.Favour.Select(w => (book.Techniques.Select(t => Means(w, t)).ToArray(), book.Attacks.Select(k => Means(w, k)).ToArray()))];
+        avoidedTechnique = [.. book.Techniques.Select(t => brief.Avoid.Any(w => WishWords.Means(w, t)))];
+        avoidedAttack = [.. book.Attacks.Select(k => brief.Avoid.Any(w => WishWords.Means(w, k)))];
+        favoured = [.. brief.Favour.Select(w => (book.Techniques.Select(t => WishWords.Means(w, t)).ToArray(), book.Attacks.Select(k => WishWords.Means(w, k)).ToArray()))];
     }
 
     /// <summary>Somebody has a manner.</summary>
@@ -39,12 +39,6 @@ public sealed class Likings
 
     /// <summary>How many things are favoured.</summary>
     public int Favours => favoured.Length;
-
-    /// <summary>One of the words of a brief means this technique: its id, with or without side, or its family.</summary>
-    public static bool Means(string word, Technique technique) => technique.GoesBy(word) || string.Equals(word, EnumWords.Of(technique.Family), StringComparison.Ordinal);
-
-    /// <summary>The same of an attack: its id or its kind.</summary>
-    public static bool Means(string word, Attack attack) => attack.GoesBy(word) || string.Equals(word, EnumWords.Of(attack.Kind), StringComparison.Ordinal);
 
     /// <summary>The technique is not in the hero's manner.</summary>
     public bool IsOffTechnique(int technique) => technique >= 0 && offTechnique[technique];

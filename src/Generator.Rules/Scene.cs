@@ -41,6 +41,7 @@ public sealed class Scene
         Able = new Ability(brief, book);
         Plan = ActPlan.Of(brief);
         Likings = new Likings(brief, book);
+        Combinations = new CombinationForms(brief, book, Able, Likings);
         judged = [.. Enum.GetValues<FightRule>().Select(r => brief.Judged?.Contains(r) ?? (brief.Acts is { Count: > 0 } || IsAskedFor(r)))];
         answered = [.. brief.Attackers.Select(a => Math.Max(brief.AnsweredPercent ?? UsuallyAnswered, book.MannerOf(a)?.AnsweredPercent ?? 0))];
         UsuallyAnsweredPercent = answered.Length == 0 ? 0 : (int)answered.Average();
@@ -155,6 +156,9 @@ public sealed class Scene
 
     /// <summary>Manners and wishes.</summary>
     public Likings Likings { get; }
+
+    /// <summary>Attacks that go together, and whose they are.</summary>
+    public CombinationForms Combinations { get; }
 
     /// <summary>Of a hundred blows that an attacker could block, slip or catch those that a draft lets them: what the brief says, or their manner where that is more.</summary>
     public int AnsweredPercent(int attacker) => answered[attacker];

@@ -69,7 +69,7 @@ public static class BriefReader
         };
         MarksReader.Check(marks, floor, brief.Cameras);
         WishReader.Check(root, brief);
-        brief = BossReader.Of(root, brief, cast, book);
+        brief = StyleWord.Of(root, BossReader.Of(root, brief, cast, book), book);
         root.Finish();
         return brief;
     }

@@ -22,7 +22,7 @@ public static class LibraryLoader
     private static readonly string[] RecordFiles =
     [
         "reactions.json", "attacks.json", "defences.json", "strikes.json", "kicks.json", "throws.json",
-        "locks.json", "escapes.json", "finishes.json", "setbacks.json", "pauses.json", "travels.json", "manners.json",
+        "locks.json", "escapes.json", "finishes.json", "setbacks.json", "pauses.json", "travels.json", "manners.json", "combinations.json", "styles.json",
     ];
 
     /// <summary>Names of all files that a library folder must hold.</summary>
@@ -99,6 +99,8 @@ public static class LibraryLoader
         NameChecks.Check(records);
         AttackChecks.Check(records);
         TechniqueChecks.Check(records);
+        CombinationReader.Check(records);
+        StyleReader.Check(records);
         foreach (var (technique, source) in records.Techniques)
         {
             TravelReader.Check(technique, settle, source);
@@ -113,7 +115,7 @@ public static class LibraryLoader
 
         return new Read<Book>(
             problems.IsEmpty
-                ? new Book($"{version}-{fingerprint.GetAwaiter().GetResult()}", stances, settle, records.Techniques.Select(p => p.Record), records.Attacks.Select(p => p.Record), records.Reactions.Select(p => p.Record)) { Holds = holds, Manners = [.. records.Manners.Select(p => p.Record)], Notebook = notebook }
+                ? new Book($"{version}-{fingerprint.GetAwaiter().GetResult()}", stances, settle, records.Techniques.Select(p => p.Record), records.Attacks.Select(p => p.Record), records.Reactions.Select(p => p.Record)) { Holds = holds, Manners = [.. records.Manners.Select(p => p.Record)], Combinations = [.. records.Combinations.Select(p => p.Record)], Styles = [.. records.Styles.Select(p => p.Record)], Notebook = notebook }
                 : null,
             problems);
     }

@@ -13,6 +13,8 @@ internal static class NameChecks
         Check(records.Attacks.Select(p => (p.Source, p.Record.BaseId, p.Record.Name, p.Record.Side, p.Record.Aliases)));
         Check(records.Reactions.Select(p => (p.Source, p.Record.Id, p.Record.Name, (Side?)null, p.Record.Aliases)));
         Check(records.Manners.Select(p => (p.Source, p.Record.Id, p.Record.Name, (Side?)null, p.Record.Aliases)));
+        Check(records.Styles.Select(p => (p.Source, p.Record.Id, p.Record.Name, (Side?)null, p.Record.Aliases)));
+        Check(records.Combinations.Select(p => (p.Source, p.Record.Id, p.Record.Name, (Side?)null, p.Record.Aliases)));
     }
 
     private static void Check(IEnumerable<(ObjectReader Source, string Id, string Name, Side? Side, IReadOnlyList<string> Aliases)> records)

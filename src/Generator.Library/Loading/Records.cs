@@ -6,10 +6,14 @@ namespace Generator.Library.Loading;
 /// <summary>Gathers the records of all files, in the order of files.</summary>
 internal sealed class Records
 {
+    private static readonly string[] Lists = ["techniques", "attacks", "reactions", "manners", "combinations", "styles"];
+
     private readonly List<Placed<Technique>> techniques = [];
     private readonly List<Placed<Attack>> attacks = [];
     private readonly List<Placed<Reaction>> reactions = [];
     private readonly List<Placed<Manner>> manners = [];
+    private readonly List<Placed<Combination>> combinations = [];
+    private readonly List<Placed<Style>> styles = [];
 
     public IReadOnlyList<Placed<Technique>> Techniques => techniques;
 
@@ -19,7 +23,11 @@ internal sealed class Records
 
     public IReadOnlyList<Placed<Manner>> Manners => manners;
 
-    /// <summary>Reads one file of records: any of techniques, attacks, reactions and manners, and the family of its techniques.</summary>
+    public IReadOnlyList<Placed<Combination>> Combinations => combinations;
+
+    public IReadOnlyList<Placed<Style>> Styles => styles;
+
+    /// <summary>Reads one file of records: any of techniques, attacks, reactions, manners, combinations and styles, and the family of its techniques.</summary>
     public void Read(ObjectReader root)
     {
         root.Allow("$schema");
@@ -28,9 +36,11 @@ internal sealed class Records
         attacks.AddRange(root.Objects("attacks").Select(s => new Placed<Attack>(AttackReader.Read(s), s)));
         reactions.AddRange(root.Objects("reactions").Select(s => new Placed<Reaction>(ReactionReader.Read(s), s)));
         manners.AddRange(root.Objects("manners").Select(s => new Placed<Manner>(MannerReader.Read(s), s)));
-        if (!root.Has("techniques") && !root.Has("attacks") && !root.Has("reactions") && !root.Has("manners"))
+        combinations.AddRange(root.Objects("combinations").Select(s => new Placed<Combination>(CombinationReader.Read(s), s)));
+        styles.AddRange(root.Objects("styles").Select(s => new Placed<Style>(StyleReader.Read(s), s)));
+        if (!Array.Exists(Lists, root.Has))
         {
-            root.Missing("techniques", "a list of techniques, attacks, reactions or manners");
+            root.Missing("techniques", "a list of techniques, attacks, reactions, manners, combinations or styles");
         }
 
         root.Finish();

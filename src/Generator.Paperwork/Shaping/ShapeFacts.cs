@@ -15,6 +15,12 @@ internal static class ShapeFacts
             : "too few contacts");
         yield return ("flurries, rests", $"{Words.Many(shape.Flurries.Count, "flurry").Replace("flurrys", "flurries", StringComparison.Ordinal)}, {Words.Many(Flurry.RestsIn(shape.Intervals), "rest")} of 2½ counts and more");
         yield return ("attacks", $"{Words.Number(shape.Attacks)}, {PerMinute(shape, shape.Attacks)} a minute; {Words.Number(shape.ForNothing.Unseen.Count)} from out of sight");
+        if (shape.Combinations.Count > 0)
+        {
+            yield return ("combinations", string.Join(", ", shape.Combinations.GroupBy(c => c.Attacker).OrderBy(g => g.Key).Select(g =>
+                $"{shape.Scene.Brief.Attackers[g.Key].Name}: {string.Join(" and ", g.Select(c => $"{c.Combination.Name} (move {Words.Number(c.First)})"))}")));
+        }
+
         yield return ("manners", $"attacker and kind of attack share {Bits(shape.Manners.Bits)} bits, shuffled {Bits(shape.Manners.Shuffled)} (z {Words.Number(Math.Round((decimal)shape.Manners.Score, 1))})");
         yield return ("levels", $"hits high {Words.Number(shape.Levels.High)}, middle {Words.Number(shape.Levels.Middle)}, low {Words.Number(shape.Levels.Low)}");
         yield return ("sides", $"hits with the left {Words.Number(shape.Levels.Left)}, the right {Words.Number(shape.Levels.Right)}");

@@ -23,6 +23,7 @@ public static class ShapeJson
         ["setbacks"] = new JArray(shape.Setbacks.Select(s => new JObject { ["move"] = s.Move, ["count"] = Count(s.Time), ["costCounts"] = Span(s.Cost), ["otherwise"] = s.Otherwise, ["beatenAt"] = s.Beaten })),
         ["outs"] = new JArray(shape.Outs.Select(o => new JObject { ["attacker"] = Name(shape, o.Attacker), ["move"] = o.Move, ["count"] = Count(o.Time), ["weight"] = o.Weight, ["runsOff"] = o.RunsOff })),
         ["manners"] = new JObject { ["bits"] = Rounded(shape.Manners.Bits), ["shuffled"] = Rounded(shape.Manners.Shuffled), ["spread"] = Rounded(shape.Manners.Spread) },
+        ["combinations"] = new JArray(shape.Combinations.Select(c => new JObject { ["attacker"] = Name(shape, c.Attacker), ["combination"] = c.Combination.Id, ["first"] = c.First, ["moves"] = c.Combination.Attacks.Count })),
         ["levels"] = new JObject { ["high"] = shape.Levels.High, ["middle"] = shape.Levels.Middle, ["low"] = shape.Levels.Low, ["left"] = shape.Levels.Left, ["right"] = shape.Levels.Right },
         ["floorAreas"] = new JObject { ["used"] = shape.Areas.Used, ["of"] = Areas.All },
         ["wear"] = new JArray(shape.Wears.Select(w => Of(shape, w))),

@@ -7,20 +7,21 @@ namespace Generator.Paperwork.Text;
 /// <summary>What the library holds, by family; sided records once.</summary>
 public static class LibraryList
 {
-    /// <summary>Words that name a part of the library: the families, then attack and reaction.</summary>
-    public static IReadOnlyList<string> Parts { get; } = [.. Enum.GetValues<Family>().Select(Words.Of), "attack", "reaction"];
+    /// <summary>Words that name a part of the library: the families, then attack, reaction and combination.</summary>
+    public static IReadOnlyList<string> Parts { get; } = [.. Enum.GetValues<Family>().Select(Words.Of), "attack", "reaction", "combination"];
 
     /// <summary>The list, or one part of it; null part is all.</summary>
     public static string Of(Book book, string? part) => Of(book, part, static _ => true, all: true);
 
-    /// <summary>The techniques that are taken, by family; attacks and reactions as well when <paramref name="all"/>.</summary>
+    /// <summary>The techniques that are taken, by family; attacks, reactions and combinations as well when <paramref name="all"/>.</summary>
     public static string Of(Book book, string? part, Func<Technique, bool> takes, bool all)
     {
         var text = Enum.GetValues<Family>()
             .Select(f => (Part: Words.Of(f), Rows: Rows(book.Techniques.Where(t => t.Family == f && takes(t)).Select(t => (t.BaseId, t.Name, t.Side, t.Aliases)))))
             .Append((Part: "attack", Rows: Rows(book.Attacks.Select(a => (a.BaseId, a.Name, a.Side, a.Aliases)))))
             .Append((Part: "reaction", Rows: Rows(book.Reactions.Select(r => (r.Id, r.Name, (Side?)null, r.Aliases)))))
-            .Where(p => all || p.Part is not ("attack" or "reaction"))
+            .Append((Part: "combination", Rows: Rows(book.Combinations.Select(c => (c.Id, c.Name, (Side?)null, c.Aliases)))))
+            .Where(p => all || p.Part is not ("attack" or "reaction" or "combination"))
             .Where(p => part is null || string.Equals(p.Part, part, StringComparison.Ordinal))
             .SelectMany(p => Part(p.Part, p.Rows));
         return string.Concat(text.Select(l => l + "\n"));

@@ -6,7 +6,7 @@ namespace Generator.Rules.Rules;
 
 /// <summary>
 /// What is done fits whoever does it, and the brief: a point for each attack out of the attacker's manner and each strike, kick, throw or lock out of the hero's; three points for each
-/// technique and attack that the brief avoids; two for each thing that it favours and that never comes.
+/// technique and attack that the brief avoids; two for each thing that it favours and that never comes, and for each attacker whose manner has combinations and who throws none.
 /// </summary>
 public sealed class Manner : Rule
 {
@@ -15,6 +15,9 @@ public sealed class Manner : Rule
 
     /// <summary>Points for what the brief favours and does not get.</summary>
     public const int Missing = 2;
+
+    /// <summary>Points for an attacker who should throw a combination and throws none.</summary>
+    public const int Single = 2;
 
     public override string Id => "manner";
 
@@ -55,12 +58,25 @@ public sealed class Manner : Rule
             Tell(scene, step, Avoided, $"The brief avoids {Words.Low(step.Attack!.Name)}.", "Choose another attack.", tally);
         }
 
-        return likings.Favours == 0 ? was : Seen(likings, was, technique, attack);
+        return Combined(scene, likings.Favours == 0 ? was : Seen(likings, was, technique, attack), step);
     }
 
     public override void Close(Scene scene, object? memory, FightState end, Tally tally)
     {
-        var seen = ((MannerMemory)memory!).Seen;
+        var (seen, combined) = (((MannerMemory)memory!).Seen, ((MannerMemory)memory).Combined);
+        for (var a = 0; a < scene.Cast && scene.Judges(FightRule.Manner); a++)
+        {
+            if (scene.Combinations.Wants(a) && (combined & (1 << a)) == 0 && tally.Count(Severity.Rough, Single))
+            {
+                var who = scene.Brief.Attackers[a].Name;
+                tally.Tell(AtEnd(end, Severity.Rough, who, $"{who} throws no combination, and the manner has them ({Words.Low(scene.Book.MannerOf(scene.Brief.Attackers[a])!.Name)}).") with
+                {
+                    Points = Single,
+                    Advice = $"Let {who} come again within a count where the hero has only blocked or slipped, such as with a {Words.Low(scene.Book.Combinations[scene.Combinations.Of(a)[0].Number].Name)}.",
+                });
+            }
+        }
+
         for (var f = 0; f < scene.Likings.Favours && scene.Judges(FightRule.Manner); f++)
         {
             if ((seen & (1UL << f)) == 0 && tally.Count(Severity.Rough, Missing))
@@ -82,7 +98,18 @@ public sealed class Manner : Rule
             seen |= likings.IsFavouredTechnique(f, technique) || likings.IsFavouredAttack(f, attack) ? 1UL << f : 0;
         }
 
-        return seen == was.Seen ? was : new MannerMemory(seen);
+        return seen == was.Seen ? was : was with { Seen = seen };
+    }
+
+    private static MannerMemory Combined(Scene scene, MannerMemory was, Step step)
+    {
+        if (!scene.Combinations.AreWanted)
+        {
+            return was;
+        }
+
+        var (run, combined) = (was.Run.After(step), was.Combined | (was.Run.EndedBy(scene.Combinations, step) is null ? 0 : 1 << step.Row.Attacker));
+        return combined == was.Combined && run == was.Run ? was : was with { Combined = combined, Run = run };
     }
 
     private void Tell(Scene scene, Step step, int points, string message, string advice, Tally tally) =>

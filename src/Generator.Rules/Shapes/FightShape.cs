@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Rules.Combining;
 using Generator.Rules.Replaying;
 
 namespace Generator.Rules.Shapes;
@@ -25,6 +26,7 @@ public sealed class FightShape
         Chain = Chain.Of(steps);
         Returns = Returns.Of(steps);
         Manners = Manners.Of(steps);
+        Combinations = ThrownCombination.Of(scene, steps);
         Areas = Areas.Of(scene, steps.Count > 0 ? steps[^1].After : Replay.Open(scene, []));
     }
 
@@ -65,6 +67,8 @@ public sealed class FightShape
     public Returns Returns { get; }
 
     public Manners Manners { get; }
+
+    public IReadOnlyList<ThrownCombination> Combinations { get; }
 
     public Areas Areas { get; }
 

@@ -15,6 +15,7 @@ internal static class MannerFigures
     /// out-of-manner: attacks out of the attacker's manner, and strikes, kicks, throws and locks out of the hero's.
     /// avoided: techniques and attacks that the brief avoids.
     /// missing: what it favours and never comes.
+    /// combinations: attackers whose manner has combinations and who throw none.
     /// told-apart: of a hundred attacks those thrown by whoever throws most of their kind: over all kinds, the sum of the greatest count of one attacker.
     /// The counts of attacker and kind go up move by move; the greatest of each kind is taken at the end.
     /// </summary>
@@ -31,6 +32,9 @@ internal static class MannerFigures
         var missing = scene.Brief.Favour.Where((_, f) => !shape.Steps.Any(s => likings.IsFavouredTechnique(f, s.Row.Technique) || likings.IsFavouredAttack(f, s.Row.Attack))).ToList();
         yield return Figure.Of(Rule, "missing", "what the brief favours and never comes", "things", scene.Brief.Favour.Count == 0 ? null : missing.Count, null, 0, () =>
             $"These never come: {string.Join(", ", missing)}.");
+        var single = Enumerable.Range(0, scene.Cast).Where(a => scene.Combinations.Wants(a) && shape.Combinations.All(c => c.Attacker != a)).ToList();
+        yield return Figure.Of(Rule, "combinations", "attackers whose manner has combinations and who throw none", "attackers", scene.Combinations.AreWanted ? single.Count : null, null, 0, () =>
+            $"{Words.Join([.. single.Select(a => Figures.Name(shape, a))], "and")} might come again within a count after an answer that only blocks or slips.");
         var enough = shape.Scene.Cast > 1 && shape.Attacks >= 2 * shape.Scene.Cast;
         yield return Figure.Of(Rule, "told-apart", "attacks whose thrower their kind tells", "%", enough ? 100 * shape.Manners.Told / shape.Attacks : null, 65, null, () => Lift(shape));
     }

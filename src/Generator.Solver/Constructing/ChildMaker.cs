@@ -1,5 +1,7 @@
 using Generator.Domain;
 using Generator.Rules;
+using Generator.Rules.Judging;
+using Generator.Rules.Memories;
 using Generator.Rules.Replaying;
 
 namespace Generator.Solver.Constructing;
@@ -7,6 +9,8 @@ namespace Generator.Solver.Constructing;
 /// <summary>Makes the child of a node from a move, or tells that a rule or the brief forbids it.</summary>
 internal sealed class ChildMaker(Scene scene, Aims aims)
 {
+    private static readonly int MannerAt = RuleBook.IndexOf("manner");
+
     /// <summary>What the moves tried are counted on.</summary>
     public Effort Effort { get; set; } = Effort.Unlimited;
 
@@ -54,7 +58,7 @@ internal sealed class ChildMaker(Scene scene, Aims aims)
             Thrown = node.Thrown + (step.Throws ? 1 : 0),
             Answered = node.Answered + (step is { Throws: true, IsAnswered: true } ? 1 : 0),
             Run = opens ? 1 : node.Run + 1,
-            Bare = node.Bare + (opens && node.Run == 1 ? 1 : 0),
+            Bare = node.Bare + (opens && node.Run == 1 && !GoesOn(node, row) ? 1 : 0),
             MomentsDone = done,
             Moment = moment,
             MomentMoves = moves,
@@ -62,6 +66,9 @@ internal sealed class ChildMaker(Scene scene, Aims aims)
         };
         return aims.MayGoOn(child) ? child : null;
     }
+
+    /// <summary>The attacker of the last move comes again in a combination: it was no bare parry.</summary>
+    private bool GoesOn(Node node, in Row row) => scene.Combinations.AreWanted && scene.Judges(FightRule.Manner) && ((MannerMemory)node.Score.MemoryOf(MannerAt)!).Run.Attacker == row.Attacker;
 
     private static int[] Counted(int[] exchanges, int attacker)
     {

@@ -11,7 +11,7 @@ namespace Generator.Solver.Constructing;
 /// <param name="guide">An older routine whose moves are tried first; null for none.</param>
 /// <param name="thorough">Tries everything, in a fixed order, instead of a sample.</param>
 /// <param name="fetching">How attackers are brought into sight for a hero moment that is coming; null for not at all.</param>
-internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bool thorough = false, Fetching? fetching = null)
+internal sealed partial class Expander(Ground ground, Dice dice, Guide? guide = null, bool thorough = false, Fetching? fetching = null)
 {
     /// <summary>Moves tried to go on with the attacker of the last one.</summary>
     private const int FollowUpTries = 12;
@@ -28,6 +28,9 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     /// <summary>Answers tried that may be out of manner or avoided, where there are others.</summary>
     private const int UnsuitingTries = 1;
 
+    /// <summary>Moves tried that begin a combination or go on with one.</summary>
+    private const int CombiningTries = 5;
+
     /// <summary>Moves tried of each kind that lead to a hero moment: with all of them beams took half as long again.</summary>
     private const int LeadTries = 40;
 
@@ -41,6 +44,7 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     private readonly Lingering lingering = new(ground.Scene);
     private readonly Bystanders bystanders = new(ground.Scene);
     private readonly Answering answering = new(ground.Scene, dice);
+    private readonly Combining combining = new(ground.Scene, ground.Repertoire, dice);
     private readonly WalkingRound walking = new(ground.Scene, new Bystanders(ground.Scene), dice, fetching);
     private readonly Timing timing = new(ground.Scene, thorough ? null : dice);
     private readonly ChildMaker maker = new(ground.Scene, ground.Aims);
@@ -54,28 +58,6 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
     public Effort Effort
     {
         set => maker.Effort = value;
-    }
-
-    /// <summary>Makes a child of a move as it stands; null when a rule or the brief forbids it.</summary>
-    public Node? AsWritten(Node node, in Row row)
-    {
-        if (maker.Child(node, node.State, [], row, Opens(node.State, row)) is not { } child)
-        {
-            return null;
-        }
-
-        child.Track = guide?.After(node, row);
-        return child;
-    }
-
-    /// <summary>Makes a child of a move, with whatever earlier lingers and entrances it needs; null when that does not help either.</summary>
-    /// <param name="node">Where the search stands.</param>
-    /// <param name="row">The move.</param>
-    /// <param name="isHasty">Nobody is put off for the sake of patience.</param>
-    public Node? Fitted(Node node, in Row row, bool isHasty = false)
-    {
-        var one = new List<Node>(1);
-        return Grow(node, row, one, isHasty) ? one[0] : null;
     }
 
     /// <summary>The soonest start at which a move fits, as far as feet, hands, turn and threat times say; −1 for none.</summary>
@@ -217,6 +199,11 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
             var soonest = Math.Max(least, node.Threats[a] - scene.Settle.ContactAfter.Value - time);
             if (soonest <= most && node.Threats[a] <= lingering.Latest(node, a))
             {
+                if (aimed == 0 && !thorough)
+                {
+                    Combine(node, a, soonest, most, children);
+                }
+
                 var suiting = aimed > 0 || thorough ? [] : menu.Suiting;
                 Some(node, a, suiting, soonest, most, openingTries, false, children);
                 Some(node, a, menu.Answers, soonest, most, aimed > 0 ? aimed : suiting.Length > 0 ? UnsuitingTries : openingTries, aimed > 0, children);
@@ -225,6 +212,17 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
                     Some(node, a, menu.Setbacks, soonest, most, aimed > 0 ? aimed : OtherTries, aimed > 0, children);
                 }
             }
+        }
+    }
+
+    /// <summary>Tries what begins a combination of the attacker's, or goes on with it soon enough.</summary>
+    private void Combine(Node node, int a, int soonest, int most, List<Node> children)
+    {
+        var (choices, latest) = combining.For(node, a, SetbacksWanted(node) && aims.BearsSetback(node, node.State.Time + soonest));
+        var last = latest == int.MaxValue ? most : Math.Min(most, latest - scene.Settle.ContactAfter.Value - node.State.Time);
+        if (last >= soonest)
+        {
+            Some(node, a, choices, soonest, last, CombiningTries, false, children);
         }
     }
 
@@ -298,97 +296,5 @@ internal sealed class Expander(Ground ground, Dice dice, Guide? guide = null, bo
 
         var row = new Row(start, a, from, cue, choice.Attack, choice.Technique, answering.ReactionOf(choice, a), 0);
         return Grow(node, row, children);
-    }
-
-    /// <summary>A technique without an attack before it finds its target within its reach.</summary>
-    public bool Reaches(FightState state, int technique, int a)
-    {
-        var (reach, distance) = (scene.TechniqueReach(technique, a), state.Attackers[a].Distance);
-        return distance >= reach.Least && distance <= reach.Most + (a == state.LastTarget ? state.Followed : 0);
-    }
-
-    /// <summary>Whoever must go out does so when it is time; a hero moment finishes whom it wants.</summary>
-    private bool MayFinish(Node node, int a, bool aimed)
-    {
-        if (!aims.MayOut[a])
-        {
-            return false;
-        }
-
-        var done = aims.OutsIn(node.State);
-        return thorough || aimed || (aims.MustOut[a] && done < aims.Outs && aims.Progress(node.State) >= aims.OutTimes[done] - 24);
-    }
-
-    private void NoTarget(Node node, Choice[] choices, List<Node> children)
-    {
-        if (node.IsOpening && node.First >= 0)
-        {
-            return;
-        }
-
-        foreach (var choice in choices)
-        {
-            var start = fitting.StartOf(node.State, -1, choice, 0, 0, longestGap, out _);
-            if (start >= 0)
-            {
-                Grow(node, new Row(start, -1, -1, Cue.None, -1, choice.Technique, -1, 0), children);
-            }
-        }
-    }
-
-    /// <summary>The same move with every reaction.</summary>
-    private bool Grow(Node node, in Row row, int[] reactions, List<Node> children)
-    {
-        var grown = reactions.Length == 0 && Grow(node, row, children);
-        foreach (var reaction in reactions)
-        {
-            grown |= Grow(node, row with { Reaction = reaction }, children);
-        }
-
-        return grown;
-    }
-
-    private static bool Opens(FightState state, in Row row) => row.Attacker >= 0 && (row.Attack >= 0 || row.Attacker != state.LastTarget);
-
-    /// <summary>Steps, lets the rules look, and keeps the child when nothing forbids it.</summary>
-    private bool Grow(Node node, in Row row, List<Node> children, bool isHasty = false)
-    {
-        var state = node.State;
-        LaterReturn[] returns = [];
-        var opens = Opens(state, row);
-        if (opens && node.Threats[row.Attacker] != int.MaxValue)
-        {
-            var contact = row.Start + scene.Settle.ContactAfter.Value;
-            var bearing = row.From < 0 ? state.Attackers[row.Attacker].Bearing : row.From;
-            var close = row.Attack < 0 ? 0 : bystanders.At(node, row.Attacker, row.Attack, bearing, row.Start);
-            if (close is null || lingering.ForOpening(node, row.Attacker, contact, Bears(node, row, contact), close.Value, out returns, isHasty) is not { } ready)
-            {
-                return false;
-            }
-
-            state = ready;
-        }
-
-        if (maker.Child(node, state, returns, row, opens) is not { } child)
-        {
-            return false;
-        }
-
-        child.Track = guide?.After(node, row);
-        children.Add(child);
-        return true;
-    }
-
-    /// <summary>The latest threat time that the move itself bears: an attack must not land before it, a ready target must still be ready.</summary>
-    private int Bears(Node node, in Row row, int contact)
-    {
-        if (row.Attack < 0)
-        {
-            var attacker = node.State.Attackers[row.Attacker];
-            return attacker.PostureAt(row.Start) == Posture.Ready ? row.Start + scene.WalkTime(row.Attacker, attacker.Distance) : node.Threats[row.Attacker];
-        }
-
-        var round = row.From < 0 ? 0 : new Bearing(node.State.Attackers[row.Attacker].Bearing).Apart(new Bearing(row.From));
-        return contact - (round * scene.Settle.WalkRoundPerHalfHour.Value);
     }
 }

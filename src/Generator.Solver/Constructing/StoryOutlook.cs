@@ -46,12 +46,35 @@ internal sealed class StoryOutlook(Aims aims)
             owed += 2 * share * (scene.Likings.Favours - System.Numerics.BitOperations.PopCount(((MannerMemory)node.Score.MemoryOf(MannerAt)!).Seen));
         }
 
+        if (scene.Combinations.AreWanted && scene.Judges(FightRule.Manner))
+        {
+            owed += Combinations((MannerMemory)node.Score.MemoryOf(MannerAt)!, share);
+        }
+
         return owed + (scene.Judges(FightRule.Echo) ? Echo((EchoMemory)node.Score.MemoryOf(EchoAt)!, share) : 0) + Answers(node);
     }
 
     /// <summary>What got through and has not been beaten yet, and times that a signature lacks.</summary>
     private double Echo(EchoMemory so, double share) =>
         (so.Hit.Count > 0 && !so.IsBeaten ? 0.5 + (1.5 * share) : 0) + (scene.Brief.Signature is null ? 0 : 2 * share * Math.Max(0, 2 - so.Returns));
+
+    /// <summary>Attackers who should throw a combination and have thrown none: a part of it where they are in the middle of one.</summary>
+    private double Combinations(MannerMemory so, double share)
+    {
+        var owed = 0.0;
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            if (scene.Combinations.Wants(a) && (so.Combined & (1 << a)) == 0)
+            {
+                owed += (Single * share) + (so.Run.Attacker == a ? 0 : Begun);
+            }
+        }
+
+        return owed;
+    }
+
+    /// <summary>What a combination that is missing will cost at the end, and what one that has begun is worth by itself.</summary>
+    private const double Single = 2, Begun = 0.8;
 
     private static RhythmMemory Rhythm(Node node) => (RhythmMemory)node.Score.MemoryOf(RhythmAt)!;
 

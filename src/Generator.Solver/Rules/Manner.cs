@@ -5,11 +5,12 @@ using Google.OrTools.Sat;
 
 namespace Generator.Solver.Rules;
 
-/// <summary>Charges for what is out of manner (1), for what the brief avoids (3) and, at the end, for what it favours and never comes (2).</summary>
+/// <summary>Charges for what is out of manner (1), for what the brief avoids (3) and, at the end, for what it favours and never comes (2) and for who should throw a combination and throws none (2).</summary>
 public sealed class Manner : RuleModule
 {
     private const int Avoided = 3;
     private const int Missing = 2;
+    private const int Single = 2;
 
     public override string Id => "manner";
 
@@ -36,6 +37,19 @@ public sealed class Manner : RuleModule
         if (model.Options.Ends)
         {
             Favours(model);
+            Combining(model);
+        }
+    }
+
+    private void Combining(MoveModel model)
+    {
+        var was = model.Options.Memory?.MemoryOf(Id) as MannerMemory ?? MannerMemory.None;
+        for (var a = 0; a < model.Cast; a++)
+        {
+            if (model.Scene.Combinations.Wants(a) && (was.Combined & (1 << a)) == 0)
+            {
+                model.Charge(Id, (1 - (LinearExpr)model.Cp.Or($"combines[{a}]", [.. Combinations.Of(model, a, was.Run)])) * Single);
+            }
         }
     }
 

@@ -12,7 +12,7 @@ public class LibraryCommandTests
         using var rig = new Rig();
         var listed = rig.Run("library", "list").Out.Split('\n').Where(l => l.Length > 2 && l[0] == ' ' && l[2] != ' ').Select(l => l[2..].Split(' ')[0]).ToList();
         var book = LibraryLoader.LoadBundled().Value!;
-        var known = book.Techniques.Select(t => t.BaseId).Concat(book.Attacks.Select(a => a.BaseId)).Distinct(StringComparer.Ordinal).Concat(book.Reactions.Select(r => r.Id));
+        var known = book.Techniques.Select(t => t.BaseId).Concat(book.Attacks.Select(a => a.BaseId)).Distinct(StringComparer.Ordinal).Concat(book.Reactions.Select(r => r.Id)).Concat(book.Combinations.Select(c => c.Id));
         Assert.Equal(known.Order(StringComparer.Ordinal), listed.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
     }
 

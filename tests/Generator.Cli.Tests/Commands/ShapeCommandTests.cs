@@ -24,7 +24,7 @@ public class ShapeCommandTests
         using var rig = new Rig { Input = Samples.CleanCsv };
         var shape = JObject.Parse(rig.Run("shape", "-", "--json").Out);
         Assert.Equal(
-            ["counts", "seconds", "figures", "intensity", "contacts", "exchanges", "gaps", "flurries", "onTop", "setbacks", "outs", "manners", "levels", "floorAreas", "wear"],
+            ["counts", "seconds", "figures", "intensity", "contacts", "exchanges", "gaps", "flurries", "onTop", "setbacks", "outs", "manners", "combinations", "levels", "floorAreas", "wear"],
             shape.Properties().Select(p => p.Name));
         Assert.Equal(1, (int)shape["wear"]![1]!["attacks"]!);
     }

@@ -30,6 +30,10 @@ public class GuideTests
     }
 
     [Fact]
+    public void Every_style_and_every_manner_stands_in_the_guide() =>
+        Assert.All(Library.Styles.Select(s => s.Id).Concat(Library.Manners.Select(m => m.Id)), id => Assert.Contains($"`{id}`", Guide.Find("brief")!, StringComparison.Ordinal));
+
+    [Fact]
     public void Every_field_of_a_routine_stands_in_its_table()
     {
         var example = JObject.Parse(Example("routine", "routine"));

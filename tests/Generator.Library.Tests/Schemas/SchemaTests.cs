@@ -55,6 +55,17 @@ public class SchemaTests
         { "manners.json", "manners[0].attacks[0]", "\"bite\"" },
         { "manners.json", "manners[0].families[0]", "\"finish\"" },
         { "manners.json", "manners[0].answered", "0.6" },
+        { "manners.json", "manners[3].combinations", "1.1" },
+        { "styles.json", "styles[0].arc", "\"falling\"" },
+        { "styles.json", "styles[0].answered", "0.6" },
+        { "styles.json", "styles[0].pace.lingerCounts", "61" },
+        { "styles.json", "styles[0].pace", "{ \"linger\": 3 }" },
+        { "styles.json", "styles[0].attackers", "\"drunk\"" },
+        { "combinations.json", "combinations[0].gap", "0.75" },
+        { "combinations.json", "combinations[0].gap", "1.5" },
+        { "combinations.json", "combinations[0].attacks", "[{ \"attack\": \"shove\" }]" },
+        { "combinations.json", "combinations[0].attacks[0].side", "\"front\"" },
+        { "combinations.json", "combinations[0].attacks[0]", "\"jab\"" },
         { "settle.json", "turnByGap[0]", "13" },
         { "settle.json", "reactionSeconds", "\"short\"" },
         { "settle.json", "version", "\"new\"" },
@@ -97,6 +108,8 @@ public class SchemaTests
     [InlineData("reactions.json", "reactions", "id", "name", "posture", "load", "sell")]
     [InlineData("stances.json", "stances", "id", "name", "heightShare")]
     [InlineData("holds.json", "held", "posture", "load")]
+    [InlineData("styles.json", "styles", "id", "name", "note")]
+    [InlineData("combinations.json", "combinations", "id", "name", "attacks", "gap", "note", "safety")]
     [InlineData("manners.json", "manners", "id", "name", "attacks", "families", "note")]
     [InlineData("holds.json", "grips", "line", "load", "heroLoad")]
     public async Task A_field_too_few_is_refused_by_both(string file, string list, params string[] fields)

@@ -15,7 +15,7 @@ public sealed class FightRulesTests
         var judged = new Dictionary<string, int>(StringComparer.Ordinal);
         for (var seed = 1; seed <= 600; seed++)
         {
-            string?[] manners = [null, "brawler", "kicker", "wrestler"];
+            string?[] manners = [null, "brawler", "kicker", "boxer"];
             var fight = RandomFight.Of(seed).With(b => b with
             {
                 Hero = b.Hero with { Manner = manners[seed % 4] },
@@ -44,7 +44,7 @@ public sealed class FightRulesTests
             }
 
             Equal("thinning", ((off["first-out"] + 9) / 10) + off["lacking-moves"] + off["blows"]);
-            Equal("manner", off["out-of-manner"] + (3 * off["avoided"]) + (2 * off["missing"]));
+            Equal("manner", off["out-of-manner"] + (3 * off["avoided"]) + (2 * off["missing"]) + (2 * off["combinations"]));
             Equal("momentum", off["same-limb"] + off["wound-up"]);
             Equal("echo", (2 * off["beaten-later"]) + (fight.Brief.Signature is null ? 0 : EchoOf(off, shape)));
             Equal("purpose", (2 * off["idle-holds"]) + off["punch-bags"] + off["unseen"]);

@@ -39,6 +39,27 @@ public sealed class MannerTests
     public void What_is_favoured_and_never_comes_costs_two() =>
         Judge(Bruno + " ; cross-right {head-back} ; " + Wanda, b => b with { Favour = ["cross", "hip-throw", "punch", "kick"] }).Finds(2, 0).Costs(4).Says("hip throw, and it never comes");
 
+    private static Found Boxer(string moves) =>
+        Verify.Rule("manner").Given(Fight.Of("left-lead Bruno@12/250 Wanda@2/250", moves).WithAttacker(0, a => a with { Manner = "boxer" }));
+
+    /// <summary>Jab and cross a count apart by contact, the first only slipped.</summary>
+    [Theory]
+    [Passes("manner")]
+    [InlineData("Bruno: jab-left > outside-block-right {comes-again} ; Bruno: cross-right > slip-left {comes-again}")]
+    [InlineData("Bruno: jab-left > takes-face-hit {presses-on} ; Bruno: cross-right > slip-left {comes-again}")]
+    [InlineData("Bruno: jab-left > outside-block-right {comes-again} ; Bruno: cross-right > takes-face-hit {presses-on}")]
+    [InlineData("Bruno: jab-right > outside-block-left {comes-again} ; Bruno: cross-left > slip-right {comes-again} ; Bruno: +6 uppercut-right > inside-parry-left {limb-swept-in}")]
+    public void A_boxer_throws_a_combination(string moves) => Boxer(moves).FindsNothing();
+
+    [Theory]
+    [Fails("manner")]
+    [InlineData("Bruno: jab-left > outside-block-right {comes-again} ; Bruno: +1 cross-right > slip-left {comes-again}")]
+    [InlineData("Bruno: jab-left > outside-block-right {limb-stopped} ; Bruno: cross-right > slip-left {comes-again}")]
+    [InlineData("Bruno: jab-left > outside-block-right {comes-again} ; Bruno: cross-left > slip-right {comes-again}")]
+    [InlineData("Bruno: jab-left > outside-block-right {comes-again} ; Wanda: cross-right > slip-left {comes-again}")]
+    [InlineData("Bruno: cross-right > slip-left {comes-again}")]
+    public void A_boxer_who_throws_none_costs_two(string moves) => Boxer(moves).Finds(1, 0).Costs(2).Says("Bruno throws no combination");
+
     [Fact]
     public void Nobody_without_a_manner_is_out_of_it() =>
         Verify.Rule("manner").Given(Fight.Of("left-lead Bruno@12/250", "Bruno: front-kick-right > parry-down-left {limb-swept-in}").With(b => b with { Judged = [FightRule.Manner] })).FindsNothing();

@@ -25,7 +25,8 @@ internal sealed class TinyWorld
     /// <param name="seconds">With a reaction that bumps into a second attacker, a technique that takes two, and two or three attackers close together.</param>
     /// <param name="beside">The second attacker stands half an hour round and a metre farther out, so that the first falls in their way.</param>
     /// <param name="holds">One attacker is held, or holds the hero, while another is fought, and somebody has a limit that this may be against: three moves by two attackers opposite one another.</param>
-    public TinyWorld(int seed, bool seconds = false, bool beside = false, HoldTable? holds = null)
+    /// <param name="combines">Whoever swings may swing or grab again at once, as combinations of the library have it, and should: three moves by one or two attackers.</param>
+    public TinyWorld(int seed, bool seconds = false, bool beside = false, HoldTable? holds = null, bool combines = false)
     {
         dice = new Random(seed);
         injuries = new Random(~seed);
@@ -37,8 +38,10 @@ internal sealed class TinyWorld
         Book = holds is null
             ? new Book("tiny", Stances(), new Settle(), Techniques(), Attacks(), Reactions()) { Manners = Manners }
             : new Book("tiny", Stances(), new Settle(), Holding(holds), Attacks(), Reactions()) { Holds = holds, Manners = Manners };
-        (Rows, MostGap) = holds is null ? (Rows, MostGap) : (3, 0);
+        Book = combines ? new Book("tiny", Stances(), new Settle(), Again(), Attacks(), Reactions()) { Manners = Manners, Combinations = Combinations } : Book;
+        (Rows, MostGap) = combines ? (3, 1) : holds is null ? (Rows, MostGap) : (3, 0);
         Brief = Liking(seed, holds is null ? DrawBrief() : Opposite(DrawBrief()), !seconds && holds is null && !beside);
+        Brief = combines ? Combine(seed, Brief) : Brief;
         Brief = beside ? Brief with { Attackers = [.. Brief.Attackers.Select((a, i) => a with { Bearing = new Bearing(i), Distance = new Centimetres(150 + (110 * i)) })] } : Brief;
         Placements = [.. Brief.Attackers.Select(a => new Placement(a.Bearing!.Value, a.Distance!.Value, a.Entrance!.Value))];
         Scene = new Scene(Brief, Book);
@@ -168,6 +171,44 @@ internal sealed class TinyWorld
         ];
     }
 
+    /// <summary>Answers that leave an attacker ready as often as not, the second too slow for what must come at once.</summary>
+    private IEnumerable<Technique> Again()
+    {
+        var (round, wrist) = (LineSet.Of([new AttackLine(LineKind.HighRound, LineSide.Left)]), LineSet.Of([new AttackLine(LineKind.GrabWrist, LineSide.Left)]));
+        return
+        [
+            Easy("block", Family.Defence, "again", "stopped") with { Answers = round, LeftNeed = HandNeed.Any },
+            Easy("slow", Family.Defence, "again") with { Answers = round, LeftNeed = HandNeed.Any, Length = new HalfCounts(3) },
+            Easy("strike", Family.Strike, "folds") with { Needs = PostureSet.Of(Posture.OffBalance, Posture.Ready), LeftNeed = HandNeed.Any },
+            Easy("escape", Family.Escape, "stopped") with { Answers = wrist, LeftNeed = HandNeed.Held, LeftEnd = HandEnd.Guard },
+        ];
+    }
+
+    private static Brief Combine(int seed, Brief brief)
+    {
+        var mixed = new Random(seed ^ 0x1357);
+        return brief with
+        {
+            Length = new Length(null, 3, 1),
+            Moments = [],
+            Ending = null,
+            Setbacks = null,
+            Pauses = null,
+            Judged = [FightRule.Manner],
+            Attackers = [.. brief.Attackers.Take(1 + mixed.Next(2)).Select(a => a with { Manner = mixed.Next(4) == 0 ? "swinger" : "combiner", Entrance = HalfCounts.Zero })],
+        };
+    }
+
+    private static readonly IReadOnlyList<Combination> Combinations =
+    [
+        Combined("twice", 2, "swing", "swing"),
+        Combined("thrice", 3, "swing", "swing", "swing"),
+        Combined("reach", 3, "swing", "grab"),
+    ];
+
+    private static Combination Combined(string id, int gap, params string[] attacks) =>
+        new() { Id = id, Name = id, Attacks = [.. attacks.Select(a => new CombinationPart(a, null))], Gap = new HalfCounts(gap), GapSeconds = 0.3m * gap };
+
     private Technique Easy(string id, Family family, params string[] reactions) => Technique(id, family, reactions) with
     {
         Starts = StanceSet.Of(Enum.GetValues<Stance>()),
@@ -231,6 +272,7 @@ internal sealed class TinyWorld
         yield return Reaction("sent", Posture.OffBalance, 1.2m, 1.5m) with { Back = new Centimetres(One(80, 150)), Round = One(0, 2, 12) };
         yield return Reaction("falls", Posture.OnBack, 1.8m, 3.3m) with { Fall = FallClass.Back, Back = new Centimetres(60), Surface = SurfaceNeed.Mat };
         yield return Reaction("parries", Posture.Ready, 0m, answers.Next(2) == 0 ? 0m : 0.6m) with { AnswersBlow = true, Back = new Centimetres(25 * answers.Next(2)) };
+        yield return Reaction("again", Posture.Ready, 0m, 0m);
         yield return Reaction("held", Posture.HeldArm, null, null);
         yield return Reaction("shakes", null, null, null);
         yield return Reaction("grips", Posture.Gripping, null, null);
@@ -262,6 +304,7 @@ internal sealed class TinyWorld
     private static readonly IReadOnlyList<Manner> Manners =
     [
         new() { Id = "swinger", Name = "Swinger", Attacks = [AttackKind.Swing], Families = [Family.Strike] },
+        new() { Id = "combiner", Name = "Combiner", Attacks = [AttackKind.Swing, AttackKind.Grab], Families = [Family.Strike], CombinationPercent = 50 },
         new() { Id = "holder", Name = "Holder", Attacks = [AttackKind.Grab], Families = [Family.Throw, Family.Lock] },
     ];
 

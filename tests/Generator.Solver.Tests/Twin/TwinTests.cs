@@ -1,5 +1,6 @@
 using System.Globalization;
 using Generator.Domain;
+using Generator.Rules.Combining;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 using Generator.Solver.Engine;
@@ -17,6 +18,9 @@ public sealed class TwinTests(ITestOutputHelper output)
     private const int MostRoutines = 16;
 
     private const int EnoughInfeasible = 60;
+
+    /// <summary>The same where a few worlds do.</summary>
+    private const int MostCombining = 90;
 
     /// <param name="inOneTable">The plain way, by which benchmarks compare, says the same.</param>
     [Theory]
@@ -125,6 +129,36 @@ public sealed class TwinTests(ITestOutputHelper output)
         output.WriteLine($"{feasible} feasible, {infeasible} infeasible; {bumped} routines bump into somebody, {taken} take two, {chosen} with a choice of second ones");
         Assert.True(feasible >= 20 && infeasible >= 20, $"{feasible} feasible, {infeasible} infeasible");
         Assert.True(bumped >= 150 && taken >= 15 && chosen >= 60, $"{bumped} bump into somebody, {taken} take two, {chosen} with a choice");
+    }
+
+    /// <summary>The same where an attacker should come again at once: which routines have a combination, of two or three attacks, is the same to both.</summary>
+    [Fact]
+    public void Combinations_agree()
+    {
+        var (with, without, costs) = (0, 0, new HashSet<int>());
+        for (var seed = 1; seed <= 60 && (with < 6 || without < 30); seed++)
+        {
+            var world = new TinyWorld(seed, combines: true);
+            var clean = world.Scene.Combinations.AreWanted ? Exhaustive.Clean(world) : [];
+            if (clean.Count is 0 or > MostCombining)
+            {
+                continue;
+            }
+
+            var solved = Solved.AllOf(Solved.Model(world), clean.Count + 5);
+            Assert.True(clean.Keys.ToHashSet(StringComparer.Ordinal).SetEquals(solved.Keys), $"seed {seed}: only enumerated: {string.Join(" | ", clean.Keys.Except(solved.Keys))}; only solved: {string.Join(" | ", solved.Keys.Except(clean.Keys))}");
+            Assert.All(solved, s => Assert.Equal(clean[s.Key], s.Value));
+            foreach (var routine in Exhaustive.Routines(world).Where(r => Audit.Of(world.Scene, r).IsClean))
+            {
+                var thrown = ThrownCombination.Of(world.Scene, Replay.Of(world.Scene, routine));
+                (with, without) = thrown.Count > 0 ? (with + 1, without) : (with, without + 1);
+                costs.UnionWith(thrown.Select(t => t.Combination.Attacks.Count));
+            }
+        }
+
+        output.WriteLine($"{with} routines with a combination, {without} without, of {string.Join(", ", costs)} attacks");
+        Assert.True(with >= 6 && without >= 30, $"{with} with a combination, {without} without");
+        Assert.Equal([2, 3], costs.Order());
     }
 
     /// <summary>

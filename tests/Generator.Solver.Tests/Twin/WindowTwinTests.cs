@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Rules;
+using Generator.Rules.Combining;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 using Generator.Solver.Engine;
@@ -112,6 +113,38 @@ public sealed class WindowTwinTests(ITestOutputHelper output)
 
         output.WriteLine($"{compared} windows, costs {string.Join(", ", costs.Order())}");
         Assert.True(compared >= 15 && costs.Count >= 2, $"{compared} windows, costs {string.Join(", ", costs.Order())}");
+    }
+
+    /// <summary>A combination counts though the cut goes through it, and does not where a window begins too late or with somebody else.</summary>
+    [Fact]
+    public void Combinations_are_seen_across_the_cut()
+    {
+        var boxer = new Brief { Length = new Length(32, null, 4), Attackers = [new AttackerPart { Name = "Bruno", Skill = Skill.Stunt, Manner = "boxer" }], Judged = [FightRule.Manner] };
+        var (compared, costs) = (0, new HashSet<int>());
+        for (var seed = 1; seed <= 4; seed++)
+        {
+            var routine = Drafts.Rounds(boxer, seed, 1).Routine!;
+            var scene = new Scene(routine.Brief, Drafts.Book);
+            var rows = routine.Moves.Select(m => Row.Of(m, scene)).ToList();
+            var first = Assert.Single(ThrownCombination.Of(scene, Replay.Of(scene, routine)).Take(1)).First - 1;
+            foreach (var cut in new[] { first - 1, first, first + 1, first + 2 }.Where(c => c > 0 && c + Rows <= rows.Count))
+            {
+                var draft = Draft.Of(scene, routine.Placements, rows[..cut]);
+                foreach (var late in new[] { 0, 1, 2 })
+                {
+                    var window = rows.GetRange(cut, Rows).Select(r => r with { Start = r.Start + late }).ToList();
+                    var (answer, points) = Solved(scene, draft, window, ends: true, only: "manner");
+                    Assert.Equal(CpAnswer.Optimal, answer);
+                    var cost = Judged(scene, draft, window, ends: true).Costs.Single(c => c.Rule == "manner").Cost;
+                    Assert.True(cost == points.GetValueOrDefault("manner"), $"seed {seed}, cut before move {cut + 1}, {late} later: {cost} in the audit, {points.GetValueOrDefault("manner")} in the model");
+                    compared++;
+                    costs.Add(cost);
+                }
+            }
+        }
+
+        output.WriteLine($"{compared} windows, costs {string.Join(", ", costs.Order())}");
+        Assert.True(compared >= 20 && costs.Count >= 2, $"{compared} windows, costs {string.Join(", ", costs.Order())}");
     }
 
     /// <summary>Four attackers, setbacks, pauses, an arc and a wish for the share of the first.</summary>
