@@ -39,6 +39,7 @@ public sealed class Book
         Stances = own.Stances.At(tempo, own.Settle);
         Settle = own.Settle.At(tempo);
         Holds = own.Holds;
+        Things = own.Things;
         Manners = own.Manners;
         Techniques = [.. own.Techniques.Select(t => tempo.Lasting(t.Length, t.FewestSeconds) is var length && length == t.Length ? t : t with { Length = length })];
         Attacks = [.. own.Attacks.Select(a => tempo.Lasting(a.Length, a.FewestSeconds) is var length && length == a.Length ? a : a with { Length = length })];
@@ -55,6 +56,9 @@ public sealed class Book
 
     /// <summary>What holds and grips ask while they last.</summary>
     public HoldTable Holds { get; init; } = HoldTable.Empty;
+
+    /// <summary>Kinds of things that stand on a floor, and what may be done with them.</summary>
+    public ThingTable Things { get; init; } = ThingTable.Empty;
 
     /// <summary>How people fight.</summary>
     public IReadOnlyList<Manner> Manners { get; init; } = [];
