@@ -7,7 +7,7 @@ namespace Generator.Rules.Tests.Rules;
 /// <summary>The mark lies in the middle of 12 by 12 m, at 600, 600; a thing is so many centimetres from it.</summary>
 public sealed class ThingTests
 {
-    private const string Drive = "swing-right > outside-block-left {limb-stopped} ; +1 wall-drive {back-to-wall}";
+    private const string Drive = "swing-right > outside-block-left {limb-stopped} ; +1 wall-drive {hits-wall}";
 
     private static Fight At(string start, string moves, params Obstacle[] things) =>
         Fight.Of(start, moves).With(b => b with { Floor = b.Floor with { Obstacles = things } });

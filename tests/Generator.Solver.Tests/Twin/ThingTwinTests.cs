@@ -20,9 +20,9 @@ public sealed class ThingTwinTests
 
     /// <summary>Kind, x, y, width and depth of each thing on 12 by 12 m with the mark in the middle; cast and moves as elsewhere.</summary>
     [Theory]
-    [InlineData(true, Wall, "Bruno@12/250", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - wall-drive back-to-wall")]
-    [InlineData(false, "wall 400 900 400 20", "Bruno@12/250", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - wall-drive back-to-wall")]
-    [InlineData(false, Wall, "Bruno@6/250", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - wall-drive back-to-wall")]
+    [InlineData(true, Wall, "Bruno@12/250", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - wall-drive hits-wall")]
+    [InlineData(false, "wall 400 900 400 20", "Bruno@12/250", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - wall-drive hits-wall")]
+    [InlineData(false, Wall, "Bruno@6/250", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - wall-drive hits-wall")]
     [InlineData(true, "wall 400 848 400 20", "Bruno@12/250", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - wall-drive slides-down-wall")]
     [InlineData(false, "wall 400 850 400 20", "Bruno@12/250", "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - wall-drive slides-down-wall")]
     [InlineData(true, "wall 500 500 200 20", "Bruno@12/250", "8 Bruno jab-right cornered presses-on")]
