@@ -70,6 +70,9 @@ public sealed record Attack
 
     public string Safety { get; init; } = string.Empty;
 
+    /// <summary>The thing that it needs on the floor; null for none.</summary>
+    public ThingNeed? Uses { get; init; }
+
     public bool IsGrab => Line.IsGrab;
 
     /// <summary>What it is to an audience.</summary>

@@ -48,6 +48,9 @@ public sealed record Reaction
     /// <summary>The attacker blocks, slips or catches the blow: it is thrown and does not hit, and gives them no cause to stay away.</summary>
     public bool AnswersBlow { get; init; }
 
+    /// <summary>The thing that it needs on the floor; null for none.</summary>
+    public ThingNeed? Uses { get; init; }
+
     public string Risk { get; init; } = string.Empty;
 
     /// <summary>How the performer sells it.</summary>

@@ -121,6 +121,9 @@ public sealed record Technique
     /// <summary>What makes it a travel move; null for a technique that ends on the mark on which it began.</summary>
     public Travel? Travel { get; init; }
 
+    /// <summary>The thing that it needs on the floor; null for none.</summary>
+    public ThingNeed? Uses { get; init; }
+
     /// <summary>A pause that is a beat of the story.</summary>
     public bool IsStoryPause => Family == Family.Pause && !Recovery && Travel is null;
 

@@ -39,6 +39,7 @@ public sealed class Book
         Stances = own.Stances.At(tempo, own.Settle);
         Settle = own.Settle.At(tempo);
         Holds = own.Holds;
+        Things = own.Things;
         Manners = own.Manners;
         Styles = own.Styles;
         Combinations = [.. own.Combinations.Select(c => c with { Gap = tempo.Lasting(c.Gap, c.GapSeconds) })];
@@ -57,6 +58,9 @@ public sealed class Book
 
     /// <summary>What holds and grips ask while they last.</summary>
     public HoldTable Holds { get; init; } = HoldTable.Empty;
+
+    /// <summary>Kinds of things that stand on a floor, and what may be done with them.</summary>
+    public ThingTable Things { get; init; } = ThingTable.Empty;
 
     /// <summary>How people fight.</summary>
     public IReadOnlyList<Manner> Manners { get; init; } = [];

@@ -16,7 +16,7 @@ public sealed class Ability
     private readonly string?[,] attack;
     private readonly string?[,] reaction;
 
-    public Ability(Brief brief, Book book)
+    public Ability(Brief brief, Book book, FloorThings things)
     {
         var cast = brief.Attackers.Count;
         Meanwhile = new Meanwhile(brief, book);
@@ -30,7 +30,7 @@ public sealed class Ability
         }
 
         allowed = [.. Stances.Select(from => StanceSet.Of([.. Stances.Where(to => WhyNotStance(from, to) is null)]))];
-        technique = [.. book.Techniques.Select(t => Technique(t, brief, book))];
+        technique = [.. book.Techniques.Select(t => Technique(t, brief, book) ?? things.WhyNot(t.Uses, t.Name))];
         techniqueOn = new string?[book.Techniques.Count, cast];
         attack = new string?[book.Attacks.Count, cast];
         reaction = new string?[book.Reactions.Count, cast];
@@ -44,12 +44,12 @@ public sealed class Ability
 
             for (var k = 0; k < book.Attacks.Count; k++)
             {
-                attack[k, a] = Asked(book.Attacks[k].Name, book.Attacks[k].Demands, book.Attacks[k].Load, person, book.Settle);
+                attack[k, a] = Asked(book.Attacks[k].Name, book.Attacks[k].Demands, book.Attacks[k].Load, person, book.Settle) ?? things.WhyNot(book.Attacks[k].Uses, book.Attacks[k].Name);
             }
 
             for (var r = 0; r < book.Reactions.Count; r++)
             {
-                reaction[r, a] = Reaction(book.Reactions[r], person, brief.Floor.Surface, book.Settle);
+                reaction[r, a] = Reaction(book.Reactions[r], person, brief.Floor.Surface, book.Settle) ?? things.WhyNot(book.Reactions[r].Uses, book.Reactions[r].Name);
             }
         }
     }

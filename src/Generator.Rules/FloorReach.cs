@@ -95,9 +95,12 @@ public sealed class FloorReach
     /// <summary>
     /// What stands between two places, so that nobody can walk straight from one to the other; null for nothing. All clearance is kept, or as much as the nearer of the two has.
     /// </summary>
-    public string? Between(Place from, Place to)
+    /// <param name="from">One place.</param>
+    /// <param name="to">The other.</param>
+    /// <param name="over">A thing that is gone over; null for none.</param>
+    public string? Between(Place from, Place to, Obstacle? over = null)
     {
-        foreach (var obstacle in floor.Obstacles)
+        foreach (var obstacle in floor.Obstacles.Where(o => o != over))
         {
             var margin = Math.Min(clearance, Math.Min(Away(obstacle, from), Away(obstacle, to))) - 1e-6;
             if (Crosses(obstacle, margin, from, to))
@@ -169,7 +172,7 @@ public sealed class FloorReach
         return enter <= leave && leave >= 0 ? Math.Max(0, enter) : double.MaxValue;
     }
 
-    private static (double Enter, double Leave) Slab(double step, double low, double high)
+    internal static (double Enter, double Leave) Slab(double step, double low, double high)
     {
         if (Math.Abs(step) < 1e-9)
         {

@@ -38,7 +38,8 @@ public sealed class Scene
         Floor = new FloorReach(brief.Floor, book.Settle, brief.Cameras);
         Entries = new Entries(brief.Floor, Floor, book.Settle);
         Marks = brief.Travels ? new Marks(brief, book.Settle, Floor) : Marks.One(Floor);
-        Able = new Ability(brief, book);
+        Things = FloorThings.Of(brief, book);
+        Able = new Ability(brief, book, Things);
         Plan = ActPlan.Of(brief);
         Likings = new Likings(brief, book);
         Combinations = new CombinationForms(brief, book, Able, Likings);
@@ -90,6 +91,9 @@ public sealed class Scene
 
     /// <summary>How those who are not in from the start come onto the floor.</summary>
     public Entries Entries { get; }
+
+    /// <summary>Things of the floor that moves may use.</summary>
+    public FloorThings Things { get; }
 
     public Ability Able { get; }
 

@@ -111,6 +111,7 @@ internal static partial class BriefColumns
     private static JValue Cell(string path, JToken token) => token switch
     {
         JValue { Type: JTokenType.String } text => Marked(path, (string)text!),
+        JValue { Value: bool flag } => new JValue(flag ? "true" : "false"),
         JValue { Value: not null } number => (JValue)number.DeepClone(),
         _ => new JValue(token is JArray ? "[]" : token is JObject ? "{}" : "null"),
     };

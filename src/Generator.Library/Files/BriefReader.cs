@@ -37,7 +37,7 @@ public static class BriefReader
         var latest = length is { Counts: { } counts } ? HalfCounts.FromCounts(counts + length.Tolerance) : new HalfCounts(int.MaxValue);
         var hero = PerformerReader.Hero(root.Object("hero"), book);
         var marks = MarksReader.Read(root);
-        var floor = FloorReader.Floor(root.Object("floor"), marks.Count > 0 ? marks[0].Mark : null);
+        var floor = FloorReader.Floor(root.Object("floor"), book.Things, marks.Count > 0 ? marks[0].Mark : null);
         var attackers = PerformerReader.Attackers(root, hero, floor, latest, book);
         var cast = new Cast([.. attackers.Select(a => a.Name)]);
         var setbacks = root.Whole("setbacks", Measures.Asked);

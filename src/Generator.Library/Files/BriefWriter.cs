@@ -72,7 +72,8 @@ public static class BriefWriter
         ("mark", new JArray(Metres(floor.MarkX), Metres(floor.MarkY))),
         ("surface", EnumWords.Of(floor.Surface)),
         ("obstacles", List(floor.Obstacles.Select(o => Fields(
-            ("name", o.Name), ("x", Metres(o.X)), ("y", Metres(o.Y)), ("width", Metres(o.Width)), ("depth", Metres(o.Depth)))))),
+            ("name", o.Name), ("kind", o.Kind), ("x", Metres(o.X)), ("y", Metres(o.Y)), ("width", Metres(o.Width)), ("depth", Metres(o.Depth)),
+            ("height", o.Height is { } height ? Metres(height) : null), ("rated", o.Rated ? true : null), ("padded", o.Padded ? true : null))))),
         ("waysIn", List(floor.WaysIn.Select(w => Fields(("name", w.Name), ("x", Metres(w.X)), ("y", Metres(w.Y)))))));
 
     private static JObject Performer(Performer performer, params ReadOnlySpan<(string Name, JToken? Value)> own) => Fields(

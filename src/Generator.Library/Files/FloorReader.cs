@@ -11,8 +11,9 @@ internal static class FloorReader
     internal static readonly Centimetres OnTheMark = Camera.Around + new Centimetres(25);
 
     /// <param name="reader">The floor; null where the brief has none.</param>
+    /// <param name="things">Kinds of things that the library knows.</param>
     /// <param name="first">Where the fight begins if the brief names marks.</param>
-    public static FloorPlan Floor(ObjectReader? reader, HeroMark? first = null)
+    public static FloorPlan Floor(ObjectReader? reader, ThingTable things, HeroMark? first = null)
     {
         var blank = first is null ? new FloorPlan() : new FloorPlan { MarkX = first.X, MarkY = first.Y };
         if (reader is null)
@@ -41,7 +42,7 @@ internal static class FloorReader
             reader.Refuse("mark", $"The mark lies off the floor, which is {width} wide and {depth} deep.", "Maybe width and depth are swapped.");
         }
 
-        floor = floor with { Obstacles = [.. reader.Objects("obstacles").Select((o, i) => Obstacle(o, i, floor))] };
+        floor = floor with { Obstacles = [.. reader.Objects("obstacles").Select((o, i) => ObstacleReader.Of(o, i, floor, things))] };
         floor = floor with { WaysIn = WaysInReader.Of(reader, floor) };
         reader.Finish();
         return floor;
@@ -104,34 +105,5 @@ internal static class FloorReader
         }
 
         return cameras;
-    }
-
-    private static Obstacle Obstacle(ObjectReader reader, int index, FloorPlan floor)
-    {
-        foreach (var field in (ReadOnlySpan<string>)["x", "y", "width", "depth"])
-        {
-            if (!reader.Has(field))
-            {
-                reader.Missing(field, $"\"{field}\": 0.5");
-            }
-        }
-
-        var obstacle = new Obstacle(
-            reader.Name("name") ?? "obstacle " + (index + 1).ToString(CultureInfo.InvariantCulture),
-            reader.Metres("x", Measures.Place) ?? floor.Width,
-            reader.Metres("y", Measures.Place) ?? floor.Depth,
-            reader.Metres("width", Measures.Thing) ?? new Centimetres(1),
-            reader.Metres("depth", Measures.Thing) ?? new Centimetres(1));
-        if (obstacle.X <= floor.MarkX && floor.MarkX <= obstacle.X + obstacle.Width && obstacle.Y <= floor.MarkY && floor.MarkY <= obstacle.Y + obstacle.Depth)
-        {
-            reader.Refuse("name", $"The obstacle {FieldText.Quote(obstacle.Name)} stands on the mark.", "Maybe x and y are swapped; they are the corner nearest the corner between 6 and 9.");
-        }
-        else if (obstacle.X > floor.Width || obstacle.Y > floor.Depth)
-        {
-            reader.Refuse("name", $"The obstacle {FieldText.Quote(obstacle.Name)} stands off the floor.", "Maybe x and y are swapped, or the floor is larger.");
-        }
-
-        reader.Finish();
-        return obstacle;
     }
 }

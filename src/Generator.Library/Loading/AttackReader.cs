@@ -50,6 +50,7 @@ internal static class AttackReader
             MissPosture = miss?.RequiredWord<Posture>("posture") ?? Posture.Ready,
             MissOpenSeconds = miss?.RequiredNumber("openSeconds", Open) ?? 0m,
             LeavesOpen = source.FreeText("leavesOpen"),
+            Uses = ThingReader.Of(source, ThingPlace.BehindAttacker, ThingPlace.BehindHero, ThingPlace.Between, ThingPlace.BesideHero),
             Hazard = source.FreeText("hazard"),
             Safety = source.RequiredText("safety", "\"safety\": \"How it is kept safe.\""),
         };

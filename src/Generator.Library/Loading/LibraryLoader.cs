@@ -16,17 +16,19 @@ public static class LibraryLoader
 
     private const string HoldsFile = "holds.json";
 
+    private const string ThingsFile = "things.json";
+
     private const string NotebookFile = "notebook.json";
 
     /// <summary>The files of records that a library folder must hold, in the order of the book.</summary>
     private static readonly string[] RecordFiles =
     [
         "reactions.json", "attacks.json", "defences.json", "strikes.json", "kicks.json", "throws.json",
-        "locks.json", "escapes.json", "finishes.json", "setbacks.json", "pauses.json", "travels.json", "manners.json", "combinations.json", "styles.json",
+        "locks.json", "escapes.json", "finishes.json", "setbacks.json", "pauses.json", "travels.json", "room.json", "manners.json", "combinations.json", "styles.json",
     ];
 
     /// <summary>Names of all files that a library folder must hold.</summary>
-    public static IReadOnlyList<string> Files { get; } = [SettleFile, StancesFile, HoldsFile, .. RecordFiles, NotebookFile];
+    public static IReadOnlyList<string> Files { get; } = [SettleFile, StancesFile, HoldsFile, ThingsFile, .. RecordFiles, NotebookFile];
 
     /// <summary>The library that comes with the program.</summary>
     public static string BundledFolder => Path.Combine(AppContext.BaseDirectory, "technique-library");
@@ -65,6 +67,7 @@ public static class LibraryLoader
         var version = string.Empty;
         var stances = new StanceTable([]);
         var holds = HoldTable.Empty;
+        var things = ThingTable.Empty;
         var (notebook, notebookFile) = (Notebook.Empty, (ObjectReader?)null);
         foreach (var file in files)
         {
@@ -86,6 +89,10 @@ public static class LibraryLoader
             {
                 holds = HoldReader.Read(root);
             }
+            else if (IsNamed(file, ThingsFile))
+            {
+                things = ThingReader.Read(root);
+            }
             else if (IsNamed(file, NotebookFile))
             {
                 (notebook, notebookFile) = (NotebookReader.Read(root), root);
@@ -101,9 +108,11 @@ public static class LibraryLoader
         TechniqueChecks.Check(records);
         CombinationReader.Check(records);
         StyleReader.Check(records);
+        var atThings = records.Reactions.Select(r => r.Record).Where(r => r.Uses is not null).ToList();
         foreach (var (technique, source) in records.Techniques)
         {
             TravelReader.Check(technique, settle, source);
+            ThingReader.Check(technique, source, atThings);
         }
 
         LoadChecks.Check(records, stances);
@@ -115,7 +124,7 @@ public static class LibraryLoader
 
         return new Read<Book>(
             problems.IsEmpty
-                ? new Book($"{version}-{fingerprint.GetAwaiter().GetResult()}", stances, settle, records.Techniques.Select(p => p.Record), records.Attacks.Select(p => p.Record), records.Reactions.Select(p => p.Record)) { Holds = holds, Manners = [.. records.Manners.Select(p => p.Record)], Combinations = [.. records.Combinations.Select(p => p.Record)], Styles = [.. records.Styles.Select(p => p.Record)], Notebook = notebook }
+                ? new Book($"{version}-{fingerprint.GetAwaiter().GetResult()}", stances, settle, records.Techniques.Select(p => p.Record), records.Attacks.Select(p => p.Record), records.Reactions.Select(p => p.Record)) { Holds = holds, Things = things, Manners = [.. records.Manners.Select(p => p.Record)], Combinations = [.. records.Combinations.Select(p => p.Record)], Styles = [.. records.Styles.Select(p => p.Record)], Notebook = notebook }
                 : null,
             problems);
     }

@@ -37,12 +37,18 @@ internal static class ReactionReader
             Load = LoadReader.Required(source),
             HitsSecond = source.Flag("hitsSecond"),
             AnswersBlow = source.Flag("answersBlow"),
+            Uses = ThingReader.Of(source, ThingPlace.BehindAttacker),
             Risk = source.FreeText("risk"),
             Sell = source.RequiredText("sell", "\"sell\": \"How the performer shows it.\""),
         };
         CheckTimes(source, reaction);
         CheckLies(source, reaction);
         CheckAnswer(source, reaction);
+        if (reaction is { Uses: not null } and ({ HitsSecond: true } or { RunsOff: true }))
+        {
+            source.Refuse("uses", "Who is sent into somebody or runs off is at no thing.", "Maybe leave \"uses\" out.");
+        }
+
         source.Finish();
         return reaction;
     }

@@ -63,6 +63,7 @@ internal static class TechniqueReader
             CarriesHeld = source.Flag("carriesHeld"),
             Recovery = source.Flag("recovery"),
             Travel = TravelReader.Of(source),
+            Uses = ThingReader.Of(source, ThingPlace.BehindAttacker, ThingPlace.BehindHero, ThingPlace.Between, ThingPlace.BesideHero, ThingPlace.OnTheWay),
             Hazard = source.FreeText("hazard"),
             Safety = source.RequiredText("safety", "\"safety\": \"How it is kept safe.\""),
         };

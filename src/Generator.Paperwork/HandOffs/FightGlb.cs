@@ -24,7 +24,7 @@ internal static class FightGlb
     /// <summary>Cameras look at the hero's chest; metres above the mark.</summary>
     private const double Looks = 1.2;
 
-    /// <summary>A brief does not say how high an obstacle is; metres. Common practice, no source.</summary>
+    /// <summary>How high an obstacle is where neither the brief nor its kind says; metres. Common practice, no source.</summary>
     private const double ObstacleHeight = 0.9;
 
     private const double FloorThickness = 0.02;
@@ -38,7 +38,7 @@ internal static class FightGlb
         model.Asset.Generator = "Generator";
         scene.Extras = Remarks(source);
         var paint = new GlbPaint(model);
-        Floor(scene, paint, source.Brief.Floor);
+        Floor(scene, paint, source.Brief.Floor, source.Scene.Book.Things);
         foreach (var camera in source.Brief.Cameras)
         {
             Place(model, scene, camera);
@@ -83,12 +83,12 @@ internal static class FightGlb
         ["reaction"] = step.Reaction?.Name ?? string.Empty,
     };
 
-    private static void Floor(Scene scene, GlbPaint paint, FloorPlan plan)
+    private static void Floor(Scene scene, GlbPaint paint, FloorPlan plan, ThingTable things)
     {
         Box(scene, paint.Box("floor", 0xd9d4c7), "floor", plan.MarkX, plan.MarkY, default, default, plan.Width, plan.Depth, -FloorThickness, FloorThickness);
         foreach (var thing in plan.Obstacles)
         {
-            Box(scene, paint.Box("obstacle", 0x8f7f66), Page.Clean(thing.Name), plan.MarkX, plan.MarkY, thing.X, thing.Y, thing.Width, thing.Depth, 0, ObstacleHeight);
+            Box(scene, paint.Box("obstacle", 0x8f7f66), Page.Clean(thing.Name), plan.MarkX, plan.MarkY, thing.X, thing.Y, thing.Width, thing.Depth, 0, things.HeightOf(thing) is { } high ? (double)high.Metres : ObstacleHeight);
         }
     }
 

@@ -58,7 +58,13 @@ public static class FightCallSheet
         };
         foreach (var obstacle in floor.Obstacles)
         {
-            yield return $"Obstacle: {Page.Clean(obstacle.Name)} stands on its marks, padded and taped off.";
+            if (ThingsUsed.How(source, obstacle) is not { } how)
+            {
+                yield return $"Obstacle: {Page.Clean(obstacle.Name)} stands on its marks, padded and taped off.";
+                continue;
+            }
+
+            yield return $"Used: {Page.Clean(obstacle.Name)}, {how}. {string.Join(" ", ThingsUsed.Checks(source, obstacle))} Checked by: ____";
         }
 
         foreach (var performer in new[] { (Performer)source.Brief.Hero }.Concat(source.Brief.Attackers))

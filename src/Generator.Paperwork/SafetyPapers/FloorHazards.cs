@@ -83,12 +83,14 @@ internal static class FloorHazards
         }
 
         var name = Page.Clean(obstacle.Name);
+        var used = ThingsUsed.How(find.Source, obstacle);
         return new Hazard
         {
             Title = "Obstacle: " + name,
             Who = near.Count == 0 ? find.Everybody : [.. near.Select(n => n.Who).Distinct(StringComparer.Ordinal)],
-            Moves = [.. near.Select(n => n.Step).OfType<Step>().DistinctBy(s => s.Index)],
-            How = $"Running or falling into it; the nearest that anybody's place {(find.Brief.Travels ? "or the hero's way " : string.Empty)}comes to it is {new Centimetres(nearest)}.",
+            Moves = [.. near.Select(n => n.Step).OfType<Step>().Concat(ThingsUsed.Of(find.Source).Where(u => u.Thing == obstacle).Select(u => u.Step)).DistinctBy(s => s.Index).OrderBy(s => s.Index)],
+            How = $"Running or falling into it; the nearest that anybody's place {(find.Brief.Travels ? "or the hero's way " : string.Empty)}comes to it is {new Centimetres(nearest)}."
+                + (used is null ? string.Empty : $" The fight uses it: {used}."),
             Harm = Harm.Serious,
             Likelihood = nearest switch
             {
@@ -97,10 +99,27 @@ internal static class FloorHazards
                 < 2 * Near => Likelihood.Unlikely,
                 _ => Likelihood.Remote,
             },
-            Controls = Finder.Controls(
+            Controls = used is not null ? Used(find, obstacle) : Finder.Controls(
                 find.Brief.Travels ? "Take it off the floor, or move the marks and the ways between them away from it." : "Take it off the floor, or move the mark away from it.",
                 "Pad its edges, tape a border round it that nobody crosses.",
                 "Show everybody where it stands before the first walk-through."),
         };
+    }
+
+    /// <summary>Of a thing that the fight uses: it stays where it is, so it is made safe and tried.</summary>
+    private static IReadOnlyList<Control> Used(Finder find, Obstacle thing)
+    {
+        var kind = thing.Kind is { } id ? find.Scene.Book.Things.Find(id) : null;
+        var local = (thing.Rated, thing.Padded) switch
+        {
+            (true, true) => "The brief says rated and padded: the plate and the padding are looked at.",
+            (true, false) => "The brief says rated: the plate is looked at. Local padding where somebody meets it.",
+            (false, true) => "The brief says padded: the padding is looked at. Nobody's weight comes onto it.",
+            _ => "Local padding where somebody meets it, a mat beside it. Nobody's weight comes onto it.",
+        };
+        return Finder.Controls(
+            "Choose moves that need nothing of the room.",
+            $"{kind?.Safety} {local} {string.Join(" ", ThingsUsed.Checks(find.Source, thing))}".Trim(),
+            "The fight captain checks it before every call and signs for it; whoever meets it tries that at a walk first.");
     }
 }

@@ -11,6 +11,7 @@ public static class RuleBook
         new FlowHands(),
         new FlowFacing(),
         new InReach(),
+        new Thing(),
         new AnswersAttack(),
         new Opening(),
         new NearestFirst(),

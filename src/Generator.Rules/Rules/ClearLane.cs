@@ -52,7 +52,7 @@ public sealed class ClearLane : Rule
             return;
         }
 
-        if (step.Travels >= 0 && scene.Floor.Between(step.Mark, scene.Marks[step.Travels]) is { } closed && tally.Count(Severity.Unsafe))
+        if (step.Travels >= 0 && scene.Floor.Between(step.Mark, scene.Marks[step.Travels], Over(scene, step)) is { } closed && tally.Count(Severity.Unsafe))
         {
             var (from, to) = (scene.Brief.Marks[step.Before.Mark].Name, scene.Brief.Marks[step.Travels].Name);
             tally.Tell(At(scene, step, Severity.Unsafe, $"{Words.Cap(closed)} stands on {scene.Brief.Hero.Name}'s way from {from} to {to}.") with
@@ -77,6 +77,10 @@ public sealed class ClearLane : Rule
             }
         }
     }
+
+    /// <summary>The thing that the hero goes over, as the technique says.</summary>
+    private static Obstacle? Over(Scene scene, Step step) =>
+        step.Technique is { Uses: { Where: ThingPlace.OnTheWay } need } ? scene.Things.On(need, step.Before.Mark, step.Travels) : null;
 
     /// <summary>Whoever is moved ends on the floor, and whoever lies lies on it from the feet to the head.</summary>
     private void OnTheFloor(Scene scene, Step step, int attacker, Tally tally)

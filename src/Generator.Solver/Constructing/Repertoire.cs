@@ -158,9 +158,11 @@ internal sealed class Repertoire
             var way = scene.Marks.Way(from, to);
             return new TravelMenu(to, scene.Marks.Heading(from, to), Fitting(byWill), [.. answers.Select(Fitting)], [.. stalks.Select(Fitting)]);
 
-            Choice[] Fitting(List<Choice> choices) => [.. choices.Where(c => scene.Book.Techniques[c.Technique].Travel is { } t && t.Least.Value <= way && way <= t.Most.Value)];
+            Choice[] Fitting(List<Choice> choices) => [.. choices.Where(c => scene.Book.Techniques[c.Technique].Travel is { } t && t.Least.Value <= way && way <= t.Most.Value && Serves(c.Technique, from, to))];
         }
     }
+
+    private bool Serves(int technique, int from, int to) => scene.Book.Techniques[technique].Uses is not { } need || scene.Things.On(need, from, to) is not null;
 
     private IEnumerable<Choice> Answers(int attacker) => Answers(attacker, possible);
 

@@ -35,6 +35,11 @@ internal sealed class RowFitting(Scene scene, Repertoire repertoire)
             return -1;
         }
 
+        if (technique.Uses is { Where: ThingPlace.BehindHero or ThingPlace.Between } need && scene.Things.At(need, state.Mark, bearing).Thing is null)
+        {
+            return -1;
+        }
+
         var (stance, stanceTime) = StanceFor(state, choice.Technique, attack, closes);
         if (stanceTime > 0 && (closes || state.Bound != Bound.Free || technique.Recovery))
         {

@@ -32,6 +32,41 @@ public class BriefReaderTests
         Assert.Equal((300, 250), (floor.MarkX.Value, floor.MarkY.Value));
     }
 
+    /// <summary>In JSON and in the brief's columns of a table, and under another of its words.</summary>
+    [Fact]
+    public void What_is_said_of_a_thing_comes_back_from_every_file()
+    {
+        var book = LibraryLoader.LoadBundled().Value!;
+        Brief Told(string text) => BriefReader.Parse(new SourceFile("x.brief.json", text), book).Value!;
+        var brief = Told($"{{ {Least}, \"floor\": {{ \"obstacles\": [ {{ \"name\": \"long desk\", \"kind\": \"desk\", \"x\": 1, \"y\": 1, \"width\": 2, \"depth\": 0.8, \"height\": 0.72, \"rated\": true, \"padded\": true }}, {{ \"x\": 5, \"y\": 1, \"width\": 1, \"depth\": 1 }} ] }} }}");
+        var thing = brief.Floor.Obstacles[0];
+        Assert.Equal(("table", 72, true, true), (thing.Kind, thing.Height?.Value, thing.Rated, thing.Padded));
+        Assert.Equal((null, null, false, false), (brief.Floor.Obstacles[1].Kind, brief.Floor.Obstacles[1].Height, brief.Floor.Obstacles[1].Rated, brief.Floor.Obstacles[1].Padded));
+        Assert.Equal(brief.Floor.Obstacles, Told(BriefWriter.Text(brief)).Floor.Obstacles);
+        var routine = new Routine { Brief = brief, LibraryVersion = "1", Placements = [], Moves = [new Move { Start = new HalfCounts(2), Technique = "catch-breath" }] };
+        foreach (var (name, text) in new[] { ("x.csv", RoutineWriter.Csv(routine)), ("x.json", RoutineWriter.Text(routine)) })
+        {
+            var read = RoutineReader.Parse(new SourceFile(name, text), book);
+            Assert.True(read.IsGood, read.ToText());
+            Assert.Equal(brief.Floor.Obstacles, read.Value.Brief.Floor.Obstacles);
+        }
+    }
+
+    [Theory]
+    [InlineData("\"kind\": \"tabel\"", "obstacles[0].kind: The library knows no kind of thing called \"tabel\"", "table")]
+    [InlineData("\"kind\": \"volcano\"", "no kind of thing called \"volcano\"", "Maybe one of these is meant: table, counter")]
+    [InlineData("\"kind\": 3", "obstacles[0].kind", "Maybe")]
+    [InlineData("\"height\": 75", "obstacles[0].height", "Maybe it is in centimetres; write metres, such as 0.75")]
+    [InlineData("\"rated\": \"yes\"", "obstacles[0].rated", "Maybe")]
+    [InlineData("\"padding\": true", "padding", "padded")]
+    public void What_is_wrong_of_a_thing_is_told(string field, string where, string maybe)
+    {
+        var read = BriefReader.Parse(new SourceFile("a.json", $"{{ {Least}, \"floor\": {{ \"obstacles\": [ {{ \"x\": 1, \"y\": 1, \"width\": 1, \"depth\": 1, {field} }} ] }} }}"), LibraryLoader.LoadBundled().Value!);
+        Assert.False(read.IsGood);
+        Assert.Contains(where, read.ToText(), StringComparison.Ordinal);
+        Assert.Contains(maybe, read.ToText(), StringComparison.Ordinal);
+    }
+
     /// <summary>Written and read again it stays; without the word the lead decides.</summary>
     [Theory]
     [InlineData("\"kneels\": \"left\"", Stance.KneelingLeft)]

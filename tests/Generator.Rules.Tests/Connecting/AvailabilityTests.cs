@@ -28,7 +28,7 @@ public sealed class AvailabilityTests
         AttackerPart Limited(string name) => new() { Name = name, Skill = Skill.Stunt, Limits = ["no-back-fall"] };
         Assert.Empty(Of(Given() with { Attackers = [Limited("Bruno"), new AttackerPart { Name = "Wanda", Skill = Skill.Stunt }] }).Reactions);
         var left = Of(Given() with { Attackers = [Limited("Bruno"), Limited("Wanda")] });
-        Assert.Equal(Book.Reactions.Where(r => r.Fall == FallClass.Back).Select(r => r.Id), left.Reactions.Select(r => r.Id));
+        Assert.Equal(Book.Reactions.Where(r => r is { Fall: FallClass.Back, Uses: null }).Select(r => r.Id), left.Reactions.Select(r => r.Id));
         Assert.Contains(left.Techniques, t => t.Id == "finishing-push-kick" && t.Reason.Contains("Bruno must not take (no-back-fall)", StringComparison.Ordinal));
     }
 
@@ -36,7 +36,7 @@ public sealed class AvailabilityTests
     public void A_novice_hero_keeps_what_novices_can_do()
     {
         var left = Of(Given() with { Hero = new HeroPart { Name = "Ines", Skill = Skill.Novice } }).Techniques.Select(t => t.Id).ToHashSet(StringComparer.Ordinal);
-        Assert.All(Book.Techniques.Where(t => t.Travel is null), t => Assert.True(t.HeroSkill == Skill.Novice || left.Contains(t.BaseId), t.Id));
+        Assert.All(Book.Techniques.Where(t => t is { Travel: null, Uses: null }), t => Assert.True(t.HeroSkill == Skill.Novice || left.Contains(t.BaseId), t.Id));
         Assert.DoesNotContain("outside-block", left);
     }
 

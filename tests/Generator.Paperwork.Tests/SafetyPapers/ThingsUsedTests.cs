@@ -1,0 +1,56 @@
+using Generator.Domain;
+using Generator.Paperwork.SafetyPapers;
+using Generator.Rules;
+using Generator.Testing;
+
+namespace Generator.Paperwork.Tests.SafetyPapers;
+
+/// <summary>A wall that somebody is driven against is named with the move, its padding and who checks it; a bollard that nobody uses stays an obstacle.</summary>
+public sealed class ThingsUsedTests
+{
+    private static readonly PaperSource Source = Driven();
+
+    [Fact]
+    public void The_risk_assessment_says_how_it_is_used()
+    {
+        var wall = Hazards.Of(Source).Single(h => h.Title == "Obstacle: back wall");
+        Assert.Contains("The fight uses it: driven against (", wall.How, StringComparison.Ordinal);
+        Assert.Contains(wall.Moves, s => s.Technique?.BaseId == "wall-drive");
+        Assert.Contains(wall.Controls, c => c.Text.Contains("Local padding", StringComparison.Ordinal));
+        Assert.Contains(wall.Controls, c => c.Text.Contains("fight captain checks it before every call", StringComparison.Ordinal));
+        Assert.DoesNotContain("The fight uses it", Hazards.Of(Source).Single(h => h.Title == "Obstacle: bollard").How, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_fight_call_asks_who_has_checked_it()
+    {
+        var sheet = string.Join(' ', FightCallSheet.Of(Source, Hazards.Of(Source)).Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("Used: back wall, driven against (", sheet, StringComparison.Ordinal);
+        Assert.Contains("Checked by: ____", sheet, StringComparison.Ordinal);
+        Assert.Contains("Obstacle: bollard stands on its marks", sheet, StringComparison.Ordinal);
+    }
+
+    private static PaperSource Driven()
+    {
+        var book = Ferry.Scene.Book.Own;
+        var routine = WrittenFight.Of(
+            new Brief
+            {
+                Floor = new FloorPlan
+                {
+                    Width = new(1200),
+                    Depth = new(1200),
+                    MarkX = new(600),
+                    MarkY = new(600),
+                    Obstacles = [new("back wall", new(400), new(820), new(400), new(20)) { Kind = "wall" }, new("bollard", new(100), new(100), new(40), new(40))],
+                },
+                Hero = new HeroPart { Name = "Ines", Skill = Skill.Stunt },
+                Attackers = [],
+                Length = new Length(null, 2, 0),
+            },
+            book,
+            "Bruno@12/250",
+            "8 Bruno swing-right outside-block-left limb-stopped ; 10 Bruno - wall-drive hits-wall");
+        return PaperSource.Of(new Scene(routine.Brief, book), routine);
+    }
+}
