@@ -13,6 +13,7 @@ public sealed class Sheet : IAsyncDisposable
         (this.context, Page) = (context, page);
         page.PageError += (_, error) => Note("error: " + error);
         page.Console += (_, line) => NoteIf(line.Type is "error" or "warning", "console: " + line.Text);
+        page.Response += (_, response) => NoteIf(response.Status >= 400, $"answer: {response.Status} to {response.Url}");
         page.Request += (_, request) => NoteIf(!request.Url.StartsWith(from, StringComparison.Ordinal), "request: " + request.Url);
         page.Dialog += (_, dialog) =>
         {

@@ -61,9 +61,9 @@ internal static class MoveLines
         }
     }
 
-    /// <summary>Nothing but pauses share a group without a target.</summary>
+    /// <summary>Nothing but pauses share a group without a target, and nobody stands in another's: not in a routine, either, in which a blow goes to whoever is not in the exchange.</summary>
     private static bool StartsGroup(IReadOnlyList<Step> steps, int i) =>
-        i == 0 || steps[i].Opens || steps[i].HasTarget != steps[i - 1].HasTarget;
+        i == 0 || steps[i].Opens || steps[i].HasTarget != steps[i - 1].HasTarget || (steps[i].HasTarget && steps[i].Row.Attacker != steps[i - 1].Row.Attacker);
 
     private static string Header(Scene scene, Step step)
     {

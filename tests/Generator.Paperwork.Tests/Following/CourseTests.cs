@@ -44,7 +44,7 @@ public class CourseTests
     public void Who_lies_is_drawn_lying_where_they_lie()
     {
         var (lying, across, still, forGood) = (0, 0, 0, 0);
-        foreach (var routine in Enumerable.Range(0, 120).Select(s => RandomRoutine.Of(s, Ferry.Book)).Append(Ferry.Routine).Where(r => r.Moves.Count > 0))
+        foreach (var routine in Enumerable.Range(0, 180).Select(s => RandomRoutine.Of(s, Ferry.Book)).Append(Ferry.Routine).Where(r => r.Moves.Count > 0))
         {
             var source = PaperSource.Of(new Scene(routine.Brief, Ferry.Book), routine);
             var course = Course.Of(source);

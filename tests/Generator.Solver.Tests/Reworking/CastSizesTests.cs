@@ -57,11 +57,11 @@ public class CastSizesTests
     }
 
     /// <summary>Whatever runs are kept come back with attack, technique, reaction and attacker as they were.</summary>
-    [Property(MaxTest = 8)]
+    [Property(MaxTest = 6)]
     public Property Kept_runs_come_back_as_they_were() => Prop.ForAll(Briefs.Seeds().ToArbitrary(), seed =>
     {
         var chance = new Chance(seed);
-        var routine = Drafted(chance.Whole(2, 4), seed);
+        var routine = Drafted(chance.Whole(2, 3), seed);
         var first = chance.Whole(0, routine.Moves.Count - 2);
         var last = Math.Min(routine.Moves.Count - 2, first + chance.Whole(0, 2));
         var found = AlternativeSearch.Of(
