@@ -101,6 +101,14 @@ public class OfferTests
         var said = await stage.Good("take", """{"revision":0,"card":0}""");
         Assert.Equal("injured-left-knee", (string?)said["brief"]!["attackers"]![0]!["limits"]![0]);
         Assert.Equal("Bruno: injured-left-knee", (string?)said["undo"]);
+
+        // The page may have asked for the picture of it just before.
+        foreach (var view in new[] { "floor", "time" })
+        {
+            Assert.True((bool)(await stage.Good(view, """{"card":0}"""))["gone"]!);
+        }
+
+        Assert.Equal(HttpStatusCode.BadRequest, (await stage.Call("take", """{"revision":1,"card":0}""")).Status);
         Assert.Equal(HttpStatusCode.BadRequest, (await stage.Call("hurt", """{"performer":0,"limit":"tired"}""")).Status);
     }
 

@@ -83,7 +83,10 @@ public sealed class Offering(Document document, Func<Question, CancellationToken
 
     /// <summary>A card by its place among those that are offered, from 0.</summary>
     /// <exception cref="RefusedEditException">There is none.</exception>
-    public Card Find(int card) => card >= 0 && card < now.Cards.Count ? now.Cards[card] : throw new RefusedEditException("There is no such offer.", "Maybe ask for one first.");
+    public Card Find(int card) => At(card) ?? throw new RefusedEditException("There is no such offer.", "Maybe ask for one first.");
+
+    /// <summary>The card at a place; null where there is none, or no longer.</summary>
+    public Card? At(int card) => now.Cards.ElementAtOrDefault(card);
 
     /// <summary>Lays the offers aside.</summary>
     public void Leave()

@@ -74,6 +74,7 @@ async function floors(row) {
   try {
     const other = subject();
     const [one, two] = await Promise.all([call('floor', { move: row.was?.move ?? -1 }), call('floor', { move: row.now?.move ?? -1, ...other })]);
+    if (two.gone) return;
     at('compare-floors').replaceChildren(...[['This fight', row.was, one], [nameOf(), row.now, two]].map(([name, m, plate]) => make('figure', {},
       make('figcaption', { textContent: `${name}, ${m ? `move ${m.move + 1}` : 'opening'}` }), ...drawn(plate.svg), make('div', { className: 'strip' }, ...drawn(plate.figures)), make('p', { className: 'hint', textContent: plate.told }))));
     if (row.was) choose(row.was.move);

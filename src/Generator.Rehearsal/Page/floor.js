@@ -44,7 +44,9 @@ async function draw() {
     const move = seen ? seen.move : chosen().at;
     const open = seen ? null : state.found.open;
     const own = move >= 0 && (open === null || move < open - 1) ? move : -1;
-    plate = await call('floor', { move: own, whole: whole && own < 0, ...(seen ? seen.of : {}) });
+    const said = await call('floor', { move: own, whole: whole && own < 0, ...(seen ? seen.of : {}) });
+    if (said.gone) return;
+    plate = said;
     at('floor-head').textContent = (seen ? `${seen.name}: ` : '') + (own >= 0 ? `${seen ? 'move' : 'Floor, move'} ${own + 1}` : move >= 0 && !seen ? 'Floor, opening places (this move is still open)' : `${seen ? 'opening' : 'Floor, opening'} places`);
     box.style.aspectRatio = `${plate.width} / ${plate.height}`;
     box.style.maxWidth = `calc(42vh * ${plate.width / plate.height})`;

@@ -36,6 +36,7 @@ async function draw() {
   const wanted = key();
   try {
     const [own, other] = await Promise.all([call('time'), seen ? call('time', seen.of) : null]);
+    if (other?.gone) return;
     plan = picture(own);
     line.replaceChildren(...plan.nodes);
     const second = other && picture(other);

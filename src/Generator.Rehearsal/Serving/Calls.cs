@@ -124,10 +124,17 @@ internal sealed class Calls
 
     private Card Other(string name, IReadOnlyList<string> files, int at) => Card.Of(name, document.Now, document.Other(files, at), document.Book);
 
+    /// <summary>A picture of it. An offer may be gone by the time that its picture is asked for: that is nobody's fault, and the page asks again for what there is.</summary>
     private JObject On(Asked asked, Func<Scene, Seen, JObject> draw)
     {
         var now = document.Now;
-        var subject = Subject(asked);
+        var card = asked.Says("card") ? offering.At(asked.Whole("card")) : null;
+        if (asked.Says("card") && card is null)
+        {
+            return new JObject { ["gone"] = true };
+        }
+
+        var subject = card ?? Subject(asked);
         var drawn = subject is null ? draw(now.Scene, now.Seen) : draw(subject.Scene, subject.Seen);
         drawn["revision"] = now.Revision;
         return drawn;
