@@ -2,6 +2,7 @@ using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Reading;
 using Generator.Library.Words;
+using Generator.Rules;
 
 namespace Generator.Paperwork.Text;
 
@@ -29,6 +30,7 @@ public static class LibraryCard
         ("the partner", technique.PartnerLoad == default ? string.Empty : LoadText.Of(technique.PartnerLoad)),
         ("the support", technique.SupportLoad == default ? string.Empty : LoadText.Of(technique.SupportLoad)),
         ("while holding", Holding(technique)),
+        ("of the room", Room(technique.Uses, book)),
         ("hazard", technique.Hazard),
         ("kept safe", technique.Safety));
 
@@ -44,6 +46,7 @@ public static class LibraryCard
         ("leaves open", attack.LeavesOpen),
         ("asks for", string.Join(", ", attack.Demands.Select(d => d.Replace('-', ' ')))),
         ("loads", LoadText.Of(attack.Load)),
+        ("of the room", Room(attack.Uses, book)),
         ("hazard", attack.Hazard),
         ("kept safe", attack.Safety));
 
@@ -59,6 +62,7 @@ public static class LibraryCard
         ("lies", reaction.Lies switch { Lying.FeetNear => "feet towards the mark, where the way back ends", Lying.Across => "square to the line from the mark, the middle where the way back ends", _ => string.Empty }),
         ("skill", Words.Of(reaction.Skill)),
         ("floor", Words.Of(reaction.Surface)),
+        ("of the room", Room(reaction.Uses, book)),
         ("loads", LoadText.Of(reaction.Load)),
         ("comes from", string.Join(", ", book.Techniques.Where(t => t.Reactions.Contains(reaction.Id, StringComparer.Ordinal)).Select(Plain).Distinct(StringComparer.Ordinal))),
         ("sold by", reaction.Sell),
@@ -77,6 +81,11 @@ public static class LibraryCard
 
         return string.Concat(lines.Select(l => l + "\n"));
     }
+
+    /// <summary>The thing that it needs, and the kinds of things that may be it; nothing where it needs none.</summary>
+    private static string Room(ThingNeed? need, Book book) => need is null
+        ? string.Empty
+        : $"{FloorThings.Wanted(need)}{(need.Where == ThingPlace.OnTheWay ? string.Empty : $", within {need.Within}")}: {string.Join(", ", book.Things.Kinds.Where(k => k.Uses.Contains(need.Use)).Select(k => k.Name))}";
 
     /// <summary>What becomes of somebody whom the hero holds meanwhile.</summary>
     private static string Holding(Technique technique) => technique switch

@@ -38,6 +38,8 @@ public class LibraryCommandTests
         var book = LibraryLoader.LoadBundled().Value!;
         Assert.All(book.Techniques.Select(t => LibraryCard.Of(t, book)).Concat(book.Attacks.Select(a => LibraryCard.Of(a, book))), card => Assert.Contains("\n  kept safe ", card, StringComparison.Ordinal));
         Assert.All(book.Reactions.Select(r => LibraryCard.Of(r, book)), card => Assert.Contains("\n  leaves them ", card, StringComparison.Ordinal));
+        Assert.All(book.Techniques, t => Assert.Equal(t.Uses is not null, LibraryCard.Of(t, book).Contains("\n  of the room ", StringComparison.Ordinal)));
+        Assert.Contains("something to be driven against behind the attacker", string.Join(' ', LibraryCard.Of(book.Techniques.Single(t => t.Id == "wall-drive"), book).Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
         Assert.StartsWith("Parry down left (parry-down-left)\n", rig.Run("library", "show", "Low Parry, left").Out, StringComparison.Ordinal);
     }
 

@@ -1,5 +1,6 @@
 using Generator.Domain;
 using Generator.Paperwork.SafetyPapers;
+using Generator.Paperwork.Text;
 using Generator.Rules;
 using Generator.Testing;
 
@@ -28,6 +29,14 @@ public sealed class ThingsUsedTests
         Assert.Contains("Used: back wall, driven against (", sheet, StringComparison.Ordinal);
         Assert.Contains("Checked by: ____", sheet, StringComparison.Ordinal);
         Assert.Contains("Obstacle: bollard stands on its marks", sheet, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_moves_name_it()
+    {
+        var lines = MoveLines.Of(Source.Scene, Source.Routine, Source.Steps).Select(l => l.Trim()).ToList();
+        Assert.Equal(1, lines.Count(l => l == ". against the back wall"));
+        Assert.True(lines.IndexOf(". against the back wall") > lines.FindIndex(l => l.Contains("Drives against", StringComparison.Ordinal)));
     }
 
     private static PaperSource Driven()
