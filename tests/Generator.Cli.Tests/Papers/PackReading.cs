@@ -141,7 +141,7 @@ internal static partial class PackReading
         return [.. lines.Select(l => l.OrderBy(w => w.BoundingBox.Left).ToList())];
     }
 
-    private static string Joined(IEnumerable<Word> words) => string.Join(' ', Lines(words).SelectMany(l => l).Select(w => w.Text));
+    private static string Joined(IEnumerable<Word> words) => string.Join(' ', Lines(words).SelectMany(l => l).Select(w => Plain(w.Text)));
 
     private static bool IsBold(Word word) => word.FontName?.Contains("Bold", StringComparison.OrdinalIgnoreCase) == true;
 
