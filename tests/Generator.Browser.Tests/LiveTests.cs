@@ -117,6 +117,37 @@ public sealed class LiveTests(Browser browser) : IClassFixture<Browser>, IAsyncL
         Assert.Equal("Undo: fill what was open", await sheet.Text("#undo"));
     }
 
+    /// <summary>The picture of the offer is under way when it is taken: the program has none any more, and the floor shows what there is.</summary>
+    [Fact]
+    public async Task An_offer_that_is_taken_while_its_picture_is_under_way_leaves_the_floor_as_it_is_now()
+    {
+        await using var sheet = await Ready();
+        await sheet.Page.Locator("#m1-reaction").FillAsync(string.Empty);
+        await sheet.Page.Locator("#m1-reaction").PressAsync("Enter");
+        await sheet.Until("document.getElementById('verdict').textContent.includes('move 2')");
+        await sheet.Page.Locator("#fill").ClickAsync();
+        await sheet.Until("document.getElementById('floor-head').textContent === 'Offer 1: move 2'");
+        await sheet.Page.Locator(".card .look").ClickAsync();
+        await sheet.Until("document.getElementById('floor-head').textContent === 'Floor, opening places (this move is still open)'");
+        var (held, taken) = (new TaskCompletionSource(), new TaskCompletionSource());
+        await sheet.Page.RouteAsync("**/floor", async route =>
+        {
+            if (route.Request.PostData?.Contains("\"card\"", StringComparison.Ordinal) == true)
+            {
+                held.TrySetResult();
+                await taken.Task;
+            }
+
+            await route.ContinueAsync();
+        });
+        await sheet.Page.Locator(".card .look").ClickAsync();
+        await held.Task;
+        await sheet.Page.Locator(".card .take").ClickAsync();
+        await sheet.Until("document.getElementById('offer').hidden");
+        taken.SetResult();
+        await sheet.Until("document.getElementById('floor-head').textContent === 'Floor, move 3'");
+    }
+
     [Fact]
     public async Task An_attacker_is_dragged_to_where_they_open()
     {

@@ -58,8 +58,12 @@ async function draw() {
     at('figures-words').textContent = plate.told;
     floor.classList.toggle('offered', Boolean(seen));
     shown = wanted;
-  } catch (fault) { hooks.fault(fault); } finally { busy = false; }
-  if (shown === wanted && key() !== wanted) draw();
+  } catch (fault) { hooks.fault(fault); } finally {
+    busy = false;
+
+    // What has come meanwhile is drawn now, whatever became of this.
+    if (key() !== wanted) draw();
+  }
 }
 
 // ---- where things are, in metres from the mark towards 3 o'clock and 12

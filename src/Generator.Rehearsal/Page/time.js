@@ -45,8 +45,12 @@ async function draw() {
     line.hidden = own.moves.length === 0;
     shown = wanted;
     mark();
-  } catch (fault) { hooks.fault(fault); } finally { busy = false; }
-  if (shown === wanted && key() !== wanted) draw();
+  } catch (fault) { hooks.fault(fault); } finally {
+    busy = false;
+
+    // What has come meanwhile is drawn now, whatever became of this.
+    if (key() !== wanted) draw();
+  }
 }
 
 function picture(said) {
