@@ -112,7 +112,7 @@ public sealed class PartView
         var after = step.After.Attackers[Performer];
         lines.Add(("End", $"{Words.Clock(after.Bearing)}, {new Centimetres(after.Distance)} from {StepDetails.TheMark(view.Source.Scene, step.After.Mark)}, {Posture(after)}"));
         lines.Add(("Again", Again(step)));
-        return new PartMove(step.Index + 1, move.AtCount, -1, throws ? step.Attack!.Name : step.Technique is { IsHit: true } ? "Take " + Words.Low(move.Technique) : $"From {view.HeroName}: {Words.Low(move.Technique)}", lines, Pictures(step), move.Safety, move.Findings);
+        return new PartMove(step.Index + 1, move.AtCount, -1, throws ? step.Attack!.Name : step.Technique is { IsHit: true } && !step.IsAnswered ? "Take " + Words.Low(move.Technique) : $"From {view.HeroName}: {Words.Low(move.Technique)}", lines, Pictures(step), move.Safety, move.Findings);
     }
 
     private PartMove HeroMove(Step step)
