@@ -16,6 +16,11 @@ public sealed class Ability
     private readonly string?[,] attack;
     private readonly string?[,] reaction;
 
+    public Ability(Brief brief, Book book)
+        : this(brief, book, FloorThings.Of(brief, book))
+    {
+    }
+
     public Ability(Brief brief, Book book, FloorThings things)
     {
         var cast = brief.Attackers.Count;

@@ -53,9 +53,11 @@ public sealed class FloorThings
     /// <param name="need">What a record uses.</param>
     /// <param name="name">The record's name.</param>
     public string? WhyNot(ThingNeed? need, string name) =>
-        need is null || (need.Where == ThingPlace.OnTheWay ? Ways().Any(w => On(need, w.From, w.To) is not null) : Places(need).Any(p => p.Thing is not null))
-            ? null
-            : $"{Words.Cap(name)} needs {Wanted(need)}, and none stands where it could be used";
+        need is null || Serves(need) ? null : $"{Words.Cap(name)} needs {Wanted(need)}, and none stands where it could be used";
+
+    /// <summary>Something on this floor serves a need, from somewhere.</summary>
+    public bool Serves(ThingNeed need) =>
+        need.Where == ThingPlace.OnTheWay ? Ways().Any(w => On(need, w.From, w.To) is not null) : Places(need).Any(p => p.Thing is not null);
 
     /// <summary>Bearing and distances at which whoever uses it that way must be; none where nothing serves.</summary>
     /// <param name="need">What a record uses, not on the way.</param>

@@ -64,7 +64,7 @@ public static class DraftBrief
             return brief.Attackers;
         }
 
-        var able = new Ability(brief, book, FloorThings.Of(brief, book));
+        var able = new Ability(brief, book);
         var taken = brief.Attackers.Select(a => a.Manner).OfType<string>().ToList();
         var attackers = brief.Attackers.ToArray();
         for (var a = 0; a < attackers.Length; a++)
@@ -90,7 +90,7 @@ public static class DraftBrief
             return own;
         }
 
-        var able = new Ability(brief, book, FloorThings.Of(brief, book));
+        var able = new Ability(brief, book);
         var routes = new FormRoutes(FormGraph.Of(book), goals, [.. book.Techniques.Select((_, t) => able.WhyNotTechnique(t) is null)]);
         var first = Is(moment.Moves[0], book, t => t.Family == Family.Setback) ? 1 : 0;
         for (var setbacks = first; setbacks <= FormRoutes.MostSetbacks; setbacks++)

@@ -11,9 +11,6 @@ internal static class CombinationReader
 
     private const int Most = 3;
 
-    /// <summary>At the usual tempo, 100 counts a minute.</summary>
-    private const decimal SecondsInCount = 0.6m;
-
     private static readonly Quantity Gap = new("a gap", 0.5m, 1m, "counts", "Maybe it is in seconds; write counts, 0.5 or 1.");
 
     public static Combination Read(ObjectReader source)
@@ -37,14 +34,15 @@ internal static class CombinationReader
             source.Refuse("gap", "Time goes in half counts.", "Maybe 0.5 or 1 is meant.");
         }
 
+        var halves = new HalfCounts((int)(gap * HalfCounts.PerCount));
         var combination = new Combination
         {
             Id = id,
             Name = name,
             Aliases = aliases,
             Attacks = parts,
-            Gap = new HalfCounts((int)(gap * HalfCounts.PerCount)),
-            GapSeconds = gap * SecondsInCount,
+            Gap = halves,
+            GapSeconds = Tempo.Default.SecondsIn(halves),
             Note = source.RequiredText("note", "\"note\": \"What it looks like.\""),
             Safety = source.RequiredText("safety", "\"safety\": \"The jab is back before the cross goes.\""),
         };

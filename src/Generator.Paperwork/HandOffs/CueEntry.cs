@@ -2,7 +2,7 @@ namespace Generator.Paperwork.HandOffs;
 
 /// <summary>One line of the cue list.</summary>
 /// <param name="Moment">Half counts from count 1.</param>
-/// <param name="Kind">What sort of cue: "phrase", "entrance", "voice", "sound", "touch", "knap", "fall", "out".</param>
+/// <param name="Kind">What sort of cue: "phrase", "enters", "sets off", "voice", "sound", "touch", "knap", "fall", "out".</param>
 /// <param name="Who">Whose it is.</param>
 /// <param name="What">In words.</param>
 /// <param name="Move">Number of the move; 0 for entrances.</param>

@@ -12,11 +12,10 @@ internal static class ThingsUsed
     /// <summary>Every use of a thing, in the order of the moves.</summary>
     public static IEnumerable<(Step Step, ThingNeed Need, Obstacle Thing)> Of(PaperSource source) =>
         from step in source.Steps
-        from used in Thing.Of(source.Scene, step)
-        where used.Thing is not null
+        from used in Thing.Used(source.Scene, step)
         select (step, used.Need, used.Thing);
 
-    /// <summary>How one thing is used, in words with the moves: "driven against it (#2), leant on (#9)"; null where it is not.</summary>
+    /// <summary>How one thing is used, in words with the moves: "driven against (m2 c3), leant on (m9 c14)"; null where it is not.</summary>
     public static string? How(PaperSource source, Obstacle thing)
     {
         var uses = Of(source).Where(u => u.Thing == thing).GroupBy(u => u.Need.Use).Select(g => $"{Done(g.Key)} ({string.Join(", ", g.Select(u => Text.Words.Tag(u.Step)).Distinct(StringComparer.Ordinal))})").ToList();

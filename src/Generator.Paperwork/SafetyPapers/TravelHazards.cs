@@ -7,7 +7,7 @@ namespace Generator.Paperwork.SafetyPapers;
 /// <summary>The hero's ways from mark to mark, one hazard for each way of getting there.</summary>
 internal static class TravelHazards
 {
-    /// <summary>An obstacle or somebody lying nearer than this to the way is named, in centimetres: the lane of a fall. Common practice, no source.</summary>
+    /// <summary>An obstacle nearer than this to the way is named, in centimetres: the lane of a fall. Common practice, no source.</summary>
     public const int Lane = 80;
 
     public static IEnumerable<Hazard> Of(Finder find) =>

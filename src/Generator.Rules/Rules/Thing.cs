@@ -17,9 +17,9 @@ public sealed class Thing : Rule
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
-        foreach (var (need, name, fits) in Uses(scene, step))
+        foreach (var (need, name, thing) in Of(scene, step))
         {
-            if (!fits && scene.Things.WhyNot(need, name) is null && tally.Count(Severity.Broken))
+            if (thing is null && scene.Things.Serves(need) && tally.Count(Severity.Broken))
             {
                 tally.Tell(Told(scene, step, need, name));
             }
@@ -48,7 +48,9 @@ public sealed class Thing : Rule
         }
     }
 
-    private static IEnumerable<(ThingNeed Need, string Name, bool Fits)> Uses(Scene scene, Step step) => Of(scene, step).Select(u => (u.Need, u.Name, u.Thing is not null));
+    /// <summary>The things that a move is done with, where they stand as they must.</summary>
+    public static IEnumerable<(ThingNeed Need, Obstacle Thing)> Used(Scene scene, Step step) =>
+        from used in Of(scene, step) where used.Thing is not null select (used.Need, used.Thing);
 
     private static Obstacle? ThingOf(Scene scene, Step step, ThingNeed need) => need.Where switch
     {

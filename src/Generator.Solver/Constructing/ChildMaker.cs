@@ -1,7 +1,5 @@
 using Generator.Domain;
 using Generator.Rules;
-using Generator.Rules.Judging;
-using Generator.Rules.Memories;
 using Generator.Rules.Replaying;
 
 namespace Generator.Solver.Constructing;
@@ -9,8 +7,6 @@ namespace Generator.Solver.Constructing;
 /// <summary>Makes the child of a node from a move, or tells that a rule or the brief forbids it.</summary>
 internal sealed class ChildMaker(Scene scene, Aims aims)
 {
-    private static readonly int MannerAt = RuleBook.IndexOf("manner");
-
     /// <summary>What the moves tried are counted on.</summary>
     public Effort Effort { get; set; } = Effort.Unlimited;
 
@@ -68,7 +64,7 @@ internal sealed class ChildMaker(Scene scene, Aims aims)
     }
 
     /// <summary>The attacker of the last move comes again in a combination: it was no bare parry.</summary>
-    private bool GoesOn(Node node, in Row row) => scene.Combinations.AreWanted && scene.Judges(FightRule.Manner) && ((MannerMemory)node.Score.MemoryOf(MannerAt)!).Run.Attacker == row.Attacker;
+    private bool GoesOn(Node node, in Row row) => Combining.SoFar(scene, node) is { } so && so.Run.Attacker == row.Attacker;
 
     private static int[] Counted(int[] exchanges, int attacker)
     {

@@ -22,20 +22,17 @@ internal sealed class Combining(Scene scene, Repertoire repertoire, Dice dice)
     /// <param name="setbacks">The hero may suffer one now.</param>
     public (Choice[] Choices, int Latest) For(Node node, int attacker, bool setbacks)
     {
-        if (!scene.Combinations.Wants(attacker) || !scene.Judges(Domain.FightRule.Manner))
-        {
-            return ([], 0);
-        }
-
-        var so = (MannerMemory)node.Score.MemoryOf(MannerAt)!;
-        var wanted = (so.Combined & (1 << attacker)) == 0 || dice.Percent(scene.Combinations.Percent(attacker));
-        if (!wanted)
+        if (!scene.Combinations.Wants(attacker) || SoFar(scene, node) is not { } so || ((so.Combined & (1 << attacker)) != 0 && !dice.Percent(scene.Combinations.Percent(attacker))))
         {
             return ([], 0);
         }
 
         return so.Run.Attacker == attacker ? (Onward(attacker, so.Run, setbacks), so.Run.LastContact + scene.Combinations.Longest) : (Beginnings(attacker), int.MaxValue);
     }
+
+    /// <summary>Which combinations there have been, and what may go on as one; null where nobody should throw any.</summary>
+    public static MannerMemory? SoFar(Scene scene, Node node) =>
+        scene.Combinations.AreWanted && scene.Judges(Domain.FightRule.Manner) ? (MannerMemory)node.Score.MemoryOf(MannerAt)! : null;
 
     private Choice[] Beginnings(int attacker) =>
         beginnings[attacker] ??= Ready(attacker, [.. scene.Combinations.Of(attacker).Select(f => f.Attacks[0])]);

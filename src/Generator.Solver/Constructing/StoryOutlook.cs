@@ -43,12 +43,12 @@ internal sealed class StoryOutlook(Aims aims)
 
         if (scene.Likings.Favours > 0 && scene.Judges(FightRule.Manner))
         {
-            owed += 2 * share * (scene.Likings.Favours - System.Numerics.BitOperations.PopCount(((MannerMemory)node.Score.MemoryOf(MannerAt)!).Seen));
+            owed += Generator.Rules.Rules.Manner.Missing * share * (scene.Likings.Favours - System.Numerics.BitOperations.PopCount(((MannerMemory)node.Score.MemoryOf(MannerAt)!).Seen));
         }
 
-        if (scene.Combinations.AreWanted && scene.Judges(FightRule.Manner))
+        if (Combining.SoFar(scene, node) is { } combined)
         {
-            owed += Combinations((MannerMemory)node.Score.MemoryOf(MannerAt)!, share);
+            owed += Combinations(combined, share);
         }
 
         return owed + (scene.Judges(FightRule.Echo) ? Echo((EchoMemory)node.Score.MemoryOf(EchoAt)!, share) : 0) + Answers(node);
@@ -66,15 +66,15 @@ internal sealed class StoryOutlook(Aims aims)
         {
             if (scene.Combinations.Wants(a) && (so.Combined & (1 << a)) == 0)
             {
-                owed += (Single * share) + (so.Run.Attacker == a ? 0 : Begun);
+                owed += (Generator.Rules.Rules.Manner.Single * share) + (so.Run.Attacker == a ? 0 : Begun);
             }
         }
 
         return owed;
     }
 
-    /// <summary>What a combination that is missing will cost at the end, and what one that has begun is worth by itself.</summary>
-    private const double Single = 2, Begun = 0.8;
+    /// <summary>What a combination that has begun is worth by itself.</summary>
+    private const double Begun = 0.8;
 
     private static RhythmMemory Rhythm(Node node) => (RhythmMemory)node.Score.MemoryOf(RhythmAt)!;
 

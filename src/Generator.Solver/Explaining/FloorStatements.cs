@@ -1,4 +1,3 @@
-using System.Globalization;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
@@ -76,7 +75,7 @@ internal static class FloorStatements
 
         foreach (var obstacle in floor.Obstacles)
         {
-            yield return new Statement($"the {obstacle.Name} on the floor", b => b with { Floor = b.Floor with { Obstacles = [.. b.Floor.Obstacles.Where(o => !string.Equals(o.Name, obstacle.Name, StringComparison.Ordinal))] } });
+            yield return new Statement($"the {obstacle.Name} on the floor", b => b with { Floor = b.Floor with { Obstacles = [.. b.Floor.Obstacles.Where(o => !Same(o.Name, obstacle.Name))] } });
         }
     }
 

@@ -1,9 +1,7 @@
-using System.Globalization;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Reading;
-using Generator.Solver.Refuting;
 
 namespace Generator.Solver.Explaining;
 

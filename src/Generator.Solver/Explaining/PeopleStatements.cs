@@ -3,7 +3,6 @@ using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Reading;
-using Generator.Solver.Refuting;
 
 namespace Generator.Solver.Explaining;
 

@@ -43,11 +43,12 @@ public sealed class Thing : RuleModule
 
     /// <summary>Needs that something on the floor serves; the others nobody is able to use at all.</summary>
     private static List<ThingNeed> Served(MoveModel model, IEnumerable<ThingNeed?> needs) =>
-        [.. needs.OfType<ThingNeed>().Distinct().Where(n => model.Scene.Things.WhyNot(n, "it") is null)];
+        [.. needs.OfType<ThingNeed>().Distinct().Where(model.Scene.Things.Serves)];
 
     private static void Needs(MoveModel model, SlotVars slot, ThingNeed need, BoolVar used, IntVar bearing, IntVar distance)
     {
-        if (model.Cp.IsFalse(used))
+        // Beside the hero it is so with anybody anywhere, and with nobody at all.
+        if (model.Cp.IsFalse(used) || need.Where == ThingPlace.BesideHero)
         {
             return;
         }
@@ -55,13 +56,8 @@ public sealed class Thing : RuleModule
         var fits = Enumerable.Range(0, Bearing.Circle).Select(b => model.Scene.Things.At(need, 0, b)).ToArray();
         if (need.Where != ThingPlace.BehindAttacker)
         {
-            // Beside the hero it is so with anybody anywhere, and with nobody at all.
             var at = Google.OrTools.Util.Domain.FromValues([.. Enumerable.Range(0, Bearing.Circle).Where(b => fits[b].Thing is not null).Select(b => (long)b)]);
-            if (need.Where != ThingPlace.BesideHero)
-            {
-                model.Cp.Model.AddLinearExpressionInDomain(slot.TargetBearing, at).OnlyEnforceIf(used);
-            }
-
+            model.Cp.Model.AddLinearExpressionInDomain(slot.TargetBearing, at).OnlyEnforceIf(used);
             return;
         }
 

@@ -1,13 +1,10 @@
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
-using Generator.Rules.Replaying;
 using Generator.Solver.Engine;
-using Generator.Solver.Filling;
 using Generator.Solver.Tests.Constructing;
 using Generator.Testing;
 using Xunit.Abstractions;
-using RuleModules = Generator.Solver.Rules.RuleModules;
 
 namespace Generator.Solver.Tests.Twin;
 
@@ -19,7 +16,6 @@ public sealed class FloorTwinTests(ITestOutputHelper output)
 {
     private static readonly string[] Floor = ["spacing", "clear-lane", "underfoot", "reset-window"];
     private static readonly FloorPlan Wide = new() { Width = new(1200), Depth = new(1200), MarkX = new(600), MarkY = new(600) };
-    private static readonly SearchSettings Settings = new() { Time = Drafts.Hang, Bare = true, Linear = false };
 
     /// <summary>Name@clock/centimetres/entrance; start name@from attack technique reaction.</summary>
     [Theory]
@@ -90,8 +86,8 @@ public sealed class FloorTwinTests(ITestOutputHelper output)
         var wanted = rules.Split(',', StringSplitOptions.RemoveEmptyEntries);
         var others = grave.Select(f => f.Rule).Except(Floor).ToList();
         Assert.Equal(wanted.ToHashSet(StringComparer.Ordinal), grave.Select(f => f.Rule).Intersect(Floor).ToHashSet(StringComparer.Ordinal));
-        Assert.True(Solve(scene, routine, [.. others, .. wanted]) == CpAnswer.Optimal, $"without {rules} the solver still forbids: {how}");
-        Assert.All(wanted, rule => Assert.True(Solve(scene, routine, [.. others, .. wanted.Where(r => r != rule)]) == CpAnswer.Infeasible, $"by {rule} alone the solver allows: {how}"));
+        Assert.True(Pinned.Solve(scene, routine, [.. others, .. wanted]) == CpAnswer.Optimal, $"without {rules} the solver still forbids: {how}");
+        Assert.All(wanted, rule => Assert.True(Pinned.Solve(scene, routine, [.. others, .. wanted.Where(r => r != rule)]) == CpAnswer.Infeasible, $"by {rule} alone the solver allows: {how}"));
     }
 
     private static FloorPlan Of(string[] words)
@@ -107,25 +103,6 @@ public sealed class FloorTwinTests(ITestOutputHelper output)
             Obstacles = words.Length >= 8 && door != 4 ? [new Obstacle("the crate", Whole(4), Whole(5), Whole(6), Whole(7))] : [],
             WaysIn = door > 0 ? [new WayIn("the door", Whole(door + 1), Whole(door + 2))] : [],
         };
-    }
-
-    private static CpAnswer Solve(Scene scene, Routine routine, string[] without)
-    {
-        var techniques = routine.Moves.Select(m => m.Technique).ToHashSet(StringComparer.Ordinal);
-        var model = new MoveModel(scene, Vocabulary.Of(scene, t => techniques.Contains(t.Id), keepUnfit: true, seconds: true), new MoveModelOptions
-        {
-            Rules = RuleModules.Without(without),
-            Rows = routine.Moves.Count,
-            FewestRows = routine.Moves.Count,
-            Ends = true,
-            Horizon = 200,
-            Total = true,
-            MostWalkRound = 6,
-        });
-        Pin.Placements(model, routine.Placements);
-        Pin.Rows(model, [.. routine.Moves.Select(m => Row.Of(m, scene))]);
-        using var session = model.Session();
-        return session.Solve(Settings);
     }
 
     private static Routine Planted(FloorPlan floor, string cast, string moves) => WrittenFight.Of(

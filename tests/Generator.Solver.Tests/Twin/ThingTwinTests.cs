@@ -1,12 +1,9 @@
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Judging;
-using Generator.Rules.Replaying;
 using Generator.Solver.Engine;
-using Generator.Solver.Filling;
 using Generator.Solver.Tests.Constructing;
 using Generator.Testing;
-using RuleModules = Generator.Solver.Rules.RuleModules;
 
 namespace Generator.Solver.Tests.Twin;
 
@@ -16,7 +13,6 @@ namespace Generator.Solver.Tests.Twin;
 public sealed class ThingTwinTests
 {
     private const string Wall = "wall 400 820 400 20";
-    private static readonly SearchSettings Settings = new() { Time = Drafts.Hang, Bare = true, Linear = false };
 
     /// <summary>Kind, x, y, width and depth of each thing on 12 by 12 m with the mark in the middle; cast and moves as elsewhere.</summary>
     [Theory]
@@ -51,8 +47,8 @@ public sealed class ThingTwinTests
         Assert.DoesNotContain("able", grave);
         Assert.Equal(!serves, grave.Contains("thing"));
         string[] others = [.. grave.Where(r => r != "thing")];
-        Assert.Equal(serves ? CpAnswer.Optimal : CpAnswer.Infeasible, Solve(scene, routine, others));
-        Assert.Equal(CpAnswer.Optimal, Solve(scene, routine, [.. others, "thing"]));
+        Assert.Equal(serves ? CpAnswer.Optimal : CpAnswer.Infeasible, Pinned.Solve(scene, routine, others));
+        Assert.Equal(CpAnswer.Optimal, Pinned.Solve(scene, routine, [.. others, "thing"]));
     }
 
     private static Obstacle Of(string thing)
@@ -60,24 +56,5 @@ public sealed class ThingTwinTests
         var words = thing.Split(' ');
         Centimetres Whole(int at) => new(int.Parse(words[at], System.Globalization.CultureInfo.InvariantCulture));
         return new Obstacle("the " + words[0], Whole(1), Whole(2), Whole(3), Whole(4)) { Kind = words[0] };
-    }
-
-    private static CpAnswer Solve(Scene scene, Routine routine, string[] without)
-    {
-        var techniques = routine.Moves.Select(m => m.Technique).ToHashSet(StringComparer.Ordinal);
-        var model = new MoveModel(scene, Vocabulary.Of(scene, t => techniques.Contains(t.Id), keepUnfit: true, seconds: true), new MoveModelOptions
-        {
-            Rules = RuleModules.Without(without),
-            Rows = routine.Moves.Count,
-            FewestRows = routine.Moves.Count,
-            Ends = true,
-            Horizon = 200,
-            Total = true,
-            MostWalkRound = 6,
-        });
-        Pin.Placements(model, routine.Placements);
-        Pin.Rows(model, [.. routine.Moves.Select(m => Row.Of(m, scene))]);
-        using var session = model.Session();
-        return session.Solve(Settings);
     }
 }
