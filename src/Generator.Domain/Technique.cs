@@ -106,8 +106,11 @@ public sealed record Technique
     /// <summary>Works while the hero is bound or held by another, who serves as base.</summary>
     public bool Supported { get; init; }
 
-    /// <summary>Needs a second attacker off balance beside the target, who shares the reaction.</summary>
-    public bool TakesTwo { get; init; }
+    /// <summary>Takes a second attacker as well, who shares the reaction; null where it is on one alone.</summary>
+    public SecondNeed? Two { get; init; }
+
+    /// <summary>It is for two attackers at once.</summary>
+    public bool TakesTwo => Two is not null;
 
     /// <summary>Walks the held attacker to the target's bearing.</summary>
     public bool CarriesHeld { get; init; }

@@ -12,6 +12,9 @@ public static class CardPicture
     /// <summary>Stands under every picture.</summary>
     public const string Caution = "Blocking picture, not how it is taught.";
 
+    /// <summary>Stands beside it where there is one more partner than is drawn.</summary>
+    public const string SecondLeftOut = "One of the two partners is drawn.";
+
     private const double Height = 225;
 
     private const double Least = 150;
@@ -46,12 +49,12 @@ public static class CardPicture
             x += width + Space;
         }
 
-        var caution = Math.Max(x, 250);
-        var (all, bottom) = (N(caution), N(top + Height + 20));
+        var caution = card.LeavesOneOut ? $"{Caution} {SecondLeftOut}" : Caution;
+        var (all, bottom) = (N(Math.Max(x, card.LeavesOneOut ? 400 : 250)), N(top + Height + 20));
         var name = WebUtility.HtmlEncode(card.Name);
         var title = titled ? $"<text x=\"{N(Space)}\" y=\"17\" font-size=\"14\" font-weight=\"bold\">{name}</text>" : string.Empty;
-        return $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {all} {bottom}\" width=\"{all}\" height=\"{bottom}\" font-family=\"sans-serif\" role=\"img\" aria-label=\"{name}. {Caution}\">"
-            + $"<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>{title}{body}<text x=\"{N(Space)}\" y=\"{N(top + Height + 14)}\" font-size=\"9.5\" fill=\"#444\">{Caution}</text></svg>\n";
+        return $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {all} {bottom}\" width=\"{all}\" height=\"{bottom}\" font-family=\"sans-serif\" role=\"img\" aria-label=\"{name}. {caution}\">"
+            + $"<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>{title}{body}<text x=\"{N(Space)}\" y=\"{N(top + Height + 14)}\" font-size=\"9.5\" fill=\"#444\">{caution}</text></svg>\n";
     }
 
     private static Painter Painted(Side side, Frame frame)

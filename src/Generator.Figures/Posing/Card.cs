@@ -19,6 +19,9 @@ public sealed record Card(string Id, string Name, Side Side, Frame Start, Frame 
     /// <summary>The attacker does it: attacks, setbacks of the hero and reactions.</summary>
     public bool ByAttacker { get; init; }
 
+    /// <summary>It takes a second attacker as well, whom the picture leaves out.</summary>
+    public bool LeavesOneOut { get; init; }
+
     /// <summary>What a card shows: contact and end, and the start where it says something; an end that is as the contact gives way to the start.</summary>
     public IReadOnlyList<Frame> Shown => (Attacks || EndsAsItMet, ShowsStart, Start.Attacker is null && Start.Hero is not null) switch
     {

@@ -63,7 +63,7 @@ public sealed class Cards
         var flips = technique.Side is { } side && side != shape.Side;
         var seen = flips && met.Attack is { Side: not null } attack ? met with { Attack = Mirror.Of(attack) } : met;
         var told = new TechniqueCard(poses, book, statures, flips ? Mirror.Of(technique) : technique, shape, at, seen);
-        return Turned(new Card(technique.Id, technique.Name, shape.Side, told.Start, told.Contact, told.End, shape.ShowsStart) { ByAttacker = technique.Family == Family.Setback }, flips);
+        return Turned(new Card(technique.Id, technique.Name, shape.Side, told.Start, told.Contact, told.End, shape.ShowsStart) { ByAttacker = technique.Family == Family.Setback, LeavesOneOut = technique.TakesTwo }, flips);
     }
 
     /// <summary>The card of an attack at a place in its band; null when no shape fits it.</summary>

@@ -24,7 +24,7 @@ public static class LibraryLoader
     private static readonly string[] RecordFiles =
     [
         "reactions.json", "attacks.json", "defences.json", "strikes.json", "kicks.json", "throws.json",
-        "locks.json", "escapes.json", "finishes.json", "setbacks.json", "pauses.json", "travels.json", "room.json", "manners.json", "combinations.json", "styles.json",
+        "locks.json", "escapes.json", "finishes.json", "setbacks.json", "pauses.json", "travels.json", "room.json", "pairs.json", "manners.json", "combinations.json", "styles.json",
     ];
 
     /// <summary>Names of all files that a library folder must hold.</summary>
@@ -108,11 +108,13 @@ public static class LibraryLoader
         TechniqueChecks.Check(records);
         CombinationReader.Check(records);
         StyleReader.Check(records);
-        var atThings = records.Reactions.Select(r => r.Record).Where(r => r.Uses is not null).ToList();
+        var reactions = records.Reactions.Select(r => r.Record).ToList();
+        var atThings = reactions.Where(r => r.Uses is not null).ToList();
         foreach (var (technique, source) in records.Techniques)
         {
             TravelReader.Check(technique, settle, source);
             ThingReader.Check(technique, source, atThings);
+            TwoReader.Check(technique, source, reactions);
         }
 
         LoadChecks.Check(records, stances);

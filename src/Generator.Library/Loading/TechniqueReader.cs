@@ -59,7 +59,7 @@ internal static class TechniqueReader
             HeroFall = source.Word<FallClass>("heroFall") ?? FallClass.None,
             Draws = source.Flag("draws"),
             Supported = source.Flag("supported"),
-            TakesTwo = source.Flag("takesTwo"),
+            Two = TwoReader.Of(source),
             CarriesHeld = source.Flag("carriesHeld"),
             Recovery = source.Flag("recovery"),
             Travel = TravelReader.Of(source),

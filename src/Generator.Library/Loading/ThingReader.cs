@@ -100,7 +100,7 @@ internal static class ThingReader
 
         if (technique.TakesTwo)
         {
-            source.Refuse("uses", "It takes two, and one thing serves one.", "Maybe leave out takesTwo.");
+            source.Refuse("uses", "It takes two, and one thing serves one.", "Maybe leave out \"two\".");
         }
     }
 

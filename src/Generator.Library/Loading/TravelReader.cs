@@ -54,7 +54,7 @@ internal static class TravelReader
 
         if (technique.CarriesHeld || technique.TakesTwo || technique.Supported)
         {
-            source.Refuse("travel", "It concerns somebody beside the partner, whose way nobody knows.", "Maybe leave out carriesHeld, takesTwo and supported.");
+            source.Refuse("travel", "It concerns somebody beside the partner, whose way nobody knows.", "Maybe leave out carriesHeld, two and supported.");
         }
     }
 }

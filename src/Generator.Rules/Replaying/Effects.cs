@@ -19,8 +19,11 @@ public static class Effects
     public static int CarriedTo(Scene scene, int technique, int attacker, Reaction reaction, Posture posture, int distance)
     {
         var drawn = scene.Book.Techniques[technique].Draws ? scene.TechniqueReach(technique, attacker).Draw(distance) : distance;
-        return Math.Max(scene.NearestFor(posture), drawn + reaction.Back.Value);
+        return SentBack(scene, reaction, posture, drawn);
     }
+
+    /// <summary>The same for the second whom a technique takes, who is not drawn.</summary>
+    public static int SentBack(Scene scene, Reaction reaction, Posture posture, int distance) => Math.Max(scene.NearestFor(posture), distance + reaction.Back.Value);
 
     /// <summary>Half hours round the clock, signed: which way the carry of a technique sends a reaction's way round.</summary>
     public static int CarriedRound(Carry carry, int round, bool attackAtTheRight)
@@ -132,7 +135,7 @@ public static class Effects
         return was with
         {
             Bearing = sent ? Landing(technique, reaction, bearing, step.Attack) : was.Bearing,
-            Distance = sent ? CarriedTo(scene, step.Row.Technique, attacker, reaction, posture, distance) : was.Distance,
+            Distance = sent ? CarriedTo(scene, step.Row.Technique, attacker, reaction, posture, distance) : SentBack(scene, reaction, posture, distance),
             Posture = posture,
             Grip = posture == Posture.Gripping ? GripOf(step, was) : null,
             OpenUntil = step.End + scene.OpenFor(index),
@@ -145,19 +148,17 @@ public static class Effects
 
     private static AttackLine? GripOf(Step step, AttackerState was) => step.Attack is { IsGrab: true } grab ? grab.Line : was.Grip ?? step.Attack?.Line;
 
-    /// <summary>Whoever is bumped into, or knocked together with the target, is carried on along their bearing, so that the two end apart.</summary>
-    private static AttackerState Second(Scene scene, Step step, AttackerState was, AttackerState target)
-    {
-        var carried = was with { Distance = Math.Max(was.Distance, target.Distance + scene.Settle.LaneBeside.Value) };
-        return step.Technique!.TakesTwo
-            ? Reacts(scene, step, carried, step.Second, carried.Bearing, carried.Distance, false)
-            : carried with
+    /// <summary>Whoever is taken together with the target reacts along their own bearing; whoever is bumped into is carried on along theirs, so that the two end apart.</summary>
+    private static AttackerState Second(Scene scene, Step step, AttackerState was, AttackerState target) =>
+        step.Technique!.TakesTwo
+            ? Reacts(scene, step, was, step.Second, was.Bearing, was.Distance, false)
+            : was with
             {
+                Distance = Math.Max(was.Distance, target.Distance + scene.Settle.LaneBeside.Value),
                 Posture = Posture.OffBalance,
                 OpenUntil = step.End + scene.OpenFor(step.Row.Reaction),
                 ReadyAt = Math.Max(was.ReadyAt, step.End + scene.ReadyAfter(step.Row.Reaction, step.Second)),
             };
-    }
 
     /// <summary>An out hand that the technique leaves alone is back by the time it ends.</summary>
     public static Hand HandAfter(Hand start, HandEnd end, int target) => end switch

@@ -140,20 +140,21 @@ internal static class Seeing
 
     private static int SecondOf(Scene scene, FightState state, Row row, Technique? technique, Reaction? reaction, int bearing, Attack? attack)
     {
-        var takesTwo = technique is { TakesTwo: true };
-        if (technique is null || reaction is null || !(reaction.HitsSecond || takesTwo))
+        if (technique is null || reaction is null || !(reaction.HitsSecond || technique.TakesTwo))
         {
             return -1;
         }
 
-        var lands = takesTwo ? bearing : Effects.Landing(technique, reaction, bearing, attack);
+        var lands = technique.TakesTwo ? bearing : Effects.Landing(technique, reaction, bearing, attack);
         var second = -1;
-        var nearest = scene.Settle.SecondWithin + 1;
+        var nearest = Bearing.Circle;
         for (var a = 0; a < scene.Cast; a++)
         {
             var other = state.Attackers[a];
             var apart = new Bearing(other.Bearing).Apart(new Bearing(lands));
-            var fits = takesTwo ? other.PostureAt(row.Start) == Posture.OffBalance : other.IsActive && other.IsOnFeetAt(row.Start);
+            var fits = technique.Two is { } two
+                ? two.IsThere(apart, other.Distance) && other.PostureAt(row.Start) is { } posture && two.Needs.Contains(posture)
+                : apart <= scene.Settle.SecondWithin && other.IsActive && other.IsOnFeetAt(row.Start);
             if (a != row.Attacker && fits && other.Entrance <= row.Start && apart < nearest)
             {
                 (second, nearest) = (a, apart);

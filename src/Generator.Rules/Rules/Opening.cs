@@ -132,7 +132,9 @@ public sealed class Opening : Rule
         var who = Words.Name(scene, step.Row.Attacker);
         if ((technique.TakesTwo || reaction.HitsSecond) && step.Second < 0)
         {
-            return At(scene, step, Severity.Broken, $"{(technique.TakesTwo ? technique.Name : reaction.Name)} needs a second attacker there, and nobody is.") with
+            return At(scene, step, Severity.Broken, technique.Two is { } two
+                ? $"{technique.Name} needs a second attacker, {Words.Of(two.Needs)}, {two.FewestApart * 15} to {two.MostApart * 15}° round from {who} and {two.Nearest} to {two.Farthest} from the mark, and nobody is."
+                : $"{reaction.Name} needs a second attacker there, and nobody is.") with
             {
                 Advice = "Bring a second attacker beside the first, or choose another technique or reaction.",
             };

@@ -307,7 +307,7 @@ internal sealed class Aims
             : FirstBearable(moment.Moves[0].Technique, earliest, latest);
         var windows = NestedMoments.Windows(Scene.Brief, index, within, Scene.Book);
         var steps = moment.Moves.Select((m, s) => new MomentStep(Scene, repertoire, m, windows[s])).ToArray();
-        return new MomentAim(steps, earliest, latest, due, Approach.To(Scene, repertoire, steps[0].Techniques, steps[0].Attacker), OutOfSight(steps));
+        return new MomentAim(steps, earliest, latest, due, Approach.To(Scene, repertoire, steps[0].Techniques, steps[0].Attacker), Pairing.For(Scene, steps[0]), OutOfSight(steps));
     }
 
     private int[]? OutOfSight(MomentStep[] steps)

@@ -9,8 +9,9 @@ namespace Generator.Solver.Constructing;
 /// <param name="Latest">Last half count at which the first may start.</param>
 /// <param name="Due">Half count from which it is owed.</param>
 /// <param name="Approach">How to bring about what its first move needs; null where the hero needs no bringing.</param>
+/// <param name="Pairing">How to bring a second attacker beside its target; null where it is on one alone.</param>
 /// <param name="OutOfSight">For each bearing how many half hours it is from one at which a camera sees the moment as it should; null when that is so everywhere or nowhere.</param>
-internal sealed record MomentAim(MomentStep[] Steps, int Earliest, int Latest, double Due, Approach? Approach, int[]? OutOfSight)
+internal sealed record MomentAim(MomentStep[] Steps, int Earliest, int Latest, double Due, Approach? Approach, Pairing? Pairing, int[]? OutOfSight)
 {
     /// <summary>Half counts before its window at which the search begins to look for its attacker to be in sight.</summary>
     private const int Foresight = 30;

@@ -263,6 +263,7 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
             var before = node.Moment == m ? 0 : aim.MovesBefore(node.State, aims.SetbacksLeft(node));
             var late = node.State.Time - aim.DueFrom(before);
             owed += share * (late < 0 ? 0 : Math.Min(12, 2 + (0.25 * late)));
+            owed += node.Moment != m && late > -Foresight && aim.Pairing is { } pairing ? pairing.Owed(node.State) : 0;
             var a = aim.Steps[0].Attacker;
             if (a < 0)
             {

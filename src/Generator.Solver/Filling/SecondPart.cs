@@ -10,9 +10,6 @@ namespace Generator.Solver.Filling;
 /// </summary>
 internal static class SecondPart
 {
-    /// <summary>A reaction that a technique for two may leave: holds and grips of two at once are not modelled.</summary>
-    public static bool SuitsTwo(Reaction reaction) => reaction.Posture is { } posture && posture != Posture.Gripping && !posture.IsControlled();
-
     public static void Build(MoveModel model, SlotVars slot)
     {
         var cp = model.Cp;
@@ -24,12 +21,6 @@ internal static class SecondPart
         if (!slot.HasSeconds(cp))
         {
             return;
-        }
-
-        if (Happens(model, slot.TakesTwo))
-        {
-            var unsuited = model.ReactionIs(slot, r => !SuitsTwo(r), $"unsuited[{i}]");
-            cp.Model.AddBoolOr([slot.TakesTwo.Not(), unsuited.Not()]);
         }
 
         if (model.Cast > 1)
@@ -55,7 +46,7 @@ internal static class SecondPart
         var later = cp.Int(0, model.LatestReady, "later" + name);
         cp.Model.AddMaxEquality(later, [recovered, was.ReadyAt]);
         var ready = Either(model, slot, recovered, later, "ready" + name);
-        var distance = CarriedOn(model, hit, was, name);
+        var distance = LeftAt(model, slot, hit, was, name);
         var threat = cp.Int(0, model.LatestThreat, "threat" + name);
         cp.Model.Add(threat == ready + DistancePart.WalkTime(model, a, distance, "walk" + name));
         var (isOut, active) = (was.Out, was.Active);
@@ -79,12 +70,26 @@ internal static class SecondPart
         };
     }
 
-    /// <summary>Where the second one is left: carried on beyond the target.</summary>
-    private static IntVar CarriedOn(MoveModel model, AttackerVars hit, AttackerVars was, string name)
+    /// <summary>Where the second one is left: sent straight back by what is shared, or carried on beyond the target by a bump.</summary>
+    private static IntVar LeftAt(MoveModel model, SlotVars slot, AttackerVars hit, AttackerVars was, string name)
     {
-        var beyond = model.Cp.Int(0, DistancePart.Farthest + model.Scene.Settle.LaneBeside.Value, "beyond" + name);
-        model.Cp.Model.AddMaxEquality(beyond, [was.Distance, hit.Distance + model.Scene.Settle.LaneBeside.Value]);
-        return beyond;
+        var (cp, scene) = (model.Cp, model.Scene);
+        var beyond = !Happens(model, slot.Bumps) ? was.Distance : Greater(DistancePart.Farthest + scene.Settle.LaneBeside.Value, hit.Distance + scene.Settle.LaneBeside.Value, was.Distance, "beyond" + name);
+        if (!Happens(model, slot.TakesTwo))
+        {
+            return beyond;
+        }
+
+        var clear = model.OverReactions(slot, r => scene.Book.Reactions[r].Posture is { } posture ? scene.NearestFor(posture) : 0);
+        var sent = Greater(2 * DistancePart.Farthest, was.Distance + model.OverReactions(slot, r => scene.Book.Reactions[r].Back.Value), clear, "sentback" + name);
+        return Either(model, slot, sent, beyond, "leftat" + name);
+
+        IntVar Greater(long most, LinearExpr one, LinearExpr other, string called)
+        {
+            var greater = cp.Int(0, most, called);
+            cp.Model.AddMaxEquality(greater, [one, other]);
+            return greater;
+        }
     }
 
     private static bool Happens(MoveModel model, BoolVar literal) => !ReferenceEquals(literal, model.Cp.False);
@@ -126,18 +131,42 @@ internal static class SecondPart
         var cp = model.Cp;
         var other = slot.Before.Attackers[a];
         var name = $"second[{slot.Index},{a}]";
-        var near = cp.AtMost(apart, LinearExpr.Constant(model.Scene.Settle.SecondWithin), name + ".near");
         var entered = cp.AtMost(model.Entrances[a], slot.Start, name + ".entered");
-        var bumped = Happens(model, slot.Bumps) ? cp.And(name + ".bumped", bumpsOnly, slot.Targets[a].Not(), near, entered, other.Active, OnFeet(cp, slot, other, name)) : cp.False;
-        if (!Happens(model, slot.TakesTwo))
+        var ways = new List<BoolVar>();
+        if (Happens(model, slot.Bumps))
         {
-            return bumped;
+            var near = cp.AtMost(apart, LinearExpr.Constant(model.Scene.Settle.SecondWithin), name + ".near");
+            ways.Add(cp.And(name + ".bumped", bumpsOnly, slot.Targets[a].Not(), near, entered, other.Active, OnFeet(cp, slot, other, name)));
         }
 
-        var swaying = cp.Is(other.Posture, (int)Posture.OffBalance, name + ".offbalance");
+        var needs = Happens(model, slot.TakesTwo) ? model.Vocabulary.Uses.Select(u => u.Technique?.Two).OfType<SecondNeed>().Distinct().ToList() : [];
+        foreach (var (need, k) in needs.Select((n, k) => (n, k)))
+        {
+            var asked = model.UseIs(slot, u => u.Technique?.Two == need, $"{name}.asks[{k}]");
+            ways.Add(cp.And($"{name}.taken[{k}]", asked, slot.Targets[a].Not(), entered, IsThere(cp, need, apart, other, $"{name}[{k}]"), IsFound(cp, slot, need, other, $"{name}[{k}]")));
+        }
+
+        return ways.Count == 1 ? ways[0] : cp.Or(name + ".fits", [.. ways]);
+    }
+
+    private static BoolVar IsThere(Cp cp, SecondNeed need, IntVar apart, AttackerVars other, string name) => cp.And(
+        name + ".there",
+        cp.AtMost(LinearExpr.Constant(need.FewestApart), apart, name + ".beside"),
+        cp.AtMost(apart, LinearExpr.Constant(need.MostApart), name + ".near"),
+        cp.AtMost(LinearExpr.Constant(need.Nearest.Value), other.Distance, name + ".clear"),
+        cp.AtMost(other.Distance, LinearExpr.Constant(need.Farthest.Value), name + ".inreach"));
+
+    /// <summary>In a posture that is asked for and still open; where somebody ready will do, also recovered from any of which one recovers.</summary>
+    private static BoolVar IsFound(Cp cp, SlotVars slot, SecondNeed need, AttackerVars other, string name)
+    {
         var open = cp.AtMost(slot.Start, other.OpenUntil, name + ".open");
-        var taken = cp.And(name + ".taken", slot.TakesTwo, slot.Targets[a].Not(), near, entered, swaying, open);
-        return Happens(model, slot.Bumps) ? cp.Or(name + ".fits", bumped, taken) : taken;
+        var ways = need.Needs.Members.Select(p => cp.And($"{name}.{p}", cp.Is(other.Posture, (int)p, $"{name}.is.{p}"), open)).ToList();
+        if (need.Needs.Contains(Posture.Ready))
+        {
+            ways.Add(cp.And(name + ".ready", other.Active, open.Not(), cp.AtMost(other.ReadyAt, slot.Start, name + ".recovered")));
+        }
+
+        return cp.Or(name + ".found", [.. ways]);
     }
 
     /// <summary>Neither on the floor nor still getting up when the row starts.</summary>

@@ -30,6 +30,9 @@ internal sealed record MoveTraits
 
     public SecondRole Second { get; init; }
 
+    /// <summary>Postures in which a technique for two finds the second; where somebody ready will do, any from which one recovers.</summary>
+    public PostureSet SecondFrom { get; init; }
+
     /// <summary>The posture in which the second attacker is left: bumped into off balance, taken along like the target, but never held.</summary>
     public Posture SecondLeaves => Second == SecondRole.Bumped ? Posture.OffBalance : To is { } to && !to.IsControlled() ? to : Posture.Ready;
 

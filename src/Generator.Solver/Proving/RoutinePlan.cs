@@ -248,8 +248,12 @@ internal sealed partial class RoutinePlan
 
             foreach (var c in takers.Where(c => classes[c].Traits.Second == SecondRole.Taken))
             {
-                model.AddBoolOr([taken.Not(), slot.Is[c].Not(), slot.Posture[a][(int)Posture.OffBalance]]);
-                model.Add(slot.Start <= slot.Open[a]).OnlyEnforceIf([taken, slot.Is[c]]);
+                var found = classes[c].Traits.SecondFrom;
+                model.AddBoolOr([taken.Not(), slot.Is[c].Not(), .. found.Members.Select(p => slot.Posture[a][(int)p])]);
+                if (!found.Contains(Posture.Ready))
+                {
+                    model.Add(slot.Start <= slot.Open[a]).OnlyEnforceIf([taken, slot.Is[c]]);
+                }
             }
         }
     }

@@ -95,7 +95,7 @@ internal static class PostureRoutes
 
             if ((traits.AbleSeconds & (1 << attacker)) != 0 && traits.SecondLeaves is var leaves && !(mustOut && leaves == Posture.Out && !traits.Finishes))
             {
-                steps.Add((move, traits.Second == SecondRole.Taken ? PostureSet.Of(Posture.OffBalance) : MoveClasses.Free, leaves));
+                steps.Add((move, traits.Second == SecondRole.Taken ? traits.SecondFrom : MoveClasses.Free, leaves));
             }
         }
 

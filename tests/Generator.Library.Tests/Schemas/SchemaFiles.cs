@@ -20,7 +20,7 @@ internal static class SchemaFiles
     public static string NameFor(string file) => file switch
     {
         "settle.json" or "stances.json" or "holds.json" or "notebook.json" or "attacks.json" or "reactions.json" or "manners.json" or "combinations.json" or "styles.json" or "things.json" => Path.ChangeExtension(file, ".schema.json"),
-        "room.json" => "additions.schema.json",
+        "room.json" or "pairs.json" => "additions.schema.json",
         _ => "techniques.schema.json",
     };
 }

@@ -91,7 +91,11 @@ internal static class FlowingChains
         },
         {
             "square Bruno@12/250 Wanda@2/350",
-            "cross-right > wrist-catch-left {arm-caught} ; shield-hold-left {held-fast} ; Wanda: +1 cross-right > shield-turn-left {limb-stopped} ; Bruno: swing-into-left {crashes-into} ; +1 heads-together {out-crumples}"
+            "cross-right > wrist-catch-left {arm-caught} ; shield-hold-left {held-fast} ; Wanda: +1 cross-right > shield-turn-left {limb-stopped} ; Bruno: swing-into-left {crashes-into}"
+        },
+        {
+            "square Bruno@10:30/250 Wanda@1:30/250",
+            "Wanda: swing-right > outside-block-left {limb-stopped} ; body-punch-right {folds} ; Bruno: !swing-right > outside-block-left {limb-stopped} ; heads-together {out-crumples}"
         },
     };
 }

@@ -9,6 +9,7 @@ public sealed class OthersReplayTests
     private static readonly Reaction Crashes = CaseBook.Reels with { Id = "crashes", Round = 4, HitsSecond = true, Back = new Centimetres(60) };
     private static readonly Technique Shove = CaseBook.Hit with { Id = "shove", Carry = Carry.Clockwise };
     private static readonly Technique Hold = CaseBook.Hit with { Id = "hold", LeftEnd = HandEnd.Holding };
+    private static readonly SecondNeed Beside = new(2, 8, new(50), new(120), PostureSet.Of(Posture.OffBalance));
     private static readonly Technique Bound = CaseBook.Hit with { Id = "bound", EndBound = Domain.Bound.Rear };
 
     [Theory]
@@ -62,7 +63,7 @@ public sealed class OthersReplayTests
     [Fact]
     public void A_technique_for_two_shares_the_reaction_and_leaves_each_in_place()
     {
-        var heads = CaseBook.Hit with { Id = "heads", TakesTwo = true };
+        var heads = CaseBook.Hit with { Id = "heads", Two = Beside };
         var after = new Case().At("12", 90).At("1", 90).Knows(heads).Play(
             Row(0, 1, "hit", "reels", "blow"),
             Row(2, 0, "heads", "drops", "blow")).After;
@@ -75,13 +76,40 @@ public sealed class OthersReplayTests
     [Fact]
     public void A_technique_for_two_finds_nobody_once_the_second_has_recovered()
     {
-        var heads = CaseBook.Hit with { Id = "heads", TakesTwo = true };
+        var heads = CaseBook.Hit with { Id = "heads", Two = Beside };
         var step = new Case().At("12", 90).At("1", 90).Knows(heads).Play(
             Row(0, 1, "hit", "reels", "blow"),
             Row(5, 0, "heads", "drops", "blow"));
 
         Assert.Equal(-1, step.Second);
         Assert.Equal(-1, step.After.Attackers[1].OutAt);
+    }
+
+    [Fact]
+    public void Who_is_shoved_together_with_another_goes_straight_back_along_their_own_bearing()
+    {
+        var shove = CaseBook.Hit with { Id = "both", Carry = Carry.Clockwise, Two = Beside };
+        var back = CaseBook.Reels with { Id = "back", Back = new Centimetres(40), Round = 1 };
+        var after = new Case().At("12", 90).At("3", 110).Knows(shove).Knows(back).Play(
+            Row(0, 1, "hit", "reels", "blow"),
+            Row(2, 0, "both", "back", "blow")).After;
+
+        // Bruno goes round by the carry, a half hour clockwise; Wanda, whose attack brought her to 90 at 3 o'clock (half hour 6), only back.
+        Assert.Equal((1, 130), (after.Attackers[0].Bearing, after.Attackers[0].Distance));
+        Assert.Equal((6, 130, Posture.OffBalance), (after.Attackers[1].Bearing, after.Attackers[1].Distance, after.Attackers[1].Posture));
+    }
+
+    [Theory]
+    [InlineData("1", 120, 1)]
+    [InlineData("1", 125, -1)]
+    [InlineData("12:30", 90, -1)]
+    [InlineData("4", 90, 1)]
+    [InlineData("5", 90, -1)]
+    public void The_second_is_where_the_technique_reaches_both(string wanda, int distance, int expected)
+    {
+        // Beside: 2 to 8 half hours round, 50 to 120 cm off; 1 o'clock is 2, 4 o'clock 8.
+        var both = CaseBook.Hit with { Id = "both", Two = Beside with { Needs = PostureSet.Of(Posture.Ready) } };
+        Assert.Equal(expected, new Case().At("12", 90).At(wanda, distance).Knows(both).Play(Row(0, 0, "both", "reels", "blow")).Second);
     }
 
     [Fact]

@@ -52,10 +52,10 @@ public sealed class AbleTests
     public void Who_shares_the_reaction_must_be_able_too()
     {
         var fight = Fight.Of(
-            "square Bruno@12/250 Wanda@12:30/350",
-            "swing-right > outside-block-left {limb-stopped} ; +1 double-palm {crashes-into} ; heads-together {out-crumples}");
+            "square Bruno@12/250 Wanda@2/250",
+            "Wanda: swing-right > outside-block-left {limb-stopped} ; body-punch-right {folds} ; Bruno: !swing-right > outside-block-left {limb-stopped} ; heads-together {out-crumples}");
         Judge(fight).FindsNothing();
-        Judge(fight.WithAttacker(1, w => w with { Limits = ["no-side-fall"] })).Finds(1, 3).Concerns("Wanda");
+        Judge(fight.WithAttacker(1, w => w with { Limits = ["no-side-fall"] })).Finds(1, 4).Concerns("Wanda");
     }
 
     /// <summary>From one leg the hero comes down low: of all stances from which the uppercut can start the only one that a move asks for here.</summary>

@@ -36,8 +36,8 @@ public sealed class EndingTests
     [Fact]
     public void Two_taken_together_are_both_out_but_neither_is_last()
     {
-        const string Both = "swing-right > outside-block-left {limb-stopped} ; +1 double-palm {crashes-into} ; heads-together {out-crumples}";
-        var fight = Fight.Of("square Bruno@12/250 Wanda@12:30/350", Both);
+        const string Both = "Wanda: swing-right > outside-block-left {limb-stopped} ; body-punch-right {folds} ; Bruno: !swing-right > outside-block-left {limb-stopped} ; heads-together {out-crumples}";
+        var fight = Fight.Of("square Bruno@12/250 Wanda@2/250", Both);
         Verify.Rule("ending").Given(fight.With(b => b with { Ending = new Domain.Ending(["Bruno", "Wanda"], null) })).FindsNothing();
         Verify.Rule("ending").Given(fight.With(b => b with { Ending = new Domain.Ending(["Bruno", "Wanda"], "Bruno") })).Finds(1, 0);
     }

@@ -50,7 +50,7 @@ public sealed class OpeningTests
     [InlineData("body-punch-right {keeps-grip}", "gripping already")]
     [InlineData("body-punch-right {folds} ; body-punch-left {elbow-meets-blow}", "is only for somebody ready, or no more than off balance", 3)]
     [InlineData("double-palm {crashes-into}", "needs a second attacker")]
-    [InlineData("heads-together {out-crumples}", "needs a second attacker")]
+    [InlineData("heads-together {out-crumples}", "Heads together needs a second attacker, folded, with the head back, turned or off balance, 30 to 120° round from Bruno and 0.50 m to 1.50 m from the mark")]
     public void The_reaction_suits_the_technique_and_the_moment(string move, string words, int at = 2) => Judge(Block + "+1 " + move).Finds(1, at).Says(words);
 
     [Fact]

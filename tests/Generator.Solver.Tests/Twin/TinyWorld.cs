@@ -106,6 +106,14 @@ internal sealed class TinyWorld
         RightNeed = HandNeed.Any,
     };
 
+    /// <summary>Where the second one may be; mostly so wide that somebody is there.</summary>
+    private SecondNeed SecondOne() => new(
+        Chance(70) ? 0 : 2,
+        Chance(70) ? 12 : 5,
+        new(Chance(70) ? 0 : 90),
+        new(Chance(70) ? 400 : 130),
+        Chance(60) ? PostureSet.Of(Posture.OffBalance) : Chance(50) ? PostureSet.Of(Posture.OffBalance, Posture.Ready) : PostureSet.Of(Posture.Ready, Posture.Folded));
+
     private IEnumerable<Technique> Techniques()
     {
         var posture = PostureSet.Of(Posture.OffBalance, Posture.Folded);
@@ -121,7 +129,7 @@ internal sealed class TinyWorld
             {
                 Needs = PostureSet.Of(Posture.OffBalance, Posture.OnBack),
                 AttackerSkill = Chance(20) ? Skill.Stunt : Skill.Novice,
-                TakesTwo = true,
+                Two = SecondOne(),
             };
             yield break;
         }
