@@ -71,7 +71,7 @@ public sealed class AnswersAttack : Rule
     {
         var stance = step.Mode == MoveMode.EscapesGrab ? step.Before.Stance : step.StanceStart;
         var (who, hero) = (Words.Name(scene, step.Row.Attacker), scene.Brief.Hero.Name);
-        if (scene.Brief.Attackers[step.Row.Attacker].Kneels is not null && WrongLevel(step, attack, who) is { } wrong)
+        if (step.Row.Attacker >= 0 && scene.Brief.Attackers[step.Row.Attacker].Kneels is not null && WrongLevel(step, attack, who) is { } wrong)
         {
             if (tally.Count(Severity.Broken))
             {

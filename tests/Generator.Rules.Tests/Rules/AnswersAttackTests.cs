@@ -36,13 +36,13 @@ public sealed class AnswersAttackTests
     [Theory]
     [Passes("answers-attack")]
     [InlineData("knee-punch-right > kneeling-turn-aside-left {caught-on-knees}")]
-    [InlineData("knee-swing-right > kneeling-block-left {rocks-on-knees} ; +14 swing-right > bow-under {overswings}")]
+    [InlineData("knee-side-blow-right > kneeling-block-left {rocks-on-knees} ; +14 swing-right > bow-under {overswings}")]
     public void Whoever_opens_on_a_knee_attacks_from_there_first(string moves) => Judge(moves, "kneeling-left Bruno@12/100/left-knee").FindsNothing();
 
     [Theory]
     [Fails("answers-attack")]
     [InlineData("swing-right > bow-under {overswings}", 1, "is thrown standing")]
-    [InlineData("knee-swing-right > kneeling-block-left {rocks-on-knees} ; +14 knee-swing-right > kneeling-block-left {rocks-on-knees}", 2, "off the knee by now")]
+    [InlineData("knee-side-blow-right > kneeling-block-left {rocks-on-knees} ; +14 knee-side-blow-right > kneeling-block-left {rocks-on-knees}", 2, "off the knee by now")]
     [InlineData("Bruno@1: knee-punch-right > kneeling-turn-aside-left {caught-on-knees}", 1, "does not walk round")]
     public void And_neither_standing_first_nor_from_there_again(string moves, int move, string says) =>
         Judge(moves, "kneeling-left Bruno@12/100/left-knee").Finds(1, move).As(Severity.Broken).Says(says);

@@ -12,11 +12,11 @@ namespace Generator.Solver.Tests.Twin;
 public sealed class KneelingTwinTests
 {
     [Theory]
-    [InlineData("0 Bruno knee-punch-right kneeling-turn-aside-left caught-on-knees ; 2 Bruno - kneeling-short-punch-right jolts-in-hold ; 4 Bruno - kneeling-arm-lock-left locked-on-knees", null)]
-    [InlineData("0 Bruno knee-swing-right kneeling-duck-left rocks-on-knees ; 4 Bruno - kneeling-push-over-left tips-onto-back ; 8 Bruno - ground-elbow-right jerks-on-floor", null)]
+    [InlineData("0 Bruno knee-punch-right kneeling-turn-aside-left caught-on-knees ; 2 Bruno - kneeling-short-punch-right jolts-in-hold ; 4 Bruno - kneeling-arm-lock-left locked-on-knees ; 7 Bruno - submit-left out-gives-up", null)]
+    [InlineData("0 Bruno knee-side-blow-right kneeling-duck-left rocks-on-knees ; 4 Bruno - kneeling-push-over-left tips-over ; 8 Bruno - ground-elbow-right jerks-on-floor", null)]
     [InlineData("0 Bruno swing-right bow-under overswings", "answers-attack")]
-    [InlineData("0 Bruno knee-swing-right kneeling-block-left rocks-on-knees ; 20 Bruno knee-swing-right kneeling-block-left rocks-on-knees", "answers-attack")]
-    [InlineData("0 Bruno knee-swing-right kneeling-block-left rocks-on-knees ; 20 Bruno swing-right bow-under overswings", null)]
+    [InlineData("0 Bruno knee-side-blow-right kneeling-block-left rocks-on-knees ; 12 Bruno knee-side-blow-right kneeling-block-left rocks-on-knees", "answers-attack")]
+    [InlineData("0 Bruno knee-side-blow-right kneeling-block-left rocks-on-knees ; 12 Bruno swing-right bow-under overswings", null)]
     public void Audit_and_model_agree(string moves, string? rule)
     {
         var (scene, routine) = Of(moves, Side.Left);
@@ -30,7 +30,7 @@ public sealed class KneelingTwinTests
     [Fact]
     public void Who_opens_on_both_feet_does_not_attack_from_the_knee()
     {
-        var (scene, routine) = Of("0 Bruno knee-swing-right kneeling-duck-left rocks-on-knees", null);
+        var (scene, routine) = Of("0 Bruno knee-side-blow-right kneeling-duck-left rocks-on-knees", null);
         var told = Assert.Single(Audit.Of(scene, routine).Findings, f => f.Severity >= Severity.Broken && f.Rule is not ("ending" or "length" or "setbacks"));
         Assert.Equal("able", told.Rule);
         Assert.Contains("opens on both feet", told.Message, StringComparison.Ordinal);
