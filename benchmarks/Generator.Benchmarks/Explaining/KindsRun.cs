@@ -24,7 +24,7 @@ internal static class KindsRun
         var (book, good, all) = (LongRoutine.Book(), 0, 0);
         foreach (var file in Directory.EnumerateFiles(Places.Kinds, "*.brief.json").Order(StringComparer.Ordinal))
         {
-            var name = Path.GetFileName(file).Split('.')[0];
+            var name = Path.GetFileName(file)[..^".brief.json".Length];
             if (options.TryGetValue("--only", out var only) && !name.Contains(only, StringComparison.Ordinal))
             {
                 continue;
