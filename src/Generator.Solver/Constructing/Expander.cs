@@ -176,8 +176,7 @@ internal sealed partial class Expander(Ground ground, Dice dice, Guide? guide = 
 
         menu = Levels.Of(scene, menu, a, attacker);
         away = fetching is not null ? aims.OutOfSight(node, a) : null;
-        var time = node.State.Time;
-        var most = node.IsOpening ? node.FirstStart : longestGap;
+        var (time, most) = (node.State.Time, node.IsOpening ? node.FirstStart : longestGap);
         var least = Math.Max(node.IsOpening ? node.FirstStart : 0, earliest - time);
         if (attacker.PostureAt(time + least) is { } posture)
         {
