@@ -12,6 +12,9 @@ internal static class Places
     /// <summary>Briefs that no routine can satisfy.</summary>
     public static string Clashes => Path.Combine(Benchmarks, "briefs-clash");
 
+    /// <summary>Kinds of brief of which anybody sees that they cannot be, kept with the tests.</summary>
+    public static string Kinds => Path.Combine(Top, "tests", "Generator.Solver.Tests", "Refuting", "Kinds");
+
     public static string Results => Path.Combine(Benchmarks, "results");
 
     public static string Artifacts => Path.Combine(Top, ".artifacts", "bench");

@@ -54,6 +54,8 @@ switch (args)
         return FamilyRun.All(rest);
     case ["explain", .. var rest]:
         return ExplainRun.All(rest);
+    case ["kinds", .. var rest]:
+        return KindsRun.All(rest);
     case ["completing", .. var rest]:
         return CompletingRun.All(rest);
     case ["windows", .. var rest]:

@@ -78,14 +78,17 @@ public sealed record Attack
     /// <summary>What it is to an audience.</summary>
     public AttackKind Kind => Line.Kind switch
     {
-        LineKind.HighStraight or LineKind.HighRising or LineKind.MiddleStraight => AttackKind.Punch,
-        LineKind.HighRound or LineKind.HighOver => AttackKind.Swing,
+        LineKind.HighStraight or LineKind.HighRising or LineKind.MiddleStraight or LineKind.KneeStraight => AttackKind.Punch,
+        LineKind.HighRound or LineKind.HighOver or LineKind.KneeRound => AttackKind.Swing,
         >= LineKind.KickMiddleStraight and <= LineKind.KickAtFallen => AttackKind.Kick,
         >= LineKind.RushLow and <= LineKind.RushRear => AttackKind.Rush,
         LineKind.WalkIn => AttackKind.WalkIn,
         LineKind.GrabThroatRear or LineKind.GrabBodyRear or LineKind.GrabHairRear or LineKind.GrabShouldersRear or LineKind.GrabBodyRearUnder or LineKind.GrabWristsRear => AttackKind.RearGrab,
         _ => AttackKind.Grab,
     };
+
+    /// <summary>Thrown by somebody who is still on the knee on which they opened, at a hero on theirs.</summary>
+    public bool FromKnee => Line.IsFromKnee;
 
     /// <summary>No blow: the hero may open with a technique that takes a ready attacker.</summary>
     public bool IsWalkIn => Line.Kind == LineKind.WalkIn;

@@ -16,6 +16,9 @@ public readonly record struct AttackLine(LineKind Kind, LineSide Side)
     /// <summary>Kind and side; the text of a record would print its mirror, and that its own, for ever.</summary>
     public override string ToString() => $"{Kind} {Side}";
 
+    /// <summary>From the knee, at somebody on theirs.</summary>
+    public bool IsFromKnee => Kind is LineKind.KneeStraight or LineKind.KneeRound;
+
     /// <summary>A hand, arm or body that takes hold.</summary>
     public bool IsGrab => Kind >= LineKind.GrabWrist;
 }

@@ -8,6 +8,11 @@ public enum LineKind
     HighOver,
     HighRising,
     MiddleStraight,
+    /// <summary>Straight at the body, both on their knees.</summary>
+    KneeStraight,
+
+    /// <summary>Round at the head, both on their knees.</summary>
+    KneeRound,
     KickMiddleStraight,
     KickLowRound,
     KickMiddleRound,

@@ -19,5 +19,8 @@ public enum Posture
     HeldLeg,
     HeldBody,
     Pinned,
+
+    /// <summary>On the knee on which they opened, ready to attack from there. No reaction leaves anybody so: who has once been met gets up.</summary>
+    Knelt,
     Out,
 }

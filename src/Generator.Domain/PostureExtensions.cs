@@ -28,9 +28,13 @@ public static class PostureExtensions
         Posture.HeldLeg => "held by the leg",
         Posture.HeldBody => "held by the body",
         Posture.Pinned => "pinned",
+        Posture.Knelt => "ready on the knee",
         _ => "out",
     };
 
+    /// <summary>On a knee, brought there or opening so.</summary>
+    public static bool IsKneeling(this Posture posture) => posture is Posture.Kneeling or Posture.Knelt;
+
     /// <summary>Lying or kneeling: not on their feet.</summary>
-    public static bool IsDown(this Posture posture) => posture == Posture.Kneeling || posture.IsLying();
+    public static bool IsDown(this Posture posture) => posture.IsKneeling() || posture.IsLying();
 }

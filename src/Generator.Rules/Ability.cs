@@ -49,7 +49,7 @@ public sealed class Ability
 
             for (var k = 0; k < book.Attacks.Count; k++)
             {
-                attack[k, a] = Asked(book.Attacks[k].Name, book.Attacks[k].Demands, book.Attacks[k].Load, person, book.Settle) ?? things.WhyNot(book.Attacks[k].Uses, book.Attacks[k].Name);
+                attack[k, a] = FromKnee(book.Attacks[k], person) ?? Asked(book.Attacks[k].Name, book.Attacks[k].Demands, book.Attacks[k].Load, person, book.Settle) ?? things.WhyNot(book.Attacks[k].Uses, book.Attacks[k].Name);
             }
 
             for (var r = 0; r < book.Reactions.Count; r++)
@@ -98,6 +98,9 @@ public sealed class Ability
 
     private static string? Partnered(Technique t, Performer person, Settle settle) =>
         Skilled(t.Name, t.AttackerSkill, person) ?? Asked($"whoever partners {Words.Low(t.Name)}", [], t.PartnerLoad, person, settle);
+
+    private static string? FromKnee(Attack k, AttackerPart person) =>
+        k.FromKnee && person.Kneels is null ? $"{k.Name} comes from the knee, {person.Name} opens on both feet" : null;
 
     private static string? Standing(Stance from, Stance to, Performer hero, Book book)
     {

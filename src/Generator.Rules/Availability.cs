@@ -15,7 +15,7 @@ public sealed class Availability
         this.scene = scene;
         var book = scene.Book;
         Techniques = [.. OutOf(book.Techniques.Select((t, i) => (t.BaseId, IsAsked(t) ? Why(i) : null)))];
-        Attacks = [.. OutOf(book.Attacks.Select((a, i) => (a.BaseId, IsAsked(a.Uses) ? Nobody(who => scene.Able.WhyNotAttack(i, who)) : null)))];
+        Attacks = [.. OutOf(book.Attacks.Select((a, i) => (a.BaseId, IsAsked(a) ? Nobody(who => scene.Able.WhyNotAttack(i, who)) : null)))];
         Reactions = [.. OutOf(book.Reactions.Select((r, i) => (r.Id, IsAsked(r.Uses) ? Nobody(who => scene.Able.WhyNotReaction(i, who)) : null)))];
     }
 
@@ -34,6 +34,9 @@ public sealed class Availability
 
     /// <summary>Nor for what is done with things where there are none.</summary>
     private bool IsAsked(ThingNeed? need) => need is null || scene.Things.Any;
+
+    /// <summary>Nor for what comes from the knee where nobody opens on one.</summary>
+    private bool IsAsked(Attack attack) => IsAsked(attack.Uses) && (!attack.FromKnee || scene.Brief.Attackers.Any(a => a.Kneels is not null));
 
     private string? Why(int index)
     {

@@ -9,7 +9,7 @@ public sealed class PublishedFormsTests
     /// <summary>What a brief asks of a whole fight, and no form is.</summary>
     private static readonly HashSet<string> OfTheWhole = new(StringComparer.Ordinal) { "ending", "setbacks" };
 
-    /// <summary>Source, where the partner stands (and "kneels" where the hero opens on a knee), and the moves.</summary>
+    /// <summary>Source, where the partner stands (and "kneels" where the hero opens on a knee, "both-kneel" where the partner does too), and the moves.</summary>
     public static TheoryData<string, string, string> Forms { get; } = Read();
 
     [Theory]
@@ -42,13 +42,14 @@ public sealed class PublishedFormsTests
     private static List<Finding> Wrong(string from, string moves)
     {
         var words = from.Split(' ');
-        var scene = words.Contains("kneels") ? Outside.Scene(h => h with { Kneels = Side.Left }) : Outside.Scene();
+        var both = words.Contains("both-kneel");
+        var scene = both || words.Contains("kneels") ? Outside.Scene(h => h with { Kneels = Side.Left }, a => both ? a with { Kneels = Side.Left, Distance = AttackerPart.NearestOpening, Entrance = HalfCounts.Zero } : a) : Outside.Scene();
         Assert.True(Bearing.TryParse(words[0], out var bearing));
         var routine = new Routine
         {
             Brief = scene.Brief,
             LibraryVersion = scene.Book.Version,
-            Placements = [new Placement(bearing, new Centimetres(300), HalfCounts.Zero)],
+            Placements = [new Placement(bearing, both ? AttackerPart.NearestOpening : new Centimetres(300), HalfCounts.Zero)],
             Moves = [.. moves.Split("; ").Select(Move)],
         };
         return [.. Audit.Of(scene, routine).Findings.Where(f => f.Severity >= Severity.Broken && !OfTheWhole.Contains(f.Rule))];

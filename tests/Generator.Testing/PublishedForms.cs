@@ -16,7 +16,7 @@ namespace Generator.Testing;
 /// <param name="Read">What the reader makes of it.</param>
 public sealed record PublishedForms(string Name, string Source, bool IsFight, ReadSketch Read)
 {
-    /// <summary>All of them, each attacker three metres away at the beginning.</summary>
+    /// <summary>All of them, each attacker three metres away at the beginning; where both kneel, within reach.</summary>
     public static IReadOnlyList<PublishedForms> All(Book book) =>
         [.. JsonConvert.DeserializeObject<List<Stored>>(File.ReadAllText(Where()))!.Select(s => new PublishedForms(s.Name, s.Source, s.Kind == "fight", Notes(s, book)))];
 
@@ -28,14 +28,17 @@ public sealed record PublishedForms(string Name, string Source, bool IsFight, Re
         {
             Title = form.Name,
             Length = new Length(null, form.Moves, form.Tolerance),
-            Hero = new HeroPart { Name = "Hero", Skill = Skill.Stunt },
-            Attackers = [.. form.Attackers.Select(a => new AttackerPart { Name = a.Key, Skill = Skill.Stunt, Bearing = Clock(a.Value), Distance = new Centimetres(300) })],
+            Hero = new HeroPart { Name = "Hero", Skill = Skill.Stunt, Kneels = form.Kneel ? Side.Left : null },
+            Attackers = [.. form.Attackers.Select(a => form.Kneel ? Kneeling(a.Key, a.Value) : new AttackerPart { Name = a.Key, Skill = Skill.Stunt, Bearing = Clock(a.Value), Distance = new Centimetres(300) })],
         };
         var read = NotesReader.Parse(new SourceFile(form.Name, string.Join('\n', form.Notes)), book, brief);
         return read.IsGood ? read.Value : throw new InvalidOperationException(read.ToText());
     }
 
+    private static AttackerPart Kneeling(string name, string clock) =>
+        new() { Name = name, Skill = Skill.Stunt, Bearing = Clock(clock), Distance = AttackerPart.NearestOpening, Entrance = HalfCounts.Zero, Kneels = Side.Left };
+
     private static Bearing Clock(string text) => Bearing.TryParse(text, out var bearing) ? bearing : throw new FormatException(text);
 
-    private sealed record Stored(string Name, string Source, string Kind, int Moves, int Tolerance, IReadOnlyDictionary<string, string> Attackers, IReadOnlyList<string> Notes);
+    private sealed record Stored(string Name, string Source, string Kind, int Moves, int Tolerance, IReadOnlyDictionary<string, string> Attackers, IReadOnlyList<string> Notes, bool Kneel = false);
 }

@@ -19,7 +19,7 @@ public static class BriefWriter
         ("length", brief.Length is { } length ? Fields(("counts", length.Counts), ("moves", length.Moves), ("tolerance", length.Tolerance)) : null),
         ("floor", Floor(brief.Floor)),
         ("marks", List(brief.Marks.Select(m => Fields(("name", m.Name), ("x", Metres(m.X)), ("y", Metres(m.Y)))))),
-        ("hero", Performer(brief.Hero, ("lead", brief.Hero.Lead is { } lead ? EnumWords.Of(lead) : "none"), ("kneels", brief.Hero.Kneels is { } knee ? EnumWords.Of(knee) : null))),
+        ("hero", Performer(brief.Hero, ("lead", brief.Hero.Lead is { } lead ? EnumWords.Of(lead) : "none"), ("kneels", Knee(brief.Hero.Kneels)))),
         ("attackers", new JArray(brief.Attackers.Select(Attacker))),
         ("cameras", List(brief.Cameras.Select(c => Fields(("name", c.Name), ("bearing", Clock(c.Bearing)), ("distance", Metres(c.Distance)), ("height", Metres(c.Height)))))),
         ("moments", List(brief.Moments.Select(Moment))),
@@ -64,6 +64,8 @@ public static class BriefWriter
     /// <summary>A count of the fight, always as text, so that other programs find one kind of value whether it is whole or half.</summary>
     internal static JValue Count(HalfCounts moment) => new(moment.ToCountText());
 
+    private static string? Knee(Side? knee) => knee is { } side ? EnumWords.Of(side) : null;
+
     private static JArray? List(IEnumerable<JToken> entries) => entries.ToArray() is { Length: > 0 } some ? new JArray(some) : null;
 
     private static JObject Floor(FloorPlan floor) => Fields(
@@ -96,7 +98,8 @@ public static class BriefWriter
         ("distance", attacker.Distance is { } distance ? Metres(distance) : null),
         ("speed", attacker.Speed / 100m),
         ("share", attacker.SharePercent / 100m),
-        ("entrance", attacker.Entrance is { } entrance ? Count(entrance) : null));
+        ("entrance", attacker.Entrance is { } entrance ? Count(entrance) : null),
+        ("kneels", Knee(attacker.Kneels)));
 
     private static JObject Passage(Passage passage) =>
         Fields(("from", Count(passage.From)), ("tempo", passage.Tempo.CountsPerMinute), ("over", passage.Over == HalfCounts.Zero ? null : Span(passage.Over)));

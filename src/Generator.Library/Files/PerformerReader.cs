@@ -16,7 +16,7 @@ internal static class PerformerReader
         }
 
         var hero = (HeroPart)Fill(blank with { Name = reader.Name("name") ?? blank.Name, Lead = Lead(reader), Kneels = reader.Word<Side>("kneels") }, reader, book);
-        if (hero.Kneels is not null && WhatForbidsKneeling(hero, book) is { } what)
+        if (hero.Kneels is not null && WhatForbidsKneeling(hero, hero.OpeningStance, book) is { } what)
         {
             reader.Refuse("kneels", $"{FieldText.Quote(what)} forbids opening with the {book.Stances.NameOf(hero.OpeningStance)}.", "Maybe leave it out: the hero then opens on both feet.");
         }
@@ -25,12 +25,12 @@ internal static class PerformerReader
         return hero;
     }
 
-    /// <summary>The first limit or piece of wardrobe that keeps the hero from the knee, or a part of the body from what it bears there.</summary>
-    private static string? WhatForbidsKneeling(HeroPart hero, Book book)
+    /// <summary>The first limit or piece of wardrobe that keeps somebody from the knee, or a part of the body from what it bears there.</summary>
+    private static string? WhatForbidsKneeling(Performer person, Stance stance, Book book)
     {
-        var load = book.Stances.LoadOf(hero.OpeningStance);
-        return hero.Limits.FirstOrDefault(l => string.Equals(l, Limit.On(Demand.Kneel), StringComparison.Ordinal) || load.And(Limit.Forbids(l)).Anywhere != BodyParts.None)
-            ?? hero.Wardrobe.FirstOrDefault(w => book.Settle.Wardrobe.TryGetValue(w, out var forbids) && forbids.Contains(Demand.Kneel, StringComparer.Ordinal));
+        var load = book.Stances.LoadOf(stance);
+        return person.Limits.FirstOrDefault(l => string.Equals(l, Limit.On(Demand.Kneel), StringComparison.Ordinal) || load.And(Limit.Forbids(l)).Anywhere != BodyParts.None)
+            ?? person.Wardrobe.FirstOrDefault(w => book.Settle.Wardrobe.TryGetValue(w, out var forbids) && forbids.Contains(Demand.Kneel, StringComparer.Ordinal));
     }
 
     /// <summary>At least one attacker, at most eight, each with a name of their own and an opening place on the floor.</summary>
@@ -97,7 +97,7 @@ internal static class PerformerReader
         }
 
         var share = reader.Number("share", Measures.Share);
-        return (AttackerPart)Fill(
+        var person = (AttackerPart)Fill(
             new AttackerPart
             {
                 Name = name ?? Cast.Label(index),
@@ -106,9 +106,33 @@ internal static class PerformerReader
                 Speed = reader.Metres("speed", Measures.Speed)?.Value ?? 200,
                 SharePercent = share is { } part ? (int)Math.Round(part * 100, MidpointRounding.AwayFromZero) : null,
                 Entrance = entrance,
+                Kneels = reader.Word<Side>("kneels"),
             },
             reader,
             book);
+        return person.Kneels is { } knee ? OnTheKnee(person, knee, reader, book) : person;
+    }
+
+    /// <summary>Whoever opens on a knee is there from the start and near enough to attack from it.</summary>
+    private static AttackerPart OnTheKnee(AttackerPart part, Side knee, ObjectReader reader, Book book)
+    {
+        var stance = new HeroPart { Name = part.Name, Kneels = knee }.OpeningStance;
+        if (WhatForbidsKneeling(part, stance, book) is { } what)
+        {
+            reader.Refuse("kneels", $"{FieldText.Quote(what)} forbids opening with the {book.Stances.NameOf(stance)}.", "Maybe leave it out: they then open on both feet.");
+        }
+
+        if (part.Distance > AttackerPart.FarthestKneeling)
+        {
+            reader.Refuse("distance", $"{part.Distance} from the mark is too far for somebody who opens on a knee and attacks from there; {AttackerPart.FarthestKneeling} is the most.", "Maybe let them open nearer, or on both feet.");
+        }
+
+        if (part.Entrance > HalfCounts.Zero)
+        {
+            reader.Refuse("entrance", "Somebody who opens on a knee is on the floor from the start.", "Maybe leave out the entrance, or let them open on both feet.");
+        }
+
+        return part with { Distance = part.Distance ?? AttackerPart.NearestOpening, Entrance = HalfCounts.Zero };
     }
 
     private static Performer Fill(Performer blank, ObjectReader reader, Book book) => blank with

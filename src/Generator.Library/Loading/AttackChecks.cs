@@ -17,9 +17,14 @@ internal static class AttackChecks
                     attack.IsGrab ? "Maybe add \"grips\": { \"bound\": \"front\" }." : "Maybe leave \"grips\" out, or write a line that begins with grab-.");
             }
 
-            if (attack.MissPosture is Posture.Out or Posture.Gripping || attack.MissPosture.IsControlled())
+            if (attack.MissPosture is Posture.Out or Posture.Gripping or Posture.Knelt || attack.MissPosture.IsControlled())
             {
                 source.Refuse("miss", "A miss leaves nobody out, held or gripping.", "Maybe off-balance or turned is meant.");
+            }
+
+            if (attack.FromKnee && attack.HeroStances.Members.Any(s => !s.IsKneeling()))
+            {
+                source.Refuse("stances", "From the knee only a hero on a knee is reached.", "Maybe only kneeling-left and kneeling-right are meant, or a line that does not begin with knee-.");
             }
 
             if (source.Has("line") && attack.Side is null && !SideChecks.IsOwnMirror(attack))

@@ -43,6 +43,7 @@ internal static class ReactionReader
         };
         CheckTimes(source, reaction);
         CheckLies(source, reaction);
+        CheckPosture(source, reaction);
         CheckAnswer(source, reaction);
         if (reaction is { Uses: not null } and ({ HitsSecond: true } or { RunsOff: true }))
         {
@@ -62,6 +63,14 @@ internal static class ReactionReader
         else if (!reaction.EndsLying && source.Has("lies"))
         {
             source.Refuse("lies", "Only who falls and stays on the floor lies anew.", "Maybe leave it out, or write another fall or posture.");
+        }
+    }
+
+    private static void CheckPosture(ObjectReader source, Reaction reaction)
+    {
+        if (reaction.Posture == Posture.Knelt)
+        {
+            source.Refuse("posture", "Only who opens on a knee is ready there.", "Maybe kneeling is meant.");
         }
     }
 

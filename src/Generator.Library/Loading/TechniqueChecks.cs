@@ -59,6 +59,11 @@ internal static class TechniqueChecks
             source.Refuse("reactions", "All of these answer the blow, so that it could never hit.", "Maybe add how it is sold when it does.");
         }
 
+        if (technique.Needs.Contains(Posture.Knelt))
+        {
+            source.Refuse("needs", "Somebody who opens on a knee is met by answering their attack.", "Maybe kneeling is meant, in which a reaction leaves somebody.");
+        }
+
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var (value, path) in entries.Where(e => e.Value.Type == JTokenType.String))
         {
@@ -85,6 +90,11 @@ internal static class TechniqueChecks
             return technique.Family == Family.Finish
                 ? ("A finish leaves the attacker out, and this reaction does not.", "Maybe one of those that begin with out- is meant.")
                 : ("Only a finish leaves the attacker out.", "Maybe this technique belongs to the finishes, or another reaction is meant.");
+        }
+
+        if (reaction.Posture is { } left && !left.IsDown() && !left.IsControlled() && technique.Answers.Members.Any(l => l.IsFromKnee))
+        {
+            return ("It answers an attack from the knee, and this reaction leaves the attacker on their feet.", "Maybe one that leaves them kneeling, held or lying is meant.");
         }
 
         if (reaction.Posture is { } posture && posture.IsControlled() && !Holds(technique.LeftNeed, technique.LeftEnd) && !Holds(technique.RightNeed, technique.RightEnd))

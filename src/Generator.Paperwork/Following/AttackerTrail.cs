@@ -104,7 +104,7 @@ internal sealed class AttackerTrail
             return FigureOf(before, null, before);
         }
 
-        return state.Posture == Posture.Kneeling || reaction is { Fall: not FallClass.None } ? Figure.Kneeling : Figure.Standing;
+        return state.Posture.IsKneeling() || reaction is { Fall: not FallClass.None } ? Figure.Kneeling : Figure.Standing;
     }
 
     /// <summary>Where and when they lie: from the end of the move that puts them there, or from its start if they lay before.</summary>
@@ -147,7 +147,7 @@ internal sealed class AttackerTrail
 
         if (state.IsActive)
         {
-            cells.Pose(Math.Max(since, state.ReadyAt), Figure.Standing);
+            cells.Pose(Math.Max(since, state.ReadyAt), state.Posture == Posture.Knelt ? Figure.Kneeling : Figure.Standing);
         }
     }
 
@@ -201,6 +201,13 @@ internal sealed class AttackerTrail
             return;
         }
 
-        cells.Pose(falls ? ends : taken, FigureOf(after, falls ? step.Reaction : null, step.Before.Attackers[attacker]));
+        if (step.Reaction is { Posture: null } && !falls && step.Row.Attacker == attacker)
+        {
+            // Whoever stays as they were stays on the knee, too.
+            return;
+        }
+
+        var kneels = step.Row.Attacker == attacker && step.Reaction is { Fall: FallClass.None, Load.Kneel: not BodyParts.None };
+        cells.Pose(falls ? ends : taken, kneels ? Figure.Kneeling : FigureOf(after, falls ? step.Reaction : null, step.Before.Attackers[attacker]));
     }
 }

@@ -66,7 +66,7 @@ public sealed class PartView
             }
 
             var placement = placements[Performer];
-            return $"At {Words.Clock(placement.Bearing)}, {placement.Distance} from {StepDetails.TheMark(view.Source.Scene, 0)}, {EntranceCue.Told(view.Source.Scene, placement, Performer)}.";
+            return $"At {Words.Clock(placement.Bearing)}, {placement.Distance} from {StepDetails.TheMark(view.Source.Scene, 0)}, {EntranceCue.Told(view.Source.Scene, placement, Performer)}{StepDetails.OnTheKnee(Brief.Attackers[Performer])}.";
         }
     }
 

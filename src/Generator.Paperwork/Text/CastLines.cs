@@ -36,7 +36,7 @@ internal static class CastLines
         Page.Row(2, (number, 2), (performer.Name, width), (performer.Height.ToString(), 6), (Words.Of(performer.Skill), 7), (rest, Page.Width - width - 25));
 
     private static string Opens(Scene scene, Placement placement, int attacker) =>
-        $"opens at {Words.Clock(placement.Bearing)}, {placement.Distance} from {StepDetails.TheMark(scene, 0)}, {EntranceCue.Told(scene, placement, attacker)}";
+        $"opens at {Words.Clock(placement.Bearing)}, {placement.Distance} from {StepDetails.TheMark(scene, 0)}, {EntranceCue.Told(scene, placement, attacker)}{StepDetails.OnTheKnee(scene.Brief.Attackers[attacker])}";
 
     private static string Limits(Performer performer)
     {

@@ -36,6 +36,9 @@ internal static class StepDetails
     /// <summary>A mark in a sentence: what the crew calls it, "the mark" where there is one alone.</summary>
     internal static string TheMark(Scene scene, int mark) => scene.Brief.Travels ? MarkName(scene, mark) : "the mark";
 
+    /// <summary>Behind where somebody opens: ", with the left knee down"; nothing for who opens on both feet.</summary>
+    internal static string OnTheKnee(AttackerPart attacker) => attacker.Kneels is { } knee ? $", with the {(knee == Side.Left ? "left" : "right")} knee down" : string.Empty;
+
     /// <summary>From where the hours round a plan are seen, which are others than those of the moves; null where there is one mark alone.</summary>
     internal static string? RimHours(Scene scene) => scene.Brief.Travels ? $"Hours round the plan are seen from {MarkName(scene, 0)}, the first mark; in the moves, from the mark of the moment." : null;
 
@@ -83,7 +86,7 @@ internal static class StepDetails
         return step.TargetPosture switch
         {
             null => $"no opening: {name} is recovering",
-            Posture.Ready => $"{name} is ready",
+            Posture.Ready or Posture.Knelt => $"{name} is {Words.Of(step.TargetPosture.Value)}",
             Posture.Out => $"{name} is out",
             Posture.Gripping => $"answers the grip of {name}",
             var held when held.Value.IsControlled() => $"{name} is {Words.Of(held.Value)}",

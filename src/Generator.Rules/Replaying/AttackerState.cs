@@ -101,11 +101,11 @@ public sealed record AttackerState
             return Posture;
         }
 
-        return moment >= ReadyAt ? Domain.Posture.Ready : null;
+        return moment < ReadyAt ? null : Posture == Posture.Knelt ? Posture.Knelt : Posture.Ready;
     }
 
     /// <summary>Neither on the floor nor still getting up at a moment; may be off balance or recovering.</summary>
-    public bool IsOnFeetAt(int moment) => moment >= ReadyAt || !Posture.IsDown();
+    public bool IsOnFeetAt(int moment) => Posture != Posture.Knelt && (moment >= ReadyAt || !Posture.IsDown());
 
     /// <summary>Lies on the floor, or is falling, at a moment.</summary>
     public bool LiesAt(int moment) => Leg?.LiesAt(moment) == true;

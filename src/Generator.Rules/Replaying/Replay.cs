@@ -88,7 +88,7 @@ public static class Replay
         {
             Bearing = placement.Bearing.HalfHours,
             Distance = placement.Distance.Value,
-            Posture = Posture.Ready,
+            Posture = scene.Brief.Attackers[attacker].Kneels is null ? Posture.Ready : Posture.Knelt,
             OpenUntil = int.MinValue,
             ReadyAt = -leadIn,
             OutAt = -1,

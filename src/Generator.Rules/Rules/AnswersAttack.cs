@@ -58,11 +58,30 @@ public sealed class AnswersAttack : Rule
         _ => false,
     };
 
+    /// <summary>What is wrong with an attack of somebody who opened on a knee: they are on it until they are met first, and do not walk round on it.</summary>
+    private static string? WrongLevel(Step step, Attack attack, string who) => (attack.FromKnee, step.Before.Attackers[step.Row.Attacker].Posture == Posture.Knelt) switch
+    {
+        (true, false) => $"{who} is off the knee by now, and {Words.Low(attack.Name)} comes from there.",
+        (false, true) => $"{who} is still on the knee, and {Words.Low(attack.Name)} is thrown standing.",
+        (true, true) when step.WalkRound != 0 => $"{who} is on the knee, and does not walk round for {Words.Low(attack.Name)}.",
+        _ => null,
+    };
+
     private void Judge(Scene scene, Step step, Attack attack, Technique technique, Tally tally)
     {
         var stance = step.Mode == MoveMode.EscapesGrab ? step.Before.Stance : step.StanceStart;
         var (who, hero) = (Words.Name(scene, step.Row.Attacker), scene.Brief.Hero.Name);
-        if (!Suits(step, attack, technique))
+        if (step.Row.Attacker >= 0 && scene.Brief.Attackers[step.Row.Attacker].Kneels is not null && WrongLevel(step, attack, who) is { } wrong)
+        {
+            if (tally.Count(Severity.Broken))
+            {
+                tally.Tell(At(scene, step, Severity.Broken, wrong) with
+                {
+                    Advice = "Whoever opens on a knee attacks from there the first time, and on their feet from then on.",
+                });
+            }
+        }
+        else if (!Suits(step, attack, technique))
         {
             if (tally.Count(Severity.Broken))
             {

@@ -76,21 +76,21 @@ public sealed record Hit
         Bearing = step.TargetBearing,
         Distance = step.Distance,
         Mark = step.Mark,
-        Height = Level(scene.Brief.Attackers[step.Row.Attacker].Height.Value, technique.Height, step.TargetPosture == Posture.Kneeling, step.TargetPosture?.IsLying() == true),
+        Height = Level(scene.Brief.Attackers[step.Row.Attacker].Height.Value, technique.Height, step.TargetPosture?.IsKneeling() == true, step.TargetPosture?.IsLying() == true),
         Others = [.. Enumerable.Range(0, scene.Cast).Where(a => a != step.Row.Attacker && Stands(step.Before.Attackers[a], step.Start)).Select(a => new Bystander(a, step.Before.Attackers[a].Bearing, step.Before.Attackers[a].Distance, scene.Brief.Attackers[a].Height.Value))],
     };
 
     /// <summary>As the hero's own hits of that kind in the library: what comes straight, down or up reads along its line, what is swung reads across it.</summary>
     private static Sells SellsOf(LineKind line) => line switch
     {
-        LineKind.HighRound or LineKind.KickMiddleRound or LineKind.KickHighRound => Sells.Across,
+        LineKind.HighRound or LineKind.KneeRound or LineKind.KickMiddleRound or LineKind.KickHighRound => Sells.Across,
         LineKind.KickLowRound or LineKind.KickStomp or LineKind.KickAtFallen => Sells.Any,
         _ => Sells.Along,
     };
 
     private static Height LevelOf(LineKind line) => line switch
     {
-        LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KickHighRound => Domain.Height.High,
+        LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KneeRound or LineKind.KickHighRound => Domain.Height.High,
         LineKind.KickLowRound or LineKind.KickStomp or LineKind.KickAtFallen => Domain.Height.Low,
         _ => Domain.Height.Middle,
     };

@@ -68,7 +68,7 @@ public sealed class Complete
         SeveralMarksException.Refuse(sketch.Brief, "Completing");
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);
-        var complete = new Complete(sketch, book, ends.Token) { Better = better };
+        var complete = new Complete(sketch, book, ends.Token) { Better = better, GivesFirst = options.GivesFirst };
         using var proving = new Proving(complete.Proof, ends.Token);
         var completed = complete.Run(options.Seed, () => !ends.IsCancellationRequested && !proving.IsLeast(complete.best?.Price));
         return completed is null ? null : completed with { IsLeast = proving.IsLeast(completed.Price) };
@@ -93,6 +93,8 @@ public sealed class Complete
 
     private Action<Completed>? Better { get; init; }
 
+    private bool GivesFirst { get; init; }
+
     private long Below => best?.Price ?? long.MaxValue;
 
     private Completed? Run(int seed, Func<bool> goesOn)
@@ -108,7 +110,7 @@ public sealed class Complete
     /// <summary>Half of the work goes into fillings in which nothing gives, half into a first answer and then into better ones.</summary>
     private void Turn(Dice dice)
     {
-        if (strictWork <= givingWork && Array.TrueForAll(steps, s => s.MustGive == Giving.Nothing))
+        if ((GivesFirst ? strictTurns < givingTurns / FirstTurns : strictWork <= givingWork) && Array.TrueForAll(steps, s => s.MustGive == Giving.Nothing))
         {
             strictWork += SetUpWork + Strictly(strictTurns++, dice);
         }
@@ -131,7 +133,8 @@ public sealed class Complete
     /// <summary>An attempt in which something gives: at any answer soon, then at one in which less does; returns the moves tried.</summary>
     private long GiveWay(int turn, Dice dice)
     {
-        var (again, kind) = (turn / Kinds, turn % Kinds);
+        // Whatever is near gives first where some answer is wanted soon: culprits one by one take long to find.
+        var (again, kind) = (turn / Kinds, (turn + (GivesFirst ? 1 : 0)) % Kinds);
         var effort = new Effort(kind switch
         {
             0 or 2 => (best is null ? SoonWork : LeastWork) << Math.Min(again, MostDoublings),

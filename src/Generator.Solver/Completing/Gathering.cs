@@ -44,6 +44,7 @@ internal sealed class Gathering(Scene scene, Dice dice)
     public void Add(FightState state, int a, Menu menu, int soonest)
     {
         var attacker = state.Attackers[a];
+        menu = Levels.Of(scene, menu, a, attacker);
         var start = Math.Max(state.Time, soonest);
         var posture = attacker.PostureAt(start);
         if (posture is { } now)

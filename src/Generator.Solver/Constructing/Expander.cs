@@ -174,13 +174,13 @@ internal sealed partial class Expander(Ground ground, Dice dice, Guide? guide = 
             return;
         }
 
+        menu = Levels.Of(scene, menu, a, attacker);
         away = fetching is not null ? aims.OutOfSight(node, a) : null;
-        var time = node.State.Time;
-        var most = node.IsOpening ? node.FirstStart : longestGap;
+        var (time, most) = (node.State.Time, node.IsOpening ? node.FirstStart : longestGap);
         var least = Math.Max(node.IsOpening ? node.FirstStart : 0, earliest - time);
         if (attacker.PostureAt(time + least) is { } posture)
         {
-            var open = attacker.IsActive && posture != Posture.Ready ? Math.Min(most, attacker.OpenUntil - time) : most;
+            var open = attacker.IsActive && posture is not (Posture.Ready or Posture.Knelt) ? Math.Min(most, attacker.OpenUntil - time) : most;
             var tries = aimed > 0 ? aimed : a == node.State.LastTarget || !attacker.IsActive ? FollowUpTries : OtherTries;
             Some(node, a, menu.FollowUps[(int)posture], least, open, tries, aimed > 0, children);
             if (attacker.Posture == Posture.Gripping && attacker.Grip is { } grip)

@@ -10,5 +10,5 @@ namespace Generator.Solver.Filling;
 public static class Delayed
 {
     /// <summary>A delay of this attacker is a later entrance, not a longer linger: they have not been in the fight yet.</summary>
-    public static bool IsEntrance(AttackerState state) => state.OpenUntil == int.MinValue && state.Posture == Posture.Ready;
+    public static bool IsEntrance(AttackerState state) => state.OpenUntil == int.MinValue && state.Posture is Posture.Ready or Posture.Knelt;
 }

@@ -107,7 +107,7 @@ internal static class OpeningPart
         {
             Bearing = bearing,
             Distance = distance,
-            Posture = cp.Const((int)Posture.Ready),
+            Posture = cp.Const((int)(person.Kneels is null ? Posture.Ready : Posture.Knelt)),
             OpenUntil = cp.Const(-1),
             ReadyAt = model.Entrances[attacker],
             Threat = threat,

@@ -175,7 +175,9 @@ internal static class SecondPart
         var down = Enum.GetValues<Posture>().Where(p => p.IsDown()).Select(p => cp.Is(other.Posture, (int)p, $"{name}.{p}")).ToArray();
         var standing = cp.Bool(name + ".standing");
         cp.Model.Add(Cp.Sum(down) + standing == 1);
-        return cp.Or(name + ".onfeet", standing, cp.AtMost(other.ReadyAt, slot.Start, name + ".recovered"));
+        var knelt = cp.Is(other.Posture, (int)Posture.Knelt, name + ".knelt");
+        var up = cp.Or(name + ".onfeet", standing, cp.AtMost(other.ReadyAt, slot.Start, name + ".recovered"));
+        return ReferenceEquals(knelt, cp.False) ? up : cp.And(name + ".upright", up, knelt.Not());
     }
 
     private static void Nearest(MoveModel model, SlotVars slot, IntVar[] apart, BoolVar[] fits)

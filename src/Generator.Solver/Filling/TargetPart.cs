@@ -35,7 +35,7 @@ internal static class TargetPart
                 foreach (var posture in Enum.GetValues<Posture>())
                 {
                     var active = !posture.IsControlled() && posture is not (Posture.Gripping or Posture.Out);
-                    var effective = !active || open == 1 ? (int)posture : ready == 1 ? (int)Posture.Ready : Closed;
+                    var effective = !active || open == 1 ? (int)posture : ready == 0 ? Closed : (int)(posture == Posture.Knelt ? Posture.Knelt : Posture.Ready);
                     yield return [(int)posture, open, ready, effective];
                 }
 

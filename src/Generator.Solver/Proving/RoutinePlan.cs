@@ -299,7 +299,7 @@ internal sealed partial class RoutinePlan
         {
             var part = Scene.Brief.Attackers[a];
             var walk = Scene.WalkTime(a, part.Distance?.Value ?? 0);
-            model.Add(opening.Posture[a][(int)Posture.Ready] == 1);
+            model.Add(opening.Posture[a][(int)(part.Kneels is null ? Posture.Ready : Posture.Knelt)] == 1);
             model.Add(opening.Open[a] == -1);
             if (part.Entrance is { Value: > 0 } entrance)
             {

@@ -25,7 +25,7 @@ internal static class Hopeless
     private static SketchMove LeftOpen(Scene scene, SketchMove move, in Row row, bool widely)
     {
         var attack = row.Attack >= 0 && scene.Able.WhyNotAttack(row.Attack, row.Attacker) is not null;
-        var technique = row.Technique >= 0 && (CannotDo(scene, row) || (row.Attack >= 0 && !attack && !Answers(scene, row)));
+        var technique = row.Technique >= 0 && (CannotDo(scene, row) || NothingToSell(scene, row) || (row.Attack >= 0 && !attack && !Answers(scene, row)));
         return move with
         {
             Attack = attack || (technique && widely) ? null : move.Attack,
@@ -42,6 +42,13 @@ internal static class Hopeless
         scene.Able.WhyNotTechnique(row.Technique) is not null || (row.Attacker >= 0 && scene.Able.WhyNotOn(row.Technique, row.Attacker) is not null);
 
     private static bool CannotSell(Scene scene, in Row row) => row.Attacker >= 0 && row.Reaction >= 0 && scene.Able.WhyNotReaction(row.Reaction, row.Attacker) is not null;
+
+    /// <summary>None of the technique's reactions is one that they can sell: whatever else changes, it goes.</summary>
+    private static bool NothingToSell(Scene scene, in Row row)
+    {
+        var (attacker, reactions) = (row.Attacker, scene.Book.Techniques[row.Technique].Reactions);
+        return attacker >= 0 && reactions.Count > 0 && reactions.All(r => scene.Able.WhyNotReaction(scene.Book.ReactionIndex(r), attacker) is not null);
+    }
 
     private static bool Answers(Scene scene, in Row row) =>
         scene.Book.Attacks[row.Attack] is var attack && (attack.IsWalkIn || scene.Book.Techniques[row.Technique].Answers.Contains(attack.Line));

@@ -25,7 +25,7 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
     private const int MostDoublings = 6;
 
     /// <summary>How long some filling is looked for at first, and the one in which the least gives.</summary>
-    private static readonly TimeSpan FirstTime = TimeSpan.FromSeconds(2), AnyTime = TimeSpan.FromDays(1);
+    private static readonly TimeSpan FirstTime = TimeSpan.FromSeconds(4), AnyTime = TimeSpan.FromDays(1);
 
     private static readonly int[] Widths = [8, 24, 48, 16];
 
@@ -89,17 +89,17 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
         for (var turn = 0; Best is null && !stop.IsCancellationRequested; turn++)
         {
             using var first = CancellationTokenSource.CreateLinkedTokenSource(stop);
-            Fill(Hopeless.LeftOpen(original, widely: turn % 2 == 0), seed + turn, FirstTime * (1 << Math.Min(turn / 2, MostDoublings)), first.Cancel, first.Token);
+            Fill(Hopeless.LeftOpen(original, widely: turn % 2 == 1), seed + turn, FirstTime * (1 << Math.Min(turn / 2, MostDoublings)), first.Cancel, first.Token, givesFirst: true);
         }
 
         Fill(Hopeless.LeftOpen(original, widely: false), seed, AnyTime, () => { }, stop);
     }
 
-    private void Fill(Sketch sketch, int seed, TimeSpan time, Action found, CancellationToken stop) =>
+    private void Fill(Sketch sketch, int seed, TimeSpan time, Action found, CancellationToken stop, bool givesFirst = false) =>
         Complete.Of(
             sketch,
             original.Search.Book,
-            new CompleteOptions { Seed = seed, Time = time },
+            new CompleteOptions { Seed = seed, Time = time, GivesFirst = givesFirst },
             better =>
             {
                 // Lingers and cues are nobody's words in a sketch, but they were taught.

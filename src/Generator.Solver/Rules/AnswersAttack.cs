@@ -25,6 +25,31 @@ public sealed class AnswersAttack : RuleModule
 
             Level(model, slot);
             Whence(model, slot);
+            Kneeling(model, slot);
+        }
+    }
+
+    /// <summary>Whoever opened on a knee attacks from there as long as they are on it, without walking round, and not any more afterwards.</summary>
+    private static void Kneeling(MoveModel model, SlotVars slot)
+    {
+        var cp = model.Cp;
+        for (var a = 0; a < model.Cast; a++)
+        {
+            if (model.Scene.Brief.Attackers[a].Kneels is null || ReferenceEquals(slot.Targets[a], cp.False))
+            {
+                continue;
+            }
+
+            var knelt = cp.Is(slot.Before.Attackers[a].Posture, (int)Posture.Knelt, $"knelt[{slot.Index},{a}]");
+            for (var n = 0; n < slot.Attacks.Length; n++)
+            {
+                var fromKnee = model.Scene.Book.Attacks[model.Vocabulary.Attacks[n]].FromKnee;
+                cp.Model.AddBoolOr([slot.Targets[a].Not(), slot.Attacks[n].Not(), fromKnee ? knelt : knelt.Not()]);
+                if (fromKnee)
+                {
+                    cp.Model.Add(slot.WalkRound == 0).OnlyEnforceIf([slot.Targets[a], slot.Attacks[n]]);
+                }
+            }
         }
     }
 

@@ -92,6 +92,27 @@ public class BriefReaderTests
         Assert.Equal(forbids is not null, read.ToText().Contains($"hero.kneels: \"{forbids}\" forbids", StringComparison.Ordinal));
     }
 
+    /// <summary>Within reach and in from the start, whatever is left out; written and read again it stays.</summary>
+    [Fact]
+    public void An_attacker_may_open_on_a_knee()
+    {
+        var brief = Good("{ \"length\": { \"moves\": 8 }, \"attackers\": [ { \"name\": \"Bruno\", \"kneels\": \"right\" } ] }");
+        var part = brief.Attackers[0];
+        Assert.Equal((Side.Right, 100, HalfCounts.Zero), (part.Kneels!.Value, part.Distance!.Value.Value, part.Entrance!.Value));
+        Assert.Equal(part, Good(BriefWriter.Text(brief)).Attackers[0] with { Limits = part.Limits, Wardrobe = part.Wardrobe });
+    }
+
+    [Theory]
+    [InlineData("\"distance\": 1.4", "attackers[0].distance", "1.30 m is the most")]
+    [InlineData("\"entrance\": 4", "attackers[0].entrance", "from the start")]
+    [InlineData("\"limits\": [\"no-kneel\"]", "attackers[0].kneels", "forbids opening with the right knee down")]
+    public void Nobody_opens_on_a_knee_who_cannot_attack_from_it(string words, string field, string says)
+    {
+        var read = BriefReader.Parse(new SourceFile("a.json", $"{{ \"length\": {{ \"moves\": 8 }}, \"attackers\": [ {{ \"name\": \"Bruno\", \"kneels\": \"right\", {words} }} ] }}"), LibraryLoader.LoadBundled().Value!);
+        Assert.Contains(field, read.ToText(), StringComparison.Ordinal);
+        Assert.Contains(says, read.ToText(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_knee_is_left_or_right()
     {

@@ -38,6 +38,16 @@ public class NotesReaderTests
     }
 
     [Fact]
+    public void People_may_open_on_a_knee()
+    {
+        var read = Read("Zora: the hero, on the right knee\nBruno: 12, kneeling\n\nBruno: punch to the stomach from the knee > turns aside on the knees and holds the arm").Sketch;
+        Assert.Equal((Side.Right, Side.Left), (read.Brief.Hero.Kneels!.Value, read.Brief.Attackers[0].Kneels!.Value));
+        Assert.Equal(new Placement(default, AttackerPart.NearestOpening, HalfCounts.Zero), read.Placements[0]);
+        Assert.Equal(HalfCounts.Zero, read.Brief.Attackers[0].Entrance);
+        Assert.Contains("knee-punch-right", read.Moves[0].Attack!.Ids);
+    }
+
+    [Fact]
     public void What_is_not_said_is_open()
     {
         var moves = Read(Cinema).Sketch.Moves;

@@ -39,6 +39,22 @@ public class CourseTests
         Assert.True(moves > 1000, $"{moves} moves");
     }
 
+    /// <summary>Two on their knees: drawn so until one is on the back, also while held there, and said on the sheet.</summary>
+    [Theory]
+    [InlineData("0 Bruno knee-punch-right kneeling-turn-aside-left caught-on-knees ; 2 Bruno - kneeling-short-punch-right jolts-in-hold ; 4 Bruno - kneeling-arm-lock-left locked-on-knees", 7, Figure.Kneeling)]
+    [InlineData("0 Bruno knee-side-blow-right kneeling-duck-left rocks-on-knees ; 4 Bruno - kneeling-push-over-left tips-over", 7, Figure.Lying)]
+    public void Who_opens_on_a_knee_is_drawn_on_it(string moves, int until, Figure then)
+    {
+        var routine = WrittenFight.Of(new Brief { Hero = new HeroPart { Name = "Ines", Skill = Skill.Stunt, Kneels = Side.Left }, Attackers = [] }, Ferry.Book, "Bruno@12/100", moves);
+        var part = routine.Brief.Attackers[0] with { Kneels = Side.Right, Entrance = HalfCounts.Zero };
+        routine = routine with { Brief = routine.Brief with { Attackers = [part] } };
+        var scene = new Scene(routine.Brief, Ferry.Book);
+        var course = Course.Of(PaperSource.Of(scene, routine));
+        Assert.All(Enumerable.Range(course.From, 4 - course.From), t => Assert.Equal((Figure.Kneeling, Figure.Kneeling), (course.Performers[0].FigureAt(t), course.Performers[1].FigureAt(t))));
+        Assert.Equal(then, course.Performers[1].FigureAt(until));
+        Assert.Contains("with the right knee down", Generator.Paperwork.Text.WallSheet.Of(scene, routine, Generator.Rules.Judging.Audit.Of(scene, routine), Generator.Rules.Replaying.Replay.Of(scene, routine), string.Empty), StringComparison.Ordinal);
+    }
+
     /// <summary>Of clean and faulty fights, with the whole library: whoever lies is drawn lying from when they are down until they get up, or to the end.</summary>
     [Fact]
     public void Who_lies_is_drawn_lying_where_they_lie()

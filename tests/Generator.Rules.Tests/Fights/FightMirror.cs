@@ -9,7 +9,7 @@ internal static class FightMirror
         fight.Brief with
         {
             Hero = fight.Brief.Hero with { Lead = fight.Brief.Hero.Lead?.Other(), Kneels = fight.Brief.Hero.Kneels?.Other(), Limits = Sides(fight.Brief.Hero.Limits) },
-            Attackers = [.. fight.Brief.Attackers.Select(a => a with { Bearing = a.Bearing?.Mirrored, Limits = Sides(a.Limits) })],
+            Attackers = [.. fight.Brief.Attackers.Select(a => a with { Bearing = a.Bearing?.Mirrored, Kneels = a.Kneels?.Other(), Limits = Sides(a.Limits) })],
             Cameras = [.. fight.Brief.Cameras.Select(c => c with { Bearing = c.Bearing.Mirrored })],
             Floor = Of(fight.Brief.Floor),
         },

@@ -4,7 +4,7 @@ using Generator.Domain;
 namespace Generator.Rules.Tests.Fights;
 
 /// <summary>
-/// Reads the start of a fight: a stance, then <c>Name@clock/cm</c>, or <c>Name@clock/cm/half counts</c> for somebody who comes in later, and any of
+/// Reads the start of a fight: a stance, then <c>Name@clock/cm</c>, <c>Name@clock/cm/half counts</c> for somebody who comes in later, <c>Name@clock/cm/left-knee</c> for somebody who opens on it, and any of
 /// <c>tempo=</c>, <c>hero=</c> (skill), <c>surface=</c>, <c>camera=</c> (clock).
 /// </summary>
 internal static class StartText
@@ -54,8 +54,9 @@ internal static class StartText
             case "camera":
                 return brief with { Cameras = [.. brief.Cameras, new Camera("Camera " + parts[1], Clock(parts[1]), new(500), new(150))] };
             default:
-                placements.Add(new Placement(Clock(parts[1]), new Centimetres(Number(parts[2])), new HalfCounts(parts.Length > 3 ? Number(parts[3]) : 0)));
-                return brief with { Attackers = [.. brief.Attackers, new AttackerPart { Name = parts[0], Skill = Skill.Stunt }] };
+                var knee = parts.Length > 3 && parts[3] == "left-knee" ? Side.Left : (Side?)null;
+                placements.Add(new Placement(Clock(parts[1]), new Centimetres(Number(parts[2])), new HalfCounts(parts.Length > 3 && knee is null ? Number(parts[3]) : 0)));
+                return brief with { Attackers = [.. brief.Attackers, new AttackerPart { Name = parts[0], Skill = Skill.Stunt, Kneels = knee }] };
         }
     }
 }

@@ -33,6 +33,20 @@ public sealed class AnswersAttackTests
     public void A_jab_finds_no_kneeling_hero() =>
         Judge("swing-right > drop-to-knee-left {overswings} ; +12 jab-right > rising-block-left {limb-stopped}").Finds(1, 2).Says("at its level");
 
+    [Theory]
+    [Passes("answers-attack")]
+    [InlineData("knee-punch-right > kneeling-turn-aside-left {caught-on-knees}")]
+    [InlineData("knee-side-blow-right > kneeling-block-left {rocks-on-knees} ; +14 swing-right > bow-under {overswings}")]
+    public void Whoever_opens_on_a_knee_attacks_from_there_first(string moves) => Judge(moves, "kneeling-left Bruno@12/100/left-knee").FindsNothing();
+
+    [Theory]
+    [Fails("answers-attack")]
+    [InlineData("swing-right > bow-under {overswings}", 1, "is thrown standing")]
+    [InlineData("knee-side-blow-right > kneeling-block-left {rocks-on-knees} ; +14 knee-side-blow-right > kneeling-block-left {rocks-on-knees}", 2, "off the knee by now")]
+    [InlineData("Bruno@1: knee-punch-right > kneeling-turn-aside-left {caught-on-knees}", 1, "does not walk round")]
+    public void And_neither_standing_first_nor_from_there_again(string moves, int move, string says) =>
+        Judge(moves, "kneeling-left Bruno@12/100/left-knee").Finds(1, move).As(Severity.Broken).Says(says);
+
     /// <summary>A slap comes from the front. The spinning block takes it at 8 o'clock without a turn.</summary>
     [Fact]
     public void A_slap_does_not_come_from_behind() =>

@@ -142,7 +142,7 @@ public sealed class FloorClauseTests
     public void What_is_looked_for_quickly_is_all_there_is()
     {
         var (met, entering, led) = (0, 0, 0);
-        for (var seed = 1; seed <= 300; seed++)
+        for (var seed = 1; seed <= 400; seed++)
         {
             foreach (var step in RandomFight.Of(seed).Steps())
             {

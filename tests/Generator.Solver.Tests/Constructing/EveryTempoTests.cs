@@ -9,7 +9,7 @@ namespace Generator.Solver.Tests.Constructing;
 
 /// <summary>
 /// Whatever the tempo, the techniques are there: each is looked for in a beginning of some moves that no rule forbids, for a cast of one skill against two attackers on a wide floor.
-/// Counted twice: what the tempo takes away of that which the skill allows, and, for trained people, of all there are. Skill itself shuts 16 of 342 to them at every tempo: who is thrown over by their
+/// Counted twice: what the tempo takes away of that which the skill allows, and, for trained people, of all there are. Skill itself shuts 16 of 347 to them at every tempo: who is thrown over by their
 /// own spring, or who leaps and spins in the air, is a stunt performer.
 /// </summary>
 public class EveryTempoTests(ITestOutputHelper output)
@@ -31,11 +31,11 @@ public class EveryTempoTests(ITestOutputHelper output)
     {
         var ground = new Ground(new Scene(BriefAt(tempo, skill), Drafts.Book), [true, true]);
         var book = ground.Scene.Book;
-        var mayDo = book.Techniques.Where(t => t is { Travel: null, Uses: null } && MayDo(book, t, skill)).Select(t => t.BaseId).ToHashSet(StringComparer.Ordinal);
+        var mayDo = book.Techniques.Where(t => IsForThese(t) && MayDo(book, t, skill)).Select(t => t.BaseId).ToHashSet(StringComparer.Ordinal);
         var found = Places.SelectMany(p => Found(ground, p)).Select(t => book.Techniques[t].BaseId).ToHashSet(StringComparer.Ordinal);
         Assert.Subset(mayDo, found);
         Assert.True(found.Count * 100 >= mayDo.Count * 95, $"{found.Count} of {mayDo.Count}; not found: {string.Join(", ", mayDo.Except(found, StringComparer.Ordinal))}");
-        var all = book.Techniques.Where(t => t is { Travel: null, Uses: null }).Select(t => t.BaseId).Distinct(StringComparer.Ordinal).Count();
+        var all = book.Techniques.Where(IsForThese).Select(t => t.BaseId).Distinct(StringComparer.Ordinal).Count();
         var counted = $"{skill} at {tempo}: {found.Count} of {mayDo.Count} that the skill allows, of {all} in all, {100m * found.Count / all:0.0} %; not found: {string.Join(", ", mayDo.Except(found, StringComparer.Ordinal))}";
         output.WriteLine(counted);
         Assert.True(found.Count * 100 >= all * (skill == Skill.Novice ? 45 : 95), counted);
@@ -58,6 +58,10 @@ public class EveryTempoTests(ITestOutputHelper output)
         Assert.Empty(records.Where(t => !Exists(t, book)).Select(t => t.Id));
         Assert.InRange(100 * records.Count(t => Exists(t, Drafts.Book)) / records.Count, leastKept, mostKept);
     }
+
+    /// <summary>Neither made for another mark or a thing on the floor, nor an answer to those alone who open on a knee: here nobody does.</summary>
+    private static bool IsForThese(Technique technique) =>
+        technique is { Travel: null, Uses: null } && !(technique.Needs.IsEmpty && !technique.Answers.IsEmpty && technique.Answers.Members.All(l => l.IsFromKnee));
 
     /// <summary>By the skill that its records ask for, the tempo left out.</summary>
     private static bool MayDo(Book book, Technique technique, Skill skill) =>

@@ -22,6 +22,9 @@ internal sealed partial record CastWords
 
     public Side? Lead { get; private set; }
 
+    /// <summary>The knee on which they open.</summary>
+    public Side? Kneels { get; private set; }
+
     public Centimetres? Height { get; private set; }
 
     public Bearing? Bearing { get; private set; }
@@ -75,6 +78,7 @@ internal sealed partial record CastWords
         [
             IsHero ? "the hero" : "an attacker",
             Lead is { } lead ? EnumWords.Of(lead) + " lead" : null,
+            Kneels is { } knee ? $"opens on the {EnumWords.Of(knee)} knee" : null,
             Bearing is { } bearing ? "opens at " + bearing.ToClockText() : null,
             Distance is { } distance ? distance + " from the mark" : null,
             Height is { } height ? height + " tall" : null,
@@ -110,6 +114,10 @@ internal sealed partial record CastWords
             case "left lead" or "right lead":
                 Once(part, Lead is null);
                 Lead = word[0] == 'l' ? Side.Left : Side.Right;
+                return true;
+            case "kneeling" or "on the left knee" or "on the right knee":
+                Once(part, Kneels is null);
+                Kneels = word.Contains("right", StringComparison.Ordinal) ? Side.Right : Side.Left;
                 return true;
             case "fast" or "slow":
                 Once(part, Speed is null);
@@ -171,6 +179,10 @@ internal sealed partial record CastWords
         if (IsHero && (Bearing is not null || Distance is not null || Speed is not null || IsLate))
         {
             faults.Add(new NotesFault(line.Column, "The hero is on the mark from the start; no place, speed or entrance can be said.", "Maybe say only the lead, the height and the skill, such as: the hero, left lead, 1.70 m tall"));
+        }
+        else if (!IsHero && Kneels is not null && (IsLate || Distance > AttackerPart.FarthestKneeling))
+        {
+            faults.Add(new NotesFault(line.Column, $"Whoever opens on a knee is there from the start, {AttackerPart.FarthestKneeling} from the mark at the most.", "Maybe leave out the place and late, such as: kneeling, trained"));
         }
         else if (!IsHero && Lead is not null)
         {

@@ -36,7 +36,7 @@ internal sealed partial class NotesCast
 
         brief = people.Count == 0 ? own : own with
         {
-            Hero = hero.Said is null ? own.Hero : own.Hero with { Skill = hero.Said.Skill ?? own.Hero.Skill, Lead = hero.Said.Lead ?? own.Hero.Lead, Height = hero.Said.Height ?? own.Hero.Height },
+            Hero = hero.Said is null ? own.Hero : own.Hero with { Skill = hero.Said.Skill ?? own.Hero.Skill, Lead = hero.Said.Lead ?? own.Hero.Lead, Height = hero.Said.Height ?? own.Hero.Height, Kneels = hero.Said.Kneels ?? own.Hero.Kneels },
             Attackers = [.. own.Attackers.Select(a => Part(a, About(a.Name)))],
         };
         brief = given is null ? brief with { Floor = Holding(brief) } : brief;
@@ -75,9 +75,10 @@ internal sealed partial class NotesCast
         Skill = said.Skill ?? part.Skill,
         Height = said.Height ?? part.Height,
         Bearing = said.Bearing ?? part.Bearing,
-        Distance = said.Distance ?? part.Distance,
+        Distance = said.Distance ?? (said.Kneels is null ? part.Distance : AttackerPart.NearestOpening),
         Speed = said.Speed ?? part.Speed,
-        Entrance = said.Entrance ?? part.Entrance,
+        Entrance = said.Kneels is null ? said.Entrance ?? part.Entrance : HalfCounts.Zero,
+        Kneels = said.Kneels ?? part.Kneels,
     };
 
     private CastWords? About(string name) => people.Find(p => Same(p.Line.Name, name)).Said;
