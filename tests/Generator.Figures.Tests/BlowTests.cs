@@ -23,7 +23,7 @@ public class BlowTests
     private static readonly string[] TooFar =
     [
         "attack ankle-sweep", "attack charge-rear", "attack rush", "attack tackle", "back-kick-stop", "body-backhand", "double-fist-down", "elbow-back",
-        "elbow-down", "elbow-side", "floor-sole-push", "foot-shield", "held-back-elbow", "hold-and-elbow", "raised-leg-stop", "raised-push-kick", "rear-elbow-stop",
+        "elbow-down", "elbow-side", "elbows-to-both-sides", "floor-sole-push", "foot-shield", "hammers-both-down", "held-back-elbow", "hold-and-elbow", "kick-and-palm-both", "raised-leg-stop", "raised-push-kick", "rear-elbow-stop",
         "shoulder-barge", "side-elbow-stop",
     ];
 
@@ -36,7 +36,7 @@ public class BlowTests
     /// <summary>Trunks or heads are more than 5 cm inside each other.</summary>
     private static readonly string[] ThroughEachOther =
     [
-        "double-fist-down", "elbow-down", "face-push", "head-pull-knee", "knee-to-head", "leapfrog", "rising-knee", "shoulder-lift", "sprawl",
+        "double-fist-down", "elbow-down", "face-push", "hammers-both-down", "head-pull-knee", "knee-to-head", "leapfrog", "rising-knee", "shoulder-lift", "sprawl",
     ];
 
     [Fact]
