@@ -6,9 +6,15 @@ namespace Generator.Library;
 /// </summary>
 public sealed class Notebook
 {
+    /// <summary>So many words behind the one that says so, something is what is met.</summary>
+    private const int FarFromMet = 4;
+
     private readonly HashSet<string> filler;
     private readonly Dictionary<string, string> forms;
     private readonly List<(string[] Written, string[] Means)> meanings;
+
+    /// <summary>Words in the plain form in which they stand somewhere in the file, by which "dodging" is "dodge" and "kicking" is "kick".</summary>
+    private readonly HashSet<string> plain;
 
     /// <summary>Takes the entries of the file as they stand there.</summary>
     public Notebook(
@@ -20,6 +26,8 @@ public sealed class Notebook
     {
         this.filler = filler.ToHashSet(StringComparer.Ordinal);
         this.forms = new Dictionary<string, string>(forms, StringComparer.Ordinal);
+        plain = meanings.SelectMany(m => m.Means.Append(m.Written)).Concat(forms.Values).Concat(attacks.Concat(techniques).SelectMany(e => e.Value))
+            .SelectMany(w => PlainWord.Of(w).Split(' ')).SelectMany(w => w.EndsWith('s') ? [w, w[..^1]] : new[] { w }).ToHashSet(StringComparer.Ordinal);
         this.meanings = [.. meanings.Select(m => (Written: Stems(m.Written), Means: m.Means.ToArray())).OrderByDescending(m => m.Written.Length)];
         Attacks = attacks;
         Techniques = techniques;
@@ -33,6 +41,9 @@ public sealed class Notebook
 
     /// <summary>Words without which a phrase that has them is hardly meant: nobody means a headlock who does not say so.</summary>
     public IReadOnlySet<string> Marked { get; init; } = new HashSet<string>(StringComparer.Ordinal);
+
+    /// <summary>Words behind which "the punch" is what something is done about: who slips the jab throws none.</summary>
+    public IReadOnlySet<string> Meeting { get; init; } = new HashSet<string>(StringComparer.Ordinal);
 
     /// <summary>Words each of which is the contrary of the other, such as over and under; both ways.</summary>
     public ILookup<string, string> Contrary { get; init; } = Array.Empty<string>().ToLookup(w => w, StringComparer.Ordinal);
@@ -65,7 +76,24 @@ public sealed class Notebook
     /// <summary>The words of a text, each in its plain form, filler included.</summary>
     public string[] Stems(string text) => [.. PlainWord.Of(text).Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Stem)];
 
-    /// <summary>"Kicks" and "kicking" are "kick"; "thrown" and the like stand in the file.</summary>
+    /// <summary>Words of a text that say what is done, but about which something else is: "slips the jab", "over the kick", "takes the punching arm".</summary>
+    public IReadOnlySet<string> Met(string text)
+    {
+        var (written, stems) = (PlainWord.Of(text).Split(' ', StringSplitOptions.RemoveEmptyEntries), Stems(text));
+        var met = new HashSet<string>(StringComparer.Ordinal);
+        for (var i = 1; i < written.Length; i++)
+        {
+            var isOfLimb = written[i].EndsWith("ing", StringComparison.Ordinal) && written.ElementAtOrDefault(i + 1) is "arm" or "hand" or "fist" or "wrist" or "leg" or "foot";
+            if (isOfLimb || (Array.FindLastIndex(stems, i - 1, Math.Min(i, FarFromMet), Meeting.Contains) is >= 0 and var at && at + 1 < i && written[at + 1] is "the" or "a" or "an" or "his" or "her" or "their"))
+            {
+                met.UnionWith(Tokens(written[i]).Where(w => Acting.Contains(w) && !Meeting.Contains(w)));
+            }
+        }
+
+        return met;
+    }
+
+    /// <summary>"Kicks", "kicked" and "kicking" are "kick", "grabbing" is "grab"; "thrown" and the like stand in the file.</summary>
     private string Stem(string word)
     {
         if (forms.TryGetValue(word, out var form))
@@ -73,7 +101,7 @@ public sealed class Notebook
             return form;
         }
 
-        ReadOnlySpan<(string End, string Instead)> ends = [("ies", "y"), ("ches", "ch"), ("shes", "sh"), ("sses", "ss"), ("ing", string.Empty), ("s", string.Empty)];
+        ReadOnlySpan<(string End, string Instead)> ends = [("ies", "y"), ("ches", "ch"), ("shes", "sh"), ("sses", "ss"), ("s", string.Empty)];
         foreach (var (end, instead) in ends)
         {
             if (word.EndsWith(end, StringComparison.Ordinal) && word.Length - end.Length >= 3 && !word.EndsWith("ss", StringComparison.Ordinal))
@@ -82,6 +110,14 @@ public sealed class Notebook
             }
         }
 
-        return word;
+        var root = word.EndsWith("ing", StringComparison.Ordinal) ? word[..^3]
+            : word.EndsWith("ed", StringComparison.Ordinal) && !word.EndsWith("eed", StringComparison.Ordinal) ? word[..^2] : string.Empty;
+        if (root.Length < 3 || !root.Any(c => "aeiouy".Contains(c, StringComparison.Ordinal)))
+        {
+            return word;
+        }
+
+        var isDoubled = root[^1] == root[^2] && root[^1] is not ('l' or 's' or 'z' or 'e' or 'o');
+        return isDoubled ? root[..^1] : plain.Contains(root + "e") && !plain.Contains(root) ? root + "e" : root;
     }
 }

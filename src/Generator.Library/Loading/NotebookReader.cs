@@ -27,6 +27,7 @@ internal static class NotebookReader
         var notebook = new Notebook(root.Texts("filler"), Forms(root), meanings, Said(root, "attacks"), Said(root, "techniques"))
         {
             Acting = root.Texts("acting").ToHashSet(StringComparer.Ordinal),
+            Meeting = root.Texts("meeting").ToHashSet(StringComparer.Ordinal),
             Marked = root.Texts("marked").ToHashSet(StringComparer.Ordinal),
             Contrary = root.Texts("contrary").Select(p => p.Split(' ')).Where(p => p.Length == 2).SelectMany(p => new[] { (p[0], p[1]), (p[1], p[0]) }).ToLookup(p => p.Item1, p => p.Item2, StringComparer.Ordinal),
         };

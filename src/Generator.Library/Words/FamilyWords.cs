@@ -8,6 +8,7 @@ internal static class FamilyWords
     private static readonly Dictionary<string, Family> Words = new(StringComparer.Ordinal)
     {
         ["defence"] = Family.Defence,
+        ["defense"] = Family.Defence,
         ["defends"] = Family.Defence,
         ["strike"] = Family.Strike,
         ["blow"] = Family.Strike,

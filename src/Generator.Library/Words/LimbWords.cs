@@ -17,10 +17,15 @@ internal static class LimbWords
     /// </summary>
     public static Side? SideOf(string text) => Acting(text) is { } word ? SideWords.Parse(word) : null;
 
-    /// <summary>The text without "with the lead leg" and the like, which says of no record that it is meant.</summary>
+    /// <summary>The text without "with the lead leg" and the like, or the hand of "right hand punch", which say of no record that it is meant.</summary>
     public static string Without(string text)
     {
         var words = PlainWord.Of(text).Split(' ');
+        if (words is [("left" or "right") and var side, "hand", _, ..])
+        {
+            return Without(string.Join(' ', words[2..].Prepend(side)));
+        }
+
         var with = Array.FindIndex(words, w => string.Equals(w, "with", StringComparison.Ordinal));
         return with > 0 && Owners.Contains(words.ElementAtOrDefault(with + 1), StringComparer.Ordinal) && Which.Contains(words.ElementAtOrDefault(with + 2), StringComparer.Ordinal)
             ? string.Join(' ', words.Where((_, i) => i < with || i > with + (Limbs.Contains(words.ElementAtOrDefault(with + 3), StringComparer.Ordinal) ? 3 : 2))) : text;

@@ -23,6 +23,9 @@ public sealed class Ranking<T>
     /// <summary>What is left of a fit with a phrase of which something is not said that nobody would leave out.</summary>
     private const double Unmarked = 0.7;
 
+    /// <summary>What is left of the weight of a word that says about what something is done.</summary>
+    private const double OfMet = 0.3;
+
     /// <summary>What a fit with one of the things that "steps outside and takes the wrist" says counts at least; the more, the more of the words it takes.</summary>
     private const double OfPart = 0.5;
 
@@ -35,6 +38,9 @@ public sealed class Ranking<T>
 
     /// <summary>Two words by how they are written as one: "sidestep" is "side step".</summary>
     private readonly Dictionary<string, string> joined = new(StringComparer.Ordinal);
+
+    /// <summary>Two words that some record has one behind the other.</summary>
+    private readonly HashSet<string> apart = new(StringComparer.Ordinal);
 
     /// <summary>Prepares the records; each text is read by the notebook once.</summary>
     /// <param name="notebook">How words are read.</param>
@@ -50,9 +56,13 @@ public sealed class Ranking<T>
 
         foreach (var stems in this.records.SelectMany(r => r.Source.Phrases).Select(notebook.Stems))
         {
-            foreach (var (one, two) in stems.Zip(stems.Skip(1)).Where(p => !frequency.ContainsKey(p.First + p.Second)))
+            foreach (var (one, two) in stems.Zip(stems.Skip(1)))
             {
-                joined.TryAdd(one + two, one + " " + two);
+                apart.Add(one + " " + two);
+                if (!frequency.ContainsKey(one + two))
+                {
+                    joined.TryAdd(one + two, one + " " + two);
+                }
             }
         }
     }
@@ -77,7 +87,7 @@ public sealed class Ranking<T>
     public bool ActsLike(string text, T other, T one)
     {
         var (others, ones) = (records.Find(r => Equals(r.Source.Record, other))!, records.Find(r => Equals(r.Source.Record, one))!);
-        var acts = Asked(text).Where(w => notebook.Acting.Contains(w) && ones.All.Contains(w)).ToList();
+        var acts = Doing(text).Where(ones.All.Contains).ToList();
         return acts.Count == 0 || acts.Exists(w => others.All.Contains(w) || others.Weak.Contains(w));
     }
 
@@ -85,7 +95,7 @@ public sealed class Ranking<T>
     public int Acts(string text, T record)
     {
         var known = records.Find(r => Equals(r.Source.Record, record))!;
-        return Asked(text).Count(w => notebook.Acting.Contains(w) && known.All.Contains(w));
+        return Doing(text).Count(known.All.Contains);
     }
 
     /// <summary>Every word of a text that counts is one that some record has.</summary>
@@ -102,10 +112,11 @@ public sealed class Ranking<T>
             return [];
         }
 
-        var (whole, sum) = (PlainWord.Squeezed(text), asked.Sum(Weight));
-        string[] parts = [.. Regex.Split(text, @"\s(?:and|then|till|until)\s", RegexOptions.IgnoreCase).Where(p => p.Length < text.Length)];
+        var met = notebook.Met(Parted(text));
+        var (whole, sum) = (PlainWord.Squeezed(text), asked.Sum(w => Weight(w, met)));
+        string[] parts = [.. Regex.Split(text, @"\s(?:and|or|then|till|until)\s|[,;]\s", RegexOptions.IgnoreCase).Where(p => p.Length < text.Length)];
         var doings = parts.Select(Asked).Where(a => a.Count > 0).ToList();
-        return [.. records.Select(r => (r.Source.Record, Fit: doings.Select(d => (OfPart + ((1 - OfPart) * d.Sum(Weight) / sum)) * Fit(d, asked, r)).Append(Fit(asked, asked, r)).Max() + (r.Written.Contains(whole) ? 1 : 0)))
+        return [.. records.Select(r => (r.Source.Record, Fit: doings.Select(d => (OfPart + ((1 - OfPart) * d.Sum(w => Weight(w, met)) / sum)) * Fit(d, asked, met, r)).Append(Fit(asked, asked, met, r)).Max() + (r.Written.Contains(whole) ? 1 : 0)))
             .Where(r => r.Fit > 0)
             .OrderByDescending(r => r.Fit)
             .Take(most)];
@@ -126,6 +137,13 @@ public sealed class Ranking<T>
         return [.. notebook.Pieces(Parted(text)).Where(p => p.Means.Count > 0 && !p.Means.Select(Spelt).Any(w => taken.Exists(r => r.All.Contains(w) || r.Weak.Contains(w)))).Select(p => p.Written)];
     }
 
+    /// <summary>The words of a text that say what is done or with what, and not what it is done about.</summary>
+    private IEnumerable<string> Doing(string text)
+    {
+        var met = notebook.Met(Parted(text));
+        return Asked(text).Where(w => notebook.Acting.Contains(w) && !met.Contains(w));
+    }
+
     private HashSet<string> Asked(string text) => notebook.Tokens(Parted(text)).Select(Spelt).ToHashSet(StringComparer.Ordinal);
 
     private static double Handicapped(double fit, double handicap) => fit <= 0 ? 0 : Math.Max(fit - handicap, double.Epsilon);
@@ -136,9 +154,9 @@ public sealed class Ranking<T>
         return new Known(source, source.Phrases.Select(PlainWord.Squeezed).ToHashSet(StringComparer.Ordinal), phrases, phrases.SelectMany(p => p).ToHashSet(StringComparer.Ordinal), source.Weak.SelectMany(notebook.Tokens).ToHashSet(StringComparer.Ordinal));
     }
 
-    private double Fit(HashSet<string> asked, HashSet<string> whole, Known record)
+    private double Fit(HashSet<string> asked, HashSet<string> whole, IReadOnlySet<string> met, Known record)
     {
-        var (best, sum) = (0d, asked.Sum(Weight));
+        var (best, sum) = (0d, asked.Sum(w => Weight(w, met)));
         foreach (var phrase in record.Phrases)
         {
             var (hit, beside) = (0d, 0d);
@@ -146,15 +164,15 @@ public sealed class Ranking<T>
             {
                 if (phrase.Contains(word))
                 {
-                    hit += Weight(word);
+                    hit += Weight(word, met);
                 }
                 else if (record.All.Contains(word))
                 {
-                    beside += Elsewhere * Weight(word);
+                    beside += Elsewhere * Weight(word, met);
                 }
                 else if (record.Weak.Contains(word))
                 {
-                    beside += Described * Weight(word);
+                    beside += Described * Weight(word, met);
                 }
             }
 
@@ -168,11 +186,20 @@ public sealed class Ranking<T>
         return Handicapped(isContrary ? OfContrary * best : best, record.Source.Handicap);
     }
 
-    /// <summary>The text with words parted that are written as one.</summary>
+    /// <summary>The text with words parted that are written as one, and in one that are written as two, as records have them: "armbar", "head lock".</summary>
     private string Parted(string text)
     {
         var (written, stems) = (PlainWord.Of(text).Split(' ', StringSplitOptions.RemoveEmptyEntries), notebook.Stems(text));
-        return string.Join(' ', written.Zip(stems, (w, s) => joined.GetValueOrDefault(s, w)));
+        var words = new List<string>(written.Length);
+        for (var i = 0; i < written.Length; i++)
+        {
+            var one = i + 1 < stems.Length ? stems[i] + stems[i + 1] : string.Empty;
+            var isOne = frequency.ContainsKey(one) && !apart.Contains(stems[i] + " " + stems[i + 1]);
+            words.Add(isOne ? one : joined.GetValueOrDefault(stems[i], written[i]));
+            i += isOne ? 1 : 0;
+        }
+
+        return string.Join(' ', words);
     }
 
     /// <summary>A word that no record has is read as the known one nearest to it, if it is near.</summary>
@@ -190,6 +217,8 @@ public sealed class Ranking<T>
             .OrderBy(k => k.Off).ThenBy(k => k.Word.Order().SequenceEqual(word.Order()) ? 0 : 1).ThenBy(k => k.Word, StringComparer.Ordinal)
             .Select(k => k.Word).FirstOrDefault(word);
     }
+
+    private double Weight(string word, IReadOnlySet<string> met) => (met.Contains(word) ? OfMet : 1) * Weight(word);
 
     private double Weight(string word) => (notebook.Acting.Contains(word) ? Acting : 1) * Math.Log(1 + (records.Count / (0.5 + Math.Max(frequency.GetValueOrDefault(word), 0.5))));
 

@@ -22,7 +22,7 @@ public static class SideWords
         _ => null,
     };
 
-    /// <summary>The side at the end or the beginning of a plain phrase, and the rest of it; no side when there is none or nothing else.</summary>
+    /// <summary>The side at the end or the beginning of a plain phrase, and the rest of it, without the hand of "right hand punch"; no side when there is none or nothing else.</summary>
     public static (string Phrase, Side? Side) Split(string plain)
     {
         var words = plain.Split(' ');
@@ -31,6 +31,6 @@ public static class SideWords
             return (string.Join(' ', words[..^1]), last);
         }
 
-        return words.Length > 1 && Parse(words[0]) is { } first ? (string.Join(' ', words[1..]), first) : (plain, null);
+        return words.Length > 1 && Parse(words[0]) is { } first ? (string.Join(' ', words[1] is "hand" && words.Length > 2 ? words[2..] : words[1..]), first) : (plain, null);
     }
 }

@@ -15,9 +15,9 @@ public sealed class WordFinder
 
     public WordFinder(Book book)
     {
-        techniques = new(book.Techniques.Select(t => new WordEntry<Technique>(t, t.BaseId, t.Name, t.Aliases, t.Side)), Nearest(() => RankedRecords.Techniques(book), t => t.BaseId));
-        attacks = new(book.Attacks.Select(a => new WordEntry<Attack>(a, a.BaseId, a.Name, a.Aliases, a.Side)), Nearest(() => RankedRecords.Attacks(book), a => a.BaseId));
-        reactions = new(book.Reactions.Select(r => new WordEntry<Reaction>(r, r.Id, r.Name, r.Aliases, Side: null)), Nearest(() => RankedRecords.Reactions(book), r => r.Id));
+        techniques = new(book.Techniques.Select(t => new WordEntry<Technique>(t, t.BaseId, t.Name, t.Aliases, t.Side)), _ => true, Nearest(() => RankedRecords.Techniques(book), t => t.BaseId));
+        attacks = new(book.Attacks.Select(a => new WordEntry<Attack>(a, a.BaseId, a.Name, a.Aliases, a.Side)), a => !a.Line.IsGrab, Nearest(() => RankedRecords.Attacks(book), a => a.BaseId));
+        reactions = new(book.Reactions.Select(r => new WordEntry<Reaction>(r, r.Id, r.Name, r.Aliases, Side: null)), _ => true, Nearest(() => RankedRecords.Reactions(book), r => r.Id));
     }
 
     public Lookup<Technique> Technique(string text) => techniques.Find(text);

@@ -10,6 +10,7 @@ internal sealed class WordIndex<T>
     public const int MostSuggestions = 3;
 
     private readonly Func<string, (IEnumerable<string> Ids, bool IsSpelt)> nearest;
+    private readonly Func<T, bool> goesByStance;
 
     /// <summary>Records by base id, in the order of the book.</summary>
     private readonly Dictionary<string, List<WordEntry<T>>> records = new(StringComparer.Ordinal);
@@ -21,10 +22,11 @@ internal sealed class WordIndex<T>
     private readonly Dictionary<string, string> phrases = new(StringComparer.Ordinal);
 
     /// <param name="entries">The records with their words.</param>
+    /// <param name="goesByStance">"Rear" before its name says with which limb, and not from where it comes.</param>
     /// <param name="nearest">Ids without side of the records that fit an unknown text best, best first, and whether all of its words are known.</param>
-    public WordIndex(IEnumerable<WordEntry<T>> entries, Func<string, (IEnumerable<string> Ids, bool IsSpelt)> nearest)
+    public WordIndex(IEnumerable<WordEntry<T>> entries, Func<T, bool> goesByStance, Func<string, (IEnumerable<string> Ids, bool IsSpelt)> nearest)
     {
-        this.nearest = nearest;
+        (this.nearest, this.goesByStance) = (nearest, goesByStance);
         foreach (var entry in entries)
         {
             if (!records.TryGetValue(entry.BaseId, out var sides))
@@ -80,7 +82,7 @@ internal sealed class WordIndex<T>
         }
 
         var gap = plain.IndexOf(' ', StringComparison.Ordinal);
-        return gap > 0 && plain[..gap] is "lead" or "rear" ? owners.GetValueOrDefault(Squeeze(plain[(gap + 1)..])) : null;
+        return gap > 0 && plain[..gap] is "lead" or "rear" && owners.GetValueOrDefault(Squeeze(plain[(gap + 1)..])) is { } named && goesByStance(records[named][0].Record) ? named : null;
     }
 
     /// <summary>"lefthook" and "hookleft".</summary>

@@ -24,6 +24,26 @@ public class NotebookTests
     [InlineData("the", "")]
     public void Words_that_mean_the_same_are_one_word(string text, string tokens) => Assert.Equal(tokens, string.Join(' ', Notes.Tokens(text)));
 
+    [Theory]
+    [InlineData("grabbing the lapel", "grabs the lapel")]
+    [InlineData("a kicked shin", "a kick shin")]
+    [InlineData("raising the arm", "raises the arm")]
+    [InlineData("tripped", "trip")]
+    [InlineData("rolling", "roll")]
+    [InlineData("the spring", "the spring")]
+    [InlineData("indeed", "indeed")]
+    public void Forms_of_one_word_are_one_word(string text, string other) => Assert.Equal(BundledLibrary.Book.Notebook.Stems(other), BundledLibrary.Book.Notebook.Stems(text));
+
+    [Theory]
+    [InlineData("slips the jab", "jab")]
+    [InlineData("ducking under a wild swing", "swing")]
+    [InlineData("jumps over the kick", "kick")]
+    [InlineData("seizes the punching arm", "cross punch")]
+    [InlineData("stop kick to the knee", "")]
+    [InlineData("punch over the arm", "")]
+    public void What_something_is_done_about_is_not_what_is_done(string text, string met) =>
+        Assert.Equal(met.Split(' ', StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal), BundledLibrary.Book.Notebook.Met(text).Order(StringComparer.Ordinal));
+
     [Fact]
     public void The_best_phrase_decides_and_rare_words_count_more()
     {

@@ -131,6 +131,52 @@ public class PlainPhrasesTests
     public void What_it_does_not_say_is_not_taken(string text, string other) =>
         Assert.DoesNotContain(other, Bases(new MeaningFinder(BundledLibrary.Book).Technique(text).Ids));
 
+    /// <summary>Names by which schools of the trade call what the library has, as one word or several, by either spelling.</summary>
+    [Theory]
+    [InlineData("mae geri", "front-kick")]
+    [InlineData("Mae-keri", "front-kick")]
+    [InlineData("yoko geri", "side-kick")]
+    [InlineData("jodan mawashi geri", "high-round-kick")]
+    [InlineData("chudan mawashi-geri", "mid-round-kick")]
+    [InlineData("ushiro geri", "back-kick")]
+    [InlineData("gyaku zuki", "cross")]
+    [InlineData("uraken", "back-fist")]
+    [InlineData("tetsui", "hammer-fist")]
+    [InlineData("empi", "elbow-across")]
+    [InlineData("age uke", "rising-block")]
+    [InlineData("gedan barai", "parry-down")]
+    [InlineData("juji uke", "low-cross-block")]
+    [InlineData("o goshi", "hip-throw")]
+    [InlineData("ogoshi", "hip-throw")]
+    [InlineData("ippon seoi nage", "shoulder-throw")]
+    [InlineData("O-soto-gari", "outside-reap")]
+    [InlineData("ouchi gari", "inside-reap")]
+    [InlineData("tai otoshi", "body-drop")]
+    [InlineData("de ashi barai", "foot-sweep")]
+    [InlineData("tomoe nage", "stomach-throw")]
+    [InlineData("kote gaeshi", "wrist-throw")]
+    [InlineData("shiho nage", "under-arm-throw")]
+    [InlineData("ikkyo", "arm-lock-down")]
+    [InlineData("nikyo", "wrist-lock")]
+    [InlineData("ude garami", "bent-arm-lock")]
+    [InlineData("hadaka jime", "rear-arm-hold")]
+    [InlineData("slipping the punch", "slip")]
+    [InlineData("armbar", "straight-arm-lock")]
+    public void Names_of_other_schools_are_known(string text, string technique) => Assert.Equal(technique, Bases(new MeaningFinder(BundledLibrary.Book).Technique(text).Ids)[0]);
+
+    [Theory]
+    [InlineData("ryote dori", "two-wrist-grab")]
+    [InlineData("ushiro ryote dori", "wrists-grab-rear")]
+    [InlineData("katate dori", "wrist-grab-same")]
+    [InlineData("ushiro jime", "choke-rear")]
+    [InlineData("rear strangle", "choke-rear")]
+    [InlineData("shomen uchi", "overhand")]
+    [InlineData("yokomen uchi", "swing")]
+    [InlineData("mae geri", "front-kick")]
+    [InlineData("chudan tsuki", "body-punch")]
+    [InlineData("side head lock", "headlock")]
+    public void Names_of_other_schools_for_attacks_are_known(string text, string attack) => Assert.Equal(attack, Bases(new MeaningFinder(BundledLibrary.Book).Attack(text).Ids)[0]);
+
     [Fact]
     public void None_of_them_is_written_in_the_library()
     {
