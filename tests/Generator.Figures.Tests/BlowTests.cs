@@ -23,7 +23,7 @@ public class BlowTests
     private static readonly string[] TooFar =
     [
         "attack ankle-sweep", "attack charge-rear", "attack rush", "attack tackle", "back-kick-stop", "body-backhand", "double-fist-down", "elbow-back",
-        "elbow-down", "elbow-side", "floor-sole-push", "foot-shield", "held-back-elbow", "hold-and-elbow", "raised-leg-stop", "raised-push-kick", "rear-elbow-stop",
+        "elbow-down", "elbow-side", "floor-sole-push", "foot-shield", "guarding-step-back", "held-back-elbow", "hold-and-elbow", "kick-scoop", "raised-leg-stop", "raised-push-kick", "rear-elbow-stop",
         "shoulder-barge", "side-elbow-stop",
     ];
 
