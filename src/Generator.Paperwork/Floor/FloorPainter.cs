@@ -154,7 +154,7 @@ public sealed class FloorPainter
         }
 
         List<Outline> bodies = [.. falls.Select(f => f.Body), .. markers.Select(m => (Marker: m, Body: course.Performers[m.Performer + 1].BodyAt(SeenFrom(course.Performers[m.Performer + 1], from, to)))).Where(m => m.Body is not null).Select(m => OutlineOf(m.Marker.Performer, m.Body!.Value, m.Marker.Style))];
-        foreach (var body in bodies)
+        foreach (var (body, _) in falls)
         {
             var (sin, cos) = Math.SinCos(body.Turned * Math.PI / 180);
             placer.Shun([body.Feet, new Point(body.Feet.X - (sin * body.Body.Height), body.Feet.Y + (cos * body.Body.Height))], body.Body.Width);

@@ -63,25 +63,6 @@ public class FloorPainterTests
         Assert.All(Ferry.Source.Phrases, p => Assert.All(ferry.Of(p.Of(Ferry.Source.Steps)).Labels.Where(l => l.Kind == "lens"), l => Assert.True(ferry.Window.Inner.Holds(l.Box), l.Text)));
     }
 
-    /// <summary>Who lies where is not to be read through a name: labels keep off the bodies, also off those that lay there before.</summary>
-    [Fact]
-    public void Labels_keep_off_those_who_lie_on_the_floor()
-    {
-        var (labels, over) = (0, 0);
-        foreach (var (painter, plan) in Plans())
-        {
-            var spines = plan.Bodies.Where(b => b.Style != "landing").Select(b => (Sin: Math.Sin(b.Turned * Math.PI / 180), Cos: Math.Cos(b.Turned * Math.PI / 180), Of: b))
-                .SelectMany(b => Enumerable.Range(0, 11).Select(i => i / 10.0 * b.Of.Body.Height).Select(far => new Point(b.Of.Feet.X - (b.Sin * far), b.Of.Feet.Y + (b.Cos * far)))).Select(p => Box.Around(p.X, p.Y, 2, 2)).ToList();
-            foreach (var label in plan.Labels.Where(l => spines.Count > 0 && l.Kind != "hour" && l.Box.Y < painter.Window.Height))
-            {
-                labels++;
-                over += spines.Exists(s => s.Overlaps(label.Box)) ? 1 : 0;
-            }
-        }
-
-        Assert.True(labels > 300 && over < labels / 50, $"{over} of {labels}");
-    }
-
     [Fact]
     public void Everybody_on_the_floor_is_drawn_once_with_a_name_and_no_marker_hides_another()
     {
