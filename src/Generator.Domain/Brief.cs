@@ -37,6 +37,9 @@ public sealed record Brief
 
     public IReadOnlyList<Moment> Moments { get; init; } = [];
 
+    /// <summary>Id of the style that was asked for; null for none. What it sets stands in the other fields already: this is only how papers call the fight.</summary>
+    public string? Style { get; init; }
+
     public Arc Arc { get; init; } = Arc.Free;
 
     /// <summary>The acts of the story; none: the fight is not judged as one. Null: a draft that is long enough gets three, an audit judges none.</summary>

@@ -71,6 +71,14 @@ public sealed class FloorThings
     /// <param name="seen">The place as seen from the mark.</param>
     public Fit At(ThingNeed need, int mark, Place seen) => seen.X * seen.X + (seen.Y * seen.Y) is var square && square < 1 ? Fit.None : Behind(need, mark, seen.X / Math.Sqrt(square), seen.Y / Math.Sqrt(square));
 
+    /// <summary>How far the nearest of a thing is from a mark, in centimetres.</summary>
+    public double Away(Obstacle thing, int mark)
+    {
+        var from = marks[mark];
+        var (x, y) = (Math.Clamp(from.X, thing.X.Value, thing.X.Value + thing.Width.Value), Math.Clamp(from.Y, thing.Y.Value, thing.Y.Value + thing.Depth.Value));
+        return Math.Sqrt(((x - from.X) * (x - from.X)) + ((y - from.Y) * (y - from.Y)));
+    }
+
     /// <summary>The thing that is gone over from one mark to another; null where none or something else stands on the way.</summary>
     public Obstacle? On(ThingNeed need, int from, int to)
     {

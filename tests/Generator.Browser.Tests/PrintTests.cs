@@ -50,6 +50,16 @@ public sealed class PrintTests(Browser browser, Papers papers) : IClassFixture<B
         }
     }
 
+    /// <summary>A picture that hangs into the next move is taken for that one.</summary>
+    [Fact]
+    public async Task A_printed_picture_stands_beside_its_own_move()
+    {
+        await using var sheet = await browser.Open(papers.Of("routine.html"));
+        await sheet.Page.EmulateMediaAsync(new() { Media = Media.Print });
+        Assert.True(await sheet.Eval<int>("document.querySelectorAll('.move > .figure').length") > 5);
+        Assert.Equal(0, await sheet.Eval<int>("[...document.querySelectorAll('.move > .figure')].filter(f => f.getBoundingClientRect().bottom > f.parentElement.getBoundingClientRect().bottom + 1).length"));
+    }
+
     [Theory]
     [InlineData("a4", 595, 842)]
     [InlineData("letter", 612, 792)]

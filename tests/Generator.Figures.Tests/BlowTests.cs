@@ -23,7 +23,8 @@ public class BlowTests
     private static readonly string[] TooFar =
     [
         "attack ankle-sweep", "attack charge-rear", "attack rush", "attack tackle", "back-kick-stop", "body-backhand", "double-fist-down", "elbow-back",
-        "elbow-down", "elbow-side", "elbows-to-both-sides", "floor-sole-push", "foot-shield", "hammers-both-down", "held-back-elbow", "hold-and-elbow", "kick-and-palm-both", "raised-leg-stop", "raised-push-kick", "rear-elbow-stop",
+        "elbow-down", "elbow-side", "elbows-to-both-sides", "floor-sole-push", "foot-shield", "guarding-step-back", "hammers-both-down", "held-back-elbow", "hold-and-elbow", "kick-and-palm-both",
+        "kick-scoop", "raised-leg-stop", "raised-push-kick", "rear-elbow-stop",
         "shoulder-barge", "side-elbow-stop",
     ];
 

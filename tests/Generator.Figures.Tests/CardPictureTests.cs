@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using Generator.Domain;
 using Generator.Figures.Painting;
 using Generator.Figures.Posing;
 
@@ -33,6 +34,34 @@ public sealed partial class CardPictureTests
         }
 
         Assert.True(high > 0, "nobody is thrown high");
+    }
+
+    /// <summary>A ring says that a hand closes: a block or a parry that lets nobody be held has none.</summary>
+    [Fact]
+    public void Only_a_defence_that_holds_shows_a_grip()
+    {
+        var cards = new Cards(Library.Poses, Library.Book);
+        var defences = Library.Book.Techniques.Where(t => t.Family == Family.Defence).ToList();
+        Assert.True(defences.Count > 100, $"{defences.Count} defences");
+        Assert.Empty(defences.Where(t => !Holds(t) && cards.Of(t)!.Contact.Marks.Any(m => m.Kind == MarkKind.Grip)).Select(t => t.Id));
+        Assert.Contains(defences, t => cards.Of(t)!.Contact.Marks.Any(m => m.Kind == MarkKind.Grip));
+
+        static bool Holds(Technique t) => new[] { t.LeftEnd, t.RightEnd }.Contains(HandEnd.Holding) || new[] { t.LeftNeed, t.RightNeed }.Any(n => n is HandNeed.Holding or HandNeed.HoldingOther or HandNeed.TakeHold);
+    }
+
+    /// <summary>Throws that are taught apart are not drawn alike.</summary>
+    [Theory]
+    [InlineData("hip-throw", "shoulder-throw")]
+    [InlineData("pull-past", "swing-through-pull")]
+    [InlineData("swing-through-pull", "swing-through-spin")]
+    [InlineData("swing-through-spin", "turn-away-throw")]
+    [InlineData("pull-past", "swing-into")]
+    public void Throws_that_differ_look_different(string one, string other)
+    {
+        var cards = new Cards(Library.Poses, Library.Book);
+        Assert.NotEqual(Drawn(one), Drawn(other));
+
+        string Drawn(string id) => CardPicture.Svg(cards.Of(Library.Book.Techniques.First(t => t.BaseId == id))! with { Name = "x" });
     }
 
     [GeneratedRegex(@"translate\([-.0-9]+ ([-.0-9]+)\)")]

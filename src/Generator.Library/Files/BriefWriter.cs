@@ -23,12 +23,13 @@ public static class BriefWriter
         ("attackers", new JArray(brief.Attackers.Select(Attacker))),
         ("cameras", List(brief.Cameras.Select(c => Fields(("name", c.Name), ("bearing", Clock(c.Bearing)), ("distance", Metres(c.Distance)), ("height", Metres(c.Height)))))),
         ("moments", List(brief.Moments.Select(Moment))),
+        ("style", brief.Style),
         ("arc", EnumWords.Of(brief.Arc)),
         ("acts", brief.Acts is { } acts ? new JArray(acts.Select(a => Fields(("share", a.Percent / 100m), ("hero", EnumWords.Of(a.Hero)), ("setbacks", a.Setbacks)))) : null),
         ("judged", brief.Judged is { } judged ? new JArray(judged.Select(EnumWords.Of)) : null),
         ("signature", brief.Signature),
-        ("avoid", List(brief.Avoid.Select(w => new JValue(w)))),
-        ("favour", List(brief.Favour.Select(w => new JValue(w)))),
+        ("avoid", Wishes(brief, brief.Avoid)),
+        ("favour", Wishes(brief, brief.Favour)),
         ("setbacks", brief.Setbacks),
         ("pauses", brief.Pauses),
         ("answered", brief.AnsweredPercent / 100m),
@@ -67,6 +68,9 @@ public static class BriefWriter
     private static string? Knee(Side? knee) => knee is { } side ? EnumWords.Of(side) : null;
 
     private static JArray? List(IEnumerable<JToken> entries) => entries.ToArray() is { Length: > 0 } some ? new JArray(some) : null;
+
+    /// <summary>Beside a style an empty list says that there are none; left out, the style would fill it.</summary>
+    private static JArray? Wishes(Brief brief, IReadOnlyList<string> words) => words.Count > 0 || brief.Style is not null ? new JArray(words) : null;
 
     private static JObject Floor(FloorPlan floor) => Fields(
         ("width", Metres(floor.Width)),

@@ -6,7 +6,7 @@ using Newtonsoft.Json.Linq;
 namespace Generator.Library.Files;
 
 /// <summary>
-/// Reads <c>style</c>, a word for a set of settings: each stands where the brief does not say it itself. The brief that comes of it says the settings and no longer the word.
+/// Reads <c>style</c>, a word for a set of settings: each stands where the brief does not say it itself. The brief that comes of it says the settings and keeps the word, so that papers can name it; reading it again changes nothing.
 /// </summary>
 internal static class StyleWord
 {
@@ -31,6 +31,7 @@ internal static class StyleWord
         var dealt = 0;
         return brief with
         {
+            Style = style.Id,
             Arc = root.Has("arc") ? brief.Arc : style.Arc ?? brief.Arc,
             AnsweredPercent = brief.AnsweredPercent ?? style.AnsweredPercent,
             Pace = new Pace(

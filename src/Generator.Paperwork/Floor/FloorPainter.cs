@@ -16,9 +16,6 @@ public sealed class FloorPainter
 
     private const double HourSize = 12;
 
-    /// <summary>A camera's sign stays whole on the drawing, by so many units.</summary>
-    private const double LensInside = 10;
-
     /// <summary>Somebody who moves less than this, in centimetres, gets no path.</summary>
     private const double Moved = 12;
 
@@ -29,16 +26,17 @@ public sealed class FloorPainter
 
     private readonly PaperSource source;
     private readonly Course course;
-    private readonly IReadOnlyList<Hit> hits;
+    private readonly LensSigns signs;
     private readonly IReadOnlyList<Camera> cameras;
 
     public FloorPainter(PaperSource source, Course course)
     {
-        (this.source, this.course, hits, cameras) = (source, course, Hit.Of(source.Scene, source.Steps), source.Brief.Cameras);
+        (this.source, this.course, cameras) = (source, course, source.Brief.Cameras);
         Window = new PlanWindow(source.Brief.Floor, course.Performers.SelectMany(p => p.Ways).Select(w => w.Place));
+        signs = new LensSigns(Hit.Of(source.Scene, source.Steps), Window);
     }
 
-    private FloorPainter(FloorPainter of, PlanWindow window, IReadOnlyList<Camera>? cameras = null) => (source, course, hits, Window, this.cameras) = (of.source, of.course, of.hits, window, cameras ?? of.cameras);
+    private FloorPainter(FloorPainter of, PlanWindow window, IReadOnlyList<Camera>? cameras = null) => (source, course, Window, signs, this.cameras) = (of.source, of.course, window, of.signs.On(window), cameras ?? of.cameras);
 
     public PlanWindow Window { get; }
 
@@ -120,8 +118,8 @@ public sealed class FloorPainter
         var ways = performers.Where(p => IsOnTheMove(p, SeenFrom(p, from, to), to)).Select(p => WayOf(p, SeenFrom(p, from, to), to)).ToList();
         var ends = ways.Where(w => course.Performers[w.Performer + 1].FigureAt(to) != Figure.Away).Select(w => MarkerOf(course.Performers[w.Performer + 1], to, "end")).ToList();
         var falls = steps.SelectMany(FallsIn).Where(f => performers.Any(p => p.Attacker == f.Body.Performer)).ToList();
-        var lenses = cameras.Select(c => LensOf(c, steps)).ToList();
-        var all = Spread.Of([.. markers, .. ends], [.. lenses.Select(RoomOf)], Window.Inner);
+        var lenses = cameras.Select(c => signs.Of(c, steps)).ToList();
+        var all = Spread.Of([.. markers, .. ends], [.. lenses.Select(LensSigns.RoomOf)], Window.Inner);
         (markers, ends) = ([.. all.Take(markers.Count)], [.. all.Skip(markers.Count)]);
         placer.Take(ScaleBar);
         foreach (var marker in all)
@@ -133,7 +131,7 @@ public sealed class FloorPainter
 
         foreach (var lens in lenses)
         {
-            placer.Take(RoomOf(lens));
+            placer.Take(LensSigns.RoomOf(lens));
         }
 
         placer.TryAt("1 m", new Point(ScaleBar.Right + 16, ScaleBar.Y + 6), HourSize, "hour");
@@ -155,6 +153,7 @@ public sealed class FloorPainter
             }
         }
 
+        List<Outline> bodies = [.. falls.Select(f => f.Body), .. markers.Select(m => (Marker: m, Body: course.Performers[m.Performer + 1].BodyAt(SeenFrom(course.Performers[m.Performer + 1], from, to)))).Where(m => m.Body is not null).Select(m => OutlineOf(m.Marker.Performer, m.Body!.Value, m.Marker.Style))];
         foreach (var (body, _) in falls)
         {
             var (sin, cos) = Math.SinCos(body.Turned * Math.PI / 180);
@@ -174,7 +173,7 @@ public sealed class FloorPainter
 
         for (var c = 0; c < lenses.Count; c++)
         {
-            placer.Near(LensText(cameras[c], steps), lenses[c].At, 9, Size, "lens");
+            placer.Near(signs.Text(cameras[c], steps), lenses[c].At, 9, Size, "lens");
         }
 
         foreach (var door in doors)
@@ -195,7 +194,7 @@ public sealed class FloorPainter
             Doors = doors,
             Lenses = lenses,
             Ways = ways,
-            Bodies = [.. falls.Select(f => f.Body), .. markers.Select(m => (Marker: m, Body: course.Performers[m.Performer + 1].BodyAt(SeenFrom(course.Performers[m.Performer + 1], from, to)))).Where(m => m.Body is not null).Select(m => OutlineOf(m.Marker.Performer, m.Body!.Value, m.Marker.Style))],
+            Bodies = bodies,
             Markers = [.. ends, .. markers],
             Labels = placer.Labels,
         };
@@ -211,8 +210,6 @@ public sealed class FloorPainter
             placer.Shun(line);
         }
     }
-
-    private static Box RoomOf(Lens lens) => Box.Around(lens.At.X, lens.At.Y, 18, 18);
 
     private static Point Centre(Box box) => new(box.X + (box.Width / 2), box.Y + (box.Height / 2));
 
@@ -275,29 +272,6 @@ public sealed class FloorPainter
             var body = state.Leg?.LastingBody(step.Index) is { } leg ? OutlineOf(who, new LyingBody(leg.From, leg.To, leg.Start.Rounded(), leg.End.Rounded()), "landing") : knees;
             yield return (body, $"{TextSize.Name(Page.Clean(source.Brief.Attackers[who].Name), Size, 90)} down, {Words.AtCount(step.End)}");
         }
-    }
-
-    private Lens LensOf(Camera camera, IReadOnlyList<Step> steps)
-    {
-        var at = Window.Held(Place.At(camera.Bearing.HalfHours, camera.Distance.Value), LensInside);
-        return new Lens(at, camera.Bearing.Degrees + 180, [.. ReadFrom(camera, steps).Select(h => Window.Held(h.Mark + Place.At(h.Bearing, h.Distance), 0))]);
-    }
-
-    /// <summary>The same judgement as that of the camera plan.</summary>
-    private IEnumerable<Hit> ReadFrom(Camera camera, IReadOnlyList<Step> steps) =>
-        hits.Where(h => steps.Any(s => s.Index + 1 == h.Move) && Sight.Lens.Reads(Sight.Lens.Of(SetUp.Of(camera), h)));
-
-    private string LensText(Camera camera, IReadOnlyList<Step> steps)
-    {
-        var far = $", {Words.Number(Math.Round(camera.Distance.Metres, camera.Distance.Value < 2000 ? 1 : 0))} m";
-        var name = TextSize.Fit(Page.Clean(camera.Text), Size, Math.Min(160, Window.Width - TextSize.Width(far, Size) - Shapes.Radius));
-        if (!Window.Keeps(Place.At(camera.Bearing.HalfHours, camera.Distance.Value), LensInside))
-        {
-            name += far;
-        }
-
-        var reads = ReadFrom(camera, steps).Select(h => Words.MoveTag(h.Move)).ToList();
-        return reads.Count == 0 ? name : $"{name}, sells {string.Join(", ", reads)}";
     }
 
     private Thing ThingOf(Obstacle obstacle)

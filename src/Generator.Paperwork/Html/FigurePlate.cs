@@ -12,7 +12,7 @@ public static class FigurePlate
     /// <param name="step">One of its moves.</param>
     public static string Of(PaperSource source, Step step)
     {
-        var figures = new FigureSet(source.Options.Cards);
+        var figures = new FigureSet(source);
         FigureView?[] views = [figures.Contact(step), figures.End(step)];
         var bodies = figures.Drawn.ToDictionary(d => d.Id, d => d.Body, StringComparer.Ordinal);
         return string.Concat(views.OfType<FigureView>().Select(v => string.Create(CultureInfo.InvariantCulture, $"<svg class=\"figure\" viewBox=\"{v.Left:0.##} {v.Upper:0.##} {v.Width:0.##} {v.Height:0.##}\" preserveAspectRatio=\"xMidYMax\" aria-hidden=\"true\">{bodies[v.Id]}</svg>")));

@@ -5,20 +5,27 @@ using Generator.Rules.Replaying;
 namespace Generator.Paperwork.Html;
 
 /// <summary>The figures of a page: what looks the same is drawn once, and shown wherever it is wanted.</summary>
-/// <param name="cards">Draws them; null draws none.</param>
-public sealed class FigureSet(Cards? cards)
+/// <param name="source">The routine, with what draws its figures; without that none is drawn.</param>
+public sealed class FigureSet(PaperSource source)
 {
+    private readonly Cards? cards = source.Options.Cards;
     private readonly Dictionary<string, FigureView> drawn = new(StringComparer.Ordinal);
 
     /// <summary>All that is shown somewhere, each with what is drawn.</summary>
     public IEnumerable<(string Id, string Body)> Drawn => drawn.Select(d => (d.Value.Id, d.Key));
 
     /// <summary>The two at the contact of a move; null where no pose is known for it.</summary>
-    public FigureView? Contact(Step step) => CardOf(step) is { } card ? Shown(Drawing.Of(card, end: false)) : null;
+    public FigureView? Contact(Step step) => CardOf(step) is { } card ? Shown(Drawing.Of(card, end: false, FigureThing.Of(source.Scene, step, card))) : null;
 
     /// <summary>How the move ends and is sold; null where that is not known, or looks no other than the contact.</summary>
     public FigureView? End(Step step) =>
-        step.Technique is not null && CardOf(step) is { } card && !card.EndsAsItMet ? Shown(Drawing.Of(card, end: true)) : null;
+        step.Technique is not null && CardOf(step) is { } card && !card.EndsAsItMet ? Ending(step, card) : null;
+
+    private FigureView Ending(Step step, Card card)
+    {
+        var thing = FigureThing.Of(source.Scene, step, card);
+        return Shown(Drawing.Of(FigureThing.Landed(card, thing, step), end: true, thing));
+    }
 
     private Card? CardOf(Step step) => step switch
     {

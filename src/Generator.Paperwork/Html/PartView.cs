@@ -14,7 +14,7 @@ public sealed class PartView
 
     public PartView(RoutineView view, int performer)
     {
-        (this.view, Performer, Figures) = (view, performer, new FigureSet(view.Source.Options.Cards));
+        (this.view, Performer, Figures) = (view, performer, new FigureSet(view.Source));
         Moves = [.. view.Source.Steps.Where(Concerns).Select(s => performer < 0 ? HeroMove(s) : AttackerMove(s))];
         IReadOnlyList<(int, int)> starts = [.. view.Phrases.Select(p => (p.Number, p.From))];
         IReadOnlyList<int> only = performer < 0 ? [-1] : [-1, performer];

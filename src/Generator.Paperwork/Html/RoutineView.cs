@@ -17,7 +17,7 @@ public sealed class RoutineView
         Source = source;
         Course = Course.Of(source);
         Painter = new FloorPainter(source, Course);
-        Figures = new FigureSet(source.Options.Cards);
+        Figures = new FigureSet(source);
         Moves = MoveViews.Of(source, Figures);
         KeyFrames = KeyFrame.Of(source, Moves, Figures);
         var starts = source.Phrases.Select(p => (p.Number, Start(p))).ToList();

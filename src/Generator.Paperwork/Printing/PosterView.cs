@@ -35,7 +35,7 @@ public sealed record PosterView(PaperSource Source)
 
     /// <summary>"Ines against Bruno and Wanda, 12 moves".</summary>
     public string Gist =>
-        $"{Words.Many(Source.Steps.Count, "move")}, {Words.Span(new HalfCounts(Source.End))} at {Teaching.Speed.Performance.MetronomeOf(Source.Brief.Pulse)} a minute";
+        $"{Words.Many(Source.Steps.Count, "move")}, {Words.Span(new HalfCounts(Source.End))} at {Teaching.Speed.Performance.MetronomeOf(Source.Brief.Pulse)} a minute{(StyleWords.Of(Source.Scene) is { } style ? ", " + style : string.Empty)}";
 
     /// <summary>The hero, then the attackers: who, and where they open.</summary>
     public IEnumerable<(int Performer, string Name, string Opens)> Cast

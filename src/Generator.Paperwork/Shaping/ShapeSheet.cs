@@ -48,7 +48,7 @@ public static class ShapeSheet
 
     private static string Sum(FightShape shape, IReadOnlyList<Figure> figures) =>
         $"{Words.Many(shape.Steps.Count, "move")} against {Words.Many(shape.Scene.Cast, "attacker")}, {new HalfCounts(shape.End).InWords}, {Words.Number(decimal.Round(shape.Seconds, 1))} s: " +
-        $"{Words.Number(figures.Count(f => f.IsMet == true))} of {Words.Many(figures.Count(f => f.IsMet is not null), "figure")} within their bands.";
+        $"{Words.Number(figures.Count(f => f.IsMet == true))} of {Words.Many(figures.Count(f => f.IsMet is not null), "figure")} within their bands.{(StyleWords.Of(shape.Scene) is { } style ? $" Asked for: {style}." : string.Empty)}";
 
     private static IEnumerable<Block> Of(Figure figure)
     {

@@ -17,7 +17,7 @@ internal static class StepDetails
             Settles(scene, step),
             Travels(scene, step),
             Opening(scene, step),
-            .. Thing.Used(scene, step).Select(u => $"{ThingWords.Before(u.Need.Use)} the {Page.Clean(u.Thing.Name)}").Distinct(StringComparer.Ordinal),
+            .. Thing.Used(scene, step).Select(u => $"{ThingWords.Before(u.Need.Use)} {Page.Clean(u.Thing.InWords)}").Distinct(StringComparer.Ordinal),
             .. step.Falls.Select(f => Fall(scene, step, f.Who, f.Kind)),
             Second(scene, step),
             move.Linger > HalfCounts.Zero && step.Row.Attacker >= 0 ? $"{Name(scene, step.Row.Attacker)} takes {Words.Span(move.Linger)} longer to recover" : null,

@@ -28,7 +28,7 @@ public static class WallSheet
     private static IEnumerable<string> Lines(Scene scene, Routine routine, Verdict verdict, IReadOnlyList<Step> steps, string? standing) =>
     [
         .. Page.Wrap(routine.Brief.Title, Page.Width),
-        .. Page.Wrap(Facts(routine, steps), Page.Width),
+        .. Page.Wrap(Facts(scene, routine, steps), Page.Width),
         .. PulseWords.Of(routine.Brief.Music).SelectMany(l => Page.Wrap(l, Page.Width)),
         Page.Line('='),
         .. Page.Wrap(Cautions.Sheet, Page.Width),
@@ -46,11 +46,11 @@ public static class WallSheet
         .. FindingLines.Of(verdict.Findings),
     ];
 
-    private static string Facts(Routine routine, IReadOnlyList<Step> steps)
+    private static string Facts(Scene scene, Routine routine, IReadOnlyList<Step> steps)
     {
         var pulse = routine.Brief.Pulse;
         var end = new HalfCounts(PaperSource.EndOf(steps));
         var library = routine.LibraryVersion.Length > 0 ? $"; library {routine.LibraryVersion}" : string.Empty;
-        return $"{Words.Many(steps.Count, "move")} in {Words.Span(end)}, {PulseWords.Of(pulse)}, {Words.Number(decimal.Round(pulse.SecondsWithHolds(0, end.Value), 1))} s{library}";
+        return $"{Words.Many(steps.Count, "move")} in {Words.Span(end)}, {PulseWords.Of(pulse)}, {Words.Number(decimal.Round(pulse.SecondsWithHolds(0, end.Value), 1))} s{(StyleWords.Of(scene) is { } style ? "; style: " + style : string.Empty)}{library}";
     }
 }

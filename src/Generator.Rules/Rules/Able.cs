@@ -3,12 +3,12 @@ using Generator.Rules.Replaying;
 
 namespace Generator.Rules.Rules;
 
-/// <summary>Skill, limits, wardrobe and surface allow the technique for the hero, the attack and the reaction for the attacker, and what holds and grips ask meanwhile; the stance in which the hero opens, too. Told once a move and person.</summary>
+/// <summary>Skill, limits, wardrobe and floor allow the technique for the hero, the attack and the reaction for the attacker, and what holds and grips ask meanwhile; the stance in which the hero opens, too. Told once a move and person.</summary>
 public sealed class Able : Rule
 {
     public override string Id => "able";
 
-    public override string Title => "Skill, limits, wardrobe and surface allow what everybody is asked to do.";
+    public override string Title => "Skill, limits, wardrobe and floor allow what everybody is asked to do.";
 
     public override Severity Worst => Severity.Unsafe;
 

@@ -44,7 +44,7 @@ public sealed class Thing : Rule
         if (step.HasTarget && step.Attack is { Uses: { } thrown } attack)
         {
             var stands = step.Before.Attackers[step.Row.Attacker];
-            yield return (thrown, attack.Name, thrown.Where == ThingPlace.BehindAttacker ? BehindOf(scene, thrown, step.Before.Mark, stands) : Near(scene, step, thrown));
+            yield return (thrown, attack.Name, thrown.Where == ThingPlace.BehindAttacker ? Behind(scene, thrown, step.Before.Mark, stands).Thing : Near(scene, step, thrown));
         }
     }
 
@@ -55,16 +55,17 @@ public sealed class Thing : Rule
     private static Obstacle? ThingOf(Scene scene, Step step, ThingNeed need) => need.Where switch
     {
         ThingPlace.OnTheWay => step.Travels < 0 ? null : scene.Things.On(need, step.Before.Mark, step.Travels),
-        ThingPlace.BehindAttacker => step.HasTarget ? BehindOf(scene, need, step.After.Mark, step.After.Attackers[step.Row.Attacker]) : null,
+        ThingPlace.BehindAttacker => step.HasTarget ? Behind(scene, need, step.After.Mark, step.After.Attackers[step.Row.Attacker]).Thing : null,
         _ => Near(scene, step, need),
     };
 
     private static Obstacle? Near(Scene scene, Step step, ThingNeed need) => scene.Things.At(need, step.Before.Mark, step.TargetBearing).Thing;
 
-    private static Obstacle? BehindOf(Scene scene, ThingNeed need, int mark, AttackerState who)
+    /// <summary>The thing behind an attacker who stands at it, and from how far from the mark it can be used; none where nobody could use it from there.</summary>
+    public static FloorThings.Fit Behind(Scene scene, ThingNeed need, int mark, AttackerState who)
     {
         var fit = who.Stays is { } stays ? scene.Things.At(need, mark, stays - scene.Marks[mark]) : scene.Things.At(need, mark, who.Bearing);
-        return fit.Holds(who.Distance) ? fit.Thing : null;
+        return fit.Holds(who.Distance) ? fit : FloorThings.Fit.None;
     }
 
     private Finding Told(Scene scene, Step step, ThingNeed need, string name)

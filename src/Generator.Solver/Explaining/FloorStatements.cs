@@ -75,7 +75,7 @@ internal static class FloorStatements
 
         foreach (var obstacle in floor.Obstacles)
         {
-            yield return new Statement($"the {obstacle.Name} on the floor", b => b with { Floor = b.Floor with { Obstacles = [.. b.Floor.Obstacles.Where(o => !Same(o.Name, obstacle.Name))] } });
+            yield return new Statement($"{obstacle.InWords} on the floor", b => b with { Floor = b.Floor with { Obstacles = [.. b.Floor.Obstacles.Where(o => !Same(o.Name, obstacle.Name))] } });
         }
     }
 

@@ -5,7 +5,7 @@ using Google.OrTools.Sat;
 
 namespace Generator.Solver.Rules;
 
-/// <summary>Skill, limits, wardrobe and surface allow what everybody is asked to do.</summary>
+/// <summary>Skill, limits, wardrobe and floor allow what everybody is asked to do.</summary>
 public sealed class Able : RuleModule
 {
     public override string Id => "able";

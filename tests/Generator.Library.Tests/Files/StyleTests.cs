@@ -18,12 +18,13 @@ public sealed class StyleTests
 
     [Theory]
     [MemberData(nameof(All))]
-    public void Each_sets_something_and_comes_back_from_the_file_without_the_word(string id)
+    public void Each_sets_something_and_comes_back_from_the_file_with_its_word(string id)
     {
         var brief = Read($", \"style\": \"{id}\"").Value!;
         var text = BriefWriter.Text(brief);
         Assert.NotEqual(BriefWriter.Text(Read(string.Empty).Value!), text);
-        Assert.DoesNotContain("style", text, StringComparison.Ordinal);
+        Assert.Equal(id, brief.Style);
+        Assert.Contains($"\"style\": \"{id}\"", text, StringComparison.Ordinal);
         Assert.Equal(text, BriefWriter.Text(BriefReader.Parse(new SourceFile("b.json", text), BundledLibrary.Book).Value!));
         Assert.Equal("kicker", brief.Attackers[1].Manner);
         Assert.Null(brief.Setbacks);
@@ -45,6 +46,9 @@ public sealed class StyleTests
         Assert.Equal((Arc.Free, 0, 6, 4), (brief.Arc, brief.AnsweredPercent, brief.Pace.LongestPause.Value, brief.Pace.Linger.Value));
         Assert.Empty(brief.Favour);
         Assert.Equal("boxer", brief.Hero.Manner);
+        var again = BriefReader.Parse(new SourceFile("b.json", BriefWriter.Text(brief)), BundledLibrary.Book).Value!;
+        Assert.Equal((Arc.Free, 0, 6, 4), (again.Arc, again.AnsweredPercent, again.Pace.LongestPause.Value, again.Pace.Linger.Value));
+        Assert.Empty(again.Favour);
     }
 
     [Theory]

@@ -1,4 +1,7 @@
 using Generator.Domain;
+using Generator.Figures.Bodies;
+using Generator.Figures.Posing;
+using Generator.Paperwork.Html;
 using Generator.Paperwork.SafetyPapers;
 using Generator.Paperwork.Text;
 using Generator.Rules;
@@ -37,6 +40,20 @@ public sealed class ThingsUsedTests
         var lines = MoveLines.Of(Source.Scene, Source.Routine, Source.Steps).Select(l => l.Trim()).ToList();
         Assert.Equal(1, lines.Count(l => l == ". against the back wall"));
         Assert.True(lines.IndexOf(". against the back wall") > lines.FindIndex(l => l.Contains("Drives against", StringComparison.Ordinal)));
+    }
+
+    /// <summary>The wall is 250 cm high: it goes on above the picture, behind whoever is driven against it.</summary>
+    [Fact]
+    public void The_picture_of_the_move_shows_it_behind_whoever_is_driven_against_it()
+    {
+        var source = Source.With(PaperOptions.Default with { Cards = Ferry.Cards });
+        var (block, drive) = (FigurePlate.Of(source, source.Steps[0]), FigurePlate.Of(source, source.Steps[1]));
+        Assert.DoesNotContain("class=\"ft\"", block, StringComparison.Ordinal);
+        Assert.Equal(2, drive.Split("class=\"ft\"").Length - 1);
+        var card = source.Options.Cards!.Of(source.Steps[1].Technique!, met: new Met(null, source.Steps[1].TargetPosture, source.Steps[1].Reaction))!;
+        var thing = FigureThing.Of(source.Scene, source.Steps[1], card)!.Value;
+        Assert.InRange(thing.From - card.End.Attacker![Joint.Hips].Z, 0, 0.9);
+        Assert.Equal((0.2, (double)source.Scene.Book.Things.HeightOf(source.Brief.Floor.Obstacles[0])!.Value.Metres), (Math.Round(thing.To - thing.From, 6), thing.High));
     }
 
     private static PaperSource Driven()

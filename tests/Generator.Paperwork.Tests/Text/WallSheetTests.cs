@@ -16,6 +16,16 @@ public class WallSheetTests
     public void A_routine_without_moves() => Golden.Matches("empty", Sheet(Fights.Night with { Moves = [] }, Fights.NothingFound, null));
 
     [Fact]
+    public void It_says_how_the_fight_was_asked_to_be_and_who_fights_how()
+    {
+        var brutal = Fights.Night with { Brief = Fights.Ferry with { Style = "brutal", Hero = Fights.Ferry.Hero with { Manner = "brawler" } } };
+        var sheet = string.Join(' ', Sheet(brutal, Fights.NothingFound, null).Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("; style: brutal; library", sheet, StringComparison.Ordinal);
+        Assert.Contains("left lead; manner: brawler A1", sheet, StringComparison.Ordinal);
+        Assert.DoesNotContain("style", Sheet(Fights.Night, Fights.NothingFound, null), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void No_line_is_wider_than_the_page_or_ends_in_spaces()
     {
         foreach (var line in Sheet(Fights.Crowded, Fights.Found, "best found").Split('\n').Concat(Sheet(Fights.Night, Fights.Found, "best found").Split('\n')))
