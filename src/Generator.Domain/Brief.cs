@@ -35,6 +35,9 @@ public sealed record Brief
 
     public IReadOnlyList<Camera> Cameras { get; init; } = [];
 
+    /// <summary>What is held in the hand or lies ready to be taken up, at most <see cref="PropPart.Most"/>.</summary>
+    public IReadOnlyList<PropPart> Props { get; init; } = [];
+
     public IReadOnlyList<Moment> Moments { get; init; } = [];
 
     public Arc Arc { get; init; } = Arc.Free;

@@ -15,8 +15,8 @@ public sealed class Availability
         this.scene = scene;
         var book = scene.Book;
         Techniques = [.. OutOf(book.Techniques.Select((t, i) => (t.BaseId, IsAsked(t) ? Why(i) : null)))];
-        Attacks = [.. OutOf(book.Attacks.Select((a, i) => (a.BaseId, IsAsked(a.Uses) ? Nobody(who => scene.Able.WhyNotAttack(i, who)) : null)))];
-        Reactions = [.. OutOf(book.Reactions.Select((r, i) => (r.Id, IsAsked(r.Uses) ? Nobody(who => scene.Able.WhyNotReaction(i, who)) : null)))];
+        Attacks = [.. OutOf(book.Attacks.Select((a, i) => (a.BaseId, IsAsked(a.Uses, a.Prop) ? Nobody(who => scene.Able.WhyNotAttack(i, who)) : null)))];
+        Reactions = [.. OutOf(book.Reactions.Select((r, i) => (r.Id, IsAsked(r.Uses, r.Prop) ? Nobody(who => scene.Able.WhyNotReaction(i, who)) : null)))];
     }
 
     /// <summary>Techniques that are out: base id and reason, in the order of the book.</summary>
@@ -30,10 +30,10 @@ public sealed class Availability
         all.GroupBy(p => p.Id, StringComparer.Ordinal).Where(g => g.All(p => p.Reason is not null)).Select(g => (g.Key, g.First().Reason!));
 
     /// <summary>Where there is one mark nobody asks for travel moves, so that nothing takes them out.</summary>
-    private bool IsAsked(Technique technique) => (technique.Travel is null || scene.Brief.Travels) && IsAsked(technique.Uses);
+    private bool IsAsked(Technique technique) => (technique.Travel is null || scene.Brief.Travels) && IsAsked(technique.Uses, technique.Prop) && (scene.Props.Any || !technique.IsAgainstPropsAlone);
 
-    /// <summary>Nor for what is done with things where there are none.</summary>
-    private bool IsAsked(ThingNeed? need) => need is null || scene.Things.Any;
+    /// <summary>Nor for what is done with things or props where there are none.</summary>
+    private bool IsAsked(ThingNeed? thing, PropNeed? prop) => (thing is null || scene.Things.Any) && (prop is null || scene.Props.Any);
 
     private string? Why(int index)
     {

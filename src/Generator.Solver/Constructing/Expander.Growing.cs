@@ -7,6 +7,17 @@ namespace Generator.Solver.Constructing;
 /// <summary>From a move that fits to the children that it makes.</summary>
 internal sealed partial class Expander
 {
+    /// <summary>Moves tried besides of each kind with a prop, where the brief has some: they are few of all that could be done, and whoever brings a stick means it.</summary>
+    private const int PropTries = 4;
+
+    private void WithProps(Node node, int a, Choice[] choices, int least, int most, List<Node> children)
+    {
+        if (!thorough)
+        {
+            Some(node, a, choices, least, most, PropTries, false, children);
+        }
+    }
+
     /// <summary>Makes a child of a move as it stands; null when a rule or the brief forbids it.</summary>
     public Node? AsWritten(Node node, in Row row)
     {
