@@ -35,7 +35,7 @@ public sealed class Ability
         }
 
         allowed = [.. Stances.Select(from => StanceSet.Of([.. Stances.Where(to => WhyNotStance(from, to) is null)]))];
-        technique = [.. book.Techniques.Select(t => Technique(t, brief, book) ?? things.WhyNot(t.Uses, t.Name) ?? props.WhyNot(t.Prop, t.Name))];
+        technique = [.. book.Techniques.Select(t => Technique(t, brief, book) ?? things.WhyNot(t.Uses, t.Name) ?? props.WhyNot(t.Prop, t.Name) ?? (t.IsAgainstPropsAlone && !props.Any ? $"{t.Name} answers only what comes with a prop, and the brief has none" : null))];
         techniqueOn = new string?[book.Techniques.Count, cast];
         attack = new string?[book.Attacks.Count, cast];
         reaction = new string?[book.Reactions.Count, cast];

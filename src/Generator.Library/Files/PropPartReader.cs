@@ -53,7 +53,7 @@ internal static class PropPartReader
         }
         else if (!entry.Has("with") && !entry.Has("x") && !entry.Has("y") && !entry.Has("bearing") && !entry.Has("distance"))
         {
-            entry.Missing("with", "\"with\": \"hero\", or the place where it lies: \"bearing\": 3, \"distance\": 1.5");
+            entry.Missing("with", "\"with\": \"hero\", or the place where it lies: \"bearing\": \"3\", \"distance\": 1.5");
         }
         else if (!entry.Has("with") && hand is not null)
         {
@@ -143,7 +143,7 @@ internal static class PropPartReader
         {
             if (entry.Has(one) && !entry.Has(other))
             {
-                entry.Missing(other, $"\"{other}\": 2");
+                entry.Missing(other, other == "bearing" ? "\"bearing\": \"3\"" : $"\"{other}\": 2");
             }
         }
 

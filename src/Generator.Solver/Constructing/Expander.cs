@@ -205,10 +205,9 @@ internal sealed partial class Expander(Ground ground, Dice dice, Guide? guide = 
                     Combine(node, a, soonest, most, children);
                 }
 
-                WithProps(node, a, aimed == 0 ? menu.Armed : [], soonest, most, children);
-                var suiting = aimed > 0 || thorough ? [] : menu.Suiting;
-                Some(node, a, suiting, soonest, most, openingTries, false, children);
-                Some(node, a, menu.Answers, soonest, most, aimed > 0 ? aimed : suiting.Length > 0 ? UnsuitingTries : openingTries, aimed > 0, children);
+                var (first, rest) = Tries(node, a, menu, aimed);
+                Some(node, a, first, soonest, most, openingTries, false, children);
+                Some(node, a, menu.Answers, soonest, most, rest, aimed > 0, children);
                 if (SetbacksWanted(node) && aims.BearsSetback(node, time + soonest))
                 {
                     Some(node, a, menu.Setbacks, soonest, most, aimed > 0 ? aimed : OtherTries, aimed > 0, children);

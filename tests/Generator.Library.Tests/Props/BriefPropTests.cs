@@ -15,7 +15,7 @@ public sealed class BriefPropTests
     [Fact]
     public void What_is_said_of_a_prop_comes_back_from_every_file()
     {
-        var brief = Read("""{ "kind": "club", "with": "Bruno" }, { "name": "old umbrella", "kind": "umbrella", "with": "Hero", "hand": "left" }, { "kind": "broom", "bearing": 3, "distance": 1.5 }, { "kind": "bag", "x": 1.2, "y": 2 }""").Value!;
+        var brief = Read("""{ "kind": "club", "with": "Bruno" }, { "name": "old umbrella", "kind": "umbrella", "with": "Hero", "hand": "left" }, { "kind": "broom", "bearing": "3", "distance": 1.5 }, { "kind": "bag", "x": 1.2, "y": 2 }""").Value!;
         Assert.Equal(
             [
                 new PropPart("stick", "stick") { With = 0 },
@@ -44,15 +44,15 @@ public sealed class BriefPropTests
     [InlineData("{ \"kind\": \"stick\", \"with\": \"Bruno\", \"hand\": \"both\" }", "A stick is held in one hand", "left, right")]
     [InlineData("{ \"kind\": \"staff\", \"with\": \"Bruno\", \"hand\": \"left\" }", "A staff is held in both hands", "leave \"hand\" out")]
     [InlineData("{ \"kind\": \"stick\", \"with\": \"Bruno\", \"hand\": \"third\" }", "props[0].hand", "left")]
-    [InlineData("{ \"kind\": \"stick\", \"bearing\": 3, \"distance\": 1, \"hand\": \"left\" }", "in no hand", "\"with\" is missing")]
+    [InlineData("{ \"kind\": \"stick\", \"bearing\": \"3\", \"distance\": 1, \"hand\": \"left\" }", "in no hand", "\"with\" is missing")]
     [InlineData("{ \"kind\": \"stick\", \"with\": \"Bruno\", \"x\": 1, \"y\": 1 }", "in somebody's hand and lies on the floor", "the one or the other")]
     [InlineData("{ \"kind\": \"stick\", \"x\": 1 }", "props[0].y", "\"y\": 2")]
     [InlineData("{ \"kind\": \"stick\", \"distance\": 1 }", "props[0].bearing", "Maybe")]
-    [InlineData("{ \"kind\": \"stick\", \"x\": 1, \"y\": 1, \"bearing\": 3, \"distance\": 1 }", "given twice", "bearing and distance")]
+    [InlineData("{ \"kind\": \"stick\", \"x\": 1, \"y\": 1, \"bearing\": \"3\", \"distance\": 1 }", "given twice", "bearing and distance")]
     [InlineData("{ \"kind\": \"stick\", \"x\": 9, \"y\": 1 }", "lies off the floor", "swapped")]
-    [InlineData("{ \"kind\": \"stick\", \"bearing\": 3, \"distance\": 5 }", "lies off the floor", "larger")]
+    [InlineData("{ \"kind\": \"stick\", \"bearing\": \"3\", \"distance\": 5 }", "lies off the floor", "larger")]
     [InlineData("{ \"kind\": \"stick\", \"x\": 4.1, \"y\": 4 }", "under the hero's feet", "half a metre")]
-    [InlineData("{ \"kind\": \"stick\", \"bearing\": 3, \"distance\": 150 }", "props[0].distance", "centimetres")]
+    [InlineData("{ \"kind\": \"stick\", \"bearing\": \"3\", \"distance\": 150 }", "props[0].distance", "centimetres")]
     [InlineData("{ \"kind\": \"stick\", \"with\": \"Bruno\", \"colour\": \"red\" }", "colour", "Maybe")]
     [InlineData("{ \"kind\": \"stick\", \"with\": \"Bruno\" }, { \"kind\": \"stick\", \"with\": \"Wanda\" }", "Two props are called \"stick\"", "number them")]
     [InlineData("{ \"kind\": \"stick\", \"with\": \"Bruno\" }, { \"kind\": \"staff\", \"with\": \"Bruno\" }", "has \"stick\" in that hand", "left")]
