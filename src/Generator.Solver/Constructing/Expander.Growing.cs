@@ -11,7 +11,7 @@ internal sealed partial class Expander
     private const int PropTries = 4;
 
     /// <summary>What is tried first of somebody's attacks, and how many of all that they could come with besides: whoever holds a prop mostly comes with it.</summary>
-    private (Choice[] First, int Rest) Tries(Node node, int a, Menu menu, int aimed)
+    private (Choice[] First, int Others) Tries(Node node, int a, Menu menu, int aimed)
     {
         if (aimed > 0 || thorough)
         {

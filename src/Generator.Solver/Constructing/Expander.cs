@@ -205,9 +205,9 @@ internal sealed partial class Expander(Ground ground, Dice dice, Guide? guide = 
                     Combine(node, a, soonest, most, children);
                 }
 
-                var (first, rest) = Tries(node, a, menu, aimed);
+                var (first, others) = Tries(node, a, menu, aimed);
                 Some(node, a, first, soonest, most, openingTries, false, children);
-                Some(node, a, menu.Answers, soonest, most, rest, aimed > 0, children);
+                Some(node, a, menu.Answers, soonest, most, others, aimed > 0, children);
                 if (SetbacksWanted(node) && aims.BearsSetback(node, time + soonest))
                 {
                     Some(node, a, menu.Setbacks, soonest, most, aimed > 0 ? aimed : OtherTries, aimed > 0, children);

@@ -48,8 +48,9 @@ public sealed class PropTests
     public void A_brief_without_one_leaves_it_to_able()
     {
         var fight = Of(Down, Bruno with { Kind = "rubber-knife" });
-        Assert.Contains(fight.Audit().Findings, f => f.Rule == "able" && f.Message.Contains("something to swing", StringComparison.Ordinal));
-        Assert.Contains(fight.Audit().Findings, f => f.Rule == "able" && f.Message.Contains("something to cover with", StringComparison.Ordinal));
+        Assert.Contains("something to swing", fight.Scene.Able.WhyNotAttack(TheBook.Book.AttackIndex("prop-downward-right"), 0), StringComparison.Ordinal);
+        Assert.Contains("something to cover with", fight.Scene.Able.WhyNotTechnique(TheBook.Book.TechniqueIndex("prop-roof-right")), StringComparison.Ordinal);
+        Assert.Contains(fight.Audit().Findings, f => f is { Rule: "able", Severity: Severity.Unsafe });
         Verify.Rule("prop").Given(fight).FindsNothing();
     }
 
