@@ -47,7 +47,7 @@ public sealed class PropTests
     [Fact]
     public void A_brief_without_one_leaves_it_to_able()
     {
-        var fight = Of(Down, Bruno with { Kind = "rubber-knife" });
+        var fight = Of(Down, Bruno with { Kind = "rubber-knife", Hand = PropHand.Left });
         Assert.Contains("something to swing", fight.Scene.Able.WhyNotAttack(TheBook.Book.AttackIndex("prop-downward-right"), 0), StringComparison.Ordinal);
         Assert.Contains("something to cover with", fight.Scene.Able.WhyNotTechnique(TheBook.Book.TechniqueIndex("prop-roof-right")), StringComparison.Ordinal);
         Assert.Contains(fight.Audit().Findings, f => f is { Rule: "able", Severity: Severity.Unsafe });
