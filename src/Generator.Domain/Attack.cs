@@ -73,13 +73,16 @@ public sealed record Attack
     /// <summary>The thing that it needs on the floor; null for none.</summary>
     public ThingNeed? Uses { get; init; }
 
+    /// <summary>The prop that it is done with; null for none.</summary>
+    public PropNeed? Prop { get; init; }
+
     public bool IsGrab => Line.IsGrab;
 
     /// <summary>What it is to an audience.</summary>
     public AttackKind Kind => Line.Kind switch
     {
-        LineKind.HighStraight or LineKind.HighRising or LineKind.MiddleStraight or LineKind.KneeStraight => AttackKind.Punch,
-        LineKind.HighRound or LineKind.HighOver or LineKind.KneeRound => AttackKind.Swing,
+        LineKind.HighStraight or LineKind.HighRising or LineKind.MiddleStraight or LineKind.KneeStraight or LineKind.PropStraight => AttackKind.Punch,
+        LineKind.HighRound or LineKind.HighOver or LineKind.KneeRound or LineKind.PropOver or LineKind.PropRoundHigh or LineKind.PropRound or LineKind.PropSlash => AttackKind.Swing,
         >= LineKind.KickMiddleStraight and <= LineKind.KickAtFallen => AttackKind.Kick,
         >= LineKind.RushLow and <= LineKind.RushRear => AttackKind.Rush,
         LineKind.WalkIn => AttackKind.WalkIn,

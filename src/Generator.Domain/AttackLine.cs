@@ -20,5 +20,8 @@ public readonly record struct AttackLine(LineKind Kind, LineSide Side)
     public bool IsFromKnee => Kind is LineKind.KneeStraight or LineKind.KneeRound;
 
     /// <summary>A hand, arm or body that takes hold.</summary>
-    public bool IsGrab => Kind >= LineKind.GrabWrist;
+    public bool IsGrab => Kind is >= LineKind.GrabWrist and <= LineKind.GrabWristsRear;
+
+    /// <summary>It comes with something in the hand; only records that are made for that answer it.</summary>
+    public bool IsArmed => Kind >= LineKind.PropOver;
 }

@@ -35,6 +35,9 @@ public sealed record Brief
 
     public IReadOnlyList<Camera> Cameras { get; init; } = [];
 
+    /// <summary>What is held in the hand or lies ready to be taken up, at most <see cref="PropPart.Most"/>.</summary>
+    public IReadOnlyList<PropPart> Props { get; init; } = [];
+
     public IReadOnlyList<Moment> Moments { get; init; } = [];
 
     /// <summary>Id of the style that was asked for; null for none. What it sets stands in the other fields already: this is only how papers call the fight.</summary>

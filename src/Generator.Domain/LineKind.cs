@@ -65,4 +65,19 @@ public enum LineKind
 
     /// <summary>Both wrists, from behind.</summary>
     GrabWristsRear,
+
+    /// <summary>A prop swung from above.</summary>
+    PropOver,
+
+    /// <summary>A prop swung round at head height: a planned miss.</summary>
+    PropRoundHigh,
+
+    /// <summary>A prop swung round at the arm or the flank.</summary>
+    PropRound,
+
+    /// <summary>A prop thrust or thrown, at the belly or lower and beside the line.</summary>
+    PropStraight,
+
+    /// <summary>A blade drawn past in front, out of line and short of the body.</summary>
+    PropSlash,
 }

@@ -23,6 +23,7 @@ public static class Mirror
         PartnerLoad = technique.PartnerLoad.Mirrored,
         SupportLoad = technique.SupportLoad.Mirrored,
         Travel = technique.Travel?.Mirrored(),
+        Prop = technique.Prop?.Mirrored,
     };
 
     public static Attack Of(Attack attack) => attack with
@@ -38,6 +39,7 @@ public static class Mirror
         GripsStance = attack.GripsStance?.Mirrored(),
         Demands = [.. attack.Demands.Select(Demand)],
         Load = attack.Load.Mirrored,
+        Prop = attack.Prop?.Mirrored,
     };
 
     /// <summary>The id of one side of a record: base id, then <c>-left</c> or <c>-right</c>.</summary>

@@ -51,6 +51,9 @@ public sealed record Reaction
     /// <summary>The thing that it needs on the floor; null for none.</summary>
     public ThingNeed? Uses { get; init; }
 
+    /// <summary>The prop that it is done with; null for none.</summary>
+    public PropNeed? Prop { get; init; }
+
     public string Risk { get; init; } = string.Empty;
 
     /// <summary>How the performer sells it.</summary>

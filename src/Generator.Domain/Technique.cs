@@ -61,6 +61,9 @@ public sealed record Technique
     /// <summary>Whether it can be the hero's answer to an attack: it answers its line, or finds whoever walks in ready.</summary>
     public bool Meets(Attack attack) => attack.IsWalkIn ? Needs.Contains(Posture.Ready) : Answers.Contains(attack.Line);
 
+    /// <summary>It answers nothing but what comes with a prop.</summary>
+    public bool IsAgainstPropsAlone => !Answers.IsEmpty && Needs.IsEmpty && Answers.Members.All(l => l.IsArmed);
+
     /// <summary>An escape that opens the grips whose line it answers.</summary>
     public bool OpensGrips => Family == Family.Escape && !Answers.IsEmpty;
 
@@ -126,6 +129,9 @@ public sealed record Technique
 
     /// <summary>The thing that it needs on the floor; null for none.</summary>
     public ThingNeed? Uses { get; init; }
+
+    /// <summary>The prop that it is done with; null for none.</summary>
+    public PropNeed? Prop { get; init; }
 
     /// <summary>A pause that is a beat of the story.</summary>
     public bool IsStoryPause => Family == Family.Pause && !Recovery && Travel is null;

@@ -40,6 +40,7 @@ public sealed class Book
         Settle = own.Settle.At(tempo);
         Holds = own.Holds;
         Things = own.Things;
+        Props = own.Props;
         Manners = own.Manners;
         Styles = own.Styles;
         Combinations = [.. own.Combinations.Select(c => c with { Gap = tempo.Lasting(c.Gap, c.GapSeconds) })];
@@ -61,6 +62,9 @@ public sealed class Book
 
     /// <summary>Kinds of things that stand on a floor, and what may be done with them.</summary>
     public ThingTable Things { get; init; } = ThingTable.Empty;
+
+    /// <summary>Kinds of props that are held in the hand.</summary>
+    public PropTable Props { get; init; } = PropTable.Empty;
 
     /// <summary>How people fight.</summary>
     public IReadOnlyList<Manner> Manners { get; init; } = [];

@@ -16,7 +16,7 @@ public sealed class Availability
         var book = scene.Book;
         Techniques = [.. OutOf(book.Techniques.Select((t, i) => (t.BaseId, IsAsked(t) ? Why(i) : null)))];
         Attacks = [.. OutOf(book.Attacks.Select((a, i) => (a.BaseId, IsAsked(a) ? Nobody(who => scene.Able.WhyNotAttack(i, who)) : null)))];
-        Reactions = [.. OutOf(book.Reactions.Select((r, i) => (r.Id, IsAsked(r.Uses) ? Nobody(who => scene.Able.WhyNotReaction(i, who)) : null)))];
+        Reactions = [.. OutOf(book.Reactions.Select((r, i) => (r.Id, IsAsked(r.Uses, r.Prop) ? Nobody(who => scene.Able.WhyNotReaction(i, who)) : null)))];
     }
 
     /// <summary>Techniques that are out: base id and reason, in the order of the book.</summary>
@@ -30,13 +30,13 @@ public sealed class Availability
         all.GroupBy(p => p.Id, StringComparer.Ordinal).Where(g => g.All(p => p.Reason is not null)).Select(g => (g.Key, g.First().Reason!));
 
     /// <summary>Where there is one mark nobody asks for travel moves, so that nothing takes them out.</summary>
-    private bool IsAsked(Technique technique) => (technique.Travel is null || scene.Brief.Travels) && IsAsked(technique.Uses);
+    private bool IsAsked(Technique technique) => (technique.Travel is null || scene.Brief.Travels) && IsAsked(technique.Uses, technique.Prop) && (scene.Props.Any || !technique.IsAgainstPropsAlone);
 
-    /// <summary>Nor for what is done with things where there are none.</summary>
-    private bool IsAsked(ThingNeed? need) => need is null || scene.Things.Any;
+    /// <summary>Nor for what is done with things or props where there are none.</summary>
+    private bool IsAsked(ThingNeed? thing, PropNeed? prop) => (thing is null || scene.Things.Any) && (prop is null || scene.Props.Any);
 
     /// <summary>Nor for what comes from the knee where nobody opens on one.</summary>
-    private bool IsAsked(Attack attack) => IsAsked(attack.Uses) && (!attack.FromKnee || scene.Brief.Attackers.Any(a => a.Kneels is not null));
+    private bool IsAsked(Attack attack) => IsAsked(attack.Uses, attack.Prop) && (!attack.FromKnee || scene.Brief.Attackers.Any(a => a.Kneels is not null));
 
     private string? Why(int index)
     {

@@ -39,7 +39,8 @@ public sealed class Scene
         Entries = new Entries(brief.Floor, Floor, book.Settle);
         Marks = brief.Travels ? new Marks(brief, book.Settle, Floor) : Marks.One(Floor);
         Things = FloorThings.Of(brief, book);
-        Able = new Ability(brief, book, Things);
+        Props = new HandProps(brief, book);
+        Able = new Ability(brief, book, Things, Props);
         Plan = ActPlan.Of(brief);
         Likings = new Likings(brief, book);
         Combinations = new CombinationForms(brief, book, Able, Likings);
@@ -94,6 +95,9 @@ public sealed class Scene
 
     /// <summary>Things of the floor that moves may use.</summary>
     public FloorThings Things { get; }
+
+    /// <summary>What is held in the hand, or lies ready for it.</summary>
+    public HandProps Props { get; }
 
     public Ability Able { get; }
 
@@ -226,9 +230,9 @@ public sealed class Scene
 
     private static decimal LimbOf(Performer performer, Limb limb) => limb == Limb.Arm ? ArmOf(performer) : LegOf(performer);
 
-    private static Reach ToReach(Band band, decimal limb) => new(
-        (int)Math.Ceiling(band.From * limb),
-        (int)Math.Floor(band.To * limb),
+    private static Reach ToReach(Band band, decimal limb, (int Near, int Far) longer) => new(
+        (int)Math.Ceiling(band.From * limb) + longer.Near,
+        (int)Math.Floor(band.To * limb) + longer.Far,
         band.StepIn.Value,
         band.StepOut.Value);
 
@@ -236,14 +240,14 @@ public sealed class Scene
     {
         var own = LimbOf(Brief.Hero, technique.Band.Limb);
         var limb = technique.Kind == ContactKind.NonContact ? Math.Max(own, LimbOf(attacker, technique.Band.Limb)) : own;
-        return ToReach(technique.Band, limb);
+        return ToReach(technique.Band, limb, Props.Longer(technique.Prop, PropHolder.Hero));
     }
 
     private Reach ReachOf(Attack attack, AttackerPart attacker)
     {
         var own = LimbOf(attacker, attack.Contact.Limb);
         var limb = attack.NonContact ? Math.Max(own, LimbOf(Brief.Hero, attack.Contact.Limb)) : own;
-        return ToReach(attack.Contact, limb);
+        return ToReach(attack.Contact, limb, Props.Longer(attack.Prop, attack.Prop?.Holder ?? PropHolder.Attacker));
     }
 
     private int ReadyOf(Reaction reaction, AttackerPart attacker)

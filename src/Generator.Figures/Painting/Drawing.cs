@@ -20,7 +20,7 @@ public sealed record Drawing(double Left, double Top, double Right, string Body)
     private const double Highest = 204;
 
     /// <summary>The contact of a card, or the end of it with the sell; a thing that it is done with stands behind the bodies.</summary>
-    public static Drawing Of(Card card, bool end, Prop? thing = null)
+    public static Drawing Of(Card card, bool end, DrawnThing? thing = null)
     {
         var painter = new Painter(card.Side, Ink.Page, digits: 0);
         painter.Both(end ? card.End : card.Contact);
@@ -34,7 +34,7 @@ public sealed record Drawing(double Left, double Top, double Right, string Body)
     }
 
     /// <summary>Its two sides and its top, which is left out where it goes on above the picture.</summary>
-    private static (double Top, string Path) Outline(Card card, Prop thing, ref double left, ref double right)
+    private static (double Top, string Path) Outline(Card card, DrawnThing thing, ref double left, ref double right)
     {
         var eye = new Camera(card.Side);
         var (one, other) = (eye.See(new Vec(0, 0, thing.From)).X * Painter.Scale, eye.See(new Vec(0, 0, thing.To)).X * Painter.Scale);

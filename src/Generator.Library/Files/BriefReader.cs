@@ -67,6 +67,7 @@ public static class BriefReader
             Safety = Safety(root.Object("safety")),
             Ending = Ending(root.Object("ending"), cast),
         };
+        brief = brief with { Props = PropPartReader.Of(root, brief, cast, book.Props) };
         MarksReader.Check(marks, floor, brief.Cameras);
         WishReader.Check(root, brief);
         brief = StyleWord.Of(root, BossReader.Of(root, brief, cast, book), book);

@@ -22,6 +22,7 @@ public static class BriefWriter
         ("hero", Performer(brief.Hero, ("lead", brief.Hero.Lead is { } lead ? EnumWords.Of(lead) : "none"), ("kneels", Knee(brief.Hero.Kneels)))),
         ("attackers", new JArray(brief.Attackers.Select(Attacker))),
         ("cameras", List(brief.Cameras.Select(c => Fields(("name", c.Name), ("bearing", Clock(c.Bearing)), ("distance", Metres(c.Distance)), ("height", Metres(c.Height)))))),
+        ("props", List(brief.Props.Select(p => Prop(brief, p)))),
         ("moments", List(brief.Moments.Select(Moment))),
         ("style", brief.Style),
         ("arc", EnumWords.Of(brief.Arc)),
@@ -104,6 +105,10 @@ public static class BriefWriter
         ("share", attacker.SharePercent / 100m),
         ("entrance", attacker.Entrance is { } entrance ? Count(entrance) : null),
         ("kneels", Knee(attacker.Kneels)));
+
+    private static JObject Prop(Brief brief, PropPart prop) => prop.With is { } who
+        ? Fields(("name", prop.Name), ("kind", prop.Kind), ("with", who < 0 ? brief.Hero.Name : brief.Attackers[who].Name), ("hand", EnumWords.Of(prop.Hand)))
+        : Fields(("name", prop.Name), ("kind", prop.Kind), ("x", Metres(prop.X)), ("y", Metres(prop.Y)));
 
     private static JObject Passage(Passage passage) =>
         Fields(("from", Count(passage.From)), ("tempo", passage.Tempo.CountsPerMinute), ("over", passage.Over == HalfCounts.Zero ? null : Span(passage.Over)));

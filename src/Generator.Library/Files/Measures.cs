@@ -18,6 +18,9 @@ public static class Measures
     public static readonly Quantity Thing = new("a size", 0.01m, 100, "m", "Maybe it is in centimetres; write metres, such as 0.6.");
     public static readonly Quantity ThingHeight = new("a height", 0.05m, 5, "m", "Maybe it is in centimetres; write metres, such as 0.75.");
 
+    public static readonly Quantity PropDistance = new("a distance", 0.5m, 20, "m", "Maybe it is in centimetres; write metres from the mark, such as 1.5.");
+    public static readonly Quantity PropLength = new("a length", 0m, 2m, "m", "Maybe it is in centimetres; write metres beyond the hand, such as 0.6.");
+
     public static readonly Quantity Stature = new("a height", 1.40m, 2.10m, "m", "Maybe it is in feet or centimetres; write metres, such as 1.76.");
     public static readonly Quantity Arm = new("an arm length", 0.40m, 1.00m, "m", "Maybe it is in centimetres; write metres from shoulder to fist, such as 0.68.");
     public static readonly Quantity Leg = new("a leg length", 0.50m, 1.30m, "m", "Maybe it is in centimetres; write metres from hip to ankle, such as 0.86.");

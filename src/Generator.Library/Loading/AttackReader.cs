@@ -51,6 +51,7 @@ internal static class AttackReader
             MissOpenSeconds = miss?.RequiredNumber("openSeconds", Open) ?? 0m,
             LeavesOpen = source.FreeText("leavesOpen"),
             Uses = ThingReader.Of(source, ThingPlace.BehindAttacker, ThingPlace.BehindHero, ThingPlace.Between, ThingPlace.BesideHero),
+            Prop = PropReader.Of(source, PropHolder.Attacker, PropHolder.Floor),
             Hazard = source.FreeText("hazard"),
             Safety = source.RequiredText("safety", "\"safety\": \"How it is kept safe.\""),
         };

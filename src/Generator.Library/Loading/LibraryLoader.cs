@@ -18,17 +18,19 @@ public static class LibraryLoader
 
     private const string ThingsFile = "things.json";
 
+    private const string PropsFile = "props.json";
+
     private const string NotebookFile = "notebook.json";
 
     /// <summary>The files of records that a library folder must hold, in the order of the book.</summary>
     private static readonly string[] RecordFiles =
     [
         "reactions.json", "attacks.json", "defences.json", "strikes.json", "kicks.json", "throws.json",
-        "locks.json", "escapes.json", "finishes.json", "setbacks.json", "pauses.json", "travels.json", "room.json", "pairs.json", "manners.json", "combinations.json", "styles.json",
+        "locks.json", "escapes.json", "finishes.json", "setbacks.json", "pauses.json", "travels.json", "room.json", "pairs.json", "props-moves.json", "manners.json", "combinations.json", "styles.json",
     ];
 
     /// <summary>Names of all files that a library folder must hold.</summary>
-    public static IReadOnlyList<string> Files { get; } = [SettleFile, StancesFile, HoldsFile, ThingsFile, .. RecordFiles, NotebookFile];
+    public static IReadOnlyList<string> Files { get; } = [SettleFile, StancesFile, HoldsFile, ThingsFile, PropsFile, .. RecordFiles, NotebookFile];
 
     /// <summary>The library that comes with the program.</summary>
     public static string BundledFolder => Path.Combine(AppContext.BaseDirectory, "technique-library");
@@ -68,6 +70,7 @@ public static class LibraryLoader
         var stances = new StanceTable([]);
         var holds = HoldTable.Empty;
         var things = ThingTable.Empty;
+        var props = PropTable.Empty;
         var (notebook, notebookFile) = (Notebook.Empty, (ObjectReader?)null);
         foreach (var file in files)
         {
@@ -93,6 +96,10 @@ public static class LibraryLoader
             {
                 things = ThingReader.Read(root);
             }
+            else if (IsNamed(file, PropsFile))
+            {
+                props = PropReader.Read(root);
+            }
             else if (IsNamed(file, NotebookFile))
             {
                 (notebook, notebookFile) = (NotebookReader.Read(root), root);
@@ -117,6 +124,7 @@ public static class LibraryLoader
             TwoReader.Check(technique, source, reactions);
         }
 
+        PropChecks.Check(records, props);
         LoadChecks.Check(records, stances);
         if (notebookFile is not null && problems.IsEmpty)
         {
@@ -126,7 +134,7 @@ public static class LibraryLoader
 
         return new Read<Book>(
             problems.IsEmpty
-                ? new Book($"{version}-{fingerprint.GetAwaiter().GetResult()}", stances, settle, records.Techniques.Select(p => p.Record), records.Attacks.Select(p => p.Record), records.Reactions.Select(p => p.Record)) { Holds = holds, Things = things, Manners = [.. records.Manners.Select(p => p.Record)], Combinations = [.. records.Combinations.Select(p => p.Record)], Styles = [.. records.Styles.Select(p => p.Record)], Notebook = notebook }
+                ? new Book($"{version}-{fingerprint.GetAwaiter().GetResult()}", stances, settle, records.Techniques.Select(p => p.Record), records.Attacks.Select(p => p.Record), records.Reactions.Select(p => p.Record)) { Holds = holds, Things = things, Props = props, Manners = [.. records.Manners.Select(p => p.Record)], Combinations = [.. records.Combinations.Select(p => p.Record)], Styles = [.. records.Styles.Select(p => p.Record)], Notebook = notebook }
                 : null,
             problems);
     }

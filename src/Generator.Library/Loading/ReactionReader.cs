@@ -38,6 +38,7 @@ internal static class ReactionReader
             HitsSecond = source.Flag("hitsSecond"),
             AnswersBlow = source.Flag("answersBlow"),
             Uses = ThingReader.Of(source, ThingPlace.BehindAttacker),
+            Prop = PropReader.Of(source, PropHolder.Attacker),
             Risk = source.FreeText("risk"),
             Sell = source.RequiredText("sell", "\"sell\": \"How the performer shows it.\""),
         };

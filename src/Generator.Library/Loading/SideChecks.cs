@@ -17,7 +17,8 @@ internal static class SideChecks
             && technique.Answers == other.Answers
             && SameDemands(technique.Demands, other.Demands)
             && technique.Load == other.Load
-            && technique.PartnerLoad == other.PartnerLoad;
+            && technique.PartnerLoad == other.PartnerLoad
+            && technique.Prop == other.Prop;
     }
 
     public static bool IsOwnMirror(Attack attack)
@@ -29,7 +30,8 @@ internal static class SideChecks
             && attack.GripsLeft == other.GripsLeft
             && attack.GripsStance == other.GripsStance
             && SameDemands(attack.Demands, other.Demands)
-            && attack.Load == other.Load;
+            && attack.Load == other.Load
+            && attack.Prop == other.Prop;
     }
 
     /// <summary>9 to 15 and −15 to −9 are the same arc behind the hero.</summary>

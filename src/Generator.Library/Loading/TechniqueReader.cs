@@ -64,6 +64,7 @@ internal static class TechniqueReader
             Recovery = source.Flag("recovery"),
             Travel = TravelReader.Of(source),
             Uses = ThingReader.Of(source, ThingPlace.BehindAttacker, ThingPlace.BehindHero, ThingPlace.Between, ThingPlace.BesideHero, ThingPlace.OnTheWay),
+            Prop = PropReader.Of(source, PropHolder.Hero, PropHolder.Attacker, PropHolder.Floor),
             Hazard = source.FreeText("hazard"),
             Safety = source.RequiredText("safety", "\"safety\": \"How it is kept safe.\""),
         };

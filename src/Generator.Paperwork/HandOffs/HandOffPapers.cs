@@ -30,6 +30,11 @@ internal static class HandOffPapers
         yield return new SheetPaper("risk-assessment.txt", "the fight coordinator: hazards, who, controls, in five steps", s => [Block.Typed(RiskSheet.Of(s, s.Hazards))]);
         yield return new TextPaper("risk-assessment.html", "the same to read on a screen or to print", s => RiskPage.Of(s, s.Hazards));
         yield return new SheetPaper("fight-call.txt", "the fight captain: what is checked and run before every performance", s => FightCallSheet.Blocks(s, s.Hazards));
+        if (source.Brief.Props.Count > 0)
+        {
+            yield return new SheetPaper(PropsSheet.FileName, "props, wardrobe and whoever checks them: who holds what when, where it lies afterwards, how many are needed", PropsSheet.Blocks);
+        }
+
         yield return new TextPaper(ChangeLog.FileName, "everybody: sign-offs, and what has changed since", s => ChangeLog.Next(s.Routine, s.Options.ChangeLog, s.Head));
         yield return new SheetPaper("cue-list.txt", "sound, light and camera: cues, knaps and falls with timecode", Cues);
         yield return new SheetPaper("shape.txt", "whoever directs the fight: how it runs, and what would lift it", s => ShapeSheet.Blocks(s.Shape));

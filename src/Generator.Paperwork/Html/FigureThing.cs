@@ -15,7 +15,7 @@ internal static class FigureThing
     private const double Deepest = 0.6;
 
     /// <summary>Where it stands in the picture; null where the move uses none, none has a height, or the move goes over it or round it, which its pose does not show.</summary>
-    public static Prop? Of(Scene scene, Step step, Card card)
+    public static DrawnThing? Of(Scene scene, Step step, Card card)
     {
         if (step.Technique is null || Needs(step).Select(n => (Need: n, Found: Found(scene, step, n, card))).FirstOrDefault(f => f.Found is not null) is not { Found: var (thing, edge) })
         {
@@ -28,13 +28,13 @@ internal static class FigureThing
         }
 
         var deep = Math.Min(Deepest, (double)Math.Min(thing.Width.Value, thing.Depth.Value) / 100);
-        return edge < 0 ? new Prop(edge - deep, edge, (double)high.Metres) : new Prop(edge, edge + deep, (double)high.Metres);
+        return edge < 0 ? new DrawnThing(edge - deep, edge, (double)high.Metres) : new DrawnThing(edge, edge + deep, (double)high.Metres);
     }
 
     /// <summary>The card with whoever is thrown onto a thing lying on it.</summary>
-    public static Card Landed(Card card, Prop? prop, Step step)
+    public static Card Landed(Card card, DrawnThing? drawn, Step step)
     {
-        if (prop is not { } thing || step.Reaction?.Uses is not { Use: ThingUse.ThrownOnto } || card.End.Attacker is not { } attacker || step.After.Attackers[step.Row.Attacker].Posture is not (Posture.OnBack or Posture.FaceDown or Posture.Out))
+        if (drawn is not { } thing || step.Reaction?.Uses is not { Use: ThingUse.ThrownOnto } || card.End.Attacker is not { } attacker || step.After.Attackers[step.Row.Attacker].Posture is not (Posture.OnBack or Posture.FaceDown or Posture.Out))
         {
             return card;
         }

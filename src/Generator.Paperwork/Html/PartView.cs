@@ -109,10 +109,19 @@ public sealed class PartView
             AddFall(lines, step);
         }
 
+        AddProps(lines, step);
         var after = step.After.Attackers[Performer];
         lines.Add(("End", $"{Words.Clock(after.Bearing)}, {new Centimetres(after.Distance)} from {StepDetails.TheMark(view.Source.Scene, step.After.Mark)}, {Posture(after)}"));
         lines.Add(("Again", Again(step)));
         return new PartMove(step.Index + 1, move.AtCount, -1, throws ? step.Attack!.Name : step.Technique is { IsHit: true } && !step.IsAnswered ? "Take " + Words.Low(move.Technique) : $"From {view.HeroName}: {Words.Low(move.Technique)}", lines, Pictures(step), move.Safety, move.Findings);
+    }
+
+    private void AddProps(List<(string, string)> lines, Step step)
+    {
+        if (string.Join("; ", PropLines.Of(view.Source.Scene, step)) is { Length: > 0 } props)
+        {
+            lines.Add(("Prop", props));
+        }
     }
 
     private PartMove HeroMove(Step step)
@@ -143,6 +152,7 @@ public sealed class PartView
             lines.Add(("They sell", move.Reaction));
         }
 
+        AddProps(lines, step);
         lines.Add(("End", $"{Words.AtCount(step.End)}, {Stance(step.After.Stance)}, facing {Words.Clock(step.After.Facing)}"));
         AddFall(lines, step);
         lines.AddRange(move.Details.Where(d => d.StartsWith("note: ", StringComparison.Ordinal)).Select(d => ("Note", d[6..])));

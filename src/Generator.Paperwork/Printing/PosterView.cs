@@ -70,6 +70,11 @@ public sealed record PosterView(PaperSource Source)
             yield return "against " + Words.Low(attack.Name);
         }
 
+        if (PropLines.With(step.Scene, step) is { } props)
+        {
+            yield return props;
+        }
+
         if (step.Travels >= 0)
         {
             yield return "to " + StepDetails.MarkName(step.Scene, step.Travels);

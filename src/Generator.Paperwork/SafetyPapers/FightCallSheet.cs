@@ -67,6 +67,11 @@ public static class FightCallSheet
             yield return $"Used: {Page.Clean(obstacle.Name)}, {how}. {string.Join(" ", ThingsUsed.Checks(source, obstacle))} Checked by: ____";
         }
 
+        foreach (var check in PropsSheet.Checks(source))
+        {
+            yield return check;
+        }
+
         foreach (var performer in new[] { (Performer)source.Brief.Hero }.Concat(source.Brief.Attackers))
         {
             var limits = string.Concat(LimitText.Of(performer).Select(l => "; " + l));

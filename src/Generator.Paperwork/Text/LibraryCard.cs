@@ -31,6 +31,7 @@ public static class LibraryCard
         ("the support", technique.SupportLoad == default ? string.Empty : LoadText.Of(technique.SupportLoad)),
         ("while holding", Holding(technique)),
         ("of the room", Room(technique.Uses, book)),
+        ("with a prop", WithProp(technique.Prop, book)),
         ("hazard", technique.Hazard),
         ("kept safe", technique.Safety));
 
@@ -47,6 +48,7 @@ public static class LibraryCard
         ("asks for", string.Join(", ", attack.Demands.Select(d => d.Replace('-', ' ')))),
         ("loads", LoadText.Of(attack.Load)),
         ("of the room", Room(attack.Uses, book)),
+        ("with a prop", WithProp(attack.Prop, book)),
         ("hazard", attack.Hazard),
         ("kept safe", attack.Safety));
 
@@ -63,6 +65,7 @@ public static class LibraryCard
         ("skill", Words.Of(reaction.Skill)),
         ("floor", Words.Of(reaction.Surface)),
         ("of the room", Room(reaction.Uses, book)),
+        ("with a prop", WithProp(reaction.Prop, book)),
         ("loads", LoadText.Of(reaction.Load)),
         ("comes from", string.Join(", ", book.Techniques.Where(t => t.Reactions.Contains(reaction.Id, StringComparer.Ordinal)).Select(Plain).Distinct(StringComparer.Ordinal))),
         ("sold by", reaction.Sell),
@@ -86,6 +89,20 @@ public static class LibraryCard
     private static string Room(ThingNeed? need, Book book) => need is null
         ? string.Empty
         : $"{FloorThings.Wanted(need)}{(need.Where == ThingPlace.OnTheWay ? string.Empty : $", within {need.Within}")}: {string.Join(", ", book.Things.Kinds.Where(k => k.Uses.Contains(need.Use)).Select(k => k.Name))}";
+
+    /// <summary>The prop that it is done with, what becomes of it, and the kinds that may be it; nothing where it needs none.</summary>
+    private static string WithProp(PropNeed? need, Book book)
+    {
+        if (need is null)
+        {
+            return string.Empty;
+        }
+
+        var whose = need.Holder switch { PropHolder.Hero => " of the hero", PropHolder.Attacker => " of the attacker", _ => " from the floor" };
+        var two = (need.Hand ?? need.Into) is { } hand ? hand == PropHand.Both : (bool?)null;
+        var becomes = need.Then == PropFate.Keeps ? string.Empty : $", {EnumWords.Of(need.Then)}";
+        return $"{PropWords.Of(need.Use)}{PropWords.HeldIn(need.Hand)}{whose}{becomes}: {string.Join(", ", book.Props.Kinds.Where(k => k.Uses.Contains(need.Use) && (two ?? k.Hands == 2) == (k.Hands == 2)).Select(k => k.Name))}";
+    }
 
     /// <summary>What becomes of somebody whom the hero holds meanwhile.</summary>
     private static string Holding(Technique technique) => technique switch

@@ -18,6 +18,7 @@ internal static class StepDetails
             Travels(scene, step),
             Opening(scene, step),
             .. Thing.Used(scene, step).Select(u => $"{ThingWords.Before(u.Need.Use)} {Page.Clean(u.Thing.InWords)}").Distinct(StringComparer.Ordinal),
+            .. PropLines.Of(scene, step),
             .. step.Falls.Select(f => Fall(scene, step, f.Who, f.Kind)),
             Second(scene, step),
             move.Linger > HalfCounts.Zero && step.Row.Attacker >= 0 ? $"{Name(scene, step.Row.Attacker)} takes {Words.Span(move.Linger)} longer to recover" : null,

@@ -12,6 +12,7 @@ public static class RuleBook
         new FlowFacing(),
         new InReach(),
         new Thing(),
+        new Prop(),
         new AnswersAttack(),
         new Opening(),
         new NearestFirst(),

@@ -56,7 +56,8 @@ public static class Effects
         var technique = step.Technique;
         if (technique is null)
         {
-            return before with { LastStart = step.Start, Moves = before.Moves + 1, Followed = 0, Attackers = new FixedList<AttackerState>(Unanswered(scene, step)) };
+            var others = Unanswered(scene, step);
+            return before with { LastStart = step.Start, Moves = before.Moves + 1, Followed = 0, Attackers = new FixedList<AttackerState>(others), Props = Handling.After(scene, step, others) };
         }
 
         var attackers = before.Attackers.ToArray();
@@ -105,6 +106,7 @@ public static class Effects
             LastTarget = target >= 0 ? target : before.LastTarget,
             Followed = target >= 0 && step.Travels < 0 ? Math.Clamp(step.Follows + GivesWay(scene, step.Reaction), 0, scene.Settle.FollowMost.Value) : 0,
             Attackers = new FixedList<AttackerState>(attackers),
+            Props = Handling.After(scene, step, attackers),
         };
     }
 

@@ -43,6 +43,23 @@ public sealed record FightState
 
     public required FixedList<AttackerState> Attackers { get; init; }
 
+    /// <summary>Where every prop of the brief is, in its order; none without props.</summary>
+    public FixedList<PropState> Props { get; init; } = PropState.None;
+
+    /// <summary>Number of the prop in a hand of the hero's (−1) or of an attacker's; −1 for none.</summary>
+    public int PropIn(int who, Side hand)
+    {
+        for (var p = 0; p < Props.Count; p++)
+        {
+            if (Props[p].IsIn(who, hand))
+            {
+                return p;
+            }
+        }
+
+        return -1;
+    }
+
     /// <summary>The hero is held or bound by this attacker.</summary>
     public bool GrippedBy(int attacker) => Left.HeldBy(attacker) || Right.HeldBy(attacker) || BoundBy == attacker;
 

@@ -36,6 +36,7 @@ public static class Replay
     {
         Facing = facing.HalfHours,
         Stance = scene.Brief.Hero.OpeningStance,
+        Props = Handling.Open(scene),
         Attackers = [.. Enumerable.Range(0, scene.Cast).Select(a => Place(scene, a, a < placements.Count ? placements[a] : new Placement(default, new Centimetres(300), HalfCounts.Zero), leadIn))],
     };
 

@@ -83,14 +83,14 @@ public sealed record Hit
     /// <summary>As the hero's own hits of that kind in the library: what comes straight, down or up reads along its line, what is swung reads across it.</summary>
     private static Sells SellsOf(LineKind line) => line switch
     {
-        LineKind.HighRound or LineKind.KneeRound or LineKind.KickMiddleRound or LineKind.KickHighRound => Sells.Across,
+        LineKind.HighRound or LineKind.KneeRound or LineKind.KickMiddleRound or LineKind.KickHighRound or LineKind.PropRoundHigh or LineKind.PropRound or LineKind.PropSlash => Sells.Across,
         LineKind.KickLowRound or LineKind.KickStomp or LineKind.KickAtFallen => Sells.Any,
         _ => Sells.Along,
     };
 
     private static Height LevelOf(LineKind line) => line switch
     {
-        LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KneeRound or LineKind.KickHighRound => Domain.Height.High,
+        LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KneeRound or LineKind.KickHighRound or LineKind.PropOver or LineKind.PropRoundHigh => Domain.Height.High,
         LineKind.KickLowRound or LineKind.KickStomp or LineKind.KickAtFallen => Domain.Height.Low,
         _ => Domain.Height.Middle,
     };

@@ -7,6 +7,33 @@ namespace Generator.Solver.Constructing;
 /// <summary>From a move that fits to the children that it makes.</summary>
 internal sealed partial class Expander
 {
+    /// <summary>Moves tried besides of each kind with a prop, where the brief has some: they are few of all that could be done, and whoever brings a stick means it.</summary>
+    private const int PropTries = 4;
+
+    /// <summary>What is tried first of somebody's attacks, and how many of all that they could come with besides: whoever holds a prop mostly comes with it.</summary>
+    private (Choice[] First, int Others) Tries(Node node, int a, Menu menu, int aimed)
+    {
+        if (aimed > 0 || thorough)
+        {
+            return ([], aimed > 0 ? aimed : openingTries);
+        }
+
+        if (menu.Armed.Length > 0 && (node.State.PropIn(a, Side.Left) >= 0 || node.State.PropIn(a, Side.Right) >= 0))
+        {
+            return (menu.Armed, Math.Max(1, openingTries / 2));
+        }
+
+        return (menu.Suiting, menu.Suiting.Length > 0 ? UnsuitingTries : openingTries);
+    }
+
+    private void WithProps(Node node, int a, Choice[] choices, int least, int most, List<Node> children)
+    {
+        if (!thorough)
+        {
+            Some(node, a, choices, least, most, PropTries, false, children);
+        }
+    }
+
     /// <summary>Makes a child of a move as it stands; null when a rule or the brief forbids it.</summary>
     public Node? AsWritten(Node node, in Row row)
     {

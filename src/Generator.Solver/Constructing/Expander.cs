@@ -183,6 +183,7 @@ internal sealed partial class Expander(Ground ground, Dice dice, Guide? guide = 
             var open = attacker.IsActive && posture is not (Posture.Ready or Posture.Knelt) ? Math.Min(most, attacker.OpenUntil - time) : most;
             var tries = aimed > 0 ? aimed : a == node.State.LastTarget || !attacker.IsActive ? FollowUpTries : OtherTries;
             Some(node, a, menu.FollowUps[(int)posture], least, open, tries, aimed > 0, children);
+            WithProps(node, a, menu.WithProps.Length > 0 && aimed == 0 ? menu.WithProps[(int)posture] : [], least, open, children);
             if (attacker.Posture == Posture.Gripping && attacker.Grip is { } grip)
             {
                 Some(node, a, menu.Escapes[grip.Index], least, open, tries, aimed > 0, children);
@@ -204,9 +205,9 @@ internal sealed partial class Expander(Ground ground, Dice dice, Guide? guide = 
                     Combine(node, a, soonest, most, children);
                 }
 
-                var suiting = aimed > 0 || thorough ? [] : menu.Suiting;
-                Some(node, a, suiting, soonest, most, openingTries, false, children);
-                Some(node, a, menu.Answers, soonest, most, aimed > 0 ? aimed : suiting.Length > 0 ? UnsuitingTries : openingTries, aimed > 0, children);
+                var (first, others) = Tries(node, a, menu, aimed);
+                Some(node, a, first, soonest, most, openingTries, false, children);
+                Some(node, a, menu.Answers, soonest, most, others, aimed > 0, children);
                 if (SetbacksWanted(node) && aims.BearsSetback(node, time + soonest))
                 {
                     Some(node, a, menu.Setbacks, soonest, most, aimed > 0 ? aimed : OtherTries, aimed > 0, children);

@@ -21,6 +21,12 @@ internal sealed record Menu
     /// <summary>Beats of the story with this attacker, by posture.</summary>
     public required Choice[][] Beats { get; init; }
 
+    /// <summary>Those of <see cref="Answers"/> in which the attacker comes with a prop; none where the brief has none.</summary>
+    public Choice[] Armed { get; init; } = [];
+
+    /// <summary>Those of <see cref="FollowUps"/> that are done with a prop, by posture; none where the brief has none.</summary>
+    public Choice[][] WithProps { get; init; } = [];
+
     /// <summary>Whatever can be done, in any situation; some of it more than once.</summary>
     public IEnumerable<Choice> All => [.. Answers, .. Setbacks, .. FollowUps.Concat(Escapes).Concat(Beats).SelectMany(c => c)];
 

@@ -139,6 +139,8 @@ internal sealed class Repertoire
             FollowUps = followUps,
             Escapes = [.. Enumerable.Range(0, AttackLine.Count).Select(l => Escapes(attacker, AttackLine.FromIndex(l)).ToArray())],
             Beats = beats,
+            Armed = scene.Props.Any ? [.. blocked.Where(c => scene.Book.Attacks[c.Attack].Prop is not null)] : [],
+            WithProps = scene.Props.Any ? [.. followUps.Select(f => f.Where(c => scene.Book.Techniques[c.Technique].Prop is not null).ToArray())] : [],
         };
     }
 

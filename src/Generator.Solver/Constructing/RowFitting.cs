@@ -12,6 +12,8 @@ internal sealed class RowFitting(Scene scene, Repertoire repertoire)
     /// <summary>An attack of so many half counts leaves time to react to its cue.</summary>
     private readonly int react = scene.Brief.Tempo.AtLeast(scene.Settle.ReactionSeconds).Value;
 
+    private readonly PropFitting props = new(scene);
+
     /// <summary>
     /// The start, or −1 when it does not fit between the two gaps.
     /// </summary>
@@ -36,6 +38,11 @@ internal sealed class RowFitting(Scene scene, Repertoire repertoire)
         }
 
         if (technique.Uses is { Where: ThingPlace.BehindHero or ThingPlace.Between } need && scene.Things.At(need, state.Mark, bearing).Thing is null)
+        {
+            return -1;
+        }
+
+        if (!props.Fits(state, target, technique, attack))
         {
             return -1;
         }

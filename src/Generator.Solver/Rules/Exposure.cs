@@ -33,7 +33,7 @@ public sealed class Exposure : RuleModule
     private static int FallCap(Brief brief, Performer performer) => performer.FallsPerRun ?? brief.Safety.FallsPerDay / brief.Safety.Runs;
 
     private static bool IsHigh(Attack attack) =>
-        attack.Line.Kind is LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KneeRound or LineKind.KickHighRound;
+        attack.Line.Kind is LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KneeRound or LineKind.KickHighRound or LineKind.PropOver or LineKind.PropRoundHigh;
 
     /// <summary>A blow, kick or finish that the audience reads at head height, or a stop-hit there.</summary>
     private static bool IsHeadHit(Technique technique) =>

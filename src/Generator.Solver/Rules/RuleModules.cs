@@ -8,7 +8,7 @@ public static class RuleModules
 {
     public static readonly IReadOnlyList<RuleModule> All =
     [
-        new FlowStance(), new FlowHands(), new FlowFacing(), new InReach(), new Thing(), new AnswersAttack(), new Opening(), new NearestFirst(),
+        new FlowStance(), new FlowHands(), new FlowFacing(), new InReach(), new Thing(), new Prop(), new AnswersAttack(), new Opening(), new NearestFirst(),
         new ResetWindow(), new NoWaiting(), new DeadAir(), new OneContact(), new ClearLane(), new Spacing(), new Underfoot(), new Grip(), new OutStaysOut(),
         new Able(), new Exposure(), new TempoFloor(), new BlindSide(), new Sightline(), new Variety(), new Share(), new Arc(), new Rhythm(), new Story(), new Climax(), new Thinning(), new Manner(), new Momentum(), new Echo(), new Purpose(),
         new Length(), new Ending(), new Moments(), new Music(), new Setbacks(),

@@ -19,8 +19,8 @@ internal static class SchemaFiles
     /// <summary>The schema that belongs to a data file of the library.</summary>
     public static string NameFor(string file) => file switch
     {
-        "settle.json" or "stances.json" or "holds.json" or "notebook.json" or "attacks.json" or "reactions.json" or "manners.json" or "combinations.json" or "styles.json" or "things.json" => Path.ChangeExtension(file, ".schema.json"),
-        "room.json" or "pairs.json" => "additions.schema.json",
+        "settle.json" or "stances.json" or "holds.json" or "notebook.json" or "attacks.json" or "reactions.json" or "manners.json" or "combinations.json" or "styles.json" or "things.json" or "props.json" => Path.ChangeExtension(file, ".schema.json"),
+        "room.json" or "pairs.json" or "props-moves.json" => "additions.schema.json",
         _ => "techniques.schema.json",
     };
 }

@@ -19,7 +19,7 @@ public partial class HeadHitsTests
     [
         .. ((string[])["strikes.json", "kicks.json", "finishes.json"]).SelectMany(Techniques).Where(t => (string?)t["height"] == "high" && (string?)t["knap"] != "breath").Select(t => (string)t["id"]!),
 
-        .. ((string[])["room.json", "pairs.json"]).SelectMany(Techniques).Where(t => (string?)t["family"] is "strike" or "kick" or "finish" && (string?)t["height"] == "high" && (string?)t["knap"] != "breath").Select(t => (string)t["id"]!),
+        .. ((string[])["room.json", "pairs.json", "props-moves.json"]).SelectMany(Techniques).Where(t => (string?)t["family"] is "strike" or "kick" or "finish" && (string?)t["height"] == "high" && (string?)t["knap"] != "breath").Select(t => (string)t["id"]!),
 
         // A defence is a hit where it stops whoever comes in and they clap for it: the palm under the chin.
         .. Techniques("defences.json").Where(t => (string?)t["height"] == "high" && (string?)t["knap"] == "victim" && (bool)t["band"]!["meets"]!).Select(t => (string)t["id"]!),

@@ -36,7 +36,7 @@ public sealed class AvailabilityTests
     public void A_novice_hero_keeps_what_novices_can_do()
     {
         var left = Of(Given() with { Hero = new HeroPart { Name = "Ines", Skill = Skill.Novice } }).Techniques.Select(t => t.Id).ToHashSet(StringComparer.Ordinal);
-        Assert.All(Book.Techniques.Where(t => t is { Travel: null, Uses: null }), t => Assert.True(t.HeroSkill == Skill.Novice || left.Contains(t.BaseId), t.Id));
+        Assert.All(Book.Techniques.Where(t => t is { Travel: null, Uses: null, Prop: null, IsAgainstPropsAlone: false }), t => Assert.True(t.HeroSkill == Skill.Novice || left.Contains(t.BaseId), t.Id));
         Assert.DoesNotContain("outside-block", left);
     }
 
