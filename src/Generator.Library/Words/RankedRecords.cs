@@ -15,6 +15,9 @@ internal sealed class RankedRecords
     /// <summary>For what only works in a hold or a grip, off the feet, or with a jump or spin.</summary>
     private const double Special = 0.08;
 
+    /// <summary>For what is done with a prop or against one, or to two at once: whoever means it says so.</summary>
+    private const double Armed = 0.4;
+
     private static readonly Stance[] Standing = [Stance.LeftLead, Stance.RightLead, Stance.Square];
 
     private static readonly ConditionalWeakTable<Book, RankedRecords> Known = [];
@@ -47,12 +50,13 @@ internal sealed class RankedRecords
     private static Ranking<Attack> AttacksOf(Book book) => new(book.Notebook, book.Attacks.DistinctBy(a => a.BaseId, StringComparer.Ordinal).Select(a => new Ranked<Attack>(
         a,
         [a.BaseId, SideWords.WithoutSide(a.Name, a.Side), .. a.Aliases, .. book.Notebook.Attacks.GetValueOrDefault(a.BaseId, [])],
-        [a.Hazard, LineWords.Of(a.Line), a.LimbWords])));
+        [a.Hazard, LineWords.Of(a.Line), a.LimbWords],
+        a.Line.IsArmed ? Armed : 0)));
 
     private static Ranking<Reaction> ReactionsOf(Book book) => new(book.Notebook, book.Reactions.Select(r => new Ranked<Reaction>(r, [r.Id, r.Name, .. r.Aliases], [r.Risk, r.Sell])));
 
     private static double Handicap(Technique technique) =>
-        (technique.Family is Family.Finish or Family.Setback or Family.Pause ? OtherFamily : 0) + (IsSpecial(technique) ? Special : 0);
+        (technique.Family is Family.Finish or Family.Setback or Family.Pause ? OtherFamily : 0) + (IsSpecial(technique) ? Special : 0) + (technique.Prop is not null || technique.IsAgainstPropsAlone || technique.TakesTwo ? Armed : 0);
 
     private static bool IsSpecial(Technique technique) =>
         technique.Supported || !technique.Bounds.HasFlag(BoundSet.Free) || !Standing.Any(technique.Starts.Contains)

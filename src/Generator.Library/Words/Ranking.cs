@@ -32,7 +32,11 @@ public sealed class Ranking<T>
     /// <summary>Of two that fit alike the one with the shorter phrase is meant.</summary>
     private const double Longer = 0.004;
 
+    /// <summary>A record of such a handicap does not make its words common.</summary>
+    private const double Rare = 0.3;
+
     private readonly Notebook notebook;
+    private readonly int common;
     private readonly List<Known> records;
     private readonly Dictionary<string, int> frequency = new(StringComparer.Ordinal);
 
@@ -49,9 +53,14 @@ public sealed class Ranking<T>
     {
         this.notebook = notebook;
         this.records = [.. records.Select(Know)];
-        foreach (var word in this.records.SelectMany(r => r.All.Union(r.Weak)))
+        foreach (var record in this.records)
         {
-            frequency[word] = frequency.GetValueOrDefault(word) + 1;
+            var counts = record.Source.Handicap < Rare ? 1 : 0;
+            common += counts;
+            foreach (var word in record.All.Union(record.Weak))
+            {
+                frequency[word] = frequency.GetValueOrDefault(word) + counts;
+            }
         }
 
         foreach (var stems in this.records.SelectMany(r => r.Source.Phrases).Select(notebook.Stems))
@@ -220,7 +229,7 @@ public sealed class Ranking<T>
 
     private double Weight(string word, IReadOnlySet<string> met) => (met.Contains(word) ? OfMet : 1) * Weight(word);
 
-    private double Weight(string word) => (notebook.Acting.Contains(word) ? Acting : 1) * Math.Log(1 + (records.Count / (0.5 + Math.Max(frequency.GetValueOrDefault(word), 0.5))));
+    private double Weight(string word) => (notebook.Acting.Contains(word) ? Acting : 1) * Math.Log(1 + (Math.Max(common, 1) / (0.5 + Math.Max(frequency.GetValueOrDefault(word), 0.5))));
 
     private sealed record Known(Ranked<T> Source, HashSet<string> Written, List<HashSet<string>> Phrases, HashSet<string> All, HashSet<string> Weak);
 }

@@ -146,21 +146,17 @@ public readonly record struct Motion
     /// <summary>The legs of this move on top of those before.</summary>
     public Leg Laid(Leg before)
     {
-        var (way, meets) = (before, (double)Contact);
+        var way = before;
         if (ComesIn)
         {
-            // Who is sent for to come again while still under way arrives first, and is late.
-            var leaves = Math.Max(Leaves, way.Arrives);
-            var rounded = Math.Max(Rounded, leaves);
-            meets = Math.Max(Contact, rounded);
-            way = End(way, leaves);
-            way = Arc(way, LegKind.Comes, leaves, rounded, Stands.Bearing, Round, Stands.Distance, Stands.Distance);
-            way = Straight(way, LegKind.Comes, rounded, meets, MeetsAt);
+            way = End(way, Leaves);
+            way = Arc(way, LegKind.Comes, Leaves, Rounded, Stands.Bearing, Round, Stands.Distance, Stands.Distance);
+            way = Straight(way, LegKind.Comes, Rounded, Contact, MeetsAt);
         }
 
         if (!Reacts)
         {
-            return ComesIn ? Rest(way, meets) : way;
+            return ComesIn ? Rest(way, Contact) : way;
         }
 
         // Who is still under way arrives first, and is sent on from there.

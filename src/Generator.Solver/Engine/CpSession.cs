@@ -48,17 +48,29 @@ public sealed class CpSession : IDisposable
     {
         (Refuted, Work, Elapsed) = (0, 0, TimeSpan.Zero);
         var limits = settings;
-        while (Once(limits, onSolution, stop) is CpAnswer.Feasible or CpAnswer.Optimal && refute?.Invoke(Value) == true)
+        while (true)
         {
-            Refuted++;
-            limits = settings with { Time = settings.Time - Elapsed, Work = settings.Work - Work };
+            var answer = Once(limits, onSolution, stop);
+            if (HasSolution && refute?.Invoke(Value) == true)
+            {
+                Refuted++;
+            }
+            else if (answer == CpAnswer.Infeasible && limits.Bare)
+            {
+                // Without presolve the solver has called a model infeasible of which it finds a solution with it; so a no is asked for twice.
+                limits = limits with { Bare = false };
+            }
+            else
+            {
+                return answer;
+            }
+
+            limits = limits with { Time = settings.Time - Elapsed, Work = settings.Work - Work };
             if (limits.Time <= TimeSpan.Zero || limits.Work <= 0)
             {
                 return Answer = CpAnswer.Unknown;
             }
         }
-
-        return Answer;
     }
 
     private CpAnswer Once(SearchSettings settings, Action<Func<IntVar, long>, long>? onSolution, CancellationToken stop)

@@ -80,8 +80,11 @@ internal static class SecondPart
             return beyond;
         }
 
-        var clear = model.OverReactions(slot, r => scene.Book.Reactions[r].Posture is { } posture ? scene.NearestFor(posture) : 0);
-        var sent = Greater(2 * DistancePart.Farthest, was.Distance + model.OverReactions(slot, r => scene.Book.Reactions[r].Back.Value), clear, "sentback" + name);
+        var clear = cp.Int(0, DistancePart.Farthest, "clearof" + name);
+        cp.Model.Add(clear == model.OverReactions(slot, r => scene.Book.Reactions[r].Posture is { } posture ? scene.NearestFor(posture) : 0));
+        var back = cp.Int(-DistancePart.Farthest, 2 * DistancePart.Farthest, "back" + name);
+        cp.Model.Add(back == was.Distance + model.OverReactions(slot, r => scene.Book.Reactions[r].Back.Value));
+        var sent = Greater(2 * DistancePart.Farthest, back, clear, "sentback" + name);
         return Either(model, slot, sent, beyond, "leftat" + name);
 
         IntVar Greater(long most, LinearExpr one, LinearExpr other, string called)

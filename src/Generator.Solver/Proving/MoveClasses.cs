@@ -213,7 +213,7 @@ internal sealed class MoveClasses
             HeroHeadHit = Exposure.HitsHeroHead(technique, k < 0 ? null : scene.Book.Attacks[k]),
             Falls = reaction is { Fall: not FallClass.None },
             HeadHit = technique.IsHeadHit && attacker >= 0 && reaction is not { AnswersBlow: true },
-            SecondFrom = technique.Two is { } two ? two.Needs.Contains(Posture.Ready) ? Free : two.Needs : PostureSet.Empty,
+            SecondFrom = reaction is not null && technique.Two is { } two ? two.Needs.Contains(Posture.Ready) ? Free : two.Needs : PostureSet.Empty,
             Second = reaction is null ? SecondRole.None : technique.TakesTwo ? SecondRole.Taken : reaction.HitsSecond ? SecondRole.Bumped : SecondRole.None,
             Wanted = wanted.Of(t, k, attacker) & wanted.OfReaction(r),
         };

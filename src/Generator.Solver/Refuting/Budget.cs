@@ -43,12 +43,12 @@ internal static class Budget
 
         foreach (var a in Enumerable.Range(0, workings.Scene.Cast))
         {
-            if (Own(workings, a, c => c is { Falls: true } && c.Attacker == a) is var falls && falls > Exposure.FallCap(brief, brief.Attackers[a]))
+            if (Own(workings, a, c => c.Falls) is var falls && falls > Exposure.FallCap(brief, brief.Attackers[a]))
             {
                 yield return $"{workings.Name(a)} falls at least {Times(falls)} in what is asked for, and may {May(Exposure.FallCap(brief, brief.Attackers[a]), "fall")}.";
             }
 
-            if (Own(workings, a, c => c is { HeadHit: true } && c.Attacker == a) is var hits && hits > Exposure.HeadHitCap(brief))
+            if (Own(workings, a, c => c.HeadHit) is var hits && hits > Exposure.HeadHitCap(brief))
             {
                 yield return $"{workings.Name(a)} takes at least {Amounts.Many(hits, "head-height hit")} in what is asked for, and may take {(Exposure.HeadHitCap(brief) is > 0 and var cap ? $"{cap} a run" : "none")}.";
             }
@@ -109,6 +109,10 @@ internal static class Budget
     /// <summary>How often something happens to one performer at least: in the moments, and on their cheapest way out beside those.</summary>
     private static int Own(Workings workings, int attacker, Func<MoveTraits, bool> happens)
     {
+        bool Happens(MoveTraits t) => happens(t) && (attacker < 0 || t.Attacker == attacker);
+
+        // A move on another that takes them along does it to both.
+        bool Befalls(MoveTraits t) => happens(t) && (t.Attacker == attacker || t.Second == SecondRole.Taken);
         var moments = workings.Apart(workings.Moments.Where(m => m.IsPossible).OrderByDescending(Count));
         var bits = moments.Aggregate(0UL, (all, m) => all | m.Bits);
         if (attacker < 0)
@@ -116,18 +120,18 @@ internal static class Budget
             return moments.Sum(Count);
         }
 
-        var beside = PostureRoutes.From(workings, attacker, c => (c.Traits.Wanted & bits) == 0 && happens(c.Traits) ? 1 : 0)[(int)Posture.Out];
+        var beside = PostureRoutes.From(workings, attacker, c => (c.Traits.Wanted & bits) == 0 && Befalls(c.Traits) ? 1 : 0)[(int)Posture.Out];
         var most = moments.Sum(Count) + (workings.IsToBeOut(attacker) && beside != PostureRoutes.Never ? beside : 0);
 
         // What a moment finds somebody in may cost as much as the moment itself.
-        var least = PostureRoutes.From(workings, attacker, c => happens(c.Traits) ? 1 : 0);
+        var least = PostureRoutes.From(workings, attacker, c => Befalls(c.Traits) ? 1 : 0);
         return workings.Moments.Where(m => m.IsPossible).Select(m => Enumerable.Range(0, m.Moment.Moves.Count).Max(i => m[i].Min(c => Until(c, least)))).Append(most).Max();
 
         int Until(MoveClass c, int[] before) => c.Traits.Attacker != attacker
             ? 0
-            : (happens(c.Traits) ? 1 : 0) + (c.From.Contains(Posture.Ready) ? 0 : Enumerable.Range(0, before.Length).Where(p => before[p] != PostureRoutes.Never && c.From.Contains((Posture)p)).Select(p => before[p]).DefaultIfEmpty(0).Min());
+            : (Happens(c.Traits) ? 1 : 0) + (c.From.Contains(Posture.Ready) ? 0 : Enumerable.Range(0, before.Length).Where(p => before[p] != PostureRoutes.Never && c.From.Contains((Posture)p)).Select(p => before[p]).DefaultIfEmpty(0).Min());
 
-        int Count(WantedMoment m) => m.Least(c => happens(c.Traits) ? 1 : 0);
+        int Count(WantedMoment m) => m.Least(c => Happens(c.Traits) ? 1 : 0);
     }
 
     private static string Take((int Sum, string What, bool IsOne) needed) => needed.IsOne ? "takes" : "take";

@@ -35,7 +35,7 @@ public sealed class LibraryFindingTests
     }
 
     [Theory]
-    [InlineData("--hazard", "zzz", "Maybe one of these is meant: ribs, shoulder, face.")]
+    [InlineData("--hazard", "zzz", "Maybe one of these is meant: ribs, wrist, face.")]
     [InlineData("--hazard", "nekc", "Maybe neck is meant.")]
     [InlineData("--limb", "lg", "leg")]
     [InlineData("--skill", "novise", "novice")]

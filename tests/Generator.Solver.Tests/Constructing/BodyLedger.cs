@@ -13,7 +13,7 @@ namespace Generator.Solver.Tests.Constructing;
 /// </summary>
 internal static class BodyLedger
 {
-    private static readonly string[] Techniques = ["defences", "strikes", "kicks", "throws", "locks", "escapes", "finishes", "setbacks", "pauses"];
+    private static readonly string[] Techniques = ["defences", "strikes", "kicks", "throws", "locks", "escapes", "finishes", "setbacks", "pauses", "pairs"];
 
     private static readonly Dictionary<string, JObject> Records = ((string[])["stances", "attacks", "reactions", .. Techniques])
         .SelectMany(f => JObject.Parse(File.ReadAllText(Path.Combine(LibraryLoader.BundledFolder, f + ".json"))).Properties().Where(p => p.Value is JArray)

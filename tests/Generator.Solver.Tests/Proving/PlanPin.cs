@@ -69,7 +69,7 @@ internal static class PlanPin
             Second = role,
             Wanted = plan.Classes.WantedBits(step.Row with { Attacker = target }),
         });
-        return By(traits.By, step) && traits.To == to && traits == told with { By = traits.By, To = traits.To, Finishes = traits.Finishes, AbleSeconds = traits.AbleSeconds };
+        return By(traits.By, step) && traits.To == to && traits == told with { By = traits.By, To = traits.To, Finishes = traits.Finishes, AbleSeconds = traits.AbleSeconds, SecondFrom = traits.SecondFrom };
     }
 
     private static bool By(ComesBy by, Step step) => step switch
