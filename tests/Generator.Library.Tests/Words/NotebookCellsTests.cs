@@ -36,7 +36,7 @@ public class NotebookCellsTests
     [InlineData("fights", false, false, 85, 97)]
     [InlineData("trade", true, true, 85, 97)]
     [InlineData("trade", true, false, 85, 97)]
-    [InlineData("trade", false, true, 85, 97)]
+    [InlineData("trade", false, true, 85, 96)]
     [InlineData("trade", false, false, 85, 97)]
     [InlineData("syllabus", false, true, 75, 90)]
     [InlineData("syllabus", false, false, 75, 95)]
