@@ -31,7 +31,7 @@ public class BlowTests
     /// <summary>It comes more than 3 cm into the planned gap.</summary>
     private static readonly string[] TooNear =
     [
-        "axe-kick", "head-pull-knee", "knee-to-head", "rising-knee", "shin-kick", "shin-scrape", "shoulder-lift",
+        "axe-kick", "fists-to-both-sides", "head-pull-knee", "knee-to-head", "rising-knee", "shin-kick", "shin-scrape", "shoulder-lift",
     ];
 
     /// <summary>Trunks or heads are more than 5 cm inside each other.</summary>
