@@ -31,7 +31,7 @@ public sealed class WindowTwinTests(ITestOutputHelper output)
     public void Windows_of_long_routines_are_judged_as_in_the_whole()
     {
         var (allowed, refused, n) = (0, 0, 0);
-        for (var seed = 1; seed <= 9; seed++)
+        for (var seed = 1; seed <= 13; seed++)
         {
             if (Drafts.Rounds(seed % 2 == 0 ? Drafts.Small(seed) : Long(seed), seed, 1) is not { Status: DraftStatus.Found, Routine: { } routine })
             {
