@@ -22,6 +22,9 @@ public readonly record struct AttackLine(LineKind Kind, LineSide Side)
     /// <summary>A hand, arm or body that takes hold.</summary>
     public bool IsGrab => Kind is >= LineKind.GrabWrist and <= LineKind.GrabWristsRear;
 
+    /// <summary>A blow or a kick at the height of the head.</summary>
+    public bool IsAtHead => Kind is LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KneeRound or LineKind.KickHighRound or LineKind.PropOver or LineKind.PropRoundHigh;
+
     /// <summary>It comes with something in the hand; only records that are made for that answer it.</summary>
     public bool IsArmed => Kind >= LineKind.PropOver;
 }

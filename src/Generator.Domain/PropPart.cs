@@ -8,6 +8,9 @@ public sealed record PropPart(string Name, string Kind)
     /// <summary>Most props in one fight.</summary>
     public const int Most = 12;
 
+    /// <summary>The name in a sentence: "the stick".</summary>
+    public string InWords => InSentence.Of(Name);
+
     /// <summary>Number of the attacker who holds it, −1 for the hero; null where it lies on the floor.</summary>
     public int? With { get; init; }
 

@@ -35,7 +35,7 @@ public sealed class Ability
         }
 
         allowed = [.. Stances.Select(from => StanceSet.Of([.. Stances.Where(to => WhyNotStance(from, to) is null)]))];
-        technique = [.. book.Techniques.Select(t => Technique(t, brief, book) ?? things.WhyNot(t.Uses, t.Name) ?? props.WhyNot(t.Prop, t.Name) ?? (t.IsAgainstPropsAlone && !props.Any ? $"{t.Name} answers only what comes with a prop, and the brief has none" : null))];
+        technique = [.. book.Techniques.Select(t => Technique(t, brief, book) ?? Lacking(t.Uses, t.Prop, t.Name) ?? (t.IsAgainstPropsAlone && !props.Any ? $"{t.Name} answers only what comes with a prop, and the brief has none" : null))];
         techniqueOn = new string?[book.Techniques.Count, cast];
         attack = new string?[book.Attacks.Count, cast];
         reaction = new string?[book.Reactions.Count, cast];
@@ -49,14 +49,16 @@ public sealed class Ability
 
             for (var k = 0; k < book.Attacks.Count; k++)
             {
-                attack[k, a] = FromKnee(book.Attacks[k], person) ?? Asked(book.Attacks[k].Name, book.Attacks[k].Demands, book.Attacks[k].Load, person, book.Settle) ?? things.WhyNot(book.Attacks[k].Uses, book.Attacks[k].Name) ?? props.WhyNot(book.Attacks[k].Prop, book.Attacks[k].Name);
+                attack[k, a] = FromKnee(book.Attacks[k], person) ?? Asked(book.Attacks[k].Name, book.Attacks[k].Demands, book.Attacks[k].Load, person, book.Settle) ?? Lacking(book.Attacks[k].Uses, book.Attacks[k].Prop, book.Attacks[k].Name);
             }
 
             for (var r = 0; r < book.Reactions.Count; r++)
             {
-                reaction[r, a] = Reaction(book.Reactions[r], person, brief.Floor.Surface, book.Settle) ?? things.WhyNot(book.Reactions[r].Uses, book.Reactions[r].Name) ?? props.WhyNot(book.Reactions[r].Prop, book.Reactions[r].Name);
+                reaction[r, a] = Reaction(book.Reactions[r], person, brief.Floor.Surface, book.Settle) ?? Lacking(book.Reactions[r].Uses, book.Reactions[r].Prop, book.Reactions[r].Name);
             }
         }
+
+        string? Lacking(ThingNeed? thing, PropNeed? prop, string name) => things.WhyNot(thing, name) ?? props.WhyNot(prop, name);
     }
 
     /// <summary>What those who hold or are held can bear while the hero works on somebody else.</summary>

@@ -10,6 +10,9 @@ namespace Generator.Rules;
 /// </summary>
 public sealed class HandProps
 {
+    /// <summary>How far off the middle of the feet something on the floor can be taken up, in centimetres. Common practice, no source.</summary>
+    public const int TakesUpWithin = 110;
+
     private readonly PropKind?[] kinds;
     private readonly Place[] places;
 

@@ -29,7 +29,7 @@ internal static class BlowHazards
                 yield return (step, find.Name(step.Row.Attacker));
             }
 
-            if (step.Attack is { } attack && (kicks ? attack.Line.Kind == LineKind.KickHighRound : attack.Line.Kind is LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KneeRound))
+            if (step.Attack is { Line.IsAtHead: true } attack && (attack.Line.Kind == LineKind.KickHighRound) == kicks)
             {
                 yield return (step, find.Hero);
             }

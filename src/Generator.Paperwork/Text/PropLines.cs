@@ -13,19 +13,19 @@ internal static class PropLines
     {
         foreach (var (_, prop) in Prop.Used(scene, step))
         {
-            yield return "with the " + NameOf(scene, prop);
+            yield return "with " + InWords(scene, prop);
         }
 
         foreach (var prop in Changed(step))
         {
-            yield return $"the {NameOf(scene, prop)} {Becomes(scene, step, prop)}";
+            yield return $"{InWords(scene, prop)} {Becomes(scene, step, prop)}";
         }
     }
 
     /// <summary>What is held in the move by whoever acts, for a part or the wall; null for nothing.</summary>
     public static string? With(Scene scene, Step step)
     {
-        var names = Prop.Used(scene, step).Select(u => "the " + NameOf(scene, u.Prop)).ToList();
+        var names = Prop.Used(scene, step).Select(u => InWords(scene, u.Prop)).ToList();
         return names.Count == 0 ? null : "with " + string.Join(" and ", names);
     }
 
@@ -34,6 +34,8 @@ internal static class PropLines
 
     /// <summary>What the brief calls a prop.</summary>
     public static string NameOf(Scene scene, int prop) => Page.Clean(scene.Props.Parts[prop].Name);
+
+    private static string InWords(Scene scene, int prop) => Page.Clean(scene.Props.Parts[prop].InWords);
 
     /// <summary>Where it is: "in Bruno's right hand", "on the floor at 3 o'clock, 1.20 m from the mark".</summary>
     public static string Where(Scene scene, FightState state, PropState prop) => prop switch

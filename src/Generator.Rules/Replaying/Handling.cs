@@ -9,9 +9,6 @@ namespace Generator.Rules.Replaying;
 /// </summary>
 internal static class Handling
 {
-    /// <summary>How far off the middle of the feet something on the floor can be taken up. Common practice, no source.</summary>
-    public const int TakesUpWithin = 110;
-
     /// <summary>How far a prop lies from the hero's mark and from everybody else after it has fallen, and from another prop. Common practice, no source.</summary>
     private const int Clear = 60;
 
@@ -38,7 +35,7 @@ internal static class Handling
             {
                 PropHolder.Hero => prop.Holder == -1,
                 PropHolder.Attacker => step.HasTarget && prop.Holder == step.Row.Attacker,
-                _ => prop.Lies && prop.Place.To(user) <= TakesUpWithin,
+                _ => prop.Lies && prop.Place.To(user) <= HandProps.TakesUpWithin,
             };
             if (there && (need.Hand is null || prop.Hand == need.Hand) && scene.Props.Serves(p, need))
             {

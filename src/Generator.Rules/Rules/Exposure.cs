@@ -55,7 +55,7 @@ public sealed class Exposure : Rule
         step is { HasTarget: true, Technique.IsHeadHit: true, IsAnswered: false } && (step.Row.Attacker == attacker || (step.Technique.TakesTwo && step.Second == attacker));
 
     /// <summary>The hero takes this attack to the head.</summary>
-    public static bool HitsHeroHead(Technique technique, Attack? attack) => technique.Family == Family.Setback && attack is { Line.Kind: LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KneeRound or LineKind.KickHighRound or LineKind.PropOver or LineKind.PropRoundHigh };
+    public static bool HitsHeroHead(Technique technique, Attack? attack) => technique.Family == Family.Setback && attack is { Line.IsAtHead: true };
 
     private void JudgeFalls(Scene scene, Step step, int attacker, Tally tally)
     {

@@ -11,7 +11,7 @@ namespace Generator.Rules.Rules;
 public sealed class Prop : Rule
 {
     /// <summary>Half of the room that a prop on the floor takes up beside the middle of somebody's feet, in centimetres. Common practice, no source.</summary>
-    private const int Underfoot = 35;
+    public const int Underfoot = 35;
 
     public override string Id => "prop";
 
@@ -27,7 +27,7 @@ public sealed class Prop : Rule
             {
                 if (open.Attackers[a].Place.To(open.Props[p].Place) < Underfoot && tally.Count(Severity.Unsafe))
                 {
-                    tally.Tell(AtEnd(open, Severity.Unsafe, Words.Name(scene, a), $"{Words.Name(scene, a)} opens on {scene.Props.Parts[p].Name}, which lies on the floor.") with
+                    tally.Tell(AtEnd(open, Severity.Unsafe, Words.Name(scene, a), $"{Words.Name(scene, a)} opens on {scene.Props.Parts[p].InWords}, which lies on the floor.") with
                     {
                         Advice = "Lay it half a metre aside, or open elsewhere.",
                     });
@@ -56,7 +56,7 @@ public sealed class Prop : Rule
             }
             else if (prop >= 0 && Full(step, need, who, prop) is { } other && tally.Count(Severity.Broken))
             {
-                tally.Tell(At(scene, step, Severity.Broken, $"{Words.Cap(name)} puts {scene.Props.Parts[prop].Name} into a hand that holds {scene.Props.Parts[other].Name}.") with
+                tally.Tell(At(scene, step, Severity.Broken, $"{Words.Cap(name)} puts {scene.Props.Parts[prop].InWords} into a hand that holds {scene.Props.Parts[other].InWords}.") with
                 {
                     Advice = "Let that one fall first, or take the other hand.",
                 });
@@ -129,7 +129,7 @@ public sealed class Prop : Rule
             if (step.Before.PropIn(who, side) is >= 0 and var held && held != used && demands.Contains(demand, StringComparer.Ordinal) && tally.Count(Severity.Broken))
             {
                 var hand = side == Side.Left ? "left" : "right";
-                tally.Tell(At(scene, step, Severity.Broken, $"{Words.Name(scene, who)} holds {scene.Props.Parts[held].Name} in the {hand} hand; {Words.Low(name)} works with that hand.") with
+                tally.Tell(At(scene, step, Severity.Broken, $"{Words.Name(scene, who)} holds {scene.Props.Parts[held].InWords} in the {hand} hand; {Words.Low(name)} works with that hand.") with
                 {
                     Who = Words.Name(scene, who),
                     Advice = "Let it fall or take it over first, work with the other hand, or choose something that is done with it.",
@@ -168,7 +168,7 @@ public sealed class Prop : Rule
     {
         if (tally.Count(Severity.Unsafe))
         {
-            tally.Tell(At(scene, step, Severity.Unsafe, $"{name} comes down on {scene.Props.Parts[prop].Name}, which lies on the floor.") with
+            tally.Tell(At(scene, step, Severity.Unsafe, $"{name} comes down on {scene.Props.Parts[prop].InWords}, which lies on the floor.") with
             {
                 Who = name,
                 Advice = who < 0 ? "Let it lie elsewhere, or take it up first." : $"Let {name} go down elsewhere, or have it taken up first.",
@@ -180,7 +180,7 @@ public sealed class Prop : Rule
     {
         var holder = need.Holder switch { PropHolder.Hero => scene.Brief.Hero.Name, PropHolder.Attacker when step.HasTarget => Words.Name(scene, step.Row.Attacker), _ => string.Empty };
         var message = need.Holder == PropHolder.Floor
-            ? $"{Words.Cap(name)} takes up {PropWords.Of(need.Use)}, and nothing of the kind lies within {Words.Metres(Handling.TakesUpWithin)} of {Words.Name(scene, who)}."
+            ? $"{Words.Cap(name)} takes up {PropWords.Of(need.Use)}, and nothing of the kind lies within {Words.Metres(HandProps.TakesUpWithin)} of {Words.Name(scene, who)}."
             : $"{Words.Cap(name)} needs {PropWords.Of(need.Use)}{PropWords.HeldIn(need.Hand)} of {holder}, and it is not there.";
         return At(scene, step, Severity.Broken, message) with
         {
@@ -192,8 +192,8 @@ public sealed class Prop : Rule
     /// <summary>Where what would serve is at that moment.</summary>
     private static string Where(Scene scene, Step step, PropNeed need) => string.Join(" ", scene.Props.Serving(need).Select(p => step.Before.Props[p] switch
     {
-        { Broken: true } => $"{Words.Cap(scene.Props.Parts[p].Name)} is broken.",
-        { Holder: PropState.NoOne } => $"{Words.Cap(scene.Props.Parts[p].Name)} lies on the floor.",
-        var held => $"{Words.Name(scene, held.Holder)} has {scene.Props.Parts[p].Name}{PropWords.HeldIn(held.Hand)}.",
+        { Broken: true } => $"{Words.Cap(scene.Props.Parts[p].InWords)} is broken.",
+        { Holder: PropState.NoOne } => $"{Words.Cap(scene.Props.Parts[p].InWords)} lies on the floor.",
+        var held => $"{Words.Name(scene, held.Holder)} has {scene.Props.Parts[p].InWords}{PropWords.HeldIn(held.Hand)}.",
     }));
 }

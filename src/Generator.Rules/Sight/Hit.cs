@@ -60,7 +60,7 @@ public sealed record Hit
                 Name = attack.Name,
                 Sells = SellsOf(attack.Line.Kind),
                 Distance = 0,
-                Height = Level(scene.Brief.Hero.Height.Value, LevelOf(attack.Line.Kind), KneelsHero(step.StanceStart), step.StanceStart is Stance.FloorBack or Stance.FloorFront),
+                Height = Level(scene.Brief.Hero.Height.Value, LevelOf(attack.Line), KneelsHero(step.StanceStart), step.StanceStart is Stance.FloorBack or Stance.FloorFront),
             },
             _ => null,
         };
@@ -88,10 +88,10 @@ public sealed record Hit
         _ => Sells.Along,
     };
 
-    private static Height LevelOf(LineKind line) => line switch
+    private static Height LevelOf(AttackLine line) => line switch
     {
-        LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KneeRound or LineKind.KickHighRound or LineKind.PropOver or LineKind.PropRoundHigh => Domain.Height.High,
-        LineKind.KickLowRound or LineKind.KickStomp or LineKind.KickAtFallen => Domain.Height.Low,
+        { IsAtHead: true } => Domain.Height.High,
+        { Kind: LineKind.KickLowRound or LineKind.KickStomp or LineKind.KickAtFallen } => Domain.Height.Low,
         _ => Domain.Height.Middle,
     };
 

@@ -26,14 +26,11 @@ public sealed class Exposure : RuleModule
         Limit(model, heroFalls, FallCap(brief, brief.Hero) - memory.HeroFalls);
         var heroHits = model.Slots.Select(s => (LinearExpr)model.Cp.And($"herohit[{s.Index}]",
             model.UseIs(s, u => u.Technique is { Family: Family.Setback }, $"setbackhit[{s.Index}]"),
-            model.AttackIs(s, IsHigh, $"highattack[{s.Index}]")));
+            model.AttackIs(s, k => k.Line.IsAtHead, $"highattack[{s.Index}]")));
         Limit(model, heroHits, headHits - memory.HeroHeadHits);
     }
 
     private static int FallCap(Brief brief, Performer performer) => performer.FallsPerRun ?? brief.Safety.FallsPerDay / brief.Safety.Runs;
-
-    private static bool IsHigh(Attack attack) =>
-        attack.Line.Kind is LineKind.HighStraight or LineKind.HighRound or LineKind.HighOver or LineKind.HighRising or LineKind.KneeRound or LineKind.KickHighRound or LineKind.PropOver or LineKind.PropRoundHigh;
 
     /// <summary>A blow, kick or finish that the audience reads at head height, or a stop-hit there.</summary>
     private static bool IsHeadHit(Technique technique) =>

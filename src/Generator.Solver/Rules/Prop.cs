@@ -1,8 +1,10 @@
 using Generator.Domain;
+using Generator.Rules;
 using Generator.Rules.Bodies;
 using Generator.Rules.Replaying;
 using Generator.Solver.Filling;
 using Google.OrTools.Sat;
+using Figures = Generator.Rules.Rules.Prop;
 
 namespace Generator.Solver.Rules;
 
@@ -12,11 +14,6 @@ namespace Generator.Solver.Rules;
 /// </summary>
 public sealed class Prop : RuleModule
 {
-    /// <summary>How near to what lies on the floor nobody is left, in centimetres, and from how far it is taken up.</summary>
-    private const int Tread = 35;
-
-    private const int Within = 110;
-
     public override string Id => "prop";
 
     public override void Post(MoveModel model)
@@ -95,7 +92,7 @@ public sealed class Prop : RuleModule
     {
         for (var a = 0; a < open.Attackers.Count; a++)
         {
-            if (Enumerable.Range(0, open.Props.Count).Any(p => open.Props[p].Lies && open.Attackers[a].Place.To(open.Props[p].Place) < Tread))
+            if (Enumerable.Range(0, open.Props.Count).Any(p => open.Props[p].Lies && open.Attackers[a].Place.To(open.Props[p].Place) < Figures.Underfoot))
             {
                 return a;
             }
@@ -104,9 +101,7 @@ public sealed class Prop : RuleModule
         return null;
     }
 
-    private static bool HasAny(MoveModel model, FixedList<PropState> props, int who, PropNeed need) => Enumerable.Range(0, props.Count).Any(p => props[p].Holder == who && Fits(model, p, need));
-
-    private static bool Fits(MoveModel model, int prop, PropNeed need) => model.Scene.Props.Serves(prop, need);
+    private static bool HasAny(MoveModel model, FixedList<PropState> props, int who, PropNeed need) => Enumerable.Range(0, props.Count).Any(p => props[p].Holder == who && model.Scene.Props.Serves(p, need));
 
     private static void Before(MoveModel model, List<BoolVar> takes, SlotVars slot, ILiteral[] when)
     {
@@ -154,7 +149,7 @@ public sealed class Prop : RuleModule
         foreach (var p in step.Scene.Props.Serving(need))
         {
             var prop = step.Before.Props[p];
-            if (need.Holder == PropHolder.Floor ? prop.Lies && prop.Place.To(user < 0 ? step.Mark : step.Before.Attackers[user].Place) <= Within
+            if (need.Holder == PropHolder.Floor ? prop.Lies && prop.Place.To(user < 0 ? step.Mark : step.Before.Attackers[user].Place) <= HandProps.TakesUpWithin
                 : prop.Holder == (need.Holder == PropHolder.Hero ? -1 : step.Target >= 0 ? step.Target : int.MinValue) && (need.Hand ?? prop.Hand) == prop.Hand)
             {
                 return p;
@@ -168,7 +163,7 @@ public sealed class Prop : RuleModule
     {
         for (var p = 0; p < props.Count; p++)
         {
-            if (p != used && props[p].Holder == who && ((props[p].Hand != PropHand.Right && demands.Contains(Demand.LeftHand)) || (props[p].Hand != PropHand.Left && demands.Contains(Demand.RightHand))))
+            if (p != used && ((props[p].IsIn(who, Side.Left) && demands.Contains(Demand.LeftHand)) || (props[p].IsIn(who, Side.Right) && demands.Contains(Demand.RightHand))))
             {
                 return true;
             }
@@ -185,7 +180,7 @@ public sealed class Prop : RuleModule
         }
 
         var holder = need.Then == PropFate.Passes ? props[prop].Holder : user;
-        return Enumerable.Range(0, props.Count).Any(p => p != prop && props[p].Holder == holder && (props[p].Hand == into || props[p].Hand == PropHand.Both || into == PropHand.Both));
+        return Enumerable.Range(0, props.Count).Any(p => p != prop && props[p].Holder == holder && props[p].Hand.Meets(into));
     }
 
     /// <summary>Somebody is left on what lies on the floor and stays there.</summary>
@@ -199,7 +194,7 @@ public sealed class Prop : RuleModule
                 continue;
             }
 
-            if ((step.Mark + step.StepsTo).To(place) < Tread)
+            if ((step.Mark + step.StepsTo).To(place) < Figures.Underfoot)
             {
                 return true;
             }
@@ -207,7 +202,7 @@ public sealed class Prop : RuleModule
             for (var a = 0; a < step.Before.Attackers.Count; a++)
             {
                 var now = step.After.Attackers[a];
-                if (!now.Gone && step.LegsOf(a).Any() && (now.Place.To(place) < Tread || step.LegsOf(a).Any(l => l.IsTheEnd && place.ToLine(l.Start, l.End) < Tread)))
+                if (!now.Gone && step.LegsOf(a).Any() && (now.Place.To(place) < Figures.Underfoot || step.LegsOf(a).Any(l => l.IsTheEnd && place.ToLine(l.Start, l.End) < Figures.Underfoot)))
                 {
                     return true;
                 }

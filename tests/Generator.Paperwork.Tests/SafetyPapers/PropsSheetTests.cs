@@ -52,9 +52,18 @@ public sealed class PropsSheetTests
         Assert.Contains(lines, l => l.StartsWith(". the bottle breaks", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void A_name_with_an_article_gets_no_second_one()
+    {
+        var armed = Armed("the mop");
+        var lines = MoveLines.Of(armed.Scene, armed.Routine, armed.Steps).Select(l => l.Trim()).ToList();
+        Assert.Contains(". with the mop", lines);
+        Assert.Contains(lines, l => l.StartsWith(". the mop goes to the floor at", StringComparison.Ordinal));
+    }
+
     private static string Flat(string text) => string.Join(' ', text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
 
-    private static PaperSource Armed()
+    private static PaperSource Armed(string stick = "club")
     {
         var book = Ferry.Scene.Book.Own;
         var routine = WrittenFight.Of(
@@ -65,7 +74,7 @@ public sealed class PropsSheetTests
                 Attackers = [],
                 Length = new Length(null, 3, 0),
                 Safety = Safety.Default with { Runs = 12 },
-                Props = [new PropPart("club", "stick") { With = 0 }, new PropPart("bottle", "sugar-bottle") { With = 1 }],
+                Props = [new PropPart(stick, "stick") { With = 0 }, new PropPart("bottle", "sugar-bottle") { With = 1 }],
             },
             book,
             "Bruno@12/250 Wanda@3/300",

@@ -1,6 +1,8 @@
 using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Loading;
+using Generator.Rules;
+using Generator.Solver.Constructing;
 using Generator.Solver.Questions;
 using Generator.Testing;
 
@@ -66,6 +68,26 @@ internal static class Drafts
 
     /// <summary>As it is done for users, for briefs of which a proof or a routine is sure to end it: the time is only there in case it hangs.</summary>
     public static DraftResult Ended(Brief brief) => Drafting.Draft(brief, Book, new DraftOptions { Time = Hang });
+
+    /// <summary>The first routine of so many beams, one after the other; it is clean.</summary>
+    /// <exception cref="InvalidOperationException">None of them came to an end.</exception>
+    public static Routine First(Scene scene, int rounds)
+    {
+        var ground = new Ground(scene);
+        for (var round = 0; round < rounds; round++)
+        {
+            var dice = new Dice(Dice.SeedOf(1, 0, round));
+            using var first = new CancellationTokenSource();
+            if (OpeningPlaces.Choose(ground, dice) is { } placements && new Beam(ground, dice, 12, 1, int.MaxValue).Run(ground.Openings(placements), _ => first.Cancel(), first.Token) is { } finish)
+            {
+                var (routine, verdict) = Draftsman.Write(scene, finish);
+                Assert.True(verdict.IsClean);
+                return routine;
+            }
+        }
+
+        throw new InvalidOperationException($"Nothing was found in {rounds} rounds.");
+    }
 
     private static AttackerPart Attacker(Chance chance, string name, int bearing) => new()
     {

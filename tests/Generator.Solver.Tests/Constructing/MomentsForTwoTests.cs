@@ -32,26 +32,8 @@ public sealed class MomentsForTwoTests
     private static void Takes(string technique, Brief brief)
     {
         var scene = new Scene(DraftBrief.Complete(brief, Drafts.Book), Drafts.Book);
-        var taking = Replay.Of(scene, First(scene)).Where(s => s.Technique?.BaseId == technique).ToList();
+        var taking = Replay.Of(scene, Drafts.First(scene, Rounds)).Where(s => s.Technique?.BaseId == technique).ToList();
         Assert.NotEmpty(taking);
         Assert.All(taking, s => Assert.True(s.Second >= 0 && s.Second != s.Row.Attacker));
-    }
-
-    private static Routine First(Scene scene)
-    {
-        var ground = new Ground(scene);
-        for (var round = 0; round < Rounds; round++)
-        {
-            var dice = new Dice(Dice.SeedOf(1, 0, round));
-            using var first = new CancellationTokenSource();
-            if (OpeningPlaces.Choose(ground, dice) is { } placements && new Beam(ground, dice, 12, 1, int.MaxValue).Run(ground.Openings(placements), _ => first.Cancel(), first.Token) is { } finish)
-            {
-                var (routine, verdict) = Draftsman.Write(scene, finish);
-                Assert.True(verdict.IsClean);
-                return routine;
-            }
-        }
-
-        throw new InvalidOperationException($"Nothing was found in {Rounds} rounds.");
     }
 }

@@ -116,24 +116,7 @@ public sealed class MomentsFromAfarTests
         }
     }
 
-    private static Routine Found(Brief brief)
-    {
-        var scene = new Scene(DraftBrief.Complete(brief, Drafts.Book), Drafts.Book);
-        var ground = new Ground(scene);
-        for (var round = 0; round < Rounds; round++)
-        {
-            var dice = new Dice(Dice.SeedOf(1, 0, round));
-            using var first = new CancellationTokenSource();
-            if (OpeningPlaces.Choose(ground, dice) is { } placements && new Beam(ground, dice, 12, 1, int.MaxValue).Run(ground.Openings(placements), _ => first.Cancel(), first.Token) is { } finish)
-            {
-                var (routine, verdict) = Draftsman.Write(scene, finish);
-                Assert.True(verdict.IsClean);
-                return routine;
-            }
-        }
-
-        throw new InvalidOperationException($"Nothing was found in {Rounds} rounds.");
-    }
+    private static Routine Found(Brief brief) => Drafts.First(new Scene(DraftBrief.Complete(brief, Drafts.Book), Drafts.Book), Rounds);
 
     private static Brief Asking(MomentMove move) => new()
     {
