@@ -9,10 +9,16 @@ namespace Generator.Solver.Reworking;
 /// Lets the search stay close to an older routine: its moves are tried first, and each beginning carries the least cost at which it comes
 /// from every beginning of the old one (edit distance), so that a move put in or taken out does not make all later ones count as changed.
 /// </summary>
-internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs)
+/// <param name="old">The older routine.</param>
+/// <param name="costs">What changes cost.</param>
+/// <param name="lacks">Half counts by which the older routine is too short: its moves may then wait longer, too.</param>
+internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs, int lacks)
 {
     /// <summary>Old moves tried at one node.</summary>
     private const int Tries = 4;
+
+    /// <summary>Half counts that a move of a routine that has to last longer waits where that need not be as long as can be.</summary>
+    private const int PleasantWait = 4;
 
     private const int Horizon = 2 * MoveCosts.Move;
 
@@ -136,6 +142,12 @@ internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs)
         yield return row.Start;
         yield return costs.KeepsGaps ? apart : soon;
         yield return costs.KeepsGaps ? soon : apart;
+        if (lacks > 0)
+        {
+            yield return Math.Min(apart + lacks, node.State.Time + longestGap);
+            yield return apart + Math.Min(lacks, PleasantWait);
+        }
+
         if (expander.Soonest(node, row, out _) is >= 0 and var soonest)
         {
             yield return soonest;
@@ -150,7 +162,7 @@ internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs)
         foreach (var child in Ways(expander, node, index))
         {
             children.Add(child);
-            if (++kept == 3)
+            if (++kept == (lacks > 0 ? 5 : 3))
             {
                 return;
             }

@@ -37,6 +37,9 @@ internal sealed class Original
 
     public IReadOnlyList<OldMove> Moves { get; }
 
+    /// <summary>Half counts by which it is shorter than the brief allows; 0 when it is long enough.</summary>
+    public int Lacks { get; private init; }
+
     /// <summary>Tells a routine in the terms of a brief. Stances that its moves name are left out: with other moves around them others serve.</summary>
     public static Original Of(Routine old, Brief brief, Book book)
     {
@@ -60,7 +63,10 @@ internal sealed class Original
             taken,
             old.Moves.Count - moves.Count,
             [.. steps.Select((s, i) => new OldMove(s.Row, s.Index == 0 ? 0 : s.Gap, moves[i].Note))],
-            [.. Enumerable.Range(0, scene.Cast).Select(a => brief.Ending is null || (steps.Count > 0 && steps[^1].After.Attackers[a].OutAt >= 0))]);
+            [.. Enumerable.Range(0, scene.Cast).Select(a => brief.Ending is null || (steps.Count > 0 && steps[^1].After.Attackers[a].OutAt >= 0))])
+        {
+            Lacks = brief.Length is { Counts: { } counts } length && steps.Count > 0 ? Math.Max(0, (HalfCounts.PerCount * (counts - length.Tolerance)) - steps[^1].After.Time) : 0,
+        };
     }
 
     /// <summary>

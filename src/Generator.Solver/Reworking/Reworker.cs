@@ -30,7 +30,7 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
     private static readonly int[] Widths = [8, 24, 48, 16];
 
     private readonly Lock door = new();
-    private readonly Guide guide = new(original.Moves, costs);
+    private readonly Guide guide = new(original.Moves, costs, original.Lacks);
     private long least = long.MaxValue;
 
     /// <summary>The best so far.</summary>

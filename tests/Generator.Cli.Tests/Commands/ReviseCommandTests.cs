@@ -62,10 +62,10 @@ public class ReviseCommandTests
         Assert.True(kind is "shorter" || root["phrases"]!.Any(p => (bool)p["unchanged"]!), "no phrase is left as it was taught");
     }
 
-    /// <summary>Where single changes do not do, the search that pays for changes by what they cost to teach finds these; filling what is open alone came to three times as much.</summary>
+    /// <summary>Where single changes do not do, the search that pays for changes by what they cost to teach finds these; filling what is open alone came to three times as much. A longer fight takes a new move and two longer waits.</summary>
     [Theory]
     [InlineData("smaller floor", 20)]
-    [InlineData("longer", 32)]
+    [InlineData("longer", 24)]
     public void A_large_change_of_the_brief_leaves_little_to_teach_anew(string kind, int most)
     {
         using var stop = new CancellationTokenSource();
