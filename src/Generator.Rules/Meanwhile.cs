@@ -62,20 +62,35 @@ public sealed class Meanwhile
     internal string? WhyNotHero(Step step)
     {
         var before = step.Before;
-        return !asksHero ? null : Hand(before.Left, Side.Left) ?? Hand(before.Right, Side.Right)
-            ?? Others(step).Where(a => before.Attackers[a].Posture == Posture.Gripping).Select(a => WhyNotGripped(LineOf(before.Attackers[a]))).FirstOrDefault(r => r is not null);
+        return !asksHero ? null : Hand(before.Left, Side.Left) ?? Hand(before.Right, Side.Right) ?? Grips();
 
         string? Hand(Hand hand, Side side) => hand.Kind == HandKind.Holding && !step.Concerns(hand.Who) ? WhyNotHolding(side) : null;
+
+        string? Grips()
+        {
+            string? reason = null;
+            for (var a = 0; a < before.Attackers.Count && reason is null; a++)
+            {
+                reason = before.Attackers[a].Posture == Posture.Gripping && !step.Concerns(a) ? WhyNotGripped(LineOf(before.Attackers[a])) : null;
+            }
+
+            return reason;
+        }
     }
 
     /// <summary>Of the attackers whom a move does not concern, those who cannot go on as they hold or are held, each with the reason.</summary>
-    internal IEnumerable<(int Attacker, string Reason)> WhyNotOthers(Step step) => asksOthers ? Reasons(step) : [];
+    internal IEnumerable<(int Attacker, string Reason)> WhyNotOthers(Step step) => asksOthers && AnybodyElse(step) ? Reasons(step) : [];
 
     private IEnumerable<(int Attacker, string Reason)> Reasons(Step step)
     {
-        foreach (var a in Others(step))
+        for (var a = 0; a < step.Before.Attackers.Count; a++)
         {
             var state = step.Before.Attackers[a];
+            if (!state.Posture.IsTied() || step.Concerns(a))
+            {
+                continue;
+            }
+
             var lasting = state.Posture == Posture.Gripping ? WhyNotGripping(LineOf(state), a) : WhyNotHeld(state.Posture, a);
             if ((lasting ?? (step.Technique is null ? null : WhyNotBase(step.Row.Technique, a))) is { } reason)
             {
@@ -84,8 +99,19 @@ public sealed class Meanwhile
         }
     }
 
-    private static IEnumerable<int> Others(Step step) =>
-        Enumerable.Range(0, step.Before.Attackers.Count).Where(a => !step.Concerns(a) && step.Before.Attackers[a].Posture.IsTied());
+    /// <summary>Asked at every step of a search, where next to always nobody is.</summary>
+    private static bool AnybodyElse(Step step)
+    {
+        for (var a = 0; a < step.Before.Attackers.Count; a++)
+        {
+            if (step.Before.Attackers[a].Posture.IsTied() && !step.Concerns(a))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private static AttackLine LineOf(AttackerState state) => state.Grip ?? default;
 
@@ -108,7 +134,7 @@ public sealed class Meanwhile
 
         for (var t = 0; t < book.Techniques.Count; t++)
         {
-            support[t, a] = Ability.Asked($"being the base of {Words.Low(book.Techniques[t].Name)}", [], book.Techniques[t].SupportLoad, person, book.Settle);
+            support[t, a] = book.Techniques[t].SupportLoad.Anywhere == BodyParts.None ? null : Ability.Asked($"being the base of {Words.Low(book.Techniques[t].Name)}", [], book.Techniques[t].SupportLoad, person, book.Settle);
         }
     }
 }
