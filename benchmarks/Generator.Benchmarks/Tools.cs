@@ -20,6 +20,19 @@ internal static class Tools
         }
     }
 
+    /// <summary>How another process of this program, or of a published one, is started with some words, its output to be read; also where it was started as <c>dotnet Generator.Benchmarks.dll</c>.</summary>
+    public static ProcessStartInfo Again(string? program, IEnumerable<string> words)
+    {
+        var start = new ProcessStartInfo(program ?? Environment.ProcessPath!) { RedirectStandardOutput = true, UseShellExecute = false };
+        var isRuntime = string.Equals(Path.GetFileNameWithoutExtension(start.FileName), "dotnet", StringComparison.OrdinalIgnoreCase);
+        foreach (var word in isRuntime ? words.Prepend(Path.Combine(AppContext.BaseDirectory, "Generator.Benchmarks.dll")) : words)
+        {
+            start.ArgumentList.Add(word);
+        }
+
+        return start;
+    }
+
     /// <summary>Runs a program to its end: its exit code and what it printed.</summary>
     public static (int Code, string Said) Say(string program, params string[] words)
     {

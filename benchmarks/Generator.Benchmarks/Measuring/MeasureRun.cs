@@ -45,13 +45,8 @@ internal static class MeasureRun
 
     private static Measurement One(string file, MeasureOptions options, string mode)
     {
-        var start = new ProcessStartInfo(options.Program ?? Environment.ProcessPath!) { RedirectStandardOutput = true, UseShellExecute = false };
-        foreach (var word in new[] { MeasureChild.Word, file, options.Time.ToString(CultureInfo.InvariantCulture), options.ByProcessor ? Environment.ProcessorCount.ToString(CultureInfo.InvariantCulture) : "0", mode })
-        {
-            start.ArgumentList.Add(word);
-        }
-
-        start.ArgumentList.Add(Stopwatch.GetTimestamp().ToString(CultureInfo.InvariantCulture));
+        string[] words = [MeasureChild.Word, file, options.Time.ToString(CultureInfo.InvariantCulture), options.ByProcessor ? Environment.ProcessorCount.ToString(CultureInfo.InvariantCulture) : "0", mode];
+        var start = Tools.Again(options.Program, words.Append(Stopwatch.GetTimestamp().ToString(CultureInfo.InvariantCulture)));
         using var child = Process.Start(start)!;
         var line = child.StandardOutput.ReadToEnd();
         child.WaitForExit();

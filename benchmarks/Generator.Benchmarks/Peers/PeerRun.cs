@@ -83,13 +83,7 @@ internal static class PeerRun
     /// <summary>What a process of its own answers.</summary>
     public static PeerAnswer Ask(string file, string peer, params string[] words)
     {
-        var start = new ProcessStartInfo(Environment.ProcessPath!) { RedirectStandardOutput = true, UseShellExecute = false };
-        foreach (var word in words)
-        {
-            start.ArgumentList.Add(word);
-        }
-
-        using var child = Process.Start(start)!;
+        using var child = Process.Start(Tools.Again(null, words))!;
         var line = child.StandardOutput.ReadToEnd();
         child.WaitForExit();
         return child.ExitCode == 0 && JsonConvert.DeserializeObject<PeerAnswer>(line) is { } answer
