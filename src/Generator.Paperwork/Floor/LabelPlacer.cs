@@ -24,10 +24,10 @@ public sealed class LabelPlacer(double width, double height)
     private const double Overrunning = 15;
 
     /// <summary>So many units farther a label goes to keep off whoever lies there, however many and however much of them it would cover.</summary>
-    private const double Covering = 95;
+    private const double Covering = 130;
 
     /// <summary>So many units farther a label goes to stay inside its home: more than to keep off a body, so that none goes over the hours for it.</summary>
-    private const double Straying = 140;
+    private const double Straying = 170;
 
     private readonly Box sheet = new(0, 0, width, height);
     private readonly List<Box> taken = [];
