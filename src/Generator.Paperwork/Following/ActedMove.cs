@@ -1,7 +1,6 @@
 using Generator.Domain;
 using Generator.Figures.Bodies;
 using Generator.Figures.Posing;
-using Generator.Paperwork.Html;
 using Generator.Rules.Replaying;
 using Body = Generator.Figures.Bodies.Figure;
 

@@ -1,5 +1,6 @@
 using Generator.Figures.Painting;
 using Generator.Figures.Posing;
+using Generator.Paperwork.Following;
 using Generator.Rules.Replaying;
 
 namespace Generator.Paperwork.Html;

@@ -3,7 +3,7 @@ using Generator.Figures.Posing;
 using Generator.Rules;
 using Generator.Rules.Replaying;
 
-namespace Generator.Paperwork.Html;
+namespace Generator.Paperwork.Following;
 
 /// <summary>What hero and attacker of a move have in their hands in its pictures.</summary>
 internal static class FigureHands
