@@ -16,6 +16,12 @@ public sealed record PropKind(string Id, string Name, IReadOnlyList<PropUse> Use
     /// <summary>It keeps its shape; cloth does not.</summary>
     public bool Rigid { get; init; } = true;
 
+    /// <summary>Nobody holds it out: it hangs from the hand, unless a move is done with it.</summary>
+    public bool Hangs { get; init; }
+
+    /// <summary>What a picture shows of it: outlines that are filled, or lines of two points. None is a plain stick.</summary>
+    public IReadOnlyList<IReadOnlyList<PropPoint>> Drawn { get; init; } = [];
+
     /// <summary>It is made to break, and is used once.</summary>
     public bool Breakaway { get; init; }
 

@@ -160,6 +160,20 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
             """);
         Assert.Empty(clashes);
         Assert.True(await sheet.Page.Locator(".phrase .label text").CountAsync() > 20);
+
+        // Nor on somebody who lies there, as far as the middle of the line goes.
+        var covered = await sheet.Eval<string[]>("""
+            [...document.querySelectorAll('.phrase .plan')].flatMap(svg => {
+              const bodies = [...svg.querySelectorAll('rect.body')];
+              return [...svg.querySelectorAll('.label:not(.hour) text')].filter(t => {
+                const box = t.getBBox();
+                return bodies.some(b => [...Array(21).keys()].some(i => b.isPointInFill(
+                  new DOMPoint(box.x + box.width * i / 20, box.y + box.height / 2).matrixTransform(t.getCTM()).matrixTransform(b.getCTM().inverse()))));
+              }).map(t => t.textContent);
+            })
+            """);
+        Assert.Empty(covered);
+        Assert.True(await sheet.Page.Locator(".phrase rect.body").CountAsync() > 2);
     }
 
     /// <summary>However long a name is, it stands on one line, and count, sign, name and technique stand beside one another.</summary>

@@ -12,9 +12,6 @@ public static class CardPicture
     /// <summary>Stands under every picture.</summary>
     public const string Caution = "Blocking picture, not how it is taught.";
 
-    /// <summary>Stands beside it where there is one more partner than is drawn.</summary>
-    public const string SecondLeftOut = "One of the two partners is drawn.";
-
     private const double Height = 225;
 
     private const double Least = 150;
@@ -28,7 +25,7 @@ public static class CardPicture
         var body = new StringBuilder();
         var top = titled ? 24.0 : 4.0;
         var x = Space;
-        var painted = card.Shown.Select(frame => (Frame: frame, Painter: Painted(card.Side, frame))).ToList();
+        var painted = card.Shown.Select(frame => (Frame: frame, Painter: Painted(card, frame))).ToList();
 
         // Feet thrown up into the air need more room than people do.
         top += painted.Select(p => 20 - Height - p.Painter.Box.Top).Prepend(0).Max();
@@ -49,17 +46,16 @@ public static class CardPicture
             x += width + Space;
         }
 
-        var caution = card.LeavesOneOut ? $"{Caution} {SecondLeftOut}" : Caution;
-        var (all, bottom) = (N(Math.Max(x, card.LeavesOneOut ? 400 : 250)), N(top + Height + 20));
+        var (all, bottom) = (N(Math.Max(x, 250)), N(top + Height + 20));
         var name = WebUtility.HtmlEncode(card.Name);
         var title = titled ? $"<text x=\"{N(Space)}\" y=\"17\" font-size=\"14\" font-weight=\"bold\">{name}</text>" : string.Empty;
-        return $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {all} {bottom}\" width=\"{all}\" height=\"{bottom}\" font-family=\"sans-serif\" role=\"img\" aria-label=\"{name}. {caution}\">"
-            + $"<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>{title}{body}<text x=\"{N(Space)}\" y=\"{N(top + Height + 14)}\" font-size=\"9.5\" fill=\"#444\">{caution}</text></svg>\n";
+        return $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {all} {bottom}\" width=\"{all}\" height=\"{bottom}\" font-family=\"sans-serif\" role=\"img\" aria-label=\"{name}. {Caution}\">"
+            + $"<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>{title}{body}<text x=\"{N(Space)}\" y=\"{N(top + Height + 14)}\" font-size=\"9.5\" fill=\"#444\">{Caution}</text></svg>\n";
     }
 
-    private static Painter Painted(Side side, Frame frame)
+    private static Painter Painted(Card card, Frame frame)
     {
-        var painter = new Painter(side, Ink.Own);
+        var painter = new Painter(card, Ink.Own);
         painter.Both(frame);
         return painter;
     }

@@ -18,7 +18,7 @@ public static class ContactSheet
     {
         var page = new StringBuilder();
         page.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>The library in pictures</title><style>{Style}</style></head><body><h1>The library in pictures</h1>");
-        page.Append(CultureInfo.InvariantCulture, $"<p>{CardPicture.Caution} The hero is dark and wears a belt, the attacker is light and wears a cap; left forearms and shins have two bands, a seam runs down the front of the trunk. A wedge stands under whoever does it; rays are a touch, broken rays a planned miss, a ring is a grip. Poses are common practice, no source. Library {WebUtility.HtmlEncode(book.Version)}.</p>");
+        page.Append(CultureInfo.InvariantCulture, $"<p>{CardPicture.Caution} The hero is dark and wears a belt, the attacker is light and wears a cap; left forearms and shins have two bands, a seam runs down the front of the trunk. A wedge stands under whoever does it; rays are a touch, broken rays a planned miss, a ring is a grip; a prop is white with a black line. Poses are common practice, no source. Library {WebUtility.HtmlEncode(book.Version)}.</p>");
         foreach (var family in Enum.GetValues<Family>())
         {
             Section(EnumWords.Of(family), book.Techniques.Where(t => t.Family == family).DistinctBy(t => t.BaseId, StringComparer.Ordinal).Select(t => cards.Of(t)));

@@ -22,7 +22,7 @@ public sealed record Drawing(double Left, double Top, double Right, string Body)
     /// <summary>The contact of a card, or the end of it with the sell; a thing that it is done with stands behind the bodies.</summary>
     public static Drawing Of(Card card, bool end, DrawnThing? thing = null)
     {
-        var painter = new Painter(card.Side, Ink.Page, digits: 0);
+        var painter = new Painter(card, Ink.Page, digits: 0);
         painter.Both(end ? card.End : card.Contact);
         var (left, top, right, _) = painter.Box;
         const double Beside = 6;
@@ -36,7 +36,7 @@ public sealed record Drawing(double Left, double Top, double Right, string Body)
     /// <summary>Its two sides and its top, which is left out where it goes on above the picture.</summary>
     private static (double Top, string Path) Outline(Card card, DrawnThing thing, ref double left, ref double right)
     {
-        var eye = new Camera(card.Side);
+        var eye = new Camera(card.Side, card.Round);
         var (one, other) = (eye.See(new Vec(0, 0, thing.From)).X * Painter.Scale, eye.See(new Vec(0, 0, thing.To)).X * Painter.Scale);
         (left, right) = (Math.Min(left, Math.Min(one, other)), Math.Max(right, Math.Max(one, other)));
         var high = -eye.See(new Vec(0, thing.High, 0)).Y * Painter.Scale;

@@ -18,18 +18,18 @@ internal sealed class Painter
     private readonly IEye camera;
     private readonly (Ink Hero, Ink Attacker) inks;
     private readonly int digits;
-    private readonly List<(double Away, Ink Ink, string Text)> parts = [];
+    private readonly List<(double Away, Ink? Ink, string Text)> parts = [];
     private readonly StringBuilder marks = new();
 
-    /// <param name="from">The side from which it is looked at.</param>
+    /// <param name="card">Of which something is drawn, from where it is looked at.</param>
     /// <param name="inks">With what hero and attacker are drawn.</param>
     /// <param name="digits">Decimals of places: 1 is a millimetre of the body.</param>
-    public Painter(Side from, (Ink Hero, Ink Attacker) inks, int digits = 1)
-        : this(new Camera(from), inks, digits)
+    public Painter(Card card, (Ink Hero, Ink Attacker) inks, int digits = 1)
+        : this(new Camera(card.Side, card.Round), inks, digits)
     {
     }
 
-    /// <inheritdoc cref="Painter(Side, ValueTuple{Ink, Ink}, int)"/>
+    /// <inheritdoc cref="Painter(Card, ValueTuple{Ink, Ink}, int)"/>
     public Painter(IEye from, (Ink Hero, Ink Attacker) inks, int digits) => (camera, this.inks, this.digits) = (from, inks, digits);
 
     /// <summary>The smallest box round everything drawn: left, top, right, bottom in units.</summary>
@@ -46,6 +46,21 @@ internal sealed class Painter
         if (frame.Attacker is { } attacker)
         {
             Draw(attacker, inks.Attacker, hero: false);
+        }
+
+        if (frame.Second is { } second)
+        {
+            Draw(second, inks.Attacker, hero: false);
+        }
+
+        foreach (var prop in frame.Props)
+        {
+            var (hand, far) = (camera.See(prop.Hand), camera.See(prop.Far));
+            var drawn = PropPicture.Of(prop, hand, far, inks == Ink.Page, digits);
+
+            // Over the hand that holds it, and over whatever is as far off.
+            Put(Math.Min(hand.Away, (hand.Away + far.Away) / 2) - 0.06, null, drawn.Text);
+            Box = (Math.Min(Box.Left, drawn.Left), Math.Min(Box.Top, drawn.Top), Math.Max(Box.Right, drawn.Right), Math.Max(Box.Bottom, drawn.Bottom));
         }
 
         foreach (var mark in frame.Marks)
@@ -69,7 +84,7 @@ internal sealed class Painter
             Ink? last = null;
             foreach (var (_, ink, part) in parts.OrderByDescending(p => p.Away))
             {
-                text.Append(ink == last ? string.Empty : (last is null ? string.Empty : "</g>") + $"<g {ink.Outline}>").Append(part);
+                text.Append(ink == last ? string.Empty : (last is null ? string.Empty : "</g>") + (ink is null ? string.Empty : $"<g {ink.Outline}>")).Append(part);
                 last = ink;
             }
 
@@ -184,7 +199,7 @@ internal sealed class Painter
 
     private string Line(Seen[] points) => $"<path d=\"M{string.Join('L', points.Select(p => At(p.X, p.Y)))}Z\"/>";
 
-    private void Put(double away, Ink ink, string text) => parts.Add((away, ink, text));
+    private void Put(double away, Ink? ink, string text) => parts.Add((away, ink, text));
 
     private void Grow(Seen seen, double radius) => Box = (
         Math.Min(Box.Left, (seen.X - radius) * Scale), Math.Min(Box.Top, (seen.Y - radius) * Scale), Math.Max(Box.Right, (seen.X + radius) * Scale), Math.Max(Box.Bottom, (seen.Y + radius) * Scale));

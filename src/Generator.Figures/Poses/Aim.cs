@@ -8,8 +8,11 @@ namespace Generator.Figures.Poses;
 /// <param name="Gap">How far before the skin it stops, in centimetres; null for a grip, which closes round the middle.</param>
 public readonly record struct Aim(Part Part, Target At, int? Gap)
 {
+    /// <summary>How far what is in the hand reaches beyond it: its far end goes there instead; metres.</summary>
+    public double Longer { get; init; }
+
     /// <summary>The same with left and right changed on both bodies.</summary>
-    public Aim Mirrored => new(Mirror(Part), Mirror(At), Gap);
+    public Aim Mirrored => this with { Part = Mirror(Part), At = Mirror(At) };
 
     /// <summary>The side of the body that the part belongs to; null for head and shoulder.</summary>
     public Side? Side => Part is Part.Head or Part.Shoulder ? null : Part.ToString().StartsWith("Left", StringComparison.Ordinal) ? Domain.Side.Left : Domain.Side.Right;

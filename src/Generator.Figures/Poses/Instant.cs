@@ -28,6 +28,9 @@ public sealed record Instant
 
     public IReadOnlyList<Aim> OtherAims { get; init; } = [];
 
+    /// <summary>What whoever does it aims at the second one, in a technique for two.</summary>
+    public IReadOnlyList<Aim> SecondAims { get; init; } = [];
+
     /// <summary>The same seen in a mirror; poses are mirrored where they are looked up.</summary>
     public Instant Mirrored => this with
     {
@@ -36,5 +39,6 @@ public sealed record Instant
         Aside = 0 - Aside,
         Aims = [.. Aims.Select(a => a.Mirrored)],
         OtherAims = [.. OtherAims.Select(a => a.Mirrored)],
+        SecondAims = [.. SecondAims.Select(a => a.Mirrored)],
     };
 }

@@ -65,6 +65,7 @@ internal sealed class ShapeReader(IReadOnlyDictionary<string, Pose> poses, Book 
             Lines = source.Words<LineKind>("lines"),
             Falls = source.Words<FallClass>("falls"),
             Postures = source.Words<Posture>("postures"),
+            Props = source.Words<PropUse>("props"),
             Limb = source.Word<Limb>("limb"),
         };
         source.Finish();
@@ -84,6 +85,7 @@ internal sealed class ShapeReader(IReadOnlyDictionary<string, Pose> poses, Book 
             OtherLift = PoseReader.ShareOf(source, "otherLift") ?? 0,
             Aims = Aims(source, "aims"),
             OtherAims = Aims(source, "otherAims"),
+            SecondAims = Aims(source, "secondAims"),
         };
         source.Finish();
         return instant;

@@ -17,10 +17,13 @@ public sealed record ShapeWhen
 
     public IReadOnlyList<Posture> Postures { get; init; } = [];
 
+    /// <summary>What a technique is done with, in the hero's hand.</summary>
+    public IReadOnlyList<PropUse> Props { get; init; } = [];
+
     public Limb? Limb { get; init; }
 
     public bool Fits(Technique technique) =>
-        Any(Families, technique.Family) && Any(Heights, technique.Height) && Any(Kinds, technique.Kind) && (Limb is null || Limb == technique.Band.Limb);
+        Any(Families, technique.Family) && Any(Heights, technique.Height) && Any(Kinds, technique.Kind) && (Props.Count == 0 || (technique.Prop is { Holder: PropHolder.Hero } prop && Props.Contains(prop.Use))) && (Limb is null || Limb == technique.Band.Limb);
 
     public bool Fits(Attack attack) => Any(Lines, attack.Line.Kind) && (Limb is null || Limb == attack.Contact.Limb);
 

@@ -13,7 +13,7 @@ public static class Aiming
     /// <summary>Farthest that the hips shift; metres (common practice, no source).</summary>
     public const double Shift = 0.20;
 
-    /// <summary>Whoever meets with head or shoulder has no limb to reach with, and comes in with a step of so much at most; metres (common practice, no source).</summary>
+    /// <summary>Whoever meets with head or shoulder has no limb to reach with, and whoever swings or thrusts something goes with it: both come in with a step of so much at most; metres (common practice, no source).</summary>
     private const double Step = 0.60;
 
     /// <summary>The body with everything aimed, and how far the first stays short; metres.</summary>
@@ -30,7 +30,7 @@ public static class Aiming
             line = Vec.Ahead;
         }
 
-        var steps = aims[0].Part is Part.Head or Part.Shoulder;
+        var steps = aims[0].Part is Part.Head or Part.Shoulder || aims[0].Longer > 0;
         var most = steps ? Step : Shift;
         var way = line * Math.Clamp((Place(figure, other, aims[0]) - PointOf(figure, aims[0].Part)).Dot(line), -most, most);
         return Limbs(steps ? figure.Moved(way) : Shifted(figure, way), other, aims);
@@ -50,14 +50,21 @@ public static class Aiming
     }
 
     /// <summary>Where what is aimed gets to, as a picture marks it.</summary>
-    public static IEnumerable<Mark> Marks(Figure figure, IReadOnlyList<Aim> aims) =>
-        aims.Select(a => new Mark(PointOf(figure, a.Part), a.Gap switch { null => MarkKind.Grip, 0 => MarkKind.Touch, _ => MarkKind.Miss }));
+    public static IEnumerable<Mark> Marks(Figure figure, Figure other, IReadOnlyList<Aim> aims) =>
+        aims.Select(a => new Mark(EndOf(figure, other, a), a.Gap switch { null => MarkKind.Grip, 0 => MarkKind.Touch, _ => MarkKind.Miss }));
 
     /// <summary>From the skin of the part to the skin of what it is aimed at; below 0 inside it. Metres.</summary>
     public static double Apart(Figure figure, Figure other, Aim aim)
     {
         var (middle, radius) = Middle(other, aim.At);
-        return PointOf(figure, aim.Part).To(middle) - radius - OwnRadius(figure, aim.Part);
+        return EndOf(figure, other, aim).To(middle) - radius - (aim.Longer > 0 ? 0 : OwnRadius(figure, aim.Part));
+    }
+
+    /// <summary>Where what is aimed ends now: the part itself, or the far end of what is in the hand, which points at what it is aimed at.</summary>
+    public static Vec EndOf(Figure figure, Figure other, Aim aim)
+    {
+        var part = PointOf(figure, aim.Part);
+        return aim.Longer > 0 ? part + ((Middle(other, aim.At).Middle - part).Unit * aim.Longer) : part;
     }
 
     /// <summary>The middle of what is aimed at, and half its thickness; metres.</summary>
@@ -100,7 +107,7 @@ public static class Aiming
     private static Vec Place(Figure figure, Figure other, Aim aim)
     {
         var (middle, radius) = Middle(other, aim.At);
-        return aim.Gap is { } gap ? middle + ((PointOf(figure, aim.Part) - middle).Unit * (radius + (gap / 100.0) + OwnRadius(figure, aim.Part))) : middle;
+        return aim.Gap is { } gap ? middle + ((PointOf(figure, aim.Part) - middle).Unit * (radius + (gap / 100.0) + (aim.Longer > 0 ? aim.Longer : OwnRadius(figure, aim.Part)))) : middle;
     }
 
     private static double OwnRadius(Figure figure, Part part) => figure.Stature * part switch

@@ -19,8 +19,8 @@ public sealed record Card(string Id, string Name, Side Side, Frame Start, Frame 
     /// <summary>The attacker does it: attacks, setbacks of the hero and reactions.</summary>
     public bool ByAttacker { get; init; }
 
-    /// <summary>It takes a second attacker as well, whom the picture leaves out.</summary>
-    public bool LeavesOneOut { get; init; }
+    /// <summary>Degrees by which both are turned to the left before they are looked at: a technique for two is seen from behind the hero, who stands between them.</summary>
+    public double Round { get; init; }
 
     /// <summary>What a card shows: contact and end, and the start where it says something; an end that is as the contact gives way to the start.</summary>
     public IReadOnlyList<Frame> Shown => (Attacks || EndsAsItMet, ShowsStart, Start.Attacker is null && Start.Hero is not null) switch
@@ -34,7 +34,8 @@ public sealed record Card(string Id, string Name, Side Side, Frame Start, Frame 
     /// <summary>The end looks no other than the contact.</summary>
     public bool EndsAsItMet => Same(Contact, End);
 
-    private static bool Same(Frame one, Frame other) => Same(one.Hero, other.Hero) && Same(one.Attacker, other.Attacker);
+    private static bool Same(Frame one, Frame other) => Same(one.Hero, other.Hero) && Same(one.Attacker, other.Attacker)
+        && one.Props.Count == other.Props.Count && one.Props.Zip(other.Props).All(p => p.First.Kind == p.Second.Kind && p.First.Hand.To(p.Second.Hand) < 0.02 && p.First.Far.To(p.Second.Far) < 0.02);
 
     private static bool Same(Figure? one, Figure? other) =>
         one is null || other is null ? one == other : Enum.GetValues<Joint>().All(j => one[j].To(other[j]) < 0.02);

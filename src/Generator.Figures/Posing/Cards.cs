@@ -60,14 +60,19 @@ public sealed class Cards
             return null;
         }
 
-        var flips = technique.Side is { } side && side != shape.Side;
-        var seen = flips && met.Attack is { Side: not null } attack ? met with { Attack = Mirror.Of(attack) } : met;
+        var flips = technique.Side is { } side ? side != shape.Side : technique.TakesTwo && met.SecondAt < 0;
+        var seen = flips ? met with { SecondAt = -met.SecondAt, Attack = met.Attack is { Side: not null } attack ? Mirror.Of(attack) : met.Attack, Held = Mirrored(met.Held), Left = Mirrored(met.Left) } : met;
         var told = new TechniqueCard(poses, book, statures, flips ? Mirror.Of(technique) : technique, shape, at, seen);
-        return Turned(new Card(technique.Id, technique.Name, shape.Side, told.Start, told.Contact, told.End, shape.ShowsStart) { ByAttacker = technique.Family == Family.Setback, LeavesOneOut = technique.TakesTwo }, flips);
+        var from = told.Second is { } apart ? apart < 0 ? Side.Left : Side.Right : shape.Side;
+        var round = told.Second is { } both ? 90 - (Math.Abs(both) / 2.0) : 0;
+        return Turned(new Card(technique.Id, technique.Name, from, told.Start, told.Contact, told.End, shape.ShowsStart) { ByAttacker = technique.Family == Family.Setback, Round = round }, flips);
     }
 
     /// <summary>The card of an attack at a place in its band; null when no shape fits it.</summary>
-    public Card? Of(Attack attack, double at = 0.5)
+    /// <param name="attack">The record.</param>
+    /// <param name="at">0 at the near end of the band, 1 at the far end.</param>
+    /// <param name="held">Who holds what; null for what the attack is done with.</param>
+    public Card? Of(Attack attack, double at = 0.5, IReadOnlyList<Holding>? held = null)
     {
         if (poses.Of(attack) is not { } shape)
         {
@@ -78,18 +83,26 @@ public sealed class Cards
         var record = flips ? Mirror.Of(attack) : attack;
         var hero = poses.Poses[poses.Stances[record.HeroStances.Members.First()]];
         var guard = poses.Poses[poses.Postures[Posture.Ready]];
-        var contact = Instant(shape.Contact) with { Distance = shape.Contact.Distance ?? DistanceOf(record.Contact, at) };
+        var holds = held ?? Grasp.Of(book.Props, attack);
+        holds = flips ? Mirrored(holds)! : holds;
+        var with = Arming.Of(record.Prop, byHero: false, holds);
+        var contact = Instant(shape.Contact) with { Distance = shape.Contact.Distance ?? (DistanceOf(record.Contact, at) + Longer(with, statures)) };
+        contact = contact with { Aims = Arming.Aims(contact.Aims, with) };
         var first = Staging.Of(PoseOf(contact.Pose, guard), PoseOf(contact.Other, hero), contact, (statures.Other, statures.Doer));
         var start = Instant(shape.Start ?? new Instant { Distance = contact.Distance + 0.2 }) with { Aims = [], OtherAims = [] };
         var before = Staging.Of(PoseOf(start.Pose, guard), PoseOf(start.Other, hero), start with { Distance = start.Distance ?? contact.Distance }, (statures.Other, statures.Doer));
         var missed = Staging.Of(poses.Poses[poses.Postures[record.MissPosture]], hero, contact with { Aims = [], OtherAims = [] }, (statures.Other, statures.Doer));
         var after = record.IsGrab ? first : missed;
         return Turned(
-            new Card(attack.Id, attack.Name, shape.Side, Frame("start", before), Frame("contact", first), Frame(record.IsGrab ? "held" : "after a miss", after), shape.ShowsStart) { Attacks = true, ByAttacker = true }, flips);
+            new Card(attack.Id, attack.Name, shape.Side, Frame("start", before), Frame("contact", first, contact.Aims, record.Prop), Frame(record.IsGrab ? "held" : "after a miss", after), shape.ShowsStart) { Attacks = true, ByAttacker = true }, flips);
 
         Instant Instant(Instant instant) => instant with { Turn = instant.Turn ?? 0, OtherTurn = instant.OtherTurn ?? Bearing(record.From) };
-        static Frame Frame(string when, Pair pair) => new(when, pair.Other, pair.Doer, pair.Missing) { Marks = pair.Marks };
+        Frame Frame(string when, Pair pair, IReadOnlyList<Aim>? aims = null, PropNeed? thrown = null) =>
+            Arming.Of(new Frame(when, pair.Other, pair.Doer, pair.Missing) { Marks = pair.Marks }, holds, [], aims ?? [], thrown is { Then: PropFate.Throws } ? thrown : null);
     }
+
+    /// <summary>What a prop adds to a distance, as a share of the mean stature.</summary>
+    internal static double Longer(Holding? with, (double Doer, double Other) statures) => with is null ? 0 : with.Length * 2 / (statures.Doer + statures.Other);
 
     /// <summary>The card of a reaction, with the hero where its shape says what the hero does; null when no shape fits it.</summary>
     public Card? Of(Reaction reaction)
@@ -110,6 +123,8 @@ public sealed class Cards
     /// <summary>A distance in a band as a share of stature.</summary>
     internal static double DistanceOf(Band band, double at) =>
         Math.Min(Farthest, (double)(band.From + ((band.To - band.From) * (decimal)at)) * (band.Limb == Limb.Arm ? ArmShare : LegShare));
+
+    private static IReadOnlyList<Holding>? Mirrored(IReadOnlyList<Holding>? held) => held is null ? null : [.. held.Select(h => h.Mirrored)];
 
     private static Card Turned(Card card, bool flips) => flips
         ? card with { Side = card.Side.Other(), Start = card.Start.Mirrored, Contact = card.Contact.Mirrored, End = card.End.Mirrored }

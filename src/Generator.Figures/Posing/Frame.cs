@@ -12,5 +12,11 @@ public sealed record Frame(string When, Figure? Hero, Figure? Attacker, double M
     /// <summary>Where they meet.</summary>
     public IReadOnlyList<Mark> Marks { get; init; } = [];
 
-    public Frame Mirrored => this with { Hero = Hero?.Mirrored, Attacker = Attacker?.Mirrored, Marks = [.. Marks.Select(m => m.Mirrored)] };
+    /// <summary>The second attacker of a technique for two; else null.</summary>
+    public Figure? Second { get; init; }
+
+    /// <summary>What they have in their hands, or what flies between them.</summary>
+    public IReadOnlyList<HeldProp> Props { get; init; } = [];
+
+    public Frame Mirrored => this with { Hero = Hero?.Mirrored, Attacker = Attacker?.Mirrored, Second = Second?.Mirrored, Marks = [.. Marks.Select(m => m.Mirrored)], Props = [.. Props.Select(p => p.Mirrored)] };
 }

@@ -24,6 +24,6 @@ internal static class Staging
             .Moved(new Vec(instant.Aside * mean, instant.OtherLift * mean, (instant.Distance ?? 0) * mean));
         (first, var missing) = Clearing.Of(first, second, instant.Aims);
         (second, _) = Aiming.At(second, first, instant.OtherAims);
-        return new Pair(first, second, missing) { Marks = [.. Aiming.Marks(first, instant.Aims), .. Aiming.Marks(second, instant.OtherAims)] };
+        return new Pair(first, second, missing) { Marks = [.. Aiming.Marks(first, second, instant.Aims), .. Aiming.Marks(second, first, instant.OtherAims)] };
     }
 }

@@ -17,6 +17,11 @@ internal sealed class TechniqueCard
     private readonly Pose stance;
     private readonly Pose? posture;
     private readonly double distance;
+    private readonly IReadOnlyList<Holding> held;
+    private readonly IReadOnlyList<Holding> left;
+    private readonly Holding? own;
+    private readonly Holding? others;
+    private readonly SecondPartner? second;
 
     public TechniqueCard(PoseBook poses, Book book, (double Doer, double Other) statures, Technique technique, Shape shape, double at, Met met)
     {
@@ -30,10 +35,21 @@ internal sealed class TechniqueCard
         reaction = met.Reaction ?? ((shape.Reaction ?? (technique.Reactions.Count > 0 ? technique.Reactions[0] : null)) is { } id ? book.Reaction(id) : null);
         stance = poses.Poses[poses.Stances[technique.Starts.Members.First()]];
         posture = technique.HasNoTarget ? null : poses.Poses[poses.Postures[Found(technique, met.Posture)]];
-        distance = shape.Contact.Distance ?? (attack is null ? Cards.DistanceOf(technique.Band, at) : Cards.DistanceOf(attack.Contact, at));
+        (held, left) = met is { Held: { } known, Left: { } kept } ? (known, kept) : Grasp.Of(book.Props, technique, attack, reaction);
+        (own, others) = (Arming.Of(technique.Prop, byHero: true, held), Arming.Of(attack?.Prop, byHero: false, held));
+        var reached = Cards.DistanceOf(technique.Band, at) + Cards.Longer(own, statures);
+        distance = shape.Contact.Distance ?? (attack is null ? reached : Math.Max(own is null ? 0 : reached, Cards.DistanceOf(attack.Contact, at) + Cards.Longer(others, statures)));
+        second = technique.Two is { } two ? new SecondPartner(poses, statures.Other, two, met) : null;
         Contact = ContactFrame();
         Start = StartFrame();
         End = EndFrame();
+        if (second is not null)
+        {
+            var space = distance * (statures.Doer + statures.Other) / 2;
+            Start = second.Into(Start, space, instant: null, asFirst: shape.Start?.Other is not null);
+            Contact = second.Into(Contact, space, shape.Contact, asFirst: shape.Contact.Other is not null);
+            End = second.Into(End, space, shape.End, asFirst: true);
+        }
     }
 
     public Frame Start { get; }
@@ -41,6 +57,9 @@ internal sealed class TechniqueCard
     public Frame Contact { get; }
 
     public Frame End { get; }
+
+    /// <summary>Degrees to the left of the first at which the second is; null where there is none.</summary>
+    public int? Second => second?.At;
 
     private bool IsHeld => attack is { IsGrab: true };
 
@@ -51,25 +70,26 @@ internal sealed class TechniqueCard
         if (shape.Start?.Other is null && IsHeld && technique.Family == Family.Escape)
         {
             var hero = Kinematics.Of(pose, statures.Doer).TurnedLeft(instant.Turn!.Value);
-            return Frame("start", Marked(new Pair(hero, Attacking(hero, instant.Distance!.Value), 0)));
+            return Frame("start", held, Marked(new Pair(hero, Attacking(hero, instant.Distance!.Value), 0), hero));
         }
 
-        return Frame("start", Staging.Of(pose, Named(instant.Other) ?? posture, instant, statures));
+        return Frame("start", held, Staging.Of(pose, Named(instant.Other) ?? posture, instant, statures));
     }
 
     private Frame ContactFrame()
     {
         var instant = Told(shape.Contact);
+        instant = instant with { Aims = Arming.Aims(instant.Aims, own) };
         var pose = Named(instant.Pose) ?? stance;
         if (instant.Other is not null || attack is null)
         {
-            return Frame("contact", Staging.Of(pose, Named(instant.Other) ?? posture, instant, statures));
+            return Frame("contact", held, Staging.Of(pose, Named(instant.Other) ?? posture, instant, statures), instant.Aims, []);
         }
 
         // Who strikes aims at where the hero was; who holds on stays at the hero.
         var before = Kinematics.Of(IsHeld ? pose : stance, statures.Doer).TurnedLeft(instant.Turn!.Value);
         var pair = Staging.Of(pose, null, instant, statures, Attacking(before, instant.Distance!.Value));
-        return Frame("contact", technique.Family == Family.Setback ? Marked(pair) : pair);
+        return Frame("contact", held, technique.Family == Family.Setback ? Marked(pair, before) : pair, instant.Aims, AttackAims, before);
     }
 
     private Frame EndFrame()
@@ -80,7 +100,7 @@ internal sealed class TechniqueCard
         var ended = Named(shape.End?.Pose) ?? (technique.Family is Family.Setback or Family.Pause && technique.EndStance is { } stood ? poses.Poses[poses.Stances[stood]] : null);
         var other = Named(instant.Other) ?? (keeps || sell is null ? null : Sided(poses.Poses[(sell.End ?? sell.Contact).Pose ?? sell.Contact.Pose!]));
         var pair = Staging.Of(ended ?? stance, other, other is null ? instant with { Aims = [], OtherAims = [] } : instant, statures, other is null ? Contact.Attacker : null);
-        return Frame(keeps ? "after" : "sell", ended is null ? pair with { Doer = Contact.Hero } : pair);
+        return Frame(keeps ? "after" : "sell", left, ended is null ? pair with { Doer = Contact.Hero } : pair);
     }
 
     /// <summary>The posture in which the technique finds the other one: as it is in a fight or ready if it may, else the first that it needs.</summary>
@@ -97,20 +117,27 @@ internal sealed class TechniqueCard
         var pose = poses.Poses[how.Contact.Pose ?? poses.Postures[Posture.Ready]];
         var mean = (statures.Doer + statures.Other) / 2;
         var attacker = Kinematics.Of(mirrors ? pose.Mirrored : pose, statures.Other).TurnedLeft(180 + (instant.Turn ?? 0)).Moved(new Vec(instant.Aside * mean * -1, 0, away * mean));
-        return Clearing.Of(attacker, hero, instant.Aims).Figure;
+        return Clearing.Of(attacker, hero, AttackAims).Figure;
     }
 
-    /// <summary>With where the attack meets the hero.</summary>
-    private Pair Marked(Pair pair) => pair with { Marks = [.. pair.Marks, .. Aiming.Marks(pair.Other!, AttackAt(poses.Of(attack!)!).Aims)] };
+    /// <summary>With where the attack meets the hero as they stood.</summary>
+    private Pair Marked(Pair pair, Figure stood) => pair with { Marks = [.. pair.Marks, .. Aiming.Marks(pair.Other!, stood, AttackAims)] };
+
+    /// <summary>What the attack aims, with what is in the hand.</summary>
+    private IReadOnlyList<Aim> AttackAims => Arming.Aims(AttackAt(poses.Of(attack!)!).Aims, others);
 
     private Instant AttackAt(Shape how) => attack!.Side is { } side && side != how.Side ? how.Contact.Mirrored : how.Contact;
 
-    private Instant Told(Instant instant) => instant with { Turn = instant.Turn ?? Cards.Bearing(technique.Window), OtherTurn = instant.OtherTurn ?? 0, Distance = instant.Distance ?? distance };
+    private Instant Told(Instant instant) => instant with { Turn = instant.Turn ?? (Cards.Bearing(technique.Window) is var middle && middle == 0 && second is not null ? second.At / 2.0 : middle), OtherTurn = instant.OtherTurn ?? 0, Distance = instant.Distance ?? distance };
 
     private Pose? Named(string? name) => name is null ? null : poses.Poses[name];
 
     /// <summary>Reactions are written for a blow from the hero's right.</summary>
     private Pose Sided(Pose pose) => shape.Side == Side.Left && technique.Side is not null ? pose.Mirrored : pose;
 
-    private static Frame Frame(string when, Pair pair) => new(when, pair.Doer, pair.Other, pair.Missing) { Marks = pair.Marks };
+    private Frame Frame(string when, IReadOnlyList<Holding> holds, Pair pair, IReadOnlyList<Aim>? aims = null, IReadOnlyList<Aim>? otherAims = null, Figure? stood = null) =>
+        Arming.Of(new Frame(when, pair.Doer, pair.Other, pair.Missing) { Marks = pair.Marks }, holds, aims ?? [], otherAims ?? [], aims is null ? null : Thrown, stood);
+
+    /// <summary>What flies at the contact.</summary>
+    private PropNeed? Thrown => new[] { technique.Prop, attack?.Prop }.FirstOrDefault(p => p is { Then: PropFate.Throws });
 }

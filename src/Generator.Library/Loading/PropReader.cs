@@ -7,6 +7,8 @@ namespace Generator.Library.Loading;
 /// <summary>Reads <c>props.json</c>, and what a record says of the prop that it is done with.</summary>
 internal static class PropReader
 {
+    private static readonly Quantity Share = new("a share of its length", -1m, 1.5m, string.Empty, "Maybe it is in metres or centimetres; write it as a share of the length, such as 0.5.");
+
     private static readonly Quantity Hands = new("a number of hands", 1m, 2m);
 
     /// <summary>Kinds of props.</summary>
@@ -63,6 +65,19 @@ internal static class PropReader
         return need;
     }
 
+    private static IReadOnlyList<PropPoint> Outline(ObjectReader source)
+    {
+        var count = source.Entries("points").Count;
+        if (count < 4 || count % 2 != 0)
+        {
+            source.Refuse("points", "An outline has at least two points of two numbers each.", "Maybe one number is missing: first along, then aside, for every point.");
+        }
+
+        var numbers = source.Numbers("points", count, Share) ?? [];
+        source.Finish();
+        return [.. numbers.Chunk(2).Where(p => p.Length == 2).Select(p => new PropPoint(p[0], p[1]))];
+    }
+
     private static PropKind Kind(ObjectReader source)
     {
         foreach (var field in (ReadOnlySpan<string>)["length", "hands"])
@@ -85,6 +100,8 @@ internal static class PropReader
             Aliases = source.Texts("aliases"),
             Rigid = source.Flag("rigid", fallback: true),
             Breakaway = source.Flag("breakaway"),
+            Hangs = source.Flag("hangs"),
+            Drawn = [.. source.Objects("drawn").Select(Outline)],
             CheckedBy = source.RequiredText("checkedBy", "\"checkedBy\": \"the props master\""),
             Check = source.RequiredText("check", "\"check\": \"Bend it.\""),
         };

@@ -19,8 +19,8 @@ public sealed class FloorPainter
     /// <summary>Somebody who moves less than this, in centimetres, gets no path.</summary>
     private const double Moved = 12;
 
-    /// <summary>Breadth of the strips of an obstacle, over which nothing can be read.</summary>
-    private const double Hatched = 8;
+    /// <summary>Of the breadth of a body, over which nothing can be read; its rounded edge may be touched.</summary>
+    private const double Read = 0.8;
 
     private static readonly int[] Hours = [0, 12, 6, 18, 2, 4, 8, 10, 14, 16, 20, 22];
 
@@ -32,7 +32,7 @@ public sealed class FloorPainter
     public FloorPainter(PaperSource source, Course course)
     {
         (this.source, this.course, cameras) = (source, course, source.Brief.Cameras);
-        Window = new PlanWindow(source.Brief.Floor, course.Performers.SelectMany(p => p.Ways).Select(w => w.Place));
+        Window = new PlanWindow(source.Brief.Floor, course.Performers.SelectMany(p => p.Ways).Select(w => w.Place).Concat(course.Props.SelectMany(p => p.Spells).Where(s => s.State.Lies).Select(s => s.State.Place)));
         signs = new LensSigns(Hit.Of(source.Scene, source.Steps), Window);
     }
 
@@ -91,7 +91,7 @@ public sealed class FloorPainter
             }
         }
 
-        return Paint([], course.From, course.From, [], placer);
+        return Paint([], course.From, course.From, [], placer) with { Props = [] };
     }
 
     /// <summary>Everybody's places, paths and falls during some moves.</summary>
@@ -145,19 +145,18 @@ public sealed class FloorPainter
             placer.Take(Box.Around(door.At.X, door.At.Y, 16, 16));
         }
 
-        foreach (var box in things.Select(t => t.Box))
+        var props = labels is null ? LyingProp.In(course, Window, from, to).ToList() : [];
+        props.ForEach(p => placer.Take(Box.Around(p.At.X, p.At.Y, 2 * LyingProp.Room, 2 * LyingProp.Room)));
+
+        foreach (var strip in things.SelectMany(t => t.Strips))
         {
-            for (var y = box.Y + (Hatched / 2); y < box.Bottom; y += Hatched)
-            {
-                placer.Shun([new Point(box.X, y), new Point(box.Right, y)], Hatched);
-            }
+            placer.Shun(strip, Thing.Hatched);
         }
 
         List<Outline> bodies = [.. falls.Select(f => f.Body), .. markers.Select(m => (Marker: m, Body: course.Performers[m.Performer + 1].BodyAt(SeenFrom(course.Performers[m.Performer + 1], from, to)))).Where(m => m.Body is not null).Select(m => OutlineOf(m.Marker.Performer, m.Body!.Value, m.Marker.Style))];
-        foreach (var (body, _) in falls)
+        foreach (var body in bodies)
         {
-            var (sin, cos) = Math.SinCos(body.Turned * Math.PI / 180);
-            placer.Shun([body.Feet, new Point(body.Feet.X - (sin * body.Body.Height), body.Feet.Y + (cos * body.Body.Height))], body.Body.Width);
+            placer.Cover(body.Feet, body.Head, body.Body.Width * Read);
         }
 
         foreach (var marker in markers)
@@ -166,14 +165,19 @@ public sealed class FloorPainter
             placer.Near(opening is null ? Named(performer, from, SeenFrom(performer, from, to)) : TextSize.Name(Page.Clean(performer.Name), Size, 120), marker.At, Shapes.Radius + 2, Size, $"who w{performer.Attacker + 1}");
         }
 
+        for (var c = 0; c < lenses.Count; c++)
+        {
+            placer.Near(signs.Text(cameras[c], steps), lenses[c].At, 9, Size, "lens");
+        }
+
         foreach (var (fall, text) in falls)
         {
             placer.Near(text, fall.Feet, Shapes.Radius, Size, "fall");
         }
 
-        for (var c = 0; c < lenses.Count; c++)
+        foreach (var prop in props)
         {
-            placer.Near(signs.Text(cameras[c], steps), lenses[c].At, 9, Size, "lens");
+            placer.Near(TextSize.Fit(prop.Name, Size, 220), prop.At, LyingProp.Room, Size, "prop");
         }
 
         foreach (var door in doors)
@@ -192,6 +196,7 @@ public sealed class FloorPainter
             Height = placer.Height,
             Things = things,
             Doors = doors,
+            Props = props,
             Lenses = lenses,
             Ways = ways,
             Bodies = bodies,

@@ -15,6 +15,9 @@ public sealed record FloorPicture
     /// <summary>On a picture of the whole floor the part that the plans show; null on plans.</summary>
     public Box? Cut { get; init; }
 
+    /// <summary>Props that lie on the floor.</summary>
+    public IReadOnlyList<LyingProp> Props { get; init; } = [];
+
     public required IReadOnlyList<Lens> Lenses { get; init; }
 
     public required IReadOnlyList<Way> Ways { get; init; }

@@ -23,12 +23,16 @@ public sealed class LabelPlacer(double width, double height)
     /// <summary>So many units farther a label goes to keep its own line off something else that is read.</summary>
     private const double Overrunning = 15;
 
-    /// <summary>So many units farther a label goes to stay inside its home.</summary>
-    private const double Straying = 40;
+    /// <summary>So many units farther a label goes to keep off whoever lies there, however many and however much of them it would cover.</summary>
+    private const double Covering = 130;
+
+    /// <summary>So many units farther a label goes to stay inside its home: more than to keep off a body, so that none goes over the hours for it.</summary>
+    private const double Straying = 170;
 
     private readonly Box sheet = new(0, 0, width, height);
     private readonly List<Box> taken = [];
     private readonly List<Box> shunned = [];
+    private readonly List<IReadOnlyList<Box>> bodies = [];
     private readonly List<Label> labels = [];
     private double row = height;
     private double column = Gap;
@@ -52,6 +56,9 @@ public sealed class LabelPlacer(double width, double height)
             Shun(from, to, broad);
         }
     }
+
+    /// <summary>Keeps labels off somebody who lies along a line of that breadth, where there is room elsewhere.</summary>
+    public void Cover(Point feet, Point head, double broad) => bodies.Add([.. Pieces(feet, head).Select(p => Box.Around(p.X, p.Y, broad, broad))]);
 
     private void Shun(Point from, Point to, double broad)
     {
@@ -109,7 +116,7 @@ public sealed class LabelPlacer(double width, double height)
 
     private double Cost(Label label)
     {
-        var crossed = (Crossing * shunned.Count(s => s.Overlaps(label.Box))) + (Home.Holds(label.Box) ? 0 : Straying);
+        var crossed = (Crossing * shunned.Count(s => s.Overlaps(label.Box))) + (bodies.Exists(b => b.Any(p => p.Overlaps(label.Box))) ? Covering : 0) + (Home.Holds(label.Box) ? 0 : Straying);
         if (label.Leader is not { } end)
         {
             return crossed;

@@ -22,8 +22,8 @@ internal sealed record ActedMove(Step Step, Card Card, int Begins, int Contact, 
         var card = step switch
         {
             { HasTarget: false } => null,
-            { Technique: { } technique } => cards.Of(technique, met: new Met(step.Attack, step.TargetPosture, step.Reaction)),
-            { Attack: { } attack } => cards.Of(attack),
+            { Technique: { } technique } => cards.Of(technique, met: FigureHands.Met(step)),
+            { Attack: { } attack } => cards.Of(attack, held: FigureHands.Held(step)),
             _ => null,
         };
         if (card is not { Contact: { Hero: { } hero, Attacker: { } other } })

@@ -13,6 +13,9 @@ public sealed record Course(int From, int To, IReadOnlyList<PerformerCourse> Per
 {
     public PerformerCourse Hero => Performers[0];
 
+    /// <summary>In the order of the brief.</summary>
+    public IReadOnlyList<PropCourse> Props { get; init; } = [];
+
     public static Course Of(PaperSource source)
     {
         var steps = source.Steps;
@@ -20,6 +23,6 @@ public sealed record Course(int From, int To, IReadOnlyList<PerformerCourse> Per
         var from = attackers.Select(a => a.Earliest).Append(0).Min();
         var to = source.End + HalfCounts.PerCount;
         var hero = HeroTrail.Of(source, from, to);
-        return new Course(from, to, [hero, .. attackers.Select(a => a.Course(from, to, hero.Ways.Count > 1 ? hero.Ways : []))]);
+        return new Course(from, to, [hero, .. attackers.Select(a => a.Course(from, to, hero.Ways.Count > 1 ? hero.Ways : []))]) { Props = PropCourse.Of(source, from) };
     }
 }

@@ -1,5 +1,6 @@
 using Generator.Figures.Painting;
 using Generator.Figures.Posing;
+using Generator.Paperwork.Following;
 using Generator.Rules.Replaying;
 
 namespace Generator.Paperwork.Html;
@@ -15,14 +16,23 @@ public sealed class FigureSet(PaperSource source)
     public IEnumerable<(string Id, string Body)> Drawn => drawn.Select(d => (d.Value.Id, d.Key));
 
     /// <summary>The two at the contact of a move; null where no pose is known for it.</summary>
-    public FigureView? Contact(Step step) => CardOf(step) is { } card ? Shown(Drawing.Of(card, end: false, FigureThing.Of(source.Scene, step, card))) : null;
+    public FigureView? Contact(Step step) => CardOf(step) is { } card ? Meeting(step, card) : null;
 
     /// <summary>How the move ends and is sold; null where that is not known, or looks no other than the contact.</summary>
     public FigureView? End(Step step) =>
         step.Technique is not null && CardOf(step) is { } card && !card.EndsAsItMet ? Ending(step, card) : null;
 
+    private FigureView Meeting(Step step, Card card) => FigureThing.Over(source.Scene, step, card) is { } over
+        ? Shown(Drawing.Of(over.Card, end: false, over.Under))
+        : Shown(Drawing.Of(card, end: false, FigureThing.Of(source.Scene, step, card)));
+
     private FigureView Ending(Step step, Card card)
     {
+        if (FigureThing.Over(source.Scene, step, card) is { } over)
+        {
+            return Shown(Drawing.Of(over.Card, end: true, over.Past));
+        }
+
         var thing = FigureThing.Of(source.Scene, step, card);
         return Shown(Drawing.Of(FigureThing.Landed(card, thing, step), end: true, thing));
     }
@@ -30,8 +40,8 @@ public sealed class FigureSet(PaperSource source)
     private Card? CardOf(Step step) => step switch
     {
         _ when cards is null => null,
-        { Technique: { } technique } => cards.Of(technique, met: new Met(step.Attack, step.TargetPosture, step.Reaction)),
-        { Attack: { } attack } => cards.Of(attack),
+        { Technique: { } technique } => cards.Of(technique, met: FigureHands.Met(step)),
+        { Attack: { } attack } => cards.Of(attack, held: FigureHands.Held(step)),
         _ => null,
     };
 

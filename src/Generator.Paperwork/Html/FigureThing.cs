@@ -14,7 +14,30 @@ internal static class FigureThing
     /// <summary>No more of a thing is drawn than this, in metres.</summary>
     private const double Deepest = 0.6;
 
-    /// <summary>Where it stands in the picture; null where the move uses none, none has a height, or the move goes over it or round it, which its pose does not show.</summary>
+    /// <summary>From whoever has gone over a thing to the thing, in metres (common practice, no source).</summary>
+    private const double Cleared = 0.5;
+
+    /// <summary>Where the thing stands over which the move goes, with the hero on it at the contact and past it at the end; null where the move goes over none, or none has a height.</summary>
+    public static (Card Card, DrawnThing Under, DrawnThing Past)? Over(Scene scene, Step step, Card card)
+    {
+        if (card.Contact.Hero is not { } hero || step.Technique is not { Uses: { Use: ThingUse.Vault, Where: ThingPlace.OnTheWay } need } technique
+            || Thing.Used(scene, step).Where(u => u.Need == need).Select(u => u.Thing).FirstOrDefault() is not { } thing || scene.Book.Things.HeightOf(thing) is not { } height)
+        {
+            return null;
+        }
+
+        // What is lowest of the hero rests on it: a hand, the hips or the back.
+        var (high, deep) = ((double)height.Metres, DeepOf(thing));
+        var rests = Enum.GetValues<Joint>().MinBy(j => hero[j].Y - (Skeleton.Thickness(j) * hero.Stature));
+        var middle = hero[rests].Z;
+        var up = Vec.Up * (high - hero.Lowest);
+        var over = card.Contact with { Hero = hero.Moved(up), Props = [.. card.Contact.Props.Select(p => p with { Hand = p.Hand + up, Far = p.Far + up })] };
+        var goesBack = technique.Travel is { } travel && Math.Abs(travel.Heads.From + travel.Heads.To) > Bearing.Circle / 2;
+        var past = goesBack ? new DrawnThing(Cleared, Cleared + deep, high) : new DrawnThing(-Cleared - deep, -Cleared, high);
+        return (card with { Contact = over }, new DrawnThing(middle - (deep / 2), middle + (deep / 2), high), past);
+    }
+
+    /// <summary>Where it stands in the picture; null where the move uses none, none has a height, or the move goes over it (<see cref="Over"/>) or round it.</summary>
     public static DrawnThing? Of(Scene scene, Step step, Card card)
     {
         if (step.Technique is null || Needs(step).Select(n => (Need: n, Found: Found(scene, step, n, card))).FirstOrDefault(f => f.Found is not null) is not { Found: var (thing, edge) })
@@ -27,7 +50,7 @@ internal static class FigureThing
             return null;
         }
 
-        var deep = Math.Min(Deepest, (double)Math.Min(thing.Width.Value, thing.Depth.Value) / 100);
+        var deep = DeepOf(thing);
         return edge < 0 ? new DrawnThing(edge - deep, edge, (double)high.Metres) : new DrawnThing(edge, edge + deep, (double)high.Metres);
     }
 
@@ -42,6 +65,8 @@ internal static class FigureThing
         var lies = attacker.Moved(new Vec(0, thing.High, ((thing.From + thing.To) / 2) - attacker[Joint.Hips].Z));
         return card with { End = card.End with { Attacker = lies, Marks = [] } };
     }
+
+    private static double DeepOf(Obstacle thing) => Math.Min(Deepest, (double)Math.Min(thing.Width.Value, thing.Depth.Value) / 100);
 
     private static IEnumerable<ThingNeed> Needs(Step step) => new[] { step.Technique?.Uses, step.HasTarget ? step.Reaction?.Uses : null }.OfType<ThingNeed>();
 

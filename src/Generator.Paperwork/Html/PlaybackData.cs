@@ -27,6 +27,11 @@ internal static class PlaybackData
             ["performers"] = new JArray(view.Course.Performers.Select(p => Of(view, p))),
             ["moves"] = new JArray(view.Moves.Select(m => new JArray(view.Source.Steps[m.Number - 1].Start, view.Source.Steps[m.Number - 1].End, m.Attacker, Caption(m)))),
         };
+        if (view.Course.Props.Count > 0)
+        {
+            data["props"] = new JArray(view.Course.Props.Select(p => new JArray(p.Spells.Select(s => Spell(view, s)))));
+        }
+
         if (Clock(view) is { } clock)
         {
             data["clock"] = clock;
@@ -72,6 +77,13 @@ internal static class PlaybackData
     {
         var (feet, head) = (view.Painter.Window.Of(body.Feet), view.Painter.Window.Of(body.Head));
         return new JArray(body.From, double.IsInfinity(body.To) ? -1 : body.To, Math.Round(feet.X, 1), Math.Round(feet.Y, 1), Math.Round(Shapes.Turned(feet, head), 1));
+    }
+
+    /// <summary>From when, where in words, and where on the drawing it lies if it does.</summary>
+    private static JArray Spell(RoutineView view, PropSpell spell)
+    {
+        var point = view.Painter.Window.Of(spell.State.Place);
+        return spell.State.Lies ? new JArray(spell.From, spell.Where, Math.Round(point.X, 1), Math.Round(point.Y, 1)) : new JArray(spell.From, spell.Where);
     }
 
     private static string Caption(MoveView move)

@@ -130,6 +130,7 @@ const playback = () => {
       group.dataset.y = y.toFixed(1);
       lines.get(p).querySelector(".what").textContent = there || figure === "A" ? doing : `${doing}, off the drawing, ${metres(performer, time, mark)} m from the mark`;
     });
+    drawProps(time);
     blows(time, places);
     const move = moveAt(time);
     byId("count").textContent = countText(time);
@@ -138,6 +139,17 @@ const playback = () => {
     byId("place").setAttribute("aria-valuetext", countText(time));
     tellNext(time);
     player.dispatchEvent(new CustomEvent("moment", { detail: time }));
+  }
+
+  /** What lies on the floor, and where every prop is. */
+  function drawProps(time) {
+    (course.props ?? []).forEach((spells, p) => {
+      const spell = spells.findLast(s => s[0] <= time) ?? spells[0];
+      const group = document.querySelector(`#stage [data-prop="${p}"]`);
+      group.classList.toggle("held", spell.length < 4);
+      if (spell.length > 3) group.setAttribute("transform", `translate(${spell[2]},${spell[3]})`);
+      document.querySelector(`#handled [data-prop="${p}"] .what`).textContent = spell[1];
+    });
   }
 
   /** What comes next, or what the one who is followed does next. */

@@ -16,7 +16,7 @@ internal static class CastLines
         var width = Math.Min(LongestName, brief.Attackers.Select(a => Page.LengthOf(a.Name)).Append(Page.LengthOf(brief.Hero.Name)).Max());
         yield return "CAST";
         var hero = brief.Hero;
-        var opening = $"the hero, on the mark, facing 12 o'clock, {Words.Of(hero.OpeningStance)}{Limits(scene, hero)}";
+        var opening = $"the hero, on the mark, facing 12 o'clock, {Words.Of(hero.OpeningStance)}{CarriesOn(scene, -1)}{Limits(scene, hero)}";
         foreach (var line in One(string.Empty, hero, opening, width))
         {
             yield return line;
@@ -25,7 +25,7 @@ internal static class CastLines
         for (var i = 0; i < brief.Attackers.Count; i++)
         {
             var attacker = brief.Attackers[i];
-            foreach (var line in One(Words.Sign(i), attacker, (i < placements.Count ? Opens(scene, placements[i], i) : "nowhere") + Limits(scene, attacker), width))
+            foreach (var line in One(Words.Sign(i), attacker, (i < placements.Count ? Opens(scene, placements[i], i) : "nowhere") + CarriesOn(scene, i) + Limits(scene, attacker), width))
             {
                 yield return line;
             }
@@ -37,6 +37,8 @@ internal static class CastLines
 
     private static string Opens(Scene scene, Placement placement, int attacker) =>
         $"opens at {Words.Clock(placement.Bearing)}, {placement.Distance} from {StepDetails.TheMark(scene, 0)}, {EntranceCue.Told(scene, placement, attacker)}{StepDetails.OnTheKnee(scene.Brief.Attackers[attacker])}";
+
+    private static string CarriesOn(Scene scene, int who) => PropLines.CarriedOn(scene, who) is { } held ? "; carries on " + held : string.Empty;
 
     private static string Limits(Scene scene, Performer performer)
     {

@@ -16,6 +16,8 @@ internal static class FloorSketch
 
     private const char MarkSign = '^';
 
+    private const char PropSign = '*';
+
     private const string ObstacleLetters = "abcdefghijklmnopqrstuvwxyz";
 
     /// <summary>Centimetres that a column may stand for.</summary>
@@ -92,6 +94,14 @@ internal static class FloorSketch
             }
         }
 
+        for (var p = 0; p < brief.Props.Count; p++)
+        {
+            if (brief.Props[p] is { With: null } lies)
+            {
+                _ = Put(grid[RowOf(lies.Y.Value, floor, scale, rows)], Math.Min(lies.X.Value / scale, columns - 1), PropSignOf(brief, p));
+            }
+        }
+
         return grid;
     }
 
@@ -119,7 +129,10 @@ internal static class FloorSketch
     /// <summary>The mark on which the hero opens is the sign alone, the others bear their number: "^2".</summary>
     private static string MarkSignOf(int mark) => MarkSign + (mark == 0 ? string.Empty : Words.Number(mark + 1));
 
-    private static bool IsTaken(char cell) => cell is MarkSign or 'A' or (>= '1' and <= '9');
+    /// <summary>One that lies alone is the sign alone, several are counted: "*2".</summary>
+    private static string PropSignOf(Brief brief, int prop) => PropSign + (brief.Props.Count(p => p.With is null) == 1 ? string.Empty : Words.Number(brief.Props.Take(prop + 1).Count(p => p.With is null)));
+
+    private static bool IsTaken(char cell) => cell is MarkSign or PropSign or 'A' or (>= '1' and <= '9');
 
     private static void Fill(char[][] grid, FloorPlan floor, Obstacle obstacle, char mark, int scale)
     {
@@ -162,6 +175,14 @@ internal static class FloorSketch
         for (var o = 0; o < brief.Floor.Obstacles.Count; o++)
         {
             yield return ObstacleMark(o) + " " + Page.Clean(brief.Floor.Obstacles[o].Name);
+        }
+
+        for (var p = 0; p < brief.Props.Count; p++)
+        {
+            if (brief.Props[p].With is null)
+            {
+                yield return $"{PropSignOf(brief, p)} {Page.Clean(brief.Props[p].Name)}, on the floor";
+            }
         }
 
         foreach (var camera in brief.Cameras)

@@ -8,6 +8,9 @@ namespace Generator.Paperwork.Text;
 /// <summary>What papers say of props: with what a move is done, and where each is afterwards.</summary>
 internal static class PropLines
 {
+    /// <summary>Begins <see cref="Where"/> of what lies.</summary>
+    public const string OnTheFloor = "on the floor ";
+
     /// <summary>"with the stick", and whatever becomes of any prop in the move.</summary>
     public static IEnumerable<string> Of(Scene scene, Step step)
     {
@@ -29,6 +32,15 @@ internal static class PropLines
         return names.Count == 0 ? null : "with " + string.Join(" and ", names);
     }
 
+    /// <summary>What somebody has in the hand as they come on: "the club in the right hand"; null for nothing.</summary>
+    /// <param name="scene">The fight.</param>
+    /// <param name="who">Number of the attacker; −1 for the hero.</param>
+    public static string? CarriedOn(Scene scene, int who)
+    {
+        var held = scene.Props.Parts.Where(p => p.With == who).Select(p => $"{Page.Clean(p.InWords)} in {(p.Hand == PropHand.Both ? "both hands" : "the " + Hand(p.Hand))}").ToList();
+        return held.Count == 0 ? null : string.Join(" and ", held);
+    }
+
     /// <summary>Numbers of the props of which something becomes in the move.</summary>
     public static IEnumerable<int> Changed(Step step) => Enumerable.Range(0, step.Before.Props.Count).Where(p => step.After.Props[p] != step.Before.Props[p]);
 
@@ -41,7 +53,7 @@ internal static class PropLines
     public static string Where(Scene scene, FightState state, PropState prop) => prop switch
     {
         { Broken: true } => "broken",
-        { Holder: PropState.NoOne } => "on the floor at " + Place(scene, state, prop),
+        { Holder: PropState.NoOne } => OnTheFloor + "at " + Place(scene, state, prop),
         _ => $"in {StepDetails.Name(scene, prop.Holder)}'s {Hand(prop.Hand)}",
     };
 

@@ -40,6 +40,14 @@ public partial class PlansTests(ITestOutputHelper output)
             var page = new HtmlParser().ParseDocument(RoutinePaper.Of(new RoutineView(PaperSource.Of(new Scene(routine.Brief, Made.Book), routine))));
             foreach (var drawing in page.QuerySelectorAll("svg.plan"))
             {
+                if (drawing.QuerySelector("use") is { } again)
+                {
+                    // The whole floor is drawn once and shown again beside every plan.
+                    Assert.Equal("#whole-floor", again.GetAttribute("href"));
+                    Assert.NotNull(page.QuerySelector("#whole-floor")!.Closest(".whole"));
+                    continue;
+                }
+
                 Drawing(drawing, routine.Brief, drawing.Closest(".whole") is not null, $"seed {seed}");
                 Clear(drawing, drawing.Id == "stage" ? Played(page) : Signs(drawing), $"seed {seed}");
                 plans++;

@@ -63,7 +63,7 @@ public sealed class PropsSheetTests
 
     private static string Flat(string text) => string.Join(' ', text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
 
-    private static PaperSource Armed(string stick = "club")
+    internal static PaperSource Armed(string stick = "club")
     {
         var book = Ferry.Scene.Book.Own;
         var routine = WrittenFight.Of(
