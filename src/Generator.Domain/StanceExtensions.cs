@@ -20,5 +20,8 @@ public static class StanceExtensions
 
     public static bool IsKneeling(this Stance stance) => stance is Stance.KneelingLeft or Stance.KneelingRight;
 
+    /// <summary>On a knee, or farther down.</summary>
+    public static bool IsDown(this Stance stance) => stance.IsKneeling() || stance.IsFloor();
+
     public static Side Other(this Side side) => side == Side.Left ? Side.Right : Side.Left;
 }

@@ -1,4 +1,5 @@
 using Generator.Cli.Options;
+using Generator.Library.Files;
 
 namespace Generator.Cli.Commands;
 
@@ -12,6 +13,9 @@ internal sealed record DraftAsked : SearchAsked
     public int? Counts { get; init; }
 
     public int? Moves { get; init; }
+
+    /// <summary>A scenario that comes with the program.</summary>
+    public BundledScenario? Scenario { get; init; }
 
     public int? Rounds { get; init; }
 

@@ -23,6 +23,11 @@ internal static class DraftRun
             throw new RefusedException("generator draft: the brief already says how many attackers, counts and moves.", "Maybe leave out --attackers, --counts and --moves, or change them in the brief.");
         }
 
+        if (asked.Scenario is not null && (asked.Brief is not null || asked.IsQuick))
+        {
+            throw new RefusedException("generator draft: --scenario names a brief that comes with the program, and another one is given.", "Maybe leave out --scenario, or the file and --attackers, --counts and --moves.");
+        }
+
         if (asked.Cold && asked.Rounds is not null)
         {
             throw new RefusedException("generator draft: --cold leaves out the first pass, whose rounds --rounds counts.", "Maybe leave out one of the two.");
@@ -48,7 +53,7 @@ internal static class DraftRun
     {
         { Brief: { } path } => Inputs.Brief(path, book, desk),
         { IsQuick: true } => QuickBrief.Of(asked.Attackers, asked.Counts, asked.Moves),
-        _ => BundledScenario.Brief(book),
+        _ => (asked.Scenario ?? BundledScenario.All[0]).BriefBy(book),
     };
 
     private static int Show(Desk desk, DraftAsked asked, Book book, DraftResult result, Routine routine, Verdict verdict)

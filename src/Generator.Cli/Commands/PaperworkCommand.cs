@@ -20,9 +20,9 @@ internal static class PaperworkCommand
         var brief = CommonOptions.Brief("The brief it answers; without it the one in the routine, else defaults. It may leave out the length.");
         var output = new Option<string?>("--out") { HelpName = "FOLDER", Description = "The folder for the papers; it is made when it is not there. Papers of the same names are replaced." };
         var from = DateOption.Of("--from", "The first rehearsal day, such as 2027-03-15: dates in the teaching plan, and a calendar file.");
-        var frames = WordOption.Of("--frames", "RATE", "Frames a second of the timecodes: 24, 25, 29.97 (drop-frame) or 30; 25 when nothing is said.", "a frame rate", FrameRate.All, r => r.Name);
-        var guidance = WordOption.Of("--guidance", "COUNTRY", "Whose guidance the safety papers name: generic, uk, us or ontario; generic when nothing is said.", "a country", Guidance.All, g => g.Word);
-        var page = WordOption.Of("--page", "PAPER", "The paper of pack.pdf and, twice and four times as large, of the wall: a4 or letter; when nothing is said letter with the guidance of us or ontario, else a4.", "a paper", PageSize.All, p => p.Word);
+        var frames = WordOption.Of("--frames", "RATE", "Frames a second of the timecodes: 24, 25, 29.97 (drop-frame) or 30; 25 when nothing is said.", "a frame rate", "these papers know", FrameRate.All, r => r.Name);
+        var guidance = WordOption.Of("--guidance", "COUNTRY", "Whose guidance the safety papers name: generic, uk, us or ontario; generic when nothing is said.", "a country", "these papers know", Guidance.All, g => g.Word);
+        var page = WordOption.Of("--page", "PAPER", "The paper of pack.pdf and, twice and four times as large, of the wall: a4 or letter; when nothing is said letter with the guidance of us or ontario, else a4.", "a paper", "these papers know", PageSize.All, p => p.Word);
         var noPdf = new Option<bool>("--no-pdf") { Description = "Makes no PDF; nothing is printed with a browser." };
         var library = CommonOptions.Library();
         var command = new HouseCommand("paperwork", "Makes the papers of a routine: what each person on the crew needs, in one folder.")

@@ -10,9 +10,10 @@ internal static class WordOption
     /// <param name="value">How help calls the word.</param>
     /// <param name="description">For help.</param>
     /// <param name="what">What the word names, for the refusal: "a frame rate".</param>
+    /// <param name="whoKnows">Who knows such words: "these papers know".</param>
     /// <param name="all">What may be chosen.</param>
     /// <param name="word">The word for each.</param>
-    public static Option<T?> Of<T>(string name, string value, string description, string what, IReadOnlyList<T> all, Func<T, string> word)
+    public static Option<T?> Of<T>(string name, string value, string description, string what, string whoKnows, IReadOnlyList<T> all, Func<T, string> word)
         where T : class => new(name)
         {
             HelpName = value,
@@ -25,7 +26,7 @@ internal static class WordOption
                     return known;
                 }
 
-                result.AddError($"{name} {FieldText.Shorten(text)} is not {what} that these papers know.\nMaybe one of these is meant: {string.Join(", ", all.Select(word))}.");
+                result.AddError($"{name} {FieldText.Shorten(text)} is not {what} that {whoKnows}.\nMaybe one of these is meant: {string.Join(", ", all.Select(word))}.");
                 return null;
             },
         };

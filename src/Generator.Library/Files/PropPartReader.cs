@@ -65,9 +65,9 @@ internal static class PropPartReader
             return null;
         }
 
-        if (hand is { } held && held == PropHand.Both != (kind.Hands == 2))
+        if (PropFaults.Hand(kind, hand) is { } unfit)
         {
-            entry.Refuse("hand", kind.Hands == 2 ? $"{Capital(kind.Name)} is held in both hands." : $"{Capital(kind.Name)} is held in one hand.", kind.Hands == 2 ? "Maybe leave \"hand\" out." : "Maybe one of these is meant: left, right.");
+            entry.Refuse("hand", unfit, kind.Hands == 2 ? "Maybe leave \"hand\" out." : "Maybe one of these is meant: left, right.");
         }
 
         return new PropPart(name ?? kind.Id, kind.Id) { With = lies is null ? with : null, Hand = hand ?? (kind.Hands == 2 ? PropHand.Both : PropHand.Right), X = lies?.X ?? default, Y = lies?.Y ?? default };
@@ -79,9 +79,9 @@ internal static class PropPartReader
         {
             entry.Refuse(entry.Has("name") ? "name" : "kind", $"Two props are called {FieldText.Quote(prop.Name)}.", "Maybe add a \"name\", or number them.");
         }
-        else if (prop.With is { } who && others.FirstOrDefault(o => o.With == who && o.Hand.Meets(prop.Hand)) is { } other)
+        else if (PropFaults.Full(prop, others, brief) is { } full)
         {
-            entry.Refuse("with", $"{(who < 0 ? brief.Hero.Name : brief.Attackers[who].Name)} has {FieldText.Quote(other.Name)} in that hand.", "Maybe \"hand\": \"left\" is meant, or it lies on the floor.");
+            entry.Refuse("with", full, "Maybe \"hand\": \"left\" is meant, or it lies on the floor.");
         }
         else if (prop.With is null && entry.Has("kind"))
         {
@@ -91,27 +91,12 @@ internal static class PropPartReader
 
     private static void CheckPlace(ObjectReader entry, PropPart prop, Brief brief)
     {
-        var (field, floor) = (entry.Has("x") ? "x" : "distance", brief.Floor);
-        if (!entry.Has(field))
+        var field = entry.Has("x") ? "x" : "distance";
+        if (entry.Has(field) && PropFaults.Place(prop, brief) is var (message, maybe))
         {
-            return;
-        }
-
-        if (prop.X.Value < 0 || prop.Y.Value < 0 || prop.X > floor.Width || prop.Y > floor.Depth)
-        {
-            entry.Refuse(field, $"{FieldText.Quote(prop.Name)} lies off the floor.", "Maybe x and y are swapped, or the floor is larger.");
-        }
-        else if (floor.Obstacles.FirstOrDefault(o => o.X <= prop.X && prop.X <= o.X + o.Width && o.Y <= prop.Y && prop.Y <= o.Y + o.Depth) is { } thing)
-        {
-            entry.Refuse(field, $"{FieldText.Quote(prop.Name)} lies inside {FieldText.Quote(thing.Name)}.", "Maybe put it beside it.");
-        }
-        else if (brief.Marks.Select(m => (m.X, m.Y)).Append((floor.MarkX, floor.MarkY)).Any(m => Near(m.Item1, prop.X) && Near(m.Item2, prop.Y)))
-        {
-            entry.Refuse(field, $"{FieldText.Quote(prop.Name)} lies under the hero's feet on a mark.", "Maybe put it half a metre aside.");
+            entry.Refuse(field, message, maybe);
         }
     }
-
-    private static bool Near(Centimetres one, Centimetres other) => Math.Abs(one.Value - other.Value) < 40;
 
     private static int? Holder(ObjectReader entry, Brief brief, Cast cast)
     {
@@ -167,12 +152,10 @@ internal static class PropPartReader
         var kind = table.Find(word);
         if (kind is null)
         {
-            var known = table.Kinds.SelectMany(k => k.Aliases.Prepend(k.Id)).ToList();
-            entry.Refuse("kind", $"The library knows no kind of prop called {FieldText.Quote(word)}.", NearestWords.Maybe(word, known, $"Maybe one of these is meant: {string.Join(", ", table.Kinds.Select(k => k.Id))}."));
+            var (message, maybe) = PropFaults.Unknown(word, table);
+            entry.Refuse("kind", message, maybe);
         }
 
         return kind;
     }
-
-    private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 }

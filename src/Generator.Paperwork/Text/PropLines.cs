@@ -57,6 +57,18 @@ internal static class PropLines
         _ => $"in {StepDetails.Name(scene, prop.Holder)}'s {Hand(prop.Hand)}",
     };
 
+    /// <summary>Where every prop is before the first count, as a sentence; empty where the brief has none.</summary>
+    public static string Start(Scene scene, Routine routine)
+    {
+        if (scene.Brief.Props.Count == 0)
+        {
+            return string.Empty;
+        }
+
+        var open = Replay.Open(scene, routine);
+        return $"Props before the first count: {string.Join("; ", scene.Brief.Props.Select((_, p) => $"{InWords(scene, p)} {Where(scene, open, open.Props[p])}"))}.";
+    }
+
     private static string Becomes(Scene scene, Step step, int prop) => step.After.Props[prop] switch
     {
         { Broken: true } => "breaks; nobody kneels or falls there until it is swept",

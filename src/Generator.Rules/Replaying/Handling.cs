@@ -91,7 +91,7 @@ internal static class Handling
                 PropFate.Throws => Down(prop, BeyondOf(user), was.Hand, BeyondOf(user) - PlaceOf(user)),
                 PropFate.Takes => was with { Holder = user, Hand = need.Into ?? was.Hand },
                 PropFate.Passes => was with { Hand = need.Into ?? was.Hand },
-                PropFate.Breaks => was with { Holder = PropState.NoOne, Broken = true },
+                PropFate.Breaks => was with { Holder = PropState.NoOne, Broken = true, Place = PlaceOf(was.Holder >= 0 || !step.HasTarget ? -1 : step.Row.Attacker).Rounded() },
                 _ => was,
             };
             Set(prop, now);

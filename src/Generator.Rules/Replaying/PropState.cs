@@ -6,7 +6,7 @@ namespace Generator.Rules.Replaying;
 /// <summary>Where one prop is between two moves.</summary>
 /// <param name="Holder">Number of the attacker who holds it, −1 for the hero, <see cref="NoOne"/> where it lies or is broken.</param>
 /// <param name="Hand">The hand that holds it, or held it last.</param>
-/// <param name="Place">Where it lies, from the first mark; of no meaning while it is held.</param>
+/// <param name="Place">Where it lies, or on whom it broke, from the first mark; of no meaning while it is held.</param>
 /// <param name="Broken">A break-away that is used up.</param>
 public sealed record PropState(int Holder, PropHand Hand, Place Place, bool Broken)
 {

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Library.Words;
 using Generator.Rules.Memories;
 using Generator.Rules.Replaying;
 
@@ -81,7 +82,7 @@ public sealed class Manner : Rule
         {
             if ((seen & (1UL << f)) == 0 && tally.Count(Severity.Rough, Missing))
             {
-                tally.Tell(AtEnd(end, Severity.Rough, scene.Brief.Hero.Name, $"The brief favours {scene.Brief.Favour[f].Replace('-', ' ')}, and it never comes.") with
+                tally.Tell(AtEnd(end, Severity.Rough, scene.Brief.Hero.Name, $"The brief favours {WishWords.InWords(scene.Brief.Favour[f], scene.Book)}, and it never comes.") with
                 {
                     Points = Missing,
                     Advice = "Let it come once, or leave it out of the brief.",

@@ -13,6 +13,9 @@ public sealed class Prop : Rule
     /// <summary>Half of the room that a prop on the floor takes up beside the middle of somebody's feet, in centimetres. Common practice, no source.</summary>
     public const int Underfoot = 35;
 
+    /// <summary>How far from where a break-away broke nobody goes down until the floor is swept, in centimetres. Common practice, no source.</summary>
+    public const int Shards = 100;
+
     public override string Id => "prop";
 
     public override string Title => "What a move is done with is in the right hand, a hand that holds something does nothing else, and nobody treads on what lies about.";
@@ -74,6 +77,7 @@ public sealed class Prop : Rule
         }
 
         Treads(scene, step, tally);
+        Kneels(scene, step, tally);
         return null;
     }
 
@@ -162,6 +166,42 @@ public sealed class Prop : Rule
                 Told(scene, step, tally, -1, p, scene.Brief.Hero.Name);
             }
         }
+    }
+
+    /// <summary>Whoever goes down in the move, to a knee or farther, where something broke in it or before.</summary>
+    private void Kneels(Scene scene, Step step, Tally tally)
+    {
+        for (var p = 0; p < step.After.Props.Count; p++)
+        {
+            if (!step.After.Props[p].Broken)
+            {
+                continue;
+            }
+
+            var place = step.After.Props[p].Place;
+            for (var a = -1; a < scene.Cast; a++)
+            {
+                if (IsDown(scene, step, a, place) && tally.Count(Severity.Unsafe))
+                {
+                    tally.Tell(At(scene, step, Severity.Unsafe, $"{Words.Name(scene, a)} goes down within {Words.Metres(Shards)} of where {scene.Props.Parts[p].InWords} broke, and nobody has swept there.") with
+                    {
+                        Who = Words.Name(scene, a),
+                        Advice = $"Let it break later or elsewhere, or let {Words.Name(scene, a)} stay up until they are away from there.",
+                    });
+                }
+            }
+        }
+    }
+
+    private static bool IsDown(Scene scene, Step step, int who, Place place)
+    {
+        if (who >= 0)
+        {
+            return step.Falls.Any(f => f.Who == who) && step.After.Attackers[who] is { Gone: false } down && Handling.LiesOn(down, place, Shards);
+        }
+
+        var (from, to) = (scene.Marks[step.Before.Mark] + step.StepsTo, scene.Marks[step.Travels < 0 ? step.Before.Mark : step.Travels]);
+        return (step.StanceStart.IsDown() && from.To(place) < Shards) || ((step.After.Stance.IsDown() || step.Falls.Any(f => f.Who < 0)) && (to.To(place) < Shards || (step.Travels < 0 && from.To(place) < Shards)));
     }
 
     private void Told(Scene scene, Step step, Tally tally, int who, int prop, string name)

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Library.Words;
 using Generator.Rules.Replaying;
 
 namespace Generator.Rules.Shapes;
@@ -31,7 +32,7 @@ internal static class MannerFigures
             $"What the brief avoids comes at {Figures.Moves(shape, [.. avoided.Order()])}.");
         var missing = scene.Brief.Favour.Where((_, f) => !shape.Steps.Any(s => likings.IsFavouredTechnique(f, s.Row.Technique) || likings.IsFavouredAttack(f, s.Row.Attack))).ToList();
         yield return Figure.Of(Rule, "missing", "what the brief favours and never comes", "things", scene.Brief.Favour.Count == 0 ? null : missing.Count, null, 0, () =>
-            $"These never come: {string.Join(", ", missing)}.");
+            $"These never come: {string.Join(", ", missing.Select(m => WishWords.InWords(m, scene.Book)))}.");
         var single = Enumerable.Range(0, scene.Cast).Where(a => scene.Combinations.Wants(a) && shape.Combinations.All(c => c.Attacker != a)).ToList();
         yield return Figure.Of(Rule, "combinations", "attackers whose manner has combinations and who throw none", "attackers", scene.Combinations.AreWanted ? single.Count : null, null, 0, () =>
             $"{Words.Join([.. single.Select(a => Figures.Name(shape, a))], "and")} might come again within a count after an answer that only blocks or slips.");

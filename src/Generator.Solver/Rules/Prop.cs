@@ -74,7 +74,7 @@ public sealed class Prop : RuleModule
         for (var i = 0; i < rows.Count; i++)
         {
             var step = Replay.Step(model.Scene, state, rows[i]);
-            var (hands, floor) = (Mishandled(step), OnTheFloor(step));
+            var (hands, floor) = (Mishandled(step), OnTheFloor(step) || InShards(step));
             if (hands || floor)
             {
                 // Where something lies depends on places; who holds what does not, unless it was taken up from the floor.
@@ -203,6 +203,38 @@ public sealed class Prop : RuleModule
             {
                 var now = step.After.Attackers[a];
                 if (!now.Gone && step.LegsOf(a).Any() && (now.Place.To(place) < Figures.Underfoot || step.LegsOf(a).Any(l => l.IsTheEnd && place.ToLine(l.Start, l.End) < Figures.Underfoot)))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Somebody goes to a knee or farther where a break-away has broken.</summary>
+    private static bool InShards(Step step)
+    {
+        var (here, there) = (step.Mark + step.StepsTo, step.Scene.Marks[step.After.Mark]);
+        var downBefore = step.StanceStart.IsDown();
+        var downAfter = step.After.Stance.IsDown() || step.Technique is { HeroFall: not FallClass.None };
+        for (var p = 0; p < step.After.Props.Count; p++)
+        {
+            var (place, broken) = (step.After.Props[p].Place, step.After.Props[p].Broken);
+            if (!broken)
+            {
+                continue;
+            }
+
+            var stays = step.After.Mark == step.Before.Mark;
+            if ((here.To(place) < Figures.Shards && (downBefore || (downAfter && stays))) || (downAfter && there.To(place) < Figures.Shards))
+            {
+                return true;
+            }
+
+            foreach (var (who, _) in step.Falls)
+            {
+                if (who >= 0 && step.After.Attackers[who] is { Gone: false } down && (down.Place.To(place) < Figures.Shards || step.LegsOf(who).Any(l => l.IsTheEnd && place.ToLine(l.Start, l.End) < Figures.Shards)))
                 {
                     return true;
                 }

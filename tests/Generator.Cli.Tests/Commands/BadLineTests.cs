@@ -10,7 +10,7 @@ public class BadLineTests
     [
         "drat", "frobnicate", "explain", "draft --sede 4", "draft --foo", "draft --seed x", "draft --seed", "draft --seed -1", "draft --seed 1 --seed 2",
         "draft --time 0,5", "draft --time 0", "draft --time 4000", "draft --attackers 9 --counts 3 --moves 0", "draft a b", "draft nowhere.json",
-        "draft nowhere.json --attackers 3", "draft --out nowhere/r.json", "draft --out .", "draft --library nowhere.json",
+        "draft nowhere.json --attackers 3", "draft --scenario in", "draft --scenario inn --attackers 3", "draft --out nowhere/r.json", "draft --out .", "draft --library nowhere.json",
         "audit", "audit nowhere.json", "audit --jsno nowhere.json", "audit --explain", "audit --explain reset-windo", "audit --explain no-waiting r.json",
         "paperwork", "paperwork r.json", "paperwork r.json --out", "paperwork nowhere.json --out .", "paperwork nowhere.json --out nowhere/papers", "paperwork - --brief - --out .",
         "paperwork r.json --out . --from 2027-13-01", "paperwork r.json --out . --from tomorrow", "paperwork r.json --out . --frames 23.976", "paperwork r.json --out . --guidance mars",

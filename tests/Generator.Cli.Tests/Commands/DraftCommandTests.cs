@@ -20,6 +20,17 @@ public class DraftCommandTests
     }
 
     [Theory]
+    [InlineData("ferry", "Night ferry, car deck\n")]
+    [InlineData("INN", "The Blue Heron, kitchen and yard\n")]
+    public void A_scenario_of_the_program_is_asked_for_by_its_name(string name, string title)
+    {
+        using var rig = new Rig { Draft = (brief, book, _, _, _) => Samples.Found(brief, book) };
+        var answer = rig.Run("draft", "--scenario", name);
+        Assert.Equal(ExitCode.Good, answer.Code);
+        Assert.StartsWith(title, answer.Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData(Standing.Perfect, "perfect")]
     [InlineData(Standing.ProvenBest, "proven best")]
     [InlineData(Standing.BestFound, "best found")]

@@ -26,6 +26,8 @@ internal static class Made
 
     private static readonly Lazy<PaperPack> FerryMade = new(() => Pack(FerryRoutine));
 
+    private static readonly Lazy<PaperPack> InnMade = new(() => Pack(Drafting.Draft(BundledScenario.All[1].BriefBy(Book), Book, new DraftOptions { Rounds = 1, Time = TimeSpan.FromHours(1) }).Routine!));
+
     public static IReadOnlyList<Routine> Drafts => DraftsMade.Value;
 
     /// <summary>The papers of all routines.</summary>
@@ -34,6 +36,9 @@ internal static class Made
     public static Routine FerryRoutine => RoutineReader.Parse(new SourceFile("ferry.routine.json", File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Data", "ferry.routine.json"))), Book, null).Value!;
 
     public static PaperPack Ferry => FerryMade.Value;
+
+    /// <summary>The second scenario of the program, with marks, things and props.</summary>
+    public static PaperPack Inn => InnMade.Value;
 
     public static PaperPack Pack(Routine routine)
     {

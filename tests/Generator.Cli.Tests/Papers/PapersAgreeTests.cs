@@ -62,6 +62,16 @@ public class PapersAgreeTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void Of_a_fight_with_marks_things_and_props()
+    {
+        Assert.True(Made.Inn.Source.Verdict.IsClean);
+        Assert.Empty(Fact.Faults(Read(Made.Inn.Source, Made.Inn.Files)));
+        string Text(string file) => Encoding.UTF8.GetString(Made.Inn.Files[file]);
+        Assert.Contains("Props before the first count: the rolling pin in Joss's right hand; the ladle", Text("wall.txt").ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("Props before the first count: the rolling pin in Joss", Text("routine.html"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Of_the_stored_fight() => Assert.Empty(Fact.Faults(Read(Made.Ferry.Source, Made.Ferry.Files)));
 
     /// <summary>The lines of the cover and those of the change log are the same ones, in the same order.</summary>

@@ -54,6 +54,19 @@ public class BundledWordsInFilesTests
         Assert.Equal(("20", "34"), (moment.Earliest?.ToCountText(), moment.Latest?.ToCountText()));
     }
 
+    /// <summary>The second scenario has one of everything that the first does without.</summary>
+    [Fact]
+    public void The_inn_scenario_uses_what_the_ferry_does_not()
+    {
+        Assert.Equal(["ferry", "inn"], BundledScenario.All.Select(s => s.Name));
+        var brief = BundledScenario.All[1].BriefBy(BundledLibrary.Book);
+        Assert.Equal(["hearth", "back door", "well"], brief.Marks.Select(m => m.Name));
+        Assert.All(brief.Floor.Obstacles, o => Assert.NotNull(o.Kind));
+        Assert.Equal(["short-stick", "stick", "sugar-bottle"], brief.Props.Select(p => p.Kind));
+        Assert.Equal((2, 1, 3, 3), (brief.Attackers.ToList().FindIndex(a => a.Name == brief.Ending!.Last), brief.Cameras.Count, brief.Moments.Count, brief.Acts!.Count));
+        Assert.NotEmpty(brief.Favour);
+    }
+
     private static Property Same(object written, object? read, string problems) =>
         (read is not null && string.Equals(DeepText.Of(written), DeepText.Of(read), StringComparison.Ordinal))
             .Label(read is null ? problems : DeepText.Of(written) + "\n---\n" + DeepText.Of(read));

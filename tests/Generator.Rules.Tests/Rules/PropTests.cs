@@ -136,6 +136,19 @@ public sealed class PropTests
         Assert.True(cloth.Place.Y < 0, cloth.Place.ToString());
     }
 
+    /// <summary>It breaks on the hero, who must not go to a knee on the mark in the next move; Bruno, whom a push kick sends a metre and more away, may fall there, and beside the hero may not.</summary>
+    [Theory]
+    [InlineData(" ; +8 swing-left > drop-to-knee-right {overswings}", 1)]
+    [InlineData(" ; +8 swing-left > duck {overswings}", 0)]
+    [InlineData(" ; +8 swing-left > duck {overswings} ; +1 cross-right {to-one-knee}", 1)]
+    [InlineData(" ; +8 swing-left > duck {overswings} ; +1 push-kick-right {knocked-flat}", 0)]
+    public void Nobody_goes_down_where_it_broke(string then, int findings)
+    {
+        var fight = Of("+8 prop-bottle-swing-right > prop-takes-bottle-left {presses-on}" + then, new PropPart("bottle", "sugar-bottle") { With = 0 });
+        Verify.Rule("prop").Given(fight).Finds(findings, fight.Steps().Count);
+        Assert.Equal(Place.Mark, After(fight, 0).Place);
+    }
+
     /// <summary>A stick 90 cm off is taken up, one 120 cm off is not.</summary>
     [Theory]
     [InlineData(90, 0)]

@@ -54,6 +54,21 @@ public class DraftingTests
         Assert.Equal(1, moves.Count(m => Drafts.Book.Technique(m.Technique!) is { Family: Family.Pause, Recovery: false }));
     }
 
+    /// <summary>The hero goes through the marks in their order; table, cart and two of the three props are used, the boss is last out, and where the bottle broke nobody goes down.</summary>
+    [Fact]
+    public void The_second_scenario_is_drafted_with_all_that_it_asks_for()
+    {
+        var brief = BundledScenario.All[1].BriefBy(Drafts.Book);
+        var result = Drafting.Draft(brief, Drafts.Book, new DraftOptions { Rounds = 1, Time = Drafts.Hang }, null, CancellationToken.None);
+        Assert.Equal(DraftStatus.Found, result.Status);
+        Assert.DoesNotContain(result.Verdict!.Findings, f => f.Severity >= Severity.Broken);
+        var moves = result.Routine!.Moves;
+        Assert.Equal([1, 2], moves.Select(m => m.To).OfType<int>());
+        Assert.All((string[])["head-to-table", "prop-takes-bottle", "onto-padding"], t => Assert.Contains(moves, m => m.Technique!.StartsWith(t, StringComparison.Ordinal)));
+        Assert.Contains(moves, m => m.Attack?.StartsWith("prop-snatch-swing", StringComparison.Ordinal) == true);
+        Assert.Equal(2, moves.Last(m => m.Attacker is not null).Attacker);
+    }
+
     [Fact]
     public void The_same_seed_gives_the_same_routine_and_another_seed_another()
     {

@@ -14,7 +14,7 @@ internal sealed partial record CastWords
     /// <summary>Somebody who comes late is not in play before this count; the engine may put it off further.</summary>
     private const int LateCount = 9;
 
-    private const string Advice = "Maybe write a clock position (2:30), a distance (3 m), a height (1.86 m tall), fast or slow, late, novice, trained or stunt";
+    private const string Advice = "Maybe write a clock position (2:30), a distance (3 m), a height (1.86 m tall), fast or slow, late, novice, trained or stunt, or what they carry (with a stick in the left hand)";
 
     private readonly List<NotesFault> faults = [];
 
@@ -37,16 +37,19 @@ internal sealed partial record CastWords
 
     public Skill? Skill { get; private set; }
 
+    /// <summary>What they hold in their hands when the fight begins.</summary>
+    public List<PropNotes> Carries { get; } = [];
+
     /// <summary>Moment of entrance of who comes late.</summary>
     public HalfCounts? Entrance => IsLate ? new HalfCounts((LateCount - 1) * HalfCounts.PerCount) : null;
 
     public IReadOnlyList<NotesFault> Faults => faults;
 
     /// <summary>Something in the line says who somebody is or where they stand.</summary>
-    public static bool IsAbout(NotesPart line) => line.Listed().Any(p => new CastWords().Take(p, afterBearing: false));
+    public static bool IsAbout(NotesPart line, PropTable props) => line.Listed().Any(p => new CastWords().Take(p, afterBearing: false) || PropNotes.SaysCarried(p, props));
 
     /// <summary>Reads a whole line and notes everything in it that says something else, or something twice.</summary>
-    public static CastWords Of(NotesPart line)
+    public static CastWords Of(NotesPart line, PropTable props)
     {
         var said = new CastWords();
         if (FigureComma().Match(line.Text) is { Success: true } comma)
@@ -59,7 +62,11 @@ internal sealed partial record CastWords
         foreach (var part in line.Listed())
         {
             var had = said.Bearing;
-            if (!said.Take(part, afterBearing))
+            if (PropNotes.IsCarried(part.Text))
+            {
+                said.Carries.AddRange(PropNotes.OfCarried(part, props, said.faults) is { } prop ? [prop] : []);
+            }
+            else if (!said.Take(part, afterBearing))
             {
                 said.faults.Add(new NotesFault(part.Column, part.IsEmpty ? "Nothing stands between two commas." : $"{FieldText.Quote(part.Text)} does not say who somebody is or where they stand.", AdviceFor(part.Text)));
             }
@@ -85,6 +92,7 @@ internal sealed partial record CastWords
             Speed is { } speed ? $"moves at {new Centimetres(speed)} a second" : null,
             Entrance is { } entrance ? "not in play before count " + entrance.ToCountText() : null,
             Skill is { } skill ? EnumWords.Of(skill) : null,
+            .. Carries.Select(c => "carries " + c.Reading()),
         ];
         return all.OfType<string>();
     }
@@ -189,6 +197,9 @@ internal sealed partial record CastWords
             faults.Add(new NotesFault(line.Column, "Only the hero has a lead that can be said.", "Maybe add \"the hero\" to this line, or leave the lead out."));
         }
     }
+
+    /// <summary>A length in words: "1.5 m", "80 cm away"; null for anything else.</summary>
+    public static Centimetres? LengthOf(string text) => Length().Match(Spaces().Replace(text.ToLowerInvariant(), " ")) is { Success: true } length ? Metres(length) : null;
 
     private static Centimetres? Metres(Match length) =>
         decimal.TryParse(length.Groups["metres"].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var metres) && metres < 1000

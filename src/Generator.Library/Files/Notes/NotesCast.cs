@@ -17,16 +17,23 @@ internal sealed partial class NotesCast
     private readonly IReadOnlyList<NotesLine> lines;
     private readonly Action<int, NotesFault> refuse;
     private readonly List<(NotesLine Line, CastWords Said)> people = [];
+    private readonly PropsOfNotes props;
     private readonly Brief brief;
 
     /// <summary>Works the cast out; tells of names that a brief lacks where they are used.</summary>
     /// <param name="lines">All lines.</param>
     /// <param name="given">The brief beside; null for none.</param>
+    /// <param name="table">Kinds of props that the library knows.</param>
     /// <param name="refuse">Is told what is wrong, with the line.</param>
-    public NotesCast(IReadOnlyList<NotesLine> lines, Brief? given, Action<int, NotesFault> refuse)
+    public NotesCast(IReadOnlyList<NotesLine> lines, Brief? given, PropTable table, Action<int, NotesFault> refuse)
     {
-        (this.lines, this.refuse) = (lines, refuse);
-        ReadPeople();
+        (this.lines, this.refuse, props) = (lines, refuse, new PropsOfNotes(table, refuse));
+        ReadPeople(table);
+        foreach (var line in lines.Where(l => l.Kind == NotesLineKind.Floor))
+        {
+            props.OnTheFloor(line);
+        }
+
         var own = given ?? Unsaid();
         var hero = people.Find(p => p.Said.IsHero);
         if (given is not null && hero.Said is not null && !Same(hero.Line.Name, given.Hero.Name))
@@ -39,7 +46,8 @@ internal sealed partial class NotesCast
             Hero = hero.Said is null ? own.Hero : own.Hero with { Skill = hero.Said.Skill ?? own.Hero.Skill, Lead = hero.Said.Lead ?? own.Hero.Lead, Height = hero.Said.Height ?? own.Hero.Height, Kneels = hero.Said.Kneels ?? own.Hero.Kneels },
             Attackers = [.. own.Attackers.Select(a => Part(a, About(a.Name)))],
         };
-        brief = given is null ? brief with { Floor = Holding(brief) } : brief;
+        brief = given is null ? brief with { Floor = Holding(brief, props.Farthest) } : brief;
+        brief = props.Any ? brief with { Props = props.Of(brief) } : brief;
         Names = Cast.Of(brief);
     }
 
@@ -50,6 +58,7 @@ internal sealed partial class NotesCast
     /// <summary>What the lines about people say, and every attacker of whom there is none where they are named first.</summary>
     public IEnumerable<Understood> Understood =>
     [
+        .. props.Understood,
         .. people.Select(p => new Understood(p.Line.Number, 0, $"{p.Line.Name}: {p.Line.Rest.Text}", [.. p.Said.Reading()]) { IsPlain = true }),
         .. Names.Names.Where(n => About(n) is null).Select(n => lines.FirstOrDefault(l => Same(l.Name, n))).OfType<NotesLine>()
             .Select(l => new Understood(l.Number, 0, l.Name, ["an attacker"]) { IsPlain = true }),
@@ -61,9 +70,9 @@ internal sealed partial class NotesCast
     public Sketch Sketch(IReadOnlyList<SketchMove> moves) => new() { Brief = brief, Placements = [.. brief.Attackers.Select(Place)], Moves = moves };
 
     /// <summary>A floor that nobody described holds everybody where the notes place them.</summary>
-    private static FloorPlan Holding(Brief brief)
+    private static FloorPlan Holding(Brief brief, int props)
     {
-        var farthest = brief.Attackers.Max(a => a.Distance?.Value) ?? 0;
+        var farthest = Math.Max(props, brief.Attackers.Max(a => a.Distance?.Value) ?? 0);
         var half = Math.Min(MostFloor, Math.Max(brief.Floor.MarkX.Value, farthest + BeyondFarthest));
         return brief.Floor with { Width = new Centimetres(2 * half), Depth = new Centimetres(2 * half), MarkX = new Centimetres(half), MarkY = new Centimetres(half) };
     }
@@ -83,11 +92,11 @@ internal sealed partial class NotesCast
 
     private CastWords? About(string name) => people.Find(p => Same(p.Line.Name, name)).Said;
 
-    private void ReadPeople()
+    private void ReadPeople(PropTable table)
     {
         foreach (var line in lines.Where(l => l.Kind == NotesLineKind.Person))
         {
-            var said = CastWords.Of(line.Rest);
+            var said = CastWords.Of(line.Rest, table);
             foreach (var fault in said.Faults)
             {
                 refuse(line.Number, fault);
@@ -107,6 +116,7 @@ internal sealed partial class NotesCast
             }
 
             people.Add((line, said));
+            props.Carried(line, said);
         }
     }
 

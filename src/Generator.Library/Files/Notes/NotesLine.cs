@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Generator.Domain;
 
 namespace Generator.Library.Files.Notes;
 
@@ -11,8 +12,8 @@ namespace Generator.Library.Files.Notes;
 internal sealed partial record NotesLine(int Number, NotesLineKind Kind, string Name, NotesPart? From, NotesPart Rest)
 {
     /// <summary>Every line that is not empty.</summary>
-    public static IReadOnlyList<NotesLine> All(string text) =>
-        [.. Lines(text).Select((line, i) => (line, i + 1)).Where(l => l.line.Trim().Length > 0).Select(l => Of(l.line, l.Item2))];
+    public static IReadOnlyList<NotesLine> All(string text, PropTable props) =>
+        [.. Lines(text).Select((line, i) => (line, i + 1)).Where(l => l.line.Trim().Length > 0).Select(l => Of(l.line, l.Item2, props))];
 
     /// <summary>The first line that is neither empty nor a remark has a colon behind a name, or is a gap.</summary>
     public static bool LooksLikeNotes(string text)
@@ -37,7 +38,7 @@ internal sealed partial record NotesLine(int Number, NotesLineKind Kind, string 
 
     private static string[] Lines(string text) => text.TrimStart('\uFEFF').ReplaceLineEndings("\n").Split('\n');
 
-    private static NotesLine Of(string line, int number)
+    private static NotesLine Of(string line, int number, PropTable props)
     {
         var whole = NotesPart.Of(line, 1, 0, line.Length);
         if (whole.Text[0] == '#')
@@ -64,7 +65,7 @@ internal sealed partial record NotesLine(int Number, NotesLineKind Kind, string 
         var name = Bullet().Replace(from < 0 ? head : head[..from], string.Empty).Trim().Trim(Quotes);
         return new NotesLine(
             number,
-            !Arrow().IsMatch(rest.Text) && CastWords.IsAbout(rest) ? NotesLineKind.Person : NotesLineKind.Moves,
+            Arrow().IsMatch(rest.Text) ? NotesLineKind.Moves : PropNotes.IsFloor(name) ? NotesLineKind.Floor : CastWords.IsAbout(rest, props) ? NotesLineKind.Person : NotesLineKind.Moves,
             name,
             from < 0 ? null : NotesPart.Of(line, 1, from + 6, colon),
             rest);

@@ -9,6 +9,9 @@ internal enum NotesLineKind
     /// <summary>Says who somebody is or where they stand.</summary>
     Person,
 
+    /// <summary>Says what lies on the floor.</summary>
+    Floor,
+
     /// <summary>A name and what is done.</summary>
     Moves,
 

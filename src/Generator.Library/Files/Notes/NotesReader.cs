@@ -25,8 +25,8 @@ public static class NotesReader
             return new Read<ReadSketch>(null, problems);
         }
 
-        var lines = NotesLine.All(file.Text);
-        var cast = new NotesCast(lines, brief, Refuse);
+        var lines = NotesLine.All(file.Text, book.Props);
+        var cast = new NotesCast(lines, brief, book.Props, Refuse);
         var reader = new MoveNotes(new MeaningFinder(book), cast, Refuse);
         var moves = lines.Where(l => l.Kind is NotesLineKind.Moves or NotesLineKind.Gap or NotesLineKind.Beat).SelectMany(reader.Read).ToList();
         var said = moves.Count(m => !m.IsGap);
