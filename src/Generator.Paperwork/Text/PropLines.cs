@@ -57,16 +57,12 @@ internal static class PropLines
         _ => $"in {StepDetails.Name(scene, prop.Holder)}'s {Hand(prop.Hand)}",
     };
 
-    /// <summary>Where every prop is before the first count, as a sentence; empty where the brief has none.</summary>
-    public static string Start(Scene scene, Routine routine)
+    /// <summary>What lies on the floor before the first count, as a sentence; empty where nothing does. What is carried on is said of who carries it (<see cref="CarriedOn"/>).</summary>
+    public static string Lying(Scene scene, Routine routine)
     {
-        if (scene.Brief.Props.Count == 0)
-        {
-            return string.Empty;
-        }
-
         var open = Replay.Open(scene, routine);
-        return $"Props before the first count: {string.Join("; ", scene.Brief.Props.Select((_, p) => $"{InWords(scene, p)} {Where(scene, open, open.Props[p])}"))}.";
+        var lying = Enumerable.Range(0, open.Props.Count).Where(p => open.Props[p].Lies).Select(p => $"{InWords(scene, p)} at {Place(scene, open, open.Props[p])}").ToList();
+        return lying.Count == 0 ? string.Empty : $"On the floor before the first count: {string.Join("; ", lying)}.";
     }
 
     private static string Becomes(Scene scene, Step step, int prop) => step.After.Props[prop] switch

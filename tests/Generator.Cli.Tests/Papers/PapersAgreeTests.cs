@@ -67,8 +67,8 @@ public class PapersAgreeTests(ITestOutputHelper output)
         Assert.True(Made.Inn.Source.Verdict.IsClean);
         Assert.Empty(Fact.Faults(Read(Made.Inn.Source, Made.Inn.Files)));
         string Text(string file) => Encoding.UTF8.GetString(Made.Inn.Files[file]);
-        Assert.Contains("Props before the first count: the rolling pin in Joss's right hand; the ladle", Text("wall.txt").ReplaceLineEndings(" "), StringComparison.Ordinal);
-        Assert.Contains("Props before the first count: the rolling pin in Joss", Text("routine.html"), StringComparison.Ordinal);
+        Assert.Contains("On the floor before the first count: the ladle at ", Text("wall.txt").ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("Carries on the rolling pin in the right hand. ", Text("routine.html"), StringComparison.Ordinal);
     }
 
     [Fact]
