@@ -49,6 +49,7 @@ public sealed class Complete
     private readonly CancellationToken stop;
     private Completed? best;
     private Beginning? whole;
+    private SketchSearch? farthest;
     private long strictWork;
     private long givingWork;
     private int strictTurns;
@@ -143,13 +144,20 @@ public sealed class Complete
         }
     }
 
-    /// <summary>An attempt in which nothing gives, the longer the later; returns the moves tried.</summary>
+    /// <summary>An attempt in which nothing gives, the longer the later; returns the moves tried. Every other one goes on from some moves before the place to which the best of them came: most of a long sketch may stand there.</summary>
     private long Strictly(int turn, Dice dice)
     {
         var effort = new Effort((StrictWork * steps.Length) << Math.Min(turn / 2, MostDoublings));
 
         // The chain of forms is worked out for a trained hero, so now and then it is left aside.
-        Take(Search(dice, WidthOf(turn), effort, leavesForms: turn % 4 == 3).Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false));
+        var search = Search(dice, WidthOf(turn), effort, leavesForms: turn % 4 == 3);
+        if (turn % 2 == 1 && farthest is { } known)
+        {
+            search.Inherit(known, Math.Max(0, known.Deepest - dice.Next(FarBefore + 1)));
+        }
+
+        Take(search.Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false));
+        farthest = farthest is null || search.Deepest >= farthest.Deepest ? search : farthest;
         return effort.Spent;
     }
 
