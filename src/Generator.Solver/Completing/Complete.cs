@@ -103,6 +103,9 @@ public sealed class Complete
     /// <summary>What speaks against any filling before one is searched for, such as an opening place that is off the floor, in words; empty where nothing does.</summary>
     public static IReadOnlyList<string> Clash(Sketch sketch, Book book) => Refutations.Plainly(new Scene(Searched(sketch), book))?.Reasons ?? [];
 
+    /// <summary>Moves that the best attempt in which nothing gives has filled.</summary>
+    internal int Farthest => farthest?.Deepest ?? 0;
+
     internal LeastProof Proof => new(sketch, steps, scene, Read);
 
     private Action<Completed>? Better { get; init; }
@@ -136,7 +139,7 @@ public sealed class Complete
     {
         if ((GivesFirst ? strictTurns < givingTurns / FirstTurns : strictWork <= givingWork) && Array.TrueForAll(steps, s => s.MustGive == Giving.Nothing))
         {
-            strictWork += SetUpWork + Strictly(strictTurns++, dice);
+            strictWork += SetUpWork + Strictly(strictTurns, dice, (StrictWork * steps.Length) << Math.Min(strictTurns++ / 2, MostDoublings));
         }
         else
         {
@@ -145,9 +148,9 @@ public sealed class Complete
     }
 
     /// <summary>An attempt in which nothing gives, the longer the later; returns the moves tried. Every other one goes on from some moves before the place to which the best of them came: most of a long sketch may stand there.</summary>
-    private long Strictly(int turn, Dice dice)
+    internal long Strictly(int turn, Dice dice, long work)
     {
-        var effort = new Effort((StrictWork * steps.Length) << Math.Min(turn / 2, MostDoublings));
+        var effort = new Effort(work);
 
         // The chain of forms is worked out for a trained hero, so now and then it is left aside.
         var search = Search(dice, WidthOf(turn), effort, leavesForms: turn % 4 == 3);
