@@ -28,6 +28,12 @@ public sealed class Complete
 
     private const int MostDoublings = 6;
 
+    /// <summary>Moves tried for which questions to the solver, at the end, may take one unit of its work.</summary>
+    private const double WorkPerProof = 20_000;
+
+    /// <summary>More than any filling costs.</summary>
+    private const long Dear = 1L << 60;
+
     /// <summary>Attempts in which something gives that a first answer may take, however little work is wanted: one thing at a time, then whatever is near.</summary>
     private const int FirstTurns = 2;
 
@@ -43,6 +49,7 @@ public sealed class Complete
     private readonly CancellationToken stop;
     private Completed? best;
     private Beginning? whole;
+    private SketchSearch? farthest;
     private long strictWork;
     private long givingWork;
     private int strictTurns;
@@ -70,7 +77,7 @@ public sealed class Complete
         ends.CancelAfter(options.Time);
         var complete = new Complete(sketch, book, ends.Token) { Better = better, GivesFirst = options.GivesFirst };
         using var proving = new Proving(complete.Proof, ends.Token);
-        var completed = complete.Run(options.Seed, () => !ends.IsCancellationRequested && !proving.IsLeast(complete.best?.Price));
+        var completed = complete.Run(options.Seed, () => !ends.IsCancellationRequested && !proving.IsLeast(complete.best?.Price), () => proving.Less(complete.Below));
         return completed is null ? null : completed with { IsLeast = proving.IsLeast(completed.Price) };
     }
 
@@ -83,13 +90,23 @@ public sealed class Complete
     {
         SeveralMarksException.Refuse(sketch.Brief, "Completing");
         var complete = new Complete(sketch, book, CancellationToken.None);
-        return complete.Run(new CompleteOptions().Seed, () => complete.best is null && complete.givingTurns < FirstTurns || (complete.strictWork + complete.givingWork < work && complete.Below > enough));
+        _ = complete.Run(new CompleteOptions().Seed, () => complete.best is null && complete.givingTurns < FirstTurns || (complete.strictWork + complete.givingWork < work && complete.Below > enough), () => null);
+        var (proof, effort) = (complete.Proof, new ProofEffort(work / WorkPerProof));
+        while (complete.Below > enough && !effort.IsSpent && proof.Less(Math.Min(complete.Below, Dear), effort) is { } less)
+        {
+            complete.Take((less.Whole, less.Finish));
+        }
+
+        return complete.best;
     }
 
     /// <summary>What speaks against any filling before one is searched for, such as an opening place that is off the floor, in words; empty where nothing does.</summary>
     public static IReadOnlyList<string> Clash(Sketch sketch, Book book) => Refutations.Plainly(new Scene(Searched(sketch), book))?.Reasons ?? [];
 
-    internal LeastProof Proof => new(sketch, steps, scene);
+    /// <summary>Moves that the best attempt in which nothing gives has filled.</summary>
+    internal int Farthest => farthest?.Deepest ?? 0;
+
+    internal LeastProof Proof => new(sketch, steps, scene, Read);
 
     private Action<Completed>? Better { get; init; }
 
@@ -97,11 +114,21 @@ public sealed class Complete
 
     private long Below => best?.Price ?? long.MaxValue;
 
-    private Completed? Run(int seed, Func<bool> goesOn)
+    /// <param name="seed">Of its chance.</param>
+    /// <param name="goesOn">Asked before every turn.</param>
+    /// <param name="handed">A filling that was come upon elsewhere; null for none.</param>
+    private Completed? Run(int seed, Func<bool> goesOn, Func<LeastFound?> handed)
     {
         for (var turn = 0; goesOn() && best?.Price is not 0; turn++)
         {
-            Turn(new Dice(Dice.SeedOf(seed, 0, turn)));
+            if (handed() is { } less)
+            {
+                Take((less.Whole, less.Finish));
+            }
+            else
+            {
+                Turn(new Dice(Dice.SeedOf(seed, 0, turn)));
+            }
         }
 
         return best;
@@ -112,7 +139,7 @@ public sealed class Complete
     {
         if ((GivesFirst ? strictTurns < givingTurns / FirstTurns : strictWork <= givingWork) && Array.TrueForAll(steps, s => s.MustGive == Giving.Nothing))
         {
-            strictWork += SetUpWork + Strictly(strictTurns++, dice);
+            strictWork += SetUpWork + Strictly(strictTurns, dice, (StrictWork * steps.Length) << Math.Min(strictTurns++ / 2, MostDoublings));
         }
         else
         {
@@ -120,13 +147,20 @@ public sealed class Complete
         }
     }
 
-    /// <summary>An attempt in which nothing gives, the longer the later; returns the moves tried.</summary>
-    private long Strictly(int turn, Dice dice)
+    /// <summary>An attempt in which nothing gives, the longer the later; returns the moves tried. Every other one goes on from some moves before the place to which the best of them came: most of a long sketch may stand there.</summary>
+    internal long Strictly(int turn, Dice dice, long work)
     {
-        var effort = new Effort((StrictWork * steps.Length) << Math.Min(turn / 2, MostDoublings));
+        var effort = new Effort(work);
 
         // The chain of forms is worked out for a trained hero, so now and then it is left aside.
-        Take(Search(dice, WidthOf(turn), effort, leavesForms: turn % 4 == 3).Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false));
+        var search = Search(dice, WidthOf(turn), effort, leavesForms: turn % 4 == 3);
+        if (turn % 2 == 1 && farthest is { } known)
+        {
+            search.Inherit(known, Math.Max(0, known.Deepest - dice.Next(FarBefore + 1)));
+        }
+
+        Take(search.Run(Roots(dice, gives: false), Below, int.MaxValue, gives: false));
+        farthest = farthest is null || search.Deepest >= farthest.Deepest ? search : farthest;
         return effort.Spent;
     }
 
@@ -247,6 +281,11 @@ public sealed class Complete
             Better?.Invoke(best);
         }
     }
+
+    /// <summary>A whole routine as a filling; null where the brief or a rule forbids it.</summary>
+    private LeastFound? Read(Routine routine) =>
+        RoutinePath.Of(ground, routine) is var path && path.Count == routine.Moves.Count + 1 && path[^1] is var last && last.Score.Close(scene, last.State) is { Forbidden: 0 } score && new Laying(scene, steps).Over(path) is { } whole
+            ? new LeastFound(whole, new Finish(last, [], score.Points, score.Points)) : null;
 
     /// <summary>Audited with the brief as it was given.</summary>
     private Completed Told((Beginning Whole, Finish Finish) found)

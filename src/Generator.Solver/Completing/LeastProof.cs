@@ -11,7 +11,7 @@ using RuleModules = Generator.Solver.Rules.RuleModules;
 namespace Generator.Solver.Completing;
 
 /// <summary>
-/// Proves that no routine gives up less of a sketch than one that was found: all rows as one CP-SAT model, in which what is said and must not give at that price is fixed, so that its tables hold
+/// Proves that no routine gives up less of a sketch than one that was found, or comes upon one that does: all rows as one CP-SAT model, in which what is said and must not give at that price is fixed, so that its tables hold
 /// little else. What it cannot look at in whole it says nothing of: more rows than a few, gaps, counts, opening distances that nobody said.
 /// </summary>
 internal sealed class LeastProof
@@ -21,6 +21,9 @@ internal sealed class LeastProof
 
     /// <summary>Most ways in which rows fill the moves that are asked one by one.</summary>
     private const int MostShapes = 40;
+
+    /// <summary>Uses of techniques in all rows together that are few: the model is made in some hundredths of a second.</summary>
+    private const int FewChoices = 400;
 
     /// <summary>As wide as it gets round the mark, in half hours.</summary>
     private const int AllRound = 12;
@@ -36,30 +39,66 @@ internal sealed class LeastProof
     private static readonly IReadOnlyList<RuleModule> Firm = [.. RuleModules.All.Where(m => RuleBook.All[RuleBook.IndexOf(m.Id)].Worst >= Severity.Broken)];
 
     private readonly Sketch sketch;
-    private readonly Scene scene;
+    private readonly Scene scene, timeless;
     private readonly IReadOnlyList<SketchStep> steps;
+    private readonly Func<Routine, LeastFound?> read;
     private readonly IReadOnlyList<HalfCounts?> entrances;
 
     /// <param name="sketch">What is said.</param>
     /// <param name="steps">Its moves.</param>
     /// <param name="scene">The scene of the search, with the opening places that are said.</param>
-    public LeastProof(Sketch sketch, IReadOnlyList<SketchStep> steps, Scene scene)
+    /// <param name="read">A routine as a filling of the sketch; null where something forbids it.</param>
+    public LeastProof(Sketch sketch, IReadOnlyList<SketchStep> steps, Scene scene, Func<Routine, LeastFound?> read)
     {
-        (this.sketch, this.steps) = (sketch, steps);
+        (this.sketch, this.steps, this.read) = (sketch, steps, read);
         entrances = [.. scene.Brief.Attackers.Select(a => a.Entrance)];
-        this.scene = new Scene(Timeless(scene.Brief with { Length = sketch.Brief.Length }), scene.Book);
+        this.scene = scene;
+        timeless = new Scene(Timeless(scene.Brief with { Length = sketch.Brief.Length }), scene.Book);
     }
 
     /// <summary>The question can be put so that an answer holds for every routine.</summary>
     public bool CanAsk => sketch.Moves.All(m => !m.IsGap) && scene.Brief.Attackers.All(a => a.Distance is not null);
 
-    /// <summary>True when no routine of the brief costs less than so much; false when one may, or time ran out.</summary>
-    public bool IsLeast(long price, CancellationToken stop) =>
-        Rows(price) is var (fewest, most) && Shapes(price, fewest, most) is var shapes
-            && Array.TrueForAll(Configurations, c => Array.TrueForAll(shapes, s => !stop.IsCancellationRequested && Ask(price, fewest, most, s, c, stop) == CpAnswer.Infeasible));
+    /// <summary>Whether no routine of the brief costs less than so much, and else, where one was come upon, that.</summary>
+    /// <param name="price">Of a routine that is known.</param>
+    /// <param name="stop">Ends it with neither.</param>
+    public LeastAnswer Below(long price, CancellationToken stop)
+    {
+        if (Rows(price) is not var (fewest, most))
+        {
+            return LeastAnswer.Unknown;
+        }
+
+        var shapes = Shapes(price, fewest, most);
+        return Configurations.Select(c => Ask(price, fewest, most, shapes, c, null, stop)).FirstOrDefault(a => !a.IsLeast) ?? LeastAnswer.Least;
+    }
+
+    /// <summary>A routine that costs less, where the question is small; null where none was come upon.</summary>
+    /// <param name="price">Of a routine that is known; more than any costs where none is.</param>
+    /// <param name="effort">What it may take, in the solver's own unit, and takes.</param>
+    public LeastFound? Less(long price, ProofEffort effort) =>
+        CanAsk && Rows(price) is var (fewest, most) && most * Vocabulary.Of(scene, seconds: true).Uses.Count <= FewChoices
+            ? Ask(price, fewest, most, Shapes(price, fewest, most), Configurations[0], effort, CancellationToken.None).Less : null;
+
+    private LeastAnswer Ask(long price, int fewest, int most, LeastShape?[] shapes, SearchSettings settings, ProofEffort? effort, CancellationToken stop)
+    {
+        var isLeast = true;
+        foreach (var shape in shapes)
+        {
+            var answer = stop.IsCancellationRequested || effort?.IsSpent == true ? LeastAnswer.Unknown : Ask(price, fewest, most, shape, settings, effort, stop);
+            if (stop.IsCancellationRequested || answer.Less is not null)
+            {
+                return answer with { IsLeast = false };
+            }
+
+            isLeast &= answer.IsLeast;
+        }
+
+        return isLeast ? LeastAnswer.Least : LeastAnswer.Unknown;
+    }
 
     /// <summary>
-    /// The model lets nobody set off before count 1. A fight in which somebody does is the same as one that begins so much later, with all that is fixed: entrances and counts that are said, see <see cref="Post"/>. What else the brief fixes is left out, which only allows more.
+    /// The model lets nobody set off before count 1. A fight in which somebody does is the same as one that begins so much later, with all that is fixed: entrances and counts that are said, see <see cref="LeastModel"/>. What else the brief fixes is left out, which only allows more.
     /// </summary>
     private static Brief Timeless(Brief brief) => brief with
     {
@@ -72,10 +111,10 @@ internal sealed class LeastProof
     private (int Fewest, int Most)? Rows(long price)
     {
         var said = steps.Count;
-        var opened = steps.Count(MayOpen);
+        var opened = steps.Count(s => LeastModel.MayOpen(scene, s));
         var asked = sketch.Brief.Length is { Moves: { } moves } length ? (Moves: moves, Tolerance: Generator.Rules.Rules.Length.MovesTolerance(length)) : (Moves: MostRows, Tolerance: MostRows);
         var most = Math.Min(said + MostAdded(price) + opened, asked.Moves + asked.Tolerance);
-        var fewest = Math.Max(steps.Any(s => MayGo(s, price)) ? 1 : said, asked.Moves - asked.Tolerance);
+        var fewest = Math.Max(steps.Any(s => LeastModel.MayGo(s, price)) ? 1 : said, asked.Moves - asked.Tolerance);
         return most <= Math.Min(MostRows, said + MostMore) ? (fewest, most) : null;
     }
 
@@ -84,23 +123,31 @@ internal sealed class LeastProof
     /// <summary>Where nothing may be left out and the ways in which rows fill the moves are few, each of them is a question of its own, in which most is known of each row; else all are one.</summary>
     private LeastShape?[] Shapes(long price, int fewest, int most)
     {
-        int[] holds = [.. Enumerable.Range(0, steps.Count).Where(i => MayOpen(steps[i]))];
-        var few = steps.Any(s => MayGo(s, price)) ? null : LeastShape.All(steps.Count, holds, fewest, most, MostAdded(price), MostShapes);
+        int[] holds = [.. Enumerable.Range(0, steps.Count).Where(i => LeastModel.MayOpen(scene, steps[i]))];
+        var few = steps.Any(s => LeastModel.MayGo(s, price)) ? null : LeastShape.All(steps.Count, holds, fewest, most, MostAdded(price), MostShapes);
         return few is null ? new LeastShape?[1] : [.. few];
     }
 
-    private CpAnswer Ask(long price, int fewest, int most, LeastShape? shape, SearchSettings settings, CancellationToken stop)
+    /// <summary>First without what brief and lead-in fix, so that a no holds for every routine; where that allows something which is no routine of the brief, with it.</summary>
+    private LeastAnswer Ask(long price, int fewest, int most, LeastShape? shape, SearchSettings settings, ProofEffort? effort, CancellationToken stop)
     {
         if (most < fewest)
         {
-            return CpAnswer.Infeasible;
+            return LeastAnswer.Least;
         }
 
-        var bounds = new StagingBounds(scene);
-        var words = shape is null ? null : new LeastWords(scene, steps, shape, price);
-        var vocabulary = Vocabulary.Of(scene, words is null ? null : words.MayDo, seconds: true);
+        var (answer, less) = Solve(timeless, cp => cp.Int(0, timeless.Settle.LeadInMost.Value, "before"), price, fewest, most, shape, settings, effort, stop);
+        less = answer is CpAnswer.Infeasible or CpAnswer.Unknown || less is not null ? less : Solve(scene, cp => cp.Const(0), price, fewest, most, shape, settings, effort, stop).Less;
+        return new LeastAnswer(answer == CpAnswer.Infeasible, less);
+    }
+
+    private (CpAnswer Answer, LeastFound? Less) Solve(Scene asked, Func<Cp, IntVar> before, long price, int fewest, int most, LeastShape? shape, SearchSettings settings, ProofEffort? effort, CancellationToken stop)
+    {
+        var bounds = new StagingBounds(asked);
+        var words = shape is null ? null : new LeastWords(asked, steps, shape, price);
+        var vocabulary = Vocabulary.Of(asked, words is null ? null : words.MayDo, seconds: true);
         var rows = shape?.Rows.Count ?? most;
-        var model = new MoveModel(scene, vocabulary, new MoveModelOptions
+        var model = new MoveModel(asked, vocabulary, new MoveModelOptions
         {
             Rules = Firm,
             Rows = rows,
@@ -109,169 +156,37 @@ internal sealed class LeastProof
             Targets = words?.Targets,
             Words = words?.Of(vocabulary),
             MostWalkRound = AllRound,
-            Horizon = ((rows + 1) * bounds.LongestMove) + ModelBounds.LongestWalk(scene),
+            Horizon = ((rows + 1) * bounds.LongestMove) + ModelBounds.LongestWalk(asked),
         });
-        Post(model, price, shape);
-        using var session = model.Session();
-        return session.Solve(settings, null, stop);
-    }
-
-    /// <summary>What of each move of the sketch gives in the row that fills it, what is left out and put in costs less than so much.</summary>
-    private void Post(MoveModel model, long price, LeastShape? shape)
-    {
-        var (cp, costs) = (model.Cp, new List<LinearExpr>());
-        var fills = shape is null ? Fills(model, price, costs) : Fills(model, shape, costs);
-        for (var i = 0; i < steps.Count; i++)
-        {
-            foreach (var (part, holds) in Parts(i))
-            {
-                var gives = part is { } kind && kind.Price() < price ? cp.Bool($"gives[{i},{kind}]") : cp.False;
-                for (var p = 0; p < model.Slots.Count; p++)
-                {
-                    if (!cp.IsFalse(fills[i][p]))
-                    {
-                        cp.Model.AddBoolOr([fills[i][p].Not(), gives, holds(model, model.Slots[p])]);
-                    }
-                }
-
-                if (!cp.IsFalse(gives))
-                {
-                    costs.Add(LinearExpr.Term(gives, part!.Value.Price()));
-                }
-            }
-        }
-
-        if (costs.Count > 0)
-        {
-            cp.Model.Add(LinearExpr.Sum(costs) <= price - 1);
-        }
-
-        var before = cp.Int(0, scene.Settle.LeadInMost.Value, "before");
+        var ahead = before(model.Cp);
         for (var a = 0; a < entrances.Count; a++)
         {
             if (entrances[a] is { Value: > 0 } entrance)
             {
-                cp.Model.Add(model.Entrances[a] == before + entrance.Value);
+                model.Cp.Model.Add(model.Entrances[a] == ahead + entrance.Value);
             }
         }
 
-        if (price <= SketchPart.Count.Price())
-        {
-            Counts(model, fills, before);
-        }
+        new LeastModel(model, steps, price, shape, ahead).Post();
+        using var session = model.Session();
+        var answer = session.Solve(settings with { Work = effort?.Left }, null, stop);
+        effort?.Add(session.Work);
+        return (answer, session.HasSolution ? Read(model, session, price) : null);
     }
 
-    /// <summary>
-    /// No count gives: each is kept, but for the time that somebody sets off before count 1, or is later or sooner by as much as all from some move on. (Where counts may give nothing is asked of them.)
-    /// </summary>
-    private void Counts(MoveModel model, BoolVar[][] fills, IntVar before)
+    /// <summary>The answer as a routine that costs less: its times are the model's but for what somebody may set off before count 1. Null where none of those is one that nothing forbids.</summary>
+    private LeastFound? Read(MoveModel model, CpSession session, long price)
     {
-        var cp = model.Cp;
-        var shift = cp.Int(-model.Options.Horizon, model.Options.Horizon, "shift");
-        for (var i = 0; i < steps.Count; i++)
-        {
-            if (steps[i].Move.Count is not { } count)
+        var (rows, placements) = (RowReader.Rows(model, session), RowReader.Placements(model, session));
+        return Enumerable.Range(0, scene.Settle.LeadInMost.Value + 1)
+            .Select(sooner => read(new Routine
             {
-                continue;
-            }
-
-            var shifted = cp.Bool($"shifted[{i}]");
-            for (var p = 0; p < model.Slots.Count; p++)
-            {
-                if (!cp.IsFalse(fills[i][p]))
-                {
-                    var start = model.Slots[p].Start - before;
-                    cp.Model.AddLinearConstraint(start, count.First.Value, count.Last.Value).OnlyEnforceIf([fills[i][p], shifted.Not()]);
-                    cp.Model.AddLinearConstraint(start - shift, count.First.Value, count.Last.Value).OnlyEnforceIf([fills[i][p], shifted]);
-                }
-            }
-        }
+                Brief = scene.Brief,
+                LibraryVersion = scene.Book.Version,
+                Placements = [.. placements.Select(p => p with { Entrance = new HalfCounts(Math.Max(0, p.Entrance.Value - sooner)) })],
+                Moves = [.. rows.Select(r => (r with { Start = r.Start - sooner }).ToMove(scene))],
+            }))
+            .Where(f => f?.Whole.Price < price)
+            .MinBy(f => f!.Whole.Price);
     }
-
-    /// <summary>Which row fills which move is known; what is put in has its price.</summary>
-    private BoolVar[][] Fills(MoveModel model, LeastShape shape, List<LinearExpr> costs)
-    {
-        costs.Add(LinearExpr.Constant(shape.Rows.Count(r => r < 0) * SketchPart.Added.Price()));
-        return [.. steps.Select((_, i) => shape.Rows.Select((r, p) => r == i && !shape.IsHold(p) ? model.Cp.True : model.Cp.False).ToArray())];
-    }
-
-    /// <summary>Which row fills which move, in their order; what is left out and put in has its price.</summary>
-    private BoolVar[][] Fills(MoveModel model, long price, List<LinearExpr> costs)
-    {
-        var (cp, rows) = (model.Cp, model.Slots.Count);
-        BoolVar[][] fills = [.. steps.Select((_, i) => cp.Bools(rows, $"fills[{i}]"))];
-        for (var i = 0; i < steps.Count; i++)
-        {
-            var isLeftOut = MayGo(steps[i], price) ? cp.Bool($"leftout[{i}]") : cp.False;
-            cp.Model.AddExactlyOne([.. fills[i], isLeftOut]);
-            if (!cp.IsFalse(isLeftOut))
-            {
-                costs.Add(LinearExpr.Term(isLeftOut, steps[i].WhenLeftOut.Price()));
-            }
-        }
-
-        for (var p = 0; p < rows; p++)
-        {
-            cp.Model.AddAtMostOne([.. fills.Select(f => f[p])]);
-            for (var i = 0; i < steps.Count; i++)
-            {
-                cp.Model.AddImplication(fills[i][p], model.Slots[p].Used);
-                for (var j = i + 1; j < steps.Count; j++)
-                {
-                    for (var q = 0; q < p; q++)
-                    {
-                        cp.Model.AddBoolOr([fills[i][p].Not(), fills[j][q].Not()]);
-                    }
-                }
-            }
-        }
-
-        var putIn = cp.Int(0, rows, "putin");
-        cp.Model.Add(putIn >= Cp.Sum(model.Slots.Select(s => s.Used)) - Cp.Sum(fills.SelectMany(f => f)) - steps.Count(MayOpen));
-        costs.Add(LinearExpr.Term(putIn, SketchPart.Added.Price()));
-        return fills;
-    }
-
-    /// <summary>What a move says, each with its kind (null where it must not give) and when a row keeps it. Of lead and rear, of places and of attacks that may take hold first nothing is asked: that only allows more.</summary>
-    private IEnumerable<(SketchPart? Part, Func<MoveModel, SlotVars, ILiteral> Holds)> Parts(int index)
-    {
-        var (move, book) = (steps[index].Move, scene.Book);
-        if (move.Attacker is { } who)
-        {
-            yield return (SketchPart.Attacker, (_, slot) => slot.Targets[who]);
-        }
-
-        if (move.FollowsUp)
-        {
-            yield return (SketchPart.Attack, (_, slot) => slot.NoAttack);
-        }
-        else if (move.Attack is { } attack && !MayOpen(steps[index]))
-        {
-            var thrown = attack.Ids.ToHashSet(StringComparer.Ordinal);
-            yield return (SketchPrices.Kind(attack, SketchPart.Attack), (model, slot) => model.AttackIs(slot, a => thrown.Contains(a.Id), $"attack[{index}]"));
-        }
-
-        if (move.Technique is { } technique)
-        {
-            var done = technique.Ids.ToHashSet(StringComparer.Ordinal);
-            var either = done.Concat(technique.Ids.Select(id => steps[index].OtherSideOf(id)).OfType<string>()).ToHashSet(StringComparer.Ordinal);
-            yield return (SketchPrices.Kind(technique, SketchPart.Technique), (model, slot) => model.UseIs(slot, u => u.Technique is { } t && either.Contains(t.Id), $"technique[{index}]"));
-            yield return (SketchPrices.Kind(technique, SketchPart.Side), (model, slot) => model.UseIs(slot, u => u.Technique is { } t && (done.Contains(t.Id) || !either.Contains(t.Id)), $"side[{index}]"));
-        }
-        else if (move.IsSuffered)
-        {
-            yield return (SketchPart.Technique, (model, slot) => model.UseIs(slot, u => u.Technique is { Family: Family.Setback }, $"suffered[{index}]"));
-        }
-
-        if (move.Reaction is { } reaction)
-        {
-            var sold = reaction.Ids.ToHashSet(StringComparer.Ordinal);
-            yield return (SketchPrices.Kind(reaction, SketchPart.Reaction), (model, slot) => model.ReactionIs(slot, r => sold.Contains(r.Id), $"reaction[{index}]"));
-        }
-    }
-
-    private static bool MayGo(SketchStep step, long price) => step.MayGo && step.WhenLeftOut.Price() < price;
-
-    /// <summary>The attack may take hold in a row of its own, at no price.</summary>
-    private bool MayOpen(SketchStep step) => step.TakesHoldFirst && Enumerable.Range(0, scene.Cast).Any(a => step.Holds(a).Any());
 }

@@ -290,25 +290,16 @@ internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep
             return Keep(PutIn(begun, child), filled);
         }
 
-        var price = opens ? 0 : step.Price(begun.Node, child.Row, begun.HasOpened);
-        var shift = begun.Shift;
-        if (step.Move.Count is { } count && !begun.HasOpened && !Within(child.Row.Start, count, 0) && !Within(child.Row.Start, count, shift))
+        var (late, shift) = step.Late(begun, child.Row.Start);
+        if (shift != begun.Shift && !Giving.Has(giving, SketchPart.Count))
         {
-            if (!Giving.Has(giving, SketchPart.Count))
-            {
-                return false;
-            }
-
-            // Nothing that is said has come yet: everything may be moved.
-            price += begun.HasSaid ? SketchPart.Count.Price() : 0;
-            shift = child.Row.Start < count.First.Value ? child.Row.Start - count.First.Value : child.Row.Start - count.Last.Value;
+            return false;
         }
 
+        var price = late + (opens ? 0 : step.Price(begun.Node, child.Row, begun.HasOpened));
         return (price == 0 || giving != Giving.Nothing)
             && Keep(new Beginning(begun, child, begun.Price + price) { Next = begun.Next + (opens ? 0 : 1), Fills = !opens, HasOpened = opens, Shift = shift }, filled);
     }
-
-    private static bool Within(int start, (HalfCounts First, HalfCounts Last) count, int shift) => start >= count.First.Value + shift && start <= count.Last.Value + shift;
 
     private bool Keep(Beginning next, List<Beginning> filled)
     {

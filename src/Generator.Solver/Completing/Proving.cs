@@ -7,7 +7,7 @@ internal sealed class Proving(LeastProof? proof, CancellationToken stop) : IDisp
 {
     private readonly bool canAsk = proof?.CanAsk == true;
     private CancellationTokenSource ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
-    private Task<bool> answer = Task.FromResult(false);
+    private Task<LeastAnswer> answer = Task.FromResult(LeastAnswer.Unknown);
     private long? asked;
 
     /// <summary>True once it is proven that nothing costs less than so much. The first time that it is asked of a price it begins to look.</summary>
@@ -22,8 +22,11 @@ internal sealed class Proving(LeastProof? proof, CancellationToken stop) : IDisp
             answer = After(answer, now, ends.Token);
         }
 
-        return asked == price && answer is { IsCompletedSuccessfully: true, Result: true };
+        return asked == price && answer is { IsCompletedSuccessfully: true, Result.IsLeast: true };
     }
+
+    /// <summary>What the proof came upon, if that costs less than so much.</summary>
+    public LeastFound? Less(long price) => answer is { IsCompletedSuccessfully: true, Result.Less: { } less } && less.Whole.Price < price ? less : null;
 
     /// <summary>Stops looking; what the solver has in hand ends first.</summary>
     public void Dispose()
@@ -34,9 +37,9 @@ internal sealed class Proving(LeastProof? proof, CancellationToken stop) : IDisp
     }
 
     /// <summary>One at a time: models are large.</summary>
-    private async Task<bool> After(Task<bool> before, long price, CancellationToken token)
+    private async Task<LeastAnswer> After(Task<LeastAnswer> before, long price, CancellationToken token)
     {
         await before.ConfigureAwait(false);
-        return await Task.Run(() => proof!.IsLeast(price, token), CancellationToken.None).ConfigureAwait(false);
+        return await Task.Run(() => proof!.Below(price, token), CancellationToken.None).ConfigureAwait(false);
     }
 }

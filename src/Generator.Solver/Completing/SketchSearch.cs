@@ -235,8 +235,8 @@ internal sealed class SketchSearch
                 filling.Fill(begun, may, filled);
             }
 
-            // Something put in is there so that the move can stand.
-            may &= Giving.Little;
+            // Something put in is there so that the move can stand, but for what cannot stand anyway.
+            may &= Giving.Little | steps[index].MustGive;
 
             before = putIn < putIns ? PutIn(before, isFree: false) : [];
         }

@@ -123,6 +123,35 @@ internal sealed class SketchStep
         return price;
     }
 
+    /// <summary>Nothing of it that must not give is broken by a row, and the row is no second attack where hold has been taken.</summary>
+    public bool MayBe(Node before, in Row row, bool hasOpened)
+    {
+        foreach (var part in Parts)
+        {
+            if (IsFixed(CellOf(part)) && Breaks(part, before, row, hasOpened))
+            {
+                return false;
+            }
+        }
+
+        return !hasOpened || row.Attack < 0;
+    }
+
+    /// <summary>What it costs that a row starts then, and by how much everything from then on may be later or sooner for nothing. Before anything said has come everything may be moved.</summary>
+    /// <param name="begun">What came before.</param>
+    /// <param name="start">Its start, in half counts.</param>
+    public (long Price, int Shift) Late(Beginning begun, int start)
+    {
+        if (Move.Count is not { } count || begun.HasOpened || Within(0) || Within(begun.Shift))
+        {
+            return (0, begun.Shift);
+        }
+
+        return (begun.HasSaid ? SketchPart.Count.Price() : 0, start < count.First.Value ? start - count.First.Value : start - count.Last.Value);
+
+        bool Within(int shift) => start >= count.First.Value + shift && start <= count.Last.Value + shift;
+    }
+
     /// <summary>The parts that a row breaks, its count apart, each at what it costs.</summary>
     public IEnumerable<SketchPart> Broken(Node before, Row row, bool hasOpened) =>
         Parts.Where(p => Breaks(p, before, row, hasOpened)).Select(PartOf);

@@ -152,6 +152,24 @@ public class CompleteTests
         Assert.True(gave.Count == 0, string.Join("\n", gave));
     }
 
+    /// <summary>Attempts that are each too short for a long sketch come farther together, since every other one goes on from where the best came.</summary>
+    [Fact]
+    public void An_attempt_goes_on_from_where_the_best_came()
+    {
+        var routine = StoredRoutines.All(Drafts.Book).First();
+        var sketch = Erased.Of(routine, new Chance(30), Erasing.Mixed, 30);
+        var complete = new Complete(sketch, Drafts.Book, CancellationToken.None);
+        complete.Strictly(0, new Dice(1), 2_000);
+        var once = complete.Farthest;
+        for (var turn = 1; turn < 12; turn++)
+        {
+            complete.Strictly(turn, new Dice((ulong)turn), 2_000);
+        }
+
+        Assert.InRange(once, 1, routine.Moves.Count / 2);
+        Assert.True(complete.Farthest >= once + 4, $"{once} moves filled by one attempt, {complete.Farthest} by twelve");
+    }
+
     /// <summary>The first filling, where a better one would only be looked for until time is up.</summary>
     private static Completed First(Sketch sketch)
     {

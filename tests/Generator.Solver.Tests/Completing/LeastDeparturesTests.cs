@@ -58,6 +58,25 @@ public sealed class LeastDeparturesTests(ITestOutputHelper output)
         Assert.True(gave >= asked / 4 && same >= 0.5 * gave && cut <= 4 * asked && parts.Count >= 2, $"{asked} sketches, something gives in {gave}, in {same} an enumerated routine gives as little, {cut} too large; {string.Join(", ", parts)}");
     }
 
+    /// <summary>
+    /// Worlds of which the search alone gave up more than need be: a first move that begins later so that a count is kept (190), a move that is left out and others in its place (252), much put in (313), and a reaction that must not
+    /// give on a move that nobody can do like that, for which somebody must be brought down before (1157).
+    /// </summary>
+    [Theory]
+    [InlineData(190)]
+    [InlineData(252)]
+    [InlineData(313)]
+    [InlineData(1157)]
+    public void What_the_search_does_not_find_is_come_upon_by_the_proof(int seed)
+    {
+        var world = new TinyWorld(seed);
+        var chance = new Chance(seed);
+        var sketch = Scribbled(chance.One(Exhaustive.Routines(world)), world, chance);
+        var completed = Complete.Soon(sketch, world.Book, Work);
+        Assert.True(completed is { Verdict.IsClean: true, Price: > 0 });
+        Assert.Null(new LeastDepartures(world, sketch).Below(completed.Price));
+    }
+
     /// <summary>A clean routine of which some cells say something else, some must not give, some are wishes, and some are open.</summary>
     private static Sketch Scribbled(Domain.Routine routine, TinyWorld world, Chance chance)
     {

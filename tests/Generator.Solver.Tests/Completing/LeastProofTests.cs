@@ -17,8 +17,10 @@ public class LeastProofTests
         Assert.Equal([SketchPart.Added], completed.Gave.Select(g => g.Part));
         var proof = new Complete(sketch, Drafts.Book, CancellationToken.None).Proof;
         Assert.True(proof.CanAsk);
-        Assert.True(proof.IsLeast(completed.Price, CancellationToken.None));
-        Assert.False(proof.IsLeast(completed.Price + 1, CancellationToken.None));
+        Assert.True(proof.Below(completed.Price, CancellationToken.None).IsLeast);
+        var (isLeast, less) = proof.Below(completed.Price + 1, CancellationToken.None);
+        Assert.False(isLeast);
+        Assert.Equal(completed.Price, less!.Whole.Price);
     }
 
     /// <summary>Three blows in a count: at least one of their counts gives, however all of them are moved.</summary>
@@ -30,8 +32,8 @@ public class LeastProofTests
         Assert.NotEmpty(completed.Gave);
         Assert.All(completed.Gave, g => Assert.Equal(SketchPart.Count, g.Part));
         var proof = new Complete(sketch, Drafts.Book, CancellationToken.None).Proof;
-        Assert.True(proof.IsLeast(SketchPart.Count.Price(), CancellationToken.None));
-        Assert.False(proof.IsLeast(completed.Price + 1, CancellationToken.None));
+        Assert.True(proof.Below(SketchPart.Count.Price(), CancellationToken.None).IsLeast);
+        Assert.False(proof.Below(completed.Price + 1, CancellationToken.None).IsLeast);
     }
 
     /// <summary>Counts by which a routine goes are kept by it: nothing is proven to give, also where somebody sets off before count 1.</summary>
@@ -42,7 +44,7 @@ public class LeastProofTests
     {
         var sketch = Read(notes);
         Assert.Equal(0, Complete.Soon(sketch, Drafts.Book, 1_000_000)!.Price);
-        Assert.False(new Complete(sketch, Drafts.Book, CancellationToken.None).Proof.IsLeast(1, CancellationToken.None));
+        Assert.False(new Complete(sketch, Drafts.Book, CancellationToken.None).Proof.Below(1, CancellationToken.None).IsLeast);
     }
 
     [Theory]
