@@ -16,6 +16,11 @@ public sealed class FloorPainter
 
     private const double HourSize = 12;
 
+    private const double WidestName = 150;
+
+    /// <summary>A name, and from and until when it lies there.</summary>
+    private const double WidestProp = 340;
+
     /// <summary>Somebody who moves less than this, in centimetres, gets no path.</summary>
     private const double Moved = 12;
 
@@ -28,6 +33,7 @@ public sealed class FloorPainter
     private readonly Course course;
     private readonly LensSigns signs;
     private readonly IReadOnlyList<Camera> cameras;
+    private readonly bool isSmall;
 
     public FloorPainter(PaperSource source, Course course)
     {
@@ -36,7 +42,8 @@ public sealed class FloorPainter
         signs = new LensSigns(Hit.Of(source.Scene, source.Steps), Window);
     }
 
-    private FloorPainter(FloorPainter of, PlanWindow window, IReadOnlyList<Camera>? cameras = null) => (source, course, Window, signs, this.cameras) = (of.source, of.course, window, of.signs.On(window), cameras ?? of.cameras);
+    private FloorPainter(FloorPainter of, PlanWindow window, IReadOnlyList<Camera>? cameras = null, bool isSmall = false) =>
+        (source, course, Window, signs, this.cameras, this.isSmall) = (of.source, of.course, window, of.signs.On(window), cameras ?? of.cameras, isSmall);
 
     public PlanWindow Window { get; }
 
@@ -54,7 +61,7 @@ public sealed class FloorPainter
     /// <summary>The whole floor: every obstacle, camera and way in, and nobody on it.</summary>
     public FloorPicture Whole()
     {
-        var whole = new FloorPainter(this, PlanWindow.Whole(source.Brief.Floor));
+        var whole = new FloorPainter(this, PlanWindow.Whole(source.Brief.Floor), isSmall: true);
         var (first, last) = Window.Seen;
         var (a, b) = (whole.Window.Of(first), whole.Window.Of(last));
         return whole.Empty() with { Cut = new Box(a.X, a.Y, b.X - a.X, b.Y - a.Y).Within(whole.Window.Inner) };
@@ -89,6 +96,11 @@ public sealed class FloorPainter
                     placer.Take(Shapes.Around(new Marker(performer.Attacker, at, at, 0, Figure.Standing, "here")));
                 }
             }
+        }
+
+        foreach (var room in LyingProp.Rooms(course, Window))
+        {
+            placer.Take(room);
         }
 
         return Paint([], course.From, course.From, [], placer) with { Props = [] };
@@ -137,7 +149,7 @@ public sealed class FloorPainter
         placer.TryAt("1 m", new Point(ScaleBar.Right + 16, ScaleBar.Y + 6), HourSize, "hour");
         PlaceHours(placer);
         ShunLines(placer, ways, lenses);
-        var things = source.Brief.Floor.Obstacles.Select(ThingOf).Where(t => t.Box.Overlaps(Window.Inner)).Select(t => t with { Box = t.Box.Within(Window.Inner) }).ToList();
+        var things = source.Brief.Floor.Obstacles.Select(o => Thing.Of(o, source.Brief.Floor, Window)).Where(t => t.Box.Overlaps(Window.Inner)).Select(t => t with { Box = t.Box.Within(Window.Inner) }).ToList();
         var doors = source.Brief.Floor.WaysIn.Select(w => (Name: Page.Clean(w.Name), Place: new Place(w.X.Value - source.Brief.Floor.MarkX.Value, w.Y.Value - source.Brief.Floor.MarkY.Value)))
             .Where(w => Window.Shows(w.Place)).Select(w => new Door(Window.Of(w.Place), w.Name)).Concat(Marks()).ToList();
         foreach (var door in doors)
@@ -175,19 +187,22 @@ public sealed class FloorPainter
             placer.Near(text, fall.Feet, Shapes.Radius, Size, "fall");
         }
 
-        foreach (var prop in props)
+        // The name of one thing on another would be taken for its.
+        things.ForEach(t => placer.Take(t.Box));
+        var key = new PlanKey([.. things.Select(t => t.Name), .. doors.Select(d => d.Name), .. props.Select(p => p.Name)], isSmall);
+        for (var p = 0; p < props.Count; p++)
         {
-            placer.Near(TextSize.Fit(prop.Name, Size, 220), prop.At, LyingProp.Room, Size, "prop");
+            placer.Near(key.Of(things.Count + doors.Count + p, WidestProp), props[p].At, LyingProp.Room, Size, "prop");
         }
 
-        foreach (var door in doors)
+        for (var d = 0; d < doors.Count; d++)
         {
-            placer.Near(TextSize.Fit(door.Name, Size, 150), door.At, 9, Size, "door");
+            placer.Near(key.Of(things.Count + d, WidestName), doors[d].At, 9, Size, "door");
         }
 
-        foreach (var thing in things)
+        for (var t = 0; t < things.Count; t++)
         {
-            placer.Near(TextSize.Fit(thing.Name, Size, 150), Centre(thing.Box), Math.Min(thing.Box.Width, thing.Box.Height) / 2, Size, "thing");
+            placer.Near(key.Of(t, WidestName), Centre(things[t].Box), Math.Min(things[t].Box.Width, things[t].Box.Height) / 2, Size, "thing");
         }
 
         return new FloorPicture
@@ -202,6 +217,7 @@ public sealed class FloorPainter
             Bodies = bodies,
             Markers = [.. ends, .. markers],
             Labels = placer.Labels,
+            Key = key.Explained,
         };
     }
 
@@ -218,17 +234,9 @@ public sealed class FloorPainter
 
     private static Point Centre(Box box) => new(box.X + (box.Width / 2), box.Y + (box.Height / 2));
 
-    private static string StyleOf(Doing doing) => doing switch
-    {
-        Doing.Out => "out",
-        _ => "here",
-    };
+    private static string StyleOf(Doing doing) => doing == Doing.Out ? "out" : "here";
 
-    private static bool IsOnTheMove(PerformerCourse performer, int from, int to)
-    {
-        var path = performer.Path(from, to);
-        return path.Any(p => p.To(path[0]) > Moved);
-    }
+    private static bool IsOnTheMove(PerformerCourse performer, int from, int to) => performer.Path(from, to) is var path && path.Any(p => p.To(path[0]) > Moved);
 
     /// <summary>The first moment of the part at which somebody is on the floor; its end for whoever is not in yet or has left.</summary>
     private static int SeenFrom(PerformerCourse performer, int from, int to)
@@ -277,13 +285,6 @@ public sealed class FloorPainter
             var body = state.Leg?.LastingBody(step.Index) is { } leg ? OutlineOf(who, new LyingBody(leg.From, leg.To, leg.Start.Rounded(), leg.End.Rounded()), "landing") : knees;
             yield return (body, $"{TextSize.Name(Page.Clean(source.Brief.Attackers[who].Name), Size, 90)} down, {Words.AtCount(step.End)}");
         }
-    }
-
-    private Thing ThingOf(Obstacle obstacle)
-    {
-        var floor = source.Brief.Floor;
-        var corner = Window.Of(new Place(obstacle.X.Value - floor.MarkX.Value, obstacle.Y.Value + obstacle.Depth.Value - floor.MarkY.Value));
-        return new Thing(new Box(corner.X, corner.Y, obstacle.Width.Value * Window.Scale, obstacle.Depth.Value * Window.Scale), Page.Clean(obstacle.Name));
     }
 
     /// <summary>The hours round the floor; the four main ones come first when there is no room for all.</summary>

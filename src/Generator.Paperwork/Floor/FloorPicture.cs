@@ -29,5 +29,8 @@ public sealed record FloorPicture
 
     public required IReadOnlyList<Label> Labels { get; init; }
 
+    /// <summary>What letters on it stand for; nothing where names are written.</summary>
+    public IReadOnlyList<string> Key { get; init; } = [];
+
     public double Width => Window.Width;
 }

@@ -35,6 +35,14 @@ public sealed record LyingProp(Point At, string Name, string Path)
         let ends = lies.To < to ? ", until " + Words.AtCount((int)lies.To) : string.Empty
         select new LyingProp(window.Of(lies.Spell.State.Place), TextSize.Name(prop.Name, FloorPainter.Size, Longest) + begins + ends, PathOf(prop, window.Scale));
 
+    /// <summary>Where props come to lie at any time, with the room of their names under them.</summary>
+    public static IEnumerable<Box> Rooms(Course course, PlanWindow window) =>
+        from prop in course.Props
+        from spell in prop.Spells
+        where spell.State.Lies
+        let at = window.Of(spell.State.Place)
+        select Box.Around(at.X, at.Y + (Room / 2), TextSize.Width(prop.Name, FloorPainter.Size), 4 * Room);
+
     /// <summary>What is drawn of a prop on a plan of that scale.</summary>
     /// <param name="prop">The prop.</param>
     /// <param name="scale">Units in a centimetre.</param>

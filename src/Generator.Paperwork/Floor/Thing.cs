@@ -1,3 +1,7 @@
+using Generator.Domain;
+using Generator.Paperwork.Text;
+using Generator.Rules.Bodies;
+
 namespace Generator.Paperwork.Floor;
 
 /// <summary>An obstacle on a plan.</summary>
@@ -16,5 +20,12 @@ public sealed record Thing(Box Box, string Name)
                 yield return [new Point(Box.X, y), new Point(Box.Right, y)];
             }
         }
+    }
+
+    /// <summary>An obstacle of the floor, where it stands on the plan.</summary>
+    public static Thing Of(Obstacle obstacle, FloorPlan floor, PlanWindow window)
+    {
+        var corner = window.Of(new Place(obstacle.X.Value - floor.MarkX.Value, obstacle.Y.Value + obstacle.Depth.Value - floor.MarkY.Value));
+        return new Thing(new Box(corner.X, corner.Y, obstacle.Width.Value * window.Scale, obstacle.Depth.Value * window.Scale), Page.Clean(obstacle.Name));
     }
 }

@@ -134,6 +134,30 @@ public class FloorPainterTests
         Assert.Equal(180, bruno.Facing);
     }
 
+    /// <summary>Names beside one another on a small plan stand by the wrong thing.</summary>
+    [Fact]
+    public void Many_things_on_the_small_plan_of_the_whole_floor_have_letters_beside_them_and_a_key()
+    {
+        var routine = Fights.Night;
+        var few = new FloorPainter(PaperSource.Of(Fights.SceneOf(routine), routine), Course.Of(PaperSource.Of(Fights.SceneOf(routine), routine))).Whole();
+        Assert.Empty(few.Key);
+
+        Obstacle[] crates = [.. Enumerable.Range(0, 8).Select(i => new Obstacle($"crate number {i + 1}", new Centimetres(20 + (80 * i)), new Centimetres(10), new Centimetres(50), new Centimetres(40)))];
+        var full = routine with { Brief = routine.Brief with { Floor = routine.Brief.Floor with { Obstacles = crates } } };
+        var source = PaperSource.Of(Fights.SceneOf(full), full);
+        var painter = new FloorPainter(source, Course.Of(source));
+        var whole = painter.Whole();
+        Assert.Equal(["a: crate number 1", "b: crate number 2"], whole.Key.Take(2));
+        Assert.Equal(8, whole.Key.Count(k => k.Contains("crate", StringComparison.Ordinal)));
+        var letters = whole.Labels.Where(l => l.Kind == "thing").ToList();
+        Assert.Equal(["a", "b", "c", "d", "e", "f", "g", "h"], letters.Select(l => l.Text));
+        Assert.All(letters.Zip(whole.Things), pair => Assert.True(
+            Math.Abs(pair.First.CentreX - (pair.Second.Box.X + (pair.Second.Box.Width / 2))) < 40 && Math.Abs(pair.First.Box.Y - pair.Second.Box.Y) < 50, $"{pair.First.Text} stands apart"));
+        Assert.All(Others().Select(o => o.Plan).Append(whole).Where(p => p.Things.Count > 0), plan =>
+            Assert.DoesNotContain(plan.Labels, l => l.Kind is "thing" or "door" && plan.Things.Any(t => t.Box.Overlaps(l.Box))));
+        Assert.Contains(FloorPainter.OfAll(source, Course.Of(source)).Empty().Labels, l => l.Text == "crate number 1");
+    }
+
     /// <summary>The whole floor, the floor of the playback, and where everybody opens.</summary>
     private static IEnumerable<(FloorPainter Painter, FloorPicture Plan)> Others()
     {
