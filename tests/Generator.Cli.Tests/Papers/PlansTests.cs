@@ -27,6 +27,7 @@ public partial class PlansTests(ITestOutputHelper output)
     private int doors;
     private int labels;
     private int signs;
+    private int keyed;
 
     [Fact]
     public void Edges_obstacles_cameras_and_ways_in_are_where_they_are_on_every_plan_and_on_the_whole_floor()
@@ -56,9 +57,21 @@ public partial class PlansTests(ITestOutputHelper output)
 
         output.WriteLine($"{labels} labels, none over another or over {signs} signs");
         Assert.True(labels > 1000 && signs > 1000);
-        output.WriteLine($"{plans} plans: {edges} edges, {cuts} cuts, {obstacles} obstacles, {near} cameras where they are, {far} with their distance, {doors} ways in");
-        Assert.True(plans > 150 && edges > 300 && cuts > 100 && obstacles > 100 && near > 100 && far > 50 && doors > 100);
+        output.WriteLine($"{plans} plans: {edges} edges, {cuts} cuts, {obstacles} obstacles, {near} cameras where they are, {far} with their distance, {doors} ways in, {keyed} letters");
+        Assert.True(plans > 150 && edges > 300 && cuts > 100 && obstacles > 100 && near > 100 && far > 50 && doors > 100 && keyed > 10);
     }
+
+    /// <summary>What the letters of a small plan stand for, by the text beside it.</summary>
+    private Dictionary<string, string> KeyOf(IElement drawing)
+    {
+        var told = drawing.Closest(".whole")?.QuerySelector("figcaption")?.TextContent ?? string.Empty;
+        var key = KeyEntry().Matches(told).ToDictionary(m => m.Groups["letter"].Value, m => m.Groups["name"].Value);
+        keyed += key.Count;
+        return key;
+    }
+
+    [GeneratedRegex(@"(?<=[.;] )(?<letter>[a-z]): (?<name>[^;.]+)")]
+    private static partial Regex KeyEntry();
 
     private void Drawing(IElement drawing, Brief brief, bool whole, string where)
     {
@@ -66,7 +79,8 @@ public partial class PlansTests(ITestOutputHelper output)
         var scale = Numbers(drawing.QuerySelector(".scale path")!)[5];
         var cross = Numbers(drawing.QuerySelector(".mark")!);
         (double X, double Y) InCentimetres(double x, double y) => (((x - ((cross[0] + cross[2]) / 2)) * 100 / scale) + floor.MarkX.Value, ((cross[1] - y) * 100 / scale) + floor.MarkY.Value);
-        var names = drawing.QuerySelectorAll(".label text").Select(t => t.TextContent).ToList();
+        var key = KeyOf(drawing);
+        var names = drawing.QuerySelectorAll(".label text").Select(t => key.GetValueOrDefault(t.TextContent, t.TextContent)).ToList();
         var shown = Span(drawing.QuerySelector(".floor")!, InCentimetres);
 
         // Drawings are written to a tenth of a unit, the bar too.
