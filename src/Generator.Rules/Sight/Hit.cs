@@ -41,6 +41,9 @@ public sealed record Hit
 
     public IReadOnlyList<Bystander> Others { get; init; } = [];
 
+    /// <summary>Things of the floor that may stand in the way.</summary>
+    public IReadOnlyList<Screen> Screens { get; init; } = [];
+
     /// <summary>The non-contact hits of a routine, in order.</summary>
     public static IReadOnlyList<Hit> Of(Scene scene, IReadOnlyList<Step> steps) => [.. steps.Select(s => Of(scene, s)).OfType<Hit>()];
 
@@ -76,6 +79,7 @@ public sealed record Hit
         Bearing = step.TargetBearing,
         Distance = step.Distance,
         Mark = step.Mark,
+        Screens = Screen.Of(scene, step.Mark),
         Height = Level(scene.Brief.Attackers[step.Row.Attacker].Height.Value, technique.Height, step.TargetPosture?.IsKneeling() == true, step.TargetPosture?.IsLying() == true),
         Others = [.. Enumerable.Range(0, scene.Cast).Where(a => a != step.Row.Attacker && Stands(step.Before.Attackers[a], step.Start)).Select(a => new Bystander(a, step.Before.Attackers[a].Bearing, step.Before.Attackers[a].Distance, scene.Brief.Attackers[a].Height.Value))],
     };

@@ -4,7 +4,7 @@ using Generator.Rules.Rules;
 namespace Generator.Rules.Sight;
 
 /// <summary>
-/// How hits look from a place for a camera. Nothing reads here that the sightline rule would not let read; nearness, height and people in the way are
+/// How hits look from a place for a camera. Nothing reads here that the sightline rule would not let read; nearness, height, and people and things in the way are
 /// judged besides.
 /// </summary>
 public static class Lens
@@ -18,7 +18,7 @@ public static class Lens
         var (lens, face) = (setUp.Place, Point.Of(hit.Bearing, hit.Distance, hit.Height / 100.0));
         var sight = lens - face;
         var reading = OnItsOwn(setUp, hit, sight);
-        return reading is Reading.Clean or Reading.Close && hit.Others.Any(o => Hides(o, face, sight)) ? Reading.Hidden : reading;
+        return reading is Reading.Clean or Reading.Close && (hit.Others.Any(o => Hides(o, face, sight)) || hit.Screens.Any(s => s.Hides(face, sight))) ? Reading.Hidden : reading;
     }
 
     /// <summary>Reads clean or just.</summary>

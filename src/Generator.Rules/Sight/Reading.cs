@@ -12,7 +12,7 @@ public enum Reading
     /// <summary>The lens is so near that what is in front looks more than a twentieth too big.</summary>
     TooNear,
 
-    /// <summary>Somebody stands in the way.</summary>
+    /// <summary>Somebody or something stands in the way.</summary>
     Hidden,
 
     /// <summary>The gap shows.</summary>

@@ -46,6 +46,22 @@ public class LensTests
     public void Somebody_in_the_way_hides_it(int bearing, int distance, int height, Reading reading) =>
         Assert.Equal(reading, Lens.Of(Place(0, 600, 165), Straight with { Others = [new Bystander(1, bearing, distance, height)] }));
 
+    /// <summary>A block a metre broad across the line of sight, 3 to 3.4 m out towards 12 o'clock; the lens is 6 m out.</summary>
+    [Theory]
+    [InlineData(-0.5, 2.4, 165, Reading.Hidden)]
+    [InlineData(-0.5, 1.0, 165, Reading.Clean)]
+    [InlineData(0.2, 2.4, 165, Reading.Clean)]
+    [InlineData(-0.5, 1.8, 400, Reading.Clean)]
+    public void So_does_something_high(double left, double high, int lens, Reading reading) =>
+        Assert.Equal(reading, Lens.Of(Place(0, 600, lens), Straight with { Sells = Sells.Any, Screens = [new Screen(left, left + 1, 3, 3.4, high)] }));
+
+    [Fact]
+    public void Something_behind_the_lens_or_behind_the_face_hides_nothing()
+    {
+        Screen[] walls = [new(-2, 2, 6.5, 7, 3), new(-2, 2, -1, -0.5, 3)];
+        Assert.Equal(Reading.Clean, Lens.Of(Place(0, 600, 165), Straight with { Screens = walls }));
+    }
+
     [Fact]
     public void A_hit_that_sells_from_everywhere_still_can_be_hidden()
     {

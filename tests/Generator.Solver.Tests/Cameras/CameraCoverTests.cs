@@ -30,6 +30,22 @@ public class CameraCoverTests
         Assert.DoesNotContain(SetUpGrid.Of(new FloorPlan()), s => plan.Hits.All(h => Lens.Reads(Lens.Of(s, h))));
     }
 
+    /// <summary>Walls along the floor at 12 and at 3: where set-ups stand without them.</summary>
+    [Fact]
+    public void No_camera_looks_through_a_wall()
+    {
+        Obstacle[] walls = [Wall(0, 780, 800, 20), Wall(780, 0, 20, 780)];
+        var open = Plan(new Brief { Attackers = Cast });
+        Assert.Contains(open.Added, s => s.Bearing.HalfHours <= 8);
+        var plan = Plan(new Brief { Attackers = Cast, Floor = new FloorPlan { Obstacles = walls } });
+        Assert.Equal(2, plan.Added.Count);
+        Assert.Empty(plan.Unread);
+        Assert.All(plan.Added, s => Assert.InRange(s.Bearing.HalfHours, 9, 23));
+        Assert.All(open.Added.Where(s => s.Bearing.HalfHours <= 8), s => Assert.DoesNotContain(plan.Hits, h => Lens.Reads(Lens.Of(s, h))));
+
+        static Obstacle Wall(int x, int y, int width, int depth) => new("wall", new Centimetres(x), new Centimetres(y), new Centimetres(width), new Centimetres(depth)) { Kind = "wall" };
+    }
+
     [Fact]
     public void A_given_camera_takes_its_hits_off_the_rest()
     {
