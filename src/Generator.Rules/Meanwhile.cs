@@ -71,7 +71,7 @@ public sealed class Meanwhile
             string? reason = null;
             for (var a = 0; a < before.Attackers.Count && reason is null; a++)
             {
-                reason = before.Attackers[a].Posture == Posture.Gripping && !step.Concerns(a) ? WhyNotGripped(LineOf(before.Attackers[a])) : null;
+                reason = IsLeft(step, a) && before.Attackers[a].Posture == Posture.Gripping ? WhyNotGripped(LineOf(before.Attackers[a])) : null;
             }
 
             return reason;
@@ -79,18 +79,18 @@ public sealed class Meanwhile
     }
 
     /// <summary>Of the attackers whom a move does not concern, those who cannot go on as they hold or are held, each with the reason.</summary>
-    internal IEnumerable<(int Attacker, string Reason)> WhyNotOthers(Step step) => asksOthers && AnybodyElse(step) ? Reasons(step) : [];
+    internal IEnumerable<(int Attacker, string Reason)> WhyNotOthers(Step step) => asksOthers && AnybodyLeft(step) ? Reasons(step) : [];
 
     private IEnumerable<(int Attacker, string Reason)> Reasons(Step step)
     {
         for (var a = 0; a < step.Before.Attackers.Count; a++)
         {
-            var state = step.Before.Attackers[a];
-            if (!state.Posture.IsTied() || step.Concerns(a))
+            if (!IsLeft(step, a))
             {
                 continue;
             }
 
+            var state = step.Before.Attackers[a];
             var lasting = state.Posture == Posture.Gripping ? WhyNotGripping(LineOf(state), a) : WhyNotHeld(state.Posture, a);
             if ((lasting ?? (step.Technique is null ? null : WhyNotBase(step.Row.Technique, a))) is { } reason)
             {
@@ -100,11 +100,11 @@ public sealed class Meanwhile
     }
 
     /// <summary>Asked at every step of a search, where next to always nobody is.</summary>
-    private static bool AnybodyElse(Step step)
+    private static bool AnybodyLeft(Step step)
     {
         for (var a = 0; a < step.Before.Attackers.Count; a++)
         {
-            if (step.Before.Attackers[a].Posture.IsTied() && !step.Concerns(a))
+            if (IsLeft(step, a))
             {
                 return true;
             }
@@ -112,6 +112,9 @@ public sealed class Meanwhile
 
         return false;
     }
+
+    /// <summary>They hold, or are held, and the move does not concern them.</summary>
+    private static bool IsLeft(Step step, int attacker) => step.Before.Attackers[attacker].Posture.IsTied() && !step.Concerns(attacker);
 
     private static AttackLine LineOf(AttackerState state) => state.Grip ?? default;
 

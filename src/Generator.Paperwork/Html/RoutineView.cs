@@ -55,6 +55,9 @@ public sealed class RoutineView
     /// <summary>The whole floor, drawn small beside every plan.</summary>
     public FloorPicture Whole => field ??= Painter.Whole();
 
+    /// <summary>What lies on the floor before the first count: "mop, at 3 o'clock, 1.50 m from the mark"; empty for nothing.</summary>
+    public string Lying => field ??= string.Join("; ", PropLines.Lying(Source.Scene, Source.Routine).Select(p => $"{PropLines.NameOf(Source.Scene, p.Prop)}, {p.At}"));
+
     public string Title => Page.Clean(Source.Brief.Title);
 
     public string HeroName => Page.Clean(Source.Brief.Hero.Name);

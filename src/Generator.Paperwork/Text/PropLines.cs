@@ -8,9 +8,6 @@ namespace Generator.Paperwork.Text;
 /// <summary>What papers say of props: with what a move is done, and where each is afterwards.</summary>
 internal static class PropLines
 {
-    /// <summary>Begins <see cref="Where"/> of what lies.</summary>
-    public const string OnTheFloor = "on the floor ";
-
     /// <summary>"with the stick", and whatever becomes of any prop in the move.</summary>
     public static IEnumerable<string> Of(Scene scene, Step step)
     {
@@ -47,22 +44,22 @@ internal static class PropLines
     /// <summary>What the brief calls a prop.</summary>
     public static string NameOf(Scene scene, int prop) => Page.Clean(scene.Props.Parts[prop].Name);
 
-    private static string InWords(Scene scene, int prop) => Page.Clean(scene.Props.Parts[prop].InWords);
+    /// <summary>The same as it stands in a sentence: "the stick".</summary>
+    public static string InWords(Scene scene, int prop) => Page.Clean(scene.Props.Parts[prop].InWords);
 
     /// <summary>Where it is: "in Bruno's right hand", "on the floor at 3 o'clock, 1.20 m from the mark".</summary>
     public static string Where(Scene scene, FightState state, PropState prop) => prop switch
     {
         { Broken: true } => "broken",
-        { Holder: PropState.NoOne } => OnTheFloor + "at " + Place(scene, state, prop),
+        { Holder: PropState.NoOne } => "on the floor at " + Place(scene, state, prop),
         _ => $"in {StepDetails.Name(scene, prop.Holder)}'s {Hand(prop.Hand)}",
     };
 
-    /// <summary>What lies on the floor before the first count, as a sentence; empty where nothing does. What is carried on is said of who carries it (<see cref="CarriedOn"/>).</summary>
-    public static string Lying(Scene scene, Routine routine)
+    /// <summary>What lies on the floor before the first count, and where. What is carried on is said of who carries it (<see cref="CarriedOn"/>).</summary>
+    public static IReadOnlyList<(int Prop, string At)> Lying(Scene scene, Routine routine)
     {
         var open = Replay.Open(scene, routine);
-        var lying = Enumerable.Range(0, open.Props.Count).Where(p => open.Props[p].Lies).Select(p => $"{InWords(scene, p)} at {Place(scene, open, open.Props[p])}").ToList();
-        return lying.Count == 0 ? string.Empty : $"On the floor before the first count: {string.Join("; ", lying)}.";
+        return [.. Enumerable.Range(0, open.Props.Count).Where(p => open.Props[p].Lies).Select(p => (p, "at " + Place(scene, open, open.Props[p])))];
     }
 
     private static string Becomes(Scene scene, Step step, int prop) => step.After.Props[prop] switch

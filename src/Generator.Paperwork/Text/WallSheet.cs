@@ -39,7 +39,7 @@ public static class WallSheet
         string.Empty,
         .. FloorSketch.Of(routine.Brief, routine.Placements),
         .. routine.Brief.Travels ? Page.Hang("  ", $"Marks: {string.Join("; ", routine.Brief.Marks.Select(m => $"{Page.Clean(m.Name)} ({m.X} towards 3, {m.Y} towards 12)"))}. Bearings and distances are from the mark of the moment.") : [],
-        .. PropLines.Lying(scene, routine) is { Length: > 0 } props ? Page.Hang("  ", props) : [],
+        .. PropLines.Lying(scene, routine) is { Count: > 0 } props ? Page.Hang("  ", $"On the floor before the first count: {string.Join("; ", props.Select(p => $"{PropLines.InWords(scene, p.Prop)} {p.At}"))}.") : [],
         string.Empty,
         .. MoveLines.Of(scene, routine, steps),
         .. PointsLines.Of(verdict, standing, scene),

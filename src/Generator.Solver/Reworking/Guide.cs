@@ -20,6 +20,11 @@ internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs, int 
     /// <summary>Half counts that a move of a routine that has to last longer waits where that need not be as long as can be.</summary>
     private const int PleasantWait = 4;
 
+    /// <summary>Ways of one old move that are kept, and how many more where it may also wait.</summary>
+    private const int Kept = 3;
+
+    private const int Waits = 2;
+
     private const int Horizon = 2 * MoveCosts.Move;
 
     private readonly int longestGap = Pace.DeadAirBreaks.Value;
@@ -162,7 +167,7 @@ internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs, int 
         foreach (var child in Ways(expander, node, index))
         {
             children.Add(child);
-            if (++kept == (lacks > 0 ? 5 : 3))
+            if (++kept == Kept + (lacks > 0 ? Waits : 0))
             {
                 return;
             }

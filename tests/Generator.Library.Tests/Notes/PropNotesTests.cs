@@ -65,6 +65,16 @@ public class PropNotesTests
         Assert.Equal(2, Read("Floor: a stick at 3, 2 m" + Move, brief).Sketch.Brief.Props.Count);
     }
 
+    /// <summary>What somebody carries whom the brief does not know is nobody's, least of all the hero's.</summary>
+    [Fact]
+    public void Nobody_else_is_given_what_a_stranger_carries()
+    {
+        var brief = new Brief { Attackers = [new AttackerPart { Name = "Bruno" }] };
+        var read = NotesReader.Parse(new SourceFile("x.notes.txt", "Zed: 4, 2 m, with a stick" + Move), BundledLibrary.Book, brief);
+        Assert.False(read.IsGood);
+        Assert.Contains("line 1, column 1: No attacker is called \"Zed\".", read.ToText(), StringComparison.Ordinal);
+    }
+
     /// <summary>What is done with a thing is no word about who carries it.</summary>
     [Fact]
     public void A_move_with_a_prop_stays_a_move() =>

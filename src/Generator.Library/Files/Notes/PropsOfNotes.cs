@@ -41,10 +41,11 @@ internal sealed class PropsOfNotes(PropTable table, Action<int, NotesFault> refu
         var (props, cast) = (brief.Props.ToList(), Cast.Of(brief));
         foreach (var (prop, with) in said)
         {
-            var who = with is null ? (int?)null : string.Equals(with, brief.Hero.Name, StringComparison.OrdinalIgnoreCase) ? -1 : cast.Find(with);
-            if (with is not null && who is not -1 && cast.Find(with) < 0)
+            var isHero = string.Equals(with, brief.Hero.Name, StringComparison.OrdinalIgnoreCase);
+            var who = with is null ? (int?)null : isHero ? -1 : cast.Find(with);
+            if (who < 0 && !isHero)
             {
-                refuse(prop.Line, new NotesFault(1, Cast.Unknown(with), cast.Advice(with)));
+                refuse(prop.Line, new NotesFault(1, Cast.Unknown(with!), cast.Advice(with!)));
                 continue;
             }
 
