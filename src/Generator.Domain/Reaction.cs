@@ -62,11 +62,24 @@ public sealed record Reaction
     /// <summary>Takes the attacker off the floor by the agreed exit.</summary>
     public bool RunsOff => Posture == Domain.Posture.Out && Back.Value >= 200;
 
+    /// <summary>Somebody on a knee cannot do it: it ends on their feet without a fall, or brings to the knee who still stands.</summary>
+    public bool NeedsFeet => Fall switch
+    {
+        FallClass.None => Posture is Domain.Posture.Ready or Domain.Posture.Folded or Domain.Posture.HeadBack or Domain.Posture.Turned or Domain.Posture.OffBalance,
+        FallClass.ToKnee => Posture == Domain.Posture.Kneeling,
+        _ => false,
+    };
+
+    /// <summary>Only somebody on a knee can do it: it leaves them there, and nothing brought them down.</summary>
+    public bool NeedsKnee => Posture == Domain.Posture.Kneeling && Fall == FallClass.None;
+
     /// <summary>Can come about where the target is in this posture.</summary>
     /// <param name="posture">Posture before the move; null for one who comes with an attack.</param>
     /// <param name="seizes">The move is a setback in which the attack ends in a grip.</param>
     public bool CanFollow(Posture? posture, bool seizes) => this switch
     {
+        { NeedsFeet: true } when posture is { } knee && knee.IsKneeling() => false,
+        { NeedsKnee: true } => posture is null || posture.Value.IsKneeling(),
         { AnswersBlow: true } => posture is null or Domain.Posture.Ready or Domain.Posture.OffBalance,
         { Posture: null } => posture is { } held && held.IsControlled(),
         { Posture: Domain.Posture.Gripping } => seizes || posture == Domain.Posture.Gripping,

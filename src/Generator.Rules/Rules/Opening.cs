@@ -81,6 +81,12 @@ public sealed class Opening : Rule
             return step.Attack is not null || step.TargetPosture is Posture.Ready or Posture.OffBalance;
         }
 
+        var kneels = step.TargetPosture is { } at && at.IsKneeling();
+        if (step.Attack is null && (kneels ? reaction.NeedsFeet : reaction.NeedsKnee))
+        {
+            return false;
+        }
+
         return reaction.Posture switch
         {
             null => step.Mode == MoveMode.FollowUp && step.TargetPosture is { } held && held.IsControlled(),
@@ -142,6 +148,8 @@ public sealed class Opening : Rule
 
         var needs = reaction.Posture switch
         {
+            _ when reaction.NeedsFeet && step.TargetPosture is { } at && at.IsKneeling() => "on their feet",
+            Posture.Kneeling => "on a knee",
             null => "held by the hero",
             Posture.Gripping => "gripping already",
             Posture.Ready => "ready, or no more than off balance",

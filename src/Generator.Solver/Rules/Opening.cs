@@ -67,8 +67,17 @@ public sealed class Opening : RuleModule
             var reaction = model.Scene.Book.Reactions[model.Vocabulary.Reactions[r]];
             var chosen = slot.Reactions[r];
             ILiteral[] Is(Func<Posture, bool> fits) => [.. Enum.GetValues<Posture>().Where(fits).Select(p => (ILiteral)slot.EffectiveIs[(int)p])];
+            if (reaction.NeedsFeet)
+            {
+                ILiteral[] knees = Is(p => p.IsKneeling());
+                Array.ForEach(knees, knee => cp.Model.AddBoolOr([chosen.Not(), followsUp.Not(), knee.Not()]));
+            }
+
             switch (reaction.Posture)
             {
+                case Posture.Kneeling when reaction.NeedsKnee:
+                    cp.Model.AddBoolOr([chosen.Not(), slot.HasAttack, .. Is(p => p.IsKneeling())]);
+                    break;
                 case Posture.Ready when reaction.AnswersBlow:
                     cp.Model.AddBoolOr([chosen.Not(), slot.HasAttack, slot.EffectiveIs[(int)Posture.Ready], slot.EffectiveIs[(int)Posture.OffBalance]]);
                     break;

@@ -53,9 +53,25 @@ public sealed class OpeningTests
     [InlineData("heads-together {out-crumples}", "Heads together needs a second attacker, folded, with the head back, turned or off balance, 30 to 120° round from Bruno and 0.50 m to 1.50 m from the mark")]
     public void The_reaction_suits_the_technique_and_the_moment(string move, string words, int at = 2) => Judge(Block + "+1 " + move).Finds(1, at).Says(words);
 
+    [Theory]
+    [InlineData("overhand-right {to-one-knee}", "To one knee is only for somebody on their feet; Bruno is kneeling")]
+    [InlineData("cross-right {staggers-back}", "is only for somebody on their feet")]
+    [InlineData("swing-right {spins-away}", "is only for somebody on their feet")]
+    public void Whoever_kneels_staggers_nowhere_and_goes_to_no_knee(string move, string words) =>
+        Judge(Block + "low-round-kick-right {to-one-knee} ; " + move).Finds(1, 3).As(Severity.Broken).Says(words);
+
+    [Theory]
+    [InlineData("overhand-right {sags-on-knee}")]
+    [InlineData("overhand-right {front-fall}")]
+    [InlineData("finishing-cross-right {out-flat}")]
+    public void Whoever_kneels_stays_so_falls_or_is_out(string move) => Judge(Block + "low-round-kick-right {to-one-knee} ; " + move).FindsNothing();
+
+    [Fact]
+    public void Who_stands_does_not_sag_on_a_knee() => Judge(Block + "overhand-right {sags-on-knee}").Finds(1, 2).Says("only for somebody on a knee");
+
     [Fact]
     public void What_to_do_about_a_reaction_is_said() =>
-        Assert.Equal("Let it be head back, head turns, staggers back, sits down, rocks back, jolts in hold, blocks it, covers up, slips it, steps out of it or slips and comes on.", Judge(Block + "+1 cross-right").Only.Advice);
+        Assert.Equal("Let it be head back, head turns, staggers back, sits down, rocks back, jolts in hold, blocks it, covers up, slips it, steps out of it, slips and comes on or sags on the knee.", Judge(Block + "+1 cross-right").Only.Advice);
 
     [Fact]
     public void Nobody_reacts_to_a_pause() =>
