@@ -174,6 +174,11 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
             """);
         Assert.Empty(covered);
         Assert.True(await sheet.Page.Locator(".phrase rect.body").CountAsync() > 2);
+
+        // What is shown again is as wide as what it shows: its words stand where they stand there.
+        var again = await sheet.Eval<double[]>("[...document.querySelectorAll('use[href=\"#whole-floor\"]')].map(u => Math.abs(u.getBBox().width - document.getElementById('whole-floor').getBBox().width))");
+        Assert.NotEmpty(again);
+        Assert.All(again, off => Assert.InRange(off, 0, 0.5));
     }
 
     /// <summary>However long a name is, it stands on one line, and count, sign, name and technique stand beside one another.</summary>

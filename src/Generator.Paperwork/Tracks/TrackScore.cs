@@ -5,12 +5,10 @@ using Generator.Paperwork.Text;
 
 namespace Generator.Paperwork.Tracks;
 
-/// <summary>Lays the courses of all performers out as lines of eight or sixteen counts.</summary>
+/// <summary>Lays the courses of all performers out as lines of equally many counts.</summary>
 public static class TrackScore
 {
     private const int LeastEven = 6;
-
-    private const int MostEven = 11;
 
     private const double LeastNames = 60;
 
@@ -34,11 +32,14 @@ public static class TrackScore
     /// <summary>Smaller text is left out: forms are told without it.</summary>
     private const double LeastSize = 10;
 
-    /// <summary>Counts in a line on a phone and beside a plan.</summary>
-    public const int Short = 8;
+    /// <summary>Most counts in a line on a phone.</summary>
+    public const int Short = 9;
 
-    /// <summary>Counts in a line across a sheet or a wide screen.</summary>
-    public const int Long = 16;
+    /// <summary>Most counts in a line beside a plan.</summary>
+    public const int Beside = 11;
+
+    /// <summary>Most counts in a line across a sheet or a wide screen.</summary>
+    public const int Long = 17;
 
     /// <summary>Font size of the phrases on the ruler.</summary>
     public const double PhraseSize = 13;
@@ -48,10 +49,11 @@ public static class TrackScore
     /// <param name="phrases">Where each phrase begins.</param>
     /// <param name="from">First half count that must be shown.</param>
     /// <param name="to">Half count up to which it must.</param>
-    /// <param name="counts">Counts in a line.</param>
+    /// <param name="most">Most counts in a line; all have as many, so that none is left with a scrap.</param>
     /// <param name="only">Performers to show; null for all.</param>
-    public static IReadOnlyList<TrackLine> Of(Course course, IReadOnlyList<(int Number, int From)> phrases, int from, int to, int counts = Short, IReadOnlyList<int>? only = null)
+    public static IReadOnlyList<TrackLine> Of(Course course, IReadOnlyList<(int Number, int From)> phrases, int from, int to, int most = Short, IReadOnlyList<int>? only = null)
     {
+        var counts = Even(from, to, most);
         var lines = new List<TrackLine>();
         var performers = course.Performers.Where(p => only is null || only.Contains(p.Attacker)).ToList();
         var names = Math.Clamp(performers.Max(p => TextSize.Width(Named(p), Size)) + 14, LeastNames, MostNames);
@@ -70,11 +72,10 @@ public static class TrackScore
         return lines;
     }
 
-    /// <summary>Counts in a line so that a phrase fills its lines evenly and none is left with a scrap: 6 to 11.</summary>
-    public static int Even(int from, int to)
+    private static int Even(int from, int to, int most)
     {
-        var counts = (to - from + (from % HalfCounts.PerCount) + HalfCounts.PerCount - 1) / HalfCounts.PerCount;
-        var lines = Math.Max(1, (counts + MostEven - 1) / MostEven);
+        var counts = (to - from + (((from % HalfCounts.PerCount) + HalfCounts.PerCount) % HalfCounts.PerCount) + HalfCounts.PerCount - 1) / HalfCounts.PerCount;
+        var lines = Math.Max(1, (counts + most - 1) / most);
         return Math.Max(LeastEven, (counts + lines - 1) / lines);
     }
 
