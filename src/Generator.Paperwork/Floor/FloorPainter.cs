@@ -177,6 +177,8 @@ public sealed class FloorPainter
             placer.Near(opening is null ? Named(performer, from, SeenFrom(performer, from, to)) : TextSize.Name(Page.Clean(performer.Name), Size, 120), marker.At, Shapes.Radius + 2, Size, $"who w{performer.Attacker + 1}");
         }
 
+        // The name of a camera or of a thing on another thing would be taken for its.
+        things.ForEach(t => placer.Take(t.Box));
         for (var c = 0; c < lenses.Count; c++)
         {
             placer.Near(signs.Text(cameras[c], steps), lenses[c].At, 9, Size, "lens");
@@ -187,8 +189,6 @@ public sealed class FloorPainter
             placer.Near(text, fall.Feet, Shapes.Radius, Size, "fall");
         }
 
-        // The name of one thing on another would be taken for its.
-        things.ForEach(t => placer.Take(t.Box));
         var key = new PlanKey([.. things.Select(t => t.Name), .. doors.Select(d => d.Name), .. props.Select(p => p.Name)], isSmall);
         for (var p = 0; p < props.Count; p++)
         {
