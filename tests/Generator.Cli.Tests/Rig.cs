@@ -1,4 +1,5 @@
 using Generator.Cli;
+using Generator.Cli.Work;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Solver;
@@ -9,7 +10,13 @@ namespace Generator.Cli.Tests;
 /// <summary>Runs commands in this process, with a folder of its own for files.</summary>
 internal sealed class Rig : IDisposable
 {
+    /// <summary>The library is read once for all commands of all tests, as the program reads it before it works out its line; nothing ever changes it.</summary>
+    static Rig() => EarlyBook.Begin(["audit"]);
+
     public Rig() => Directory.CreateDirectory(Folder);
+
+    /// <summary>The library that the commands work with.</summary>
+    public static Book Book => Inputs.Book(null);
 
     public string Folder { get; } = Path.Combine(Path.GetTempPath(), "generator-" + Path.GetRandomFileName());
 

@@ -6,7 +6,6 @@ using Generator.Library;
 using Generator.Library.Reading;
 using Generator.Library.Words;
 using Generator.Paperwork.Text;
-using Generator.Rules.Connecting;
 
 namespace Generator.Cli.Commands;
 
@@ -60,9 +59,6 @@ internal static class LibraryShowCommand
     }
 
     /// <summary>The cards of techniques, with what may come before and after.</summary>
-    private static IEnumerable<string> Techniques(IReadOnlyList<Technique> found, Book book)
-    {
-        var neighbours = new Lazy<Neighbours>(() => new Neighbours(book));
-        return found.DistinctBy(t => t.BaseId, StringComparer.Ordinal).Select(t => LibraryCard.Of(t, book) + LibraryNeighbours.Of(t, neighbours.Value));
-    }
+    private static IEnumerable<string> Techniques(IReadOnlyList<Technique> found, Book book) =>
+        found.DistinctBy(t => t.BaseId, StringComparer.Ordinal).Select(t => LibraryCard.Of(t, book) + LibraryNeighbours.Of(t, book));
 }

@@ -21,9 +21,6 @@ public sealed class FloorPainter
     /// <summary>A name, and from and until when it lies there.</summary>
     private const double WidestProp = 340;
 
-    /// <summary>Somebody who moves less than this, in centimetres, gets no path.</summary>
-    private const double Moved = 12;
-
     /// <summary>Of the breadth of a body, over which nothing can be read; its rounded edge may be touched.</summary>
     private const double Read = 0.8;
 
@@ -32,6 +29,7 @@ public sealed class FloorPainter
     private readonly PaperSource source;
     private readonly Course course;
     private readonly LensSigns signs;
+    private readonly FloorPeople people;
     private readonly IReadOnlyList<Camera> cameras;
     private readonly bool isSmall;
 
@@ -40,10 +38,11 @@ public sealed class FloorPainter
         (this.source, this.course, cameras) = (source, course, source.Brief.Cameras);
         Window = new PlanWindow(source.Brief.Floor, course.Performers.SelectMany(p => p.Ways).Select(w => w.Place).Concat(course.Props.SelectMany(p => p.Spells).Where(s => s.State.Lies).Select(s => s.State.Place)));
         signs = new LensSigns(Hit.Of(source.Scene, source.Steps), Window);
+        people = new FloorPeople(source, Window);
     }
 
     private FloorPainter(FloorPainter of, PlanWindow window, IReadOnlyList<Camera>? cameras = null, bool isSmall = false) =>
-        (source, course, Window, signs, this.cameras, this.isSmall) = (of.source, of.course, window, of.signs.On(window), cameras ?? of.cameras, isSmall);
+        (source, course, Window, signs, people, this.cameras, this.isSmall) = (of.source, of.course, window, of.signs.On(window), new FloorPeople(of.source, window), cameras ?? of.cameras, isSmall);
 
     public PlanWindow Window { get; }
 
@@ -74,11 +73,7 @@ public sealed class FloorPainter
     public FloorPicture Empty() => Paint([], course.From, course.From, []);
 
     /// <summary>Everybody where they open, whoever is not in yet included.</summary>
-    public FloorPicture Opening()
-    {
-        var places = source.Routine.Placements.Select((p, i) => (Who: i, At: Window.Held(Place.At(p.Bearing.HalfHours, p.Distance.Value), Shapes.Radius), Facing: 180.0 + (p.Bearing.HalfHours * Bearing.DegreesPerHalfHour))).ToList();
-        return Paint([], course.From, course.From, [], opening: [new Marker(-1, Window.Mark, Window.Mark, 0, Figure.Standing, "here"), .. places.Select(p => new Marker(p.Who, p.At, p.At, p.Facing, Figure.Standing, "here"))]);
-    }
+    public FloorPicture Opening() => Paint([], course.From, course.From, [], opening: people.Opening());
 
     /// <summary>The same for playback: labels keep off the places where people will be.</summary>
     public FloorPicture Stage()
@@ -126,10 +121,10 @@ public sealed class FloorPainter
     private FloorPicture Paint(IReadOnlyList<Step> steps, int from, int to, IReadOnlyList<PerformerCourse> performers, LabelPlacer? labels = null, IReadOnlyList<Marker>? opening = null)
     {
         var placer = labels ?? Placer;
-        var markers = opening?.ToList() ?? performers.Select(p => (Performer: p, From: SeenFrom(p, from, to))).Where(p => p.From < to).Select(p => MarkerOf(p.Performer, p.From, StyleOf(p.Performer.DoingAt(p.From)))).ToList();
-        var ways = performers.Where(p => IsOnTheMove(p, SeenFrom(p, from, to), to)).Select(p => WayOf(p, SeenFrom(p, from, to), to)).ToList();
-        var ends = ways.Where(w => course.Performers[w.Performer + 1].FigureAt(to) != Figure.Away).Select(w => MarkerOf(course.Performers[w.Performer + 1], to, "end")).ToList();
-        var falls = steps.SelectMany(FallsIn).Where(f => performers.Any(p => p.Attacker == f.Body.Performer)).ToList();
+        var markers = opening?.ToList() ?? performers.Select(p => (Performer: p, From: FloorPeople.SeenFrom(p, from, to))).Where(p => p.From < to).Select(p => people.MarkerOf(p.Performer, p.From)).ToList();
+        var ways = performers.Where(p => FloorPeople.IsOnTheMove(p, FloorPeople.SeenFrom(p, from, to), to)).Select(p => people.WayOf(p, FloorPeople.SeenFrom(p, from, to), to)).ToList();
+        var ends = ways.Where(w => course.Performers[w.Performer + 1].FigureAt(to) != Figure.Away).Select(w => people.MarkerOf(course.Performers[w.Performer + 1], to, "end")).ToList();
+        var falls = steps.SelectMany(people.FallsIn).Where(f => performers.Any(p => p.Attacker == f.Body.Performer)).ToList();
         var lenses = cameras.Select(c => signs.Of(c, steps)).ToList();
         var all = Spread.Of([.. markers, .. ends], [.. lenses.Select(LensSigns.RoomOf)], Window.Inner);
         (markers, ends) = ([.. all.Take(markers.Count)], [.. all.Skip(markers.Count)]);
@@ -165,7 +160,7 @@ public sealed class FloorPainter
             placer.Shun(strip, Thing.Hatched);
         }
 
-        List<Outline> bodies = [.. falls.Select(f => f.Body), .. markers.Select(m => (Marker: m, Body: course.Performers[m.Performer + 1].BodyAt(SeenFrom(course.Performers[m.Performer + 1], from, to)))).Where(m => m.Body is not null).Select(m => OutlineOf(m.Marker.Performer, m.Body!.Value, m.Marker.Style))];
+        List<Outline> bodies = [.. falls.Select(f => f.Body), .. markers.Select(m => (Marker: m, Body: course.Performers[m.Performer + 1].BodyAt(FloorPeople.SeenFrom(course.Performers[m.Performer + 1], from, to)))).Where(m => m.Body is not null).Select(m => people.OutlineOf(m.Marker.Performer, m.Body!.Value, m.Marker.Style))];
         foreach (var body in bodies)
         {
             placer.Cover(body.Feet, body.Head, body.Body.Width * Read);
@@ -174,7 +169,7 @@ public sealed class FloorPainter
         foreach (var marker in markers)
         {
             var performer = course.Performers[marker.Performer + 1];
-            placer.Near(opening is null ? Named(performer, from, SeenFrom(performer, from, to)) : TextSize.Name(Page.Clean(performer.Name), Size, 120), marker.At, Shapes.Radius + 2, Size, $"who w{performer.Attacker + 1}");
+            placer.Near(opening is null ? people.NameOf(performer, from, FloorPeople.SeenFrom(performer, from, to)) : TextSize.Name(Page.Clean(performer.Name), Size, 120), marker.At, Shapes.Radius + 2, Size, $"who w{performer.Attacker + 1}");
         }
 
         // The name of a camera or of a thing on another thing would be taken for its.
@@ -233,59 +228,6 @@ public sealed class FloorPainter
     }
 
     private static Point Centre(Box box) => new(box.X + (box.Width / 2), box.Y + (box.Height / 2));
-
-    private static string StyleOf(Doing doing) => doing == Doing.Out ? "out" : "here";
-
-    private static bool IsOnTheMove(PerformerCourse performer, int from, int to) => performer.Path(from, to) is var path && path.Any(p => p.To(path[0]) > Moved);
-
-    /// <summary>The first moment of the part at which somebody is on the floor; its end for whoever is not in yet or has left.</summary>
-    private static int SeenFrom(PerformerCourse performer, int from, int to)
-    {
-        while (from < to && performer.FigureAt(from) == Figure.Away)
-        {
-            from++;
-        }
-
-        return from;
-    }
-
-    private string Named(PerformerCourse performer, int from, int time)
-    {
-        var name = TextSize.Name(Page.Clean(performer.Name), Size, 120) + (time > from ? " enters, " + Words.AtCount(time) : string.Empty);
-        var far = performer.MarkAt(time).To(performer.PlaceAt(time));
-        return Window.Keeps(performer.PlaceAt(time), Shapes.Radius) ? name : $"{name}, {Words.Number(Math.Round((decimal)far / 100, 1))} m";
-    }
-
-    private Marker MarkerOf(PerformerCourse performer, int time, string style)
-    {
-        var at = Window.Held(performer.PlaceAt(time), Shapes.Radius);
-        return new Marker(performer.Attacker, at, at, performer.FacingAt(time), performer.FigureAt(time), style);
-    }
-
-    private Outline OutlineOf(int performer, LyingBody body, string style)
-    {
-        var height = performer < 0 ? source.Brief.Hero.Height : source.Brief.Attackers[performer].Height;
-        return new Outline(performer, Window.Of(body.Feet), Shapes.Turned(Window.Of(body.Feet), Window.Of(body.Head)), Shapes.Body(height, Window.Scale), style);
-    }
-
-    private Way WayOf(PerformerCourse performer, int from, int to)
-    {
-        var points = performer.Path(from, to).Select(s => Window.Held(s, Shapes.Radius)).ToList();
-        var tip = points[^1];
-        var before = points.FindLast(p => Math.Abs(p.X - tip.X) + Math.Abs(p.Y - tip.Y) > 2);
-        return new Way(performer.Attacker, points, tip, Math.Atan2(tip.X - before.X, before.Y - tip.Y) * 180 / Math.PI);
-    }
-
-    private IEnumerable<(Outline Body, string Text)> FallsIn(Step step)
-    {
-        foreach (var (who, _) in step.Falls.Where(f => f.Who >= 0))
-        {
-            var state = step.After.Attackers[who];
-            var knees = new Outline(who, Window.Of(state.Place), 0, Shapes.Body(new Centimetres(50), Window.Scale), "landing");
-            var body = state.Leg?.LastingBody(step.Index) is { } leg ? OutlineOf(who, new LyingBody(leg.From, leg.To, leg.Start.Rounded(), leg.End.Rounded()), "landing") : knees;
-            yield return (body, $"{TextSize.Name(Page.Clean(source.Brief.Attackers[who].Name), Size, 90)} down, {Words.AtCount(step.End)}");
-        }
-    }
 
     /// <summary>The hours round the floor; the four main ones come first when there is no room for all.</summary>
     private void PlaceHours(LabelPlacer placer)

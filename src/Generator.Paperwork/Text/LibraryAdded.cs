@@ -12,10 +12,9 @@ public static class LibraryAdded
     /// <param name="ends">Dead ends that the file brings.</param>
     public static string Of(Book before, Book after, IReadOnlyList<DeadEnd> ends)
     {
-        var neighbours = new Lazy<Neighbours>(() => new Neighbours(after));
         List<string> cards =
         [
-            .. after.Techniques.Where(t => before.TechniqueIndex(t.Id) < 0).DistinctBy(t => t.BaseId, StringComparer.Ordinal).Select(t => LibraryCard.Of(t, after) + Lonely(t, neighbours.Value)),
+            .. after.Techniques.Where(t => before.TechniqueIndex(t.Id) < 0).DistinctBy(t => t.BaseId, StringComparer.Ordinal).Select(t => LibraryCard.Of(t, after) + Lonely(t, after)),
             .. after.Attacks.Where(a => before.AttackIndex(a.Id) < 0).DistinctBy(a => a.BaseId, StringComparer.Ordinal).Select(a => LibraryCard.Of(a, after)),
             .. after.Reactions.Where(r => before.ReactionIndex(r.Id) < 0).Select(r => LibraryCard.Of(r, after)),
         ];
@@ -23,9 +22,9 @@ public static class LibraryAdded
         return string.Join('\n', cards.Append(dead));
     }
 
-    private static string Lonely(Technique technique, Neighbours neighbours)
+    private static string Lonely(Technique technique, Book book)
     {
-        var alone = !technique.HasNoTarget && technique.Answers.IsEmpty && neighbours.Before(technique.BaseId).Count == 0;
-        return LibraryNeighbours.Of(technique, neighbours) + (alone && !technique.Needs.Contains(Posture.Ready) ? "  Nothing leads to it: it answers no attack, and no technique leaves anybody so.\n" : string.Empty);
+        var alone = !technique.HasNoTarget && technique.Answers.IsEmpty && LibraryNeighbours.In(book).Before(technique.BaseId).Count == 0;
+        return LibraryNeighbours.Of(technique, book) + (alone && !technique.Needs.Contains(Posture.Ready) ? "  Nothing leads to it: it answers no attack, and no technique leaves anybody so.\n" : string.Empty);
     }
 }

@@ -2,7 +2,6 @@ using Generator.Cli.Changes;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
-using Generator.Library.Loading;
 using Generator.Library.Reading;
 using Generator.Rules;
 using Generator.Rules.Judging;
@@ -13,7 +12,7 @@ namespace Generator.Cli.Tests.Changes;
 /// <summary>What the cast is told of a phrase that was taught: every new move stands under one phrase and no other.</summary>
 public class PhraseNewsTests
 {
-    private static readonly Book Book = LibraryLoader.LoadBundled().Value!;
+    private static readonly Book Book = Rig.Book;
 
     private static readonly Routine Taught = RoutineReader.Parse(new SourceFile("taught.json", File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Data", "ferry.routine.json"))), Book).Value!;
 

@@ -1,5 +1,4 @@
 using Generator.Library;
-using Generator.Library.Loading;
 using Generator.Paperwork.Text;
 
 namespace Generator.Cli.Tests.Commands;
@@ -11,7 +10,7 @@ public class LibraryCommandTests
     {
         using var rig = new Rig();
         var listed = rig.Run("library", "list").Out.Split('\n').Where(l => l.Length > 2 && l[0] == ' ' && l[2] != ' ').Select(l => l[2..].Split(' ')[0]).ToList();
-        var book = LibraryLoader.LoadBundled().Value!;
+        var book = Rig.Book;
         var known = book.Techniques.Select(t => t.BaseId).Concat(book.Attacks.Select(a => a.BaseId)).Distinct(StringComparer.Ordinal).Concat(book.Reactions.Select(r => r.Id)).Concat(book.Combinations.Select(c => c.Id));
         Assert.Equal(known.Order(StringComparer.Ordinal), listed.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
     }
@@ -35,7 +34,7 @@ public class LibraryCommandTests
     public void Every_record_has_a_card_that_says_how_it_is_kept_safe()
     {
         using var rig = new Rig();
-        var book = LibraryLoader.LoadBundled().Value!;
+        var book = Rig.Book;
         Assert.All(book.Techniques.Select(t => LibraryCard.Of(t, book)).Concat(book.Attacks.Select(a => LibraryCard.Of(a, book))), card => Assert.Contains("\n  kept safe ", card, StringComparison.Ordinal));
         Assert.All(book.Reactions.Select(r => LibraryCard.Of(r, book)), card => Assert.Contains("\n  leaves them ", card, StringComparison.Ordinal));
         Assert.All(book.Techniques, t => Assert.Equal(t.Uses is not null, LibraryCard.Of(t, book).Contains("\n  of the room ", StringComparison.Ordinal)));

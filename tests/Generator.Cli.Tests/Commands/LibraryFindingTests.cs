@@ -1,13 +1,12 @@
 using Generator.Domain;
 using Generator.Library;
-using Generator.Library.Loading;
 
 namespace Generator.Cli.Tests.Commands;
 
 /// <summary>Lists, searches and cards of the library, and files of one's own.</summary>
 public sealed class LibraryFindingTests
 {
-    private static readonly Book Book = LibraryLoader.LoadBundled().Value!;
+    private static readonly Book Book = Rig.Book;
 
     public static TheoryData<string, string> Filters => new()
     {

@@ -9,7 +9,8 @@ public class RepairCommandTests
     [Fact]
     public void The_move_that_was_wrong_changes_and_the_answer_can_be_audited()
     {
-        using var rig = new Rig { Patience = TimeSpan.FromMinutes(20) };
+        using var stop = new CancellationTokenSource();
+        using var rig = new Rig { Patience = TimeSpan.FromMinutes(20), Stop = stop.Token, Keep = (_, _) => stop.Cancel() };
         var answer = rig.Run("repair", rig.File("r.csv", Late), "--out", Path.Combine(rig.Folder, "fixed.json"));
         Assert.Equal(ExitCode.Good, answer.Code);
         Assert.Contains("This 1 of 1 moves changes", answer.Out, StringComparison.Ordinal);

@@ -3,7 +3,6 @@ using System.Text;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
-using Generator.Library.Loading;
 using Generator.Library.Reading;
 using Generator.Paperwork;
 using Generator.Paperwork.HandOffs;
@@ -30,7 +29,7 @@ public class SameInEveryFileTests
 
     private static readonly string[] Names = ["Bruno", "=1+1", "+Wanda", "@Piet", "'=Ama", "O'Dell", "Jürgen \"Jo\"", "Le, Mai", "-", "小林", "'Ned", "A; B"];
 
-    private static readonly Book Book = LibraryLoader.LoadBundled().Value!;
+    private static readonly Book Book = Rig.Book;
 
     [Fact]
     public void Many_drafts_are_the_same_in_every_kind_of_file()

@@ -1,7 +1,6 @@
 using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
-using Generator.Library.Loading;
 using Generator.Library.Reading;
 using Generator.Rules;
 using Generator.Rules.Replaying;
@@ -11,7 +10,7 @@ namespace Generator.Cli.Tests.Files;
 /// <summary>Every stance to which the hero changes between moves stands in the routine, so that an outside reader needs no rule for which of several is chosen.</summary>
 internal static class StancesWritten
 {
-    private static readonly Book Book = LibraryLoader.LoadBundled().Value!;
+    private static readonly Book Book = Rig.Book;
 
     /// <summary>In the text of a routine that was written or printed, in which the hero changes at least once.</summary>
     public static void In(string text)

@@ -26,7 +26,7 @@ public sealed class SameAgainTests
     private static async Task<string> Draft(Rig rig, string brief, string name, string? cores, string seed = "7")
     {
         var path = Path.Combine(rig.Folder, name + ".routine.json");
-        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "generator.dll"), "draft", brief, "--rounds", "2", "--seed", seed, "--time", "3600", "--out", path])
+        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "generator.dll"), "draft", brief, "--rounds", "1", "--seed", seed, "--time", "3600", "--out", path])
         {
             UseShellExecute = false,
             RedirectStandardInput = true,

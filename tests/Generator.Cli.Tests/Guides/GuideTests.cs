@@ -4,7 +4,6 @@ using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Files.Notes;
-using Generator.Library.Loading;
 using Generator.Library.Reading;
 using Generator.Paperwork.Text;
 using Generator.Rules.Judging;
@@ -17,7 +16,7 @@ public class GuideTests
 {
     private const string Unknown = "qqqqqqqqqqqq";
 
-    private static readonly Book Library = LibraryLoader.LoadBundled().Value!;
+    private static readonly Book Library = Rig.Book;
 
     public static TheoryData<string> Topics { get; } = new(Guide.Topics.Select(t => t.Topic));
 

@@ -1,7 +1,6 @@
 using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Files;
-using Generator.Library.Loading;
 using Generator.Library.Reading;
 using Generator.Paperwork;
 using Generator.Rules;
@@ -18,7 +17,7 @@ internal static class Made
     /// <summary>How many routines are looked at: half of them drafted, half put together at random.</summary>
     public const int Routines = 40;
 
-    public static Book Book { get; } = LibraryLoader.LoadBundled().Value!;
+    public static Book Book { get; } = Rig.Book;
 
     private static readonly Lazy<IReadOnlyList<Routine>> DraftsMade = new(() => [.. Enumerable.Range(1, 200).Select(Draft).OfType<Routine>().Take(Routines / 2)]);
 

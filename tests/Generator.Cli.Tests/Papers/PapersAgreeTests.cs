@@ -100,7 +100,7 @@ public class PapersAgreeTests(ITestOutputHelper output)
         var facts = 0;
 
         // Letters for which the machine has no font are blanks in print.
-        foreach (var pack in new[] { Made.Ferry }.Concat(Made.Packs.Where(p => p.Cast.All(n => n.All(c => c < 'ɐ'))).Where((_, i) => i % 8 == 3)))
+        foreach (var pack in new[] { Made.Ferry }.Concat(Made.Packs.Where(p => p.Cast.All(n => n.All(c => c < 'ɐ'))).Where((_, i) => i % 16 == 3)))
         {
             var read = Read(pack.Source, Printed(pack, p => p));
             facts += read.Count(f => PackReading.All.Contains(f.Paper));
@@ -109,7 +109,7 @@ public class PapersAgreeTests(ITestOutputHelper output)
         }
 
         output.WriteLine($"{facts} facts printed");
-        Assert.True(facts > 500, $"only {facts}");
+        Assert.True(facts > 300, $"only {facts}");
     }
 
     [BrowserTheory]

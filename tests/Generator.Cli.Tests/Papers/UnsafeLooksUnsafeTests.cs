@@ -49,18 +49,19 @@ public class UnsafeLooksUnsafeTests(ITestOutputHelper output)
         }
     }
 
-    /// <summary>The first lines in a terminal, of every command that takes a whole routine.</summary>
+    /// <summary>The first lines in a terminal, of every command that takes a whole routine; what is slow to explain, as every other technique is tried in a move, is explained of the two shortest.</summary>
     [Fact]
     public void On_the_first_screen_of_a_terminal()
     {
         using var rig = new Rig();
         var chance = new Chance(7);
-        foreach (var draft in Made.Drafts.Take(6))
+        foreach (var (draft, i) in Made.Drafts.Take(6).OrderBy(d => d.Moves.Count).Select((d, i) => (d, i)))
         {
             var broken = Broken(draft, chance);
             var file = rig.File("broken.routine.json", RoutineWriter.Text(broken));
             var warning = PaperHead.Of(broken, Audit.Of(new Scene(broken.Brief, Made.Book), broken)).Warning!;
-            foreach (var screen in new[] { rig.Run("audit", file).Out, rig.Run("explain", file, "1").Out })
+            string[] screens = [rig.Run("audit", file).Out, .. i < 2 ? [rig.Run("explain", file, "1").Out] : Array.Empty<string>()];
+            foreach (var screen in screens)
             {
                 var first = screen.Split('\n').Take(12).ToList();
                 Assert.Contains(warning, TextReading.Flat(string.Join(' ', first)).Replace(" !! ", " ", StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase);

@@ -1,4 +1,6 @@
 using System.Diagnostics;
+using System.Text;
+using Generator.Cli.Tests.Guarding;
 
 namespace Generator.Cli.Tests.Readme;
 
@@ -55,36 +57,48 @@ public class ReadmeTests
 
     /// <summary>
     /// Runs the program and returns what it printed. Where the line says nothing, a draft ends after some rounds, which a busy machine does as well as an idle
-    /// one, and what else searches has as long as any machine needs: it ends by itself long before, but for a revision, which has its answer in the tenth part of what it is given and
-    /// would look for a smaller one for many minutes.
+    /// one, and what else searches has as long as any machine needs: it ends by itself long before, but for a revision, which would look for a smaller one for many minutes and is
+    /// interrupted at its first answer; where no signal can be sent, it has a minute.
     /// </summary>
     private static async Task<string> Run(string folder, string line, string exit)
     {
-        var start = new ProcessStartInfo("dotnet") { WorkingDirectory = folder, UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true };
-        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "generator.dll"));
-        foreach (var word in Words(line))
-        {
-            start.ArgumentList.Add(word);
-        }
-
-        if (line.Split(' ')[0] is "draft" && !line.Contains("--time", StringComparison.Ordinal))
-        {
-            start.ArgumentList.Add("--rounds");
-            start.ArgumentList.Add("4");
-        }
-        else if ((line.Split(' ')[0] is "repair" or "revise" or "complete" or "alternatives" || line.StartsWith("explain yard.csv", StringComparison.Ordinal)) && !line.Contains("--time", StringComparison.Ordinal))
-        {
-            start.ArgumentList.Add("--time");
-            start.ArgumentList.Add(line.StartsWith("revise", StringComparison.Ordinal) ? "60" : "1200");
-        }
-
-        using var process = Process.Start(start)!;
-        var errors = process.StandardError.ReadToEndAsync();
+        var interrupted = line.StartsWith("revise", StringComparison.Ordinal) && OperatingSystem.IsLinux();
+        string[] program = ["dotnet", Path.Combine(AppContext.BaseDirectory, "generator.dll"), .. Words(line), .. Ends(line)];
+        string[] command = interrupted ? ["env", "--default-signal=INT", .. program] : program;
+        using var process = Process.Start(new ProcessStartInfo(command[0], command[1..]) { WorkingDirectory = folder, UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true })!;
+        var errors = interrupted ? Interrupted(process) : process.StandardError.ReadToEndAsync();
         var output = await process.StandardOutput.ReadToEndAsync();
         await process.WaitForExitAsync();
         Assert.True(string.Equals(exit, $"exit {process.ExitCode}", StringComparison.Ordinal), $"{line}: exit {process.ExitCode} instead of {exit}\n{await errors}{output}");
         Assert.NotEmpty(output);
         return output.ReplaceLineEndings("\n");
+    }
+
+    /// <summary>What ends a search whose line does not say when.</summary>
+    private static string[] Ends(string line) => line.Contains("--time", StringComparison.Ordinal) ? [] : line.Split(' ')[0] switch
+    {
+        "draft" => ["--rounds", "2"],
+        "revise" when !OperatingSystem.IsLinux() => ["--time", "60"],
+        "repair" or "revise" or "complete" or "alternatives" => ["--time", "1200"],
+        "explain" when line.StartsWith("explain yard.csv", StringComparison.Ordinal) => ["--time", "1200"],
+        _ => [],
+    };
+
+    /// <summary>Standard error of a search that is interrupted at its first word of progress.</summary>
+    private static async Task<string> Interrupted(Process process)
+    {
+        var told = new StringBuilder();
+        while (await process.StandardError.ReadLineAsync() is { } news)
+        {
+            told.Append(news).Append('\n');
+            if (news.Contains(", after ", StringComparison.Ordinal))
+            {
+                Guarded.Send("INT", process.Id);
+                break;
+            }
+        }
+
+        return told.Append(await process.StandardError.ReadToEndAsync()).ToString();
     }
 
     /// <summary>Words of a shell line, of which only double quotation marks are understood.</summary>

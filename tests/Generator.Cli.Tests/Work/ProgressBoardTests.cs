@@ -3,7 +3,6 @@ using Generator.Cli.Work;
 using Generator.Domain;
 using Generator.Domain.Sketches;
 using Generator.Library;
-using Generator.Library.Loading;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Solver;
@@ -45,7 +44,7 @@ public class ProgressBoardTests
     {
         using var lines = new StringWriter { NewLine = "\n" };
         var progress = new Progress(lines, null);
-        var scene = new Scene(QuickBrief.Of(1, 12, null), LibraryLoader.LoadBundled().Value!);
+        var scene = new Scene(QuickBrief.Of(1, 12, null), Rig.Book);
         var routine = new Routine { Brief = scene.Brief, Placements = [], Moves = [] };
         var verdict = new Verdict([], 1, []);
         new ProgressBoard(progress).Report(new DraftProgress(TimeSpan.Zero, 1, 0, "first pass"));
@@ -57,11 +56,11 @@ public class ProgressBoardTests
     /// <summary>Every command that searches moves its line, news or none.</summary>
     [Theory]
     [InlineData("Drafting", "draft", "--counts", "8", "--attackers", "1", "--rounds", "1")]
-    [InlineData("Repairing", "repair", "broken.csv", "--time", "5")]
-    [InlineData("Revising", "revise", "clean.csv", "--brief", "brief.json", "--time", "5")]
-    [InlineData("Completing", "complete", "notes.txt", "--time", "5")]
+    [InlineData("Repairing", "repair", "broken.csv", "--time", "1")]
+    [InlineData("Revising", "revise", "clean.csv", "--brief", "brief.json", "--time", "1")]
+    [InlineData("Completing", "complete", "notes.txt", "--time", "1")]
     [InlineData("Explaining", "explain", "clean.csv", "1")]
-    [InlineData("Looking for alternatives", "alternatives", "brief.json", "--number", "2", "--time", "5")]
+    [InlineData("Looking for alternatives", "alternatives", "brief.json", "--number", "2", "--time", "1")]
     public void Every_search_moves_a_line_on_a_screen(string what, params string[] command)
     {
         using var screen = new TestConsole().Interactive();

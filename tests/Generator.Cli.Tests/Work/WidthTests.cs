@@ -1,6 +1,5 @@
 using Generator.Cli.Work;
 using Generator.Library;
-using Generator.Library.Loading;
 using Generator.Paperwork.Text;
 using Generator.Solver;
 using Generator.Solver.Questions;
@@ -74,7 +73,7 @@ public class WidthTests
     [Fact]
     public void The_library_tears_no_name()
     {
-        var book = LibraryLoader.LoadBundled().Value!;
+        var book = Rig.Book;
         var list = Words(Run("library list").Out);
         var names = book.Techniques.Select(t => (t.Id, t.Name)).Concat(book.Attacks.Select(a => (a.Id, a.Name))).Concat(book.Reactions.Select(r => (r.Id, r.Name))).ToList();
         Assert.All(names.SelectMany(n => n.Name.Split(' ')), w => Assert.Contains(w, list));

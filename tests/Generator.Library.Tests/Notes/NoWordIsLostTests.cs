@@ -12,6 +12,9 @@ public class NoWordIsLostTests
 {
     private const int Cases = 240;
 
+    /// <summary>The first lines of good notes say who is who.</summary>
+    private const int Cast = 3;
+
     private static readonly string[] Good =
     [
         "Zora: the hero, left lead, 1.70 m",
@@ -33,7 +36,10 @@ public class NoWordIsLostTests
         var (chance, places) = (new Chance(7), new SortedDictionary<string, int>(StringComparer.Ordinal));
         for (var i = 0; i < Cases; i++)
         {
-            var (line, lines) = (chance.Whole(0, Good.Length - 1), Good.ToArray());
+            // Among the moves, the line and the one before it are read alone, which says the same and takes less.
+            var drawn = chance.Whole(0, Good.Length - 1);
+            int[] kept = [.. Enumerable.Range(0, Good.Length).Where(l => l < Cast || l == drawn || l == Math.Max(drawn, Cast + 1) - 1)];
+            var (line, lines) = (Array.IndexOf(kept, drawn), kept.Select(l => Good[l]).ToArray());
             var gaps = Enumerable.Range(0, lines[line].Length + 1).Where(g => g == 0 || g == lines[line].Length || lines[line][g] == ' ').ToList();
             var junk = string.Concat(Enumerable.Range(0, 9).Select(_ => "bdfgkpqvwxz"[chance.Whole(0, 10)]));
             var gap = chance.One(gaps);
@@ -43,7 +49,7 @@ public class NoWordIsLostTests
                 ? read.Value.Understood.Any(u => u.Line == line + 1 && (u.Unread.Contains(junk) || (u.IsPlain && u.Text.Contains(junk, StringComparison.Ordinal))))
                 : read.Problems.Any(p => p.Line == line + 1 && p.Field.StartsWith("column ", StringComparison.Ordinal));
             Assert.True(told, $"{lines[line]}\n{(read.IsGood ? string.Join('\n', read.Value.Understood.Where(u => u.Line == line + 1)) : read.ToText())}");
-            var place = $"{(read.IsGood ? "told" : "refused")}, line {line + 1}";
+            var place = $"{(read.IsGood ? "told" : "refused")}, line {drawn + 1}";
             places[place] = places.GetValueOrDefault(place) + 1;
         }
 

@@ -12,7 +12,7 @@ public class AnyRoutineTests
     public void Every_paper_can_be_made_of_any_routine_and_text_stays_on_the_page()
     {
         var moves = 0;
-        for (var seed = 0; seed < 30; seed++)
+        for (var seed = 0; seed < 16; seed++)
         {
             var routine = RandomRoutine.Of(seed, Ferry.Book);
             var source = PaperSource.Of(new Scene(routine.Brief, Ferry.Book), routine);
@@ -31,6 +31,6 @@ public class AnyRoutineTests
             }
         }
 
-        Assert.True(moves > 100, $"{moves}");
+        Assert.True(moves > 50, $"{moves}");
     }
 }

@@ -118,7 +118,7 @@ public sealed class SpaceTests
     public void Any_routine_gives_the_same_bytes_each_time_and_stays_on_the_floor()
     {
         var keys = 0;
-        for (var seed = 0; seed < 12; seed++)
+        for (var seed = 0; seed < 8; seed++)
         {
             var routine = RandomRoutine.Of(seed, Ferry.Book);
             var source = PaperSource.Of(new Scene(routine.Brief, Ferry.Book), routine).With(Source.Options);
@@ -133,7 +133,7 @@ public sealed class SpaceTests
             }
         }
 
-        Assert.True(keys > 300, $"{keys} keys");
+        Assert.True(keys > 200, $"{keys} keys");
     }
 
     [ValidatorFact]

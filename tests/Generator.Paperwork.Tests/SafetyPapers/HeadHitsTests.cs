@@ -34,7 +34,7 @@ public partial class HeadHitsTests
     public void The_rule_the_teaching_plan_and_the_risk_assessment_count_the_same()
     {
         var (hits, uncounted) = (0, 0);
-        for (var seed = 0; seed < 200; seed++)
+        for (var seed = 0; seed < 80; seed++)
         {
             var routine = RandomRoutine.Of(seed, Ferry.Book);
             var scene = new Scene(routine.Brief, Ferry.Book);
@@ -56,7 +56,7 @@ public partial class HeadHitsTests
             uncounted += source.Steps.Count(s => s is { HasTarget: true, Technique.IsHeadHit: true, Reaction: { AnswersBlow: false, Id: not ("head-back" or "head-turns" or "clutches-face" or "spinning-fall") } });
         }
 
-        Assert.True(hits > 50 && uncounted > 10, $"{hits} hits, {uncounted} of them sold otherwise than by the head");
+        Assert.True(hits > 20 && uncounted > 4, $"{hits} hits, {uncounted} of them sold otherwise than by the head");
     }
 
     [GeneratedRegex(@"(\d+) head-height hits? sold in a run")]

@@ -28,7 +28,17 @@ public sealed class NeighboursTests
     [Fact]
     public void Nothing_follows_a_finish() => Assert.All(Book.Techniques.Where(t => t.Family == Domain.Family.Finish), t => Assert.Empty(All.After(t.BaseId)));
 
+    /// <summary>What comes after one technique is looked up at once, so one after the other is asked until nothing is left.</summary>
     [Fact]
-    public void Every_follow_up_of_the_library_has_something_before_it() =>
-        Assert.All(Book.Techniques.Where(t => !t.HasNoTarget && t.Answers.IsEmpty && !t.Needs.Contains(Domain.Posture.Ready)), t => Assert.NotEmpty(All.Before(t.BaseId)));
+    public void Every_follow_up_of_the_library_comes_after_something()
+    {
+        var left = Book.Techniques.Where(t => !t.HasNoTarget && t.Answers.IsEmpty && !t.Needs.Contains(Domain.Posture.Ready)).Select(t => t.BaseId).ToHashSet(StringComparer.Ordinal);
+        Assert.True(left.Count > 100, $"{left.Count} follow-ups");
+        foreach (var technique in Book.Techniques.DistinctBy(t => t.BaseId, StringComparer.Ordinal).TakeWhile(_ => left.Count > 0))
+        {
+            left.ExceptWith(All.After(technique.BaseId).Select(t => t.BaseId));
+        }
+
+        Assert.Empty(left);
+    }
 }

@@ -15,7 +15,7 @@ public class AlternativeSearchTests
     [InlineData(4)]
     public void Alternatives_keep_the_moment_differ_enough_and_pass_the_audit(int seed)
     {
-        var routine = Drafts.Draft(Drafts.Plain(), seed).Routine!;
+        var routine = Drafts.OfPlain(seed);
         var brief = routine.Brief with { Moments = [Solver.Reworking.Kept.Run(routine, 4, 5, null, null)] };
         var result = AlternativeSearch.Of(brief, Drafts.Book, Options with { Seed = seed }, [routine]);
         Assert.Equal(3, result.Found.Count);
@@ -35,7 +35,7 @@ public class AlternativeSearchTests
     [Fact]
     public void A_shift_by_a_count_is_no_difference()
     {
-        var routine = Drafts.Draft(Drafts.Plain(), 2).Routine!;
+        var routine = Drafts.OfPlain(2);
         var scene = new Scene(routine.Brief, Drafts.Book);
         var later = routine with { Moves = [.. routine.Moves.Select(m => m with { Start = m.Start + new HalfCounts(2) })] };
         Assert.Equal(0, Shape.Difference(Shape.Of(scene, routine), Shape.Of(scene, later)));

@@ -124,9 +124,9 @@ public class CompleteTests
     public void Nothing_gives_when_cells_of_a_clean_routine_are_erased()
     {
         var (cases, open, gave) = (0, new int[Enum.GetValues<Erasing>().Length], new List<string>());
-        for (var seed = 0; seed < 10; seed++)
+        for (var seed = 0; seed < 7; seed++)
         {
-            if (Drafts.Rounds(Drafts.Small(seed), seed).Routine is not { } routine)
+            if (Drafts.OfSmall(seed).Routine is not { } routine)
             {
                 continue;
             }
@@ -148,7 +148,7 @@ public class CompleteTests
             }
         }
 
-        Assert.True(cases >= 150 && open.All(o => o > 20), $"{cases} cases, moves with something open: {string.Join(", ", open)}");
+        Assert.True(cases >= 100 && open.All(o => o > 14), $"{cases} cases, moves with something open: {string.Join(", ", open)}");
         Assert.True(gave.Count == 0, string.Join("\n", gave));
     }
 

@@ -10,7 +10,7 @@ namespace Generator.Solver.Tests.Completing;
 /// <summary>In tiny worlds no routine at all gives up less of a sketch than the one that completing finds. <c>GENERATOR_LEAST=200</c> asks for so many cases.</summary>
 public sealed class LeastDeparturesTests(ITestOutputHelper output)
 {
-    private const int InSuite = 10;
+    private const int InSuite = 6;
 
     /// <summary>Moves tried in each at most.</summary>
     private const long Work = 60_000;

@@ -32,7 +32,7 @@ public class PlantedTests(ITestOutputHelper output)
         Routine? drafted = null;
         for (var i = 0; i < Cases; i++)
         {
-            drafted = i % 6 == 0 ? Drafts.Rounds(Drafts.Small(i / 6), i / 6).Routine : drafted;
+            drafted = i % 6 == 0 ? Drafts.OfSmall(i / 6).Routine : drafted;
             if (drafted is not { } routine)
             {
                 continue;

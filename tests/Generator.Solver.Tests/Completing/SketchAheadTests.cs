@@ -13,7 +13,7 @@ namespace Generator.Solver.Tests.Completing;
 /// <summary>Looking ahead rules out only what has no filling: a clean routine fills every sketch that was made of it, so no beginning of it is ever ruled out.</summary>
 public class SketchAheadTests
 {
-    private const int Routines = 6;
+    private const int Routines = 3;
 
     [Fact]
     public void No_beginning_of_a_filling_is_ruled_out()
@@ -37,7 +37,7 @@ public class SketchAheadTests
             }
         }
 
-        Assert.True(asked > 1000, $"{asked} beginnings");
+        Assert.True(asked > 500, $"{asked} beginnings");
         Assert.True(refused.Count == 0, $"{refused.Count} of {asked}\n{string.Join("\n", refused)}");
     }
 

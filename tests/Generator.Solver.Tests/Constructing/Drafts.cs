@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Library.Loading;
@@ -18,6 +19,10 @@ internal static class Drafts
         var read = LibraryLoader.LoadBundled();
         return read.Value ?? throw new InvalidOperationException(read.ToText());
     });
+
+    private static readonly ConcurrentDictionary<int, Lazy<DraftResult>> OfSmallBriefs = [];
+
+    private static readonly ConcurrentDictionary<int, Lazy<DraftResult>> OfPlainBriefs = [];
 
     public static Book Book => Loaded.Value;
 
@@ -65,6 +70,12 @@ internal static class Drafts
 
     /// <summary>A draft that ends at no points, or after more work than nearly any brief needs.</summary>
     public static DraftResult Draft(Brief brief, int seed = 1) => Rounds(brief, seed, 20);
+
+    /// <summary>The draft of a small brief with its own seed, searched once for all tests that only need some routine.</summary>
+    public static DraftResult OfSmall(int seed) => OfSmallBriefs.GetOrAdd(seed, s => new Lazy<DraftResult>(() => Rounds(Small(s), s))).Value;
+
+    /// <summary>A routine for the plain brief, searched once for all tests.</summary>
+    public static Routine OfPlain(int seed) => OfPlainBriefs.GetOrAdd(seed, s => new Lazy<DraftResult>(() => Draft(Plain(), s))).Value.Routine!;
 
     /// <summary>As it is done for users, for briefs of which a proof or a routine is sure to end it: the time is only there in case it hangs.</summary>
     public static DraftResult Ended(Brief brief) => Drafting.Draft(brief, Book, new DraftOptions { Time = Hang });

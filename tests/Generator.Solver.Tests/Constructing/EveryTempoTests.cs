@@ -32,13 +32,20 @@ public class EveryTempoTests(ITestOutputHelper output)
         var ground = new Ground(new Scene(BriefAt(tempo, skill), Drafts.Book), [true, true]);
         var book = ground.Scene.Book;
         var mayDo = book.Techniques.Where(t => IsForThese(t) && MayDo(book, t, skill)).Select(t => t.BaseId).ToHashSet(StringComparer.Ordinal);
-        var found = Places.SelectMany(p => Found(ground, p)).Select(t => book.Techniques[t]).Where(IsForThese).Select(t => t.BaseId).ToHashSet(StringComparer.Ordinal);
-        Assert.Subset(mayDo, found);
-        Assert.True(found.Count * 100 >= mayDo.Count * 95, $"{found.Count} of {mayDo.Count}; not found: {string.Join(", ", mayDo.Except(found, StringComparer.Ordinal))}");
         var all = book.Techniques.Where(IsForThese).Select(t => t.BaseId).Distinct(StringComparer.Ordinal).Count();
+        var enough = Math.Max(mayDo.Count * 95, all * (skill == Skill.Novice ? 45 : 95));
+        var found = new HashSet<string>(StringComparer.Ordinal);
+
+        // Other places are looked at where nearly all are not found from these.
+        foreach (var places in Places.TakeWhile(_ => found.Count * 100 < enough))
+        {
+            found.UnionWith(Found(ground, places).Select(t => book.Techniques[t]).Where(IsForThese).Select(t => t.BaseId));
+        }
+
+        Assert.Subset(mayDo, found);
         var counted = $"{skill} at {tempo}: {found.Count} of {mayDo.Count} that the skill allows, of {all} in all, {100m * found.Count / all:0.0} %; not found: {string.Join(", ", mayDo.Except(found, StringComparer.Ordinal))}";
         output.WriteLine(counted);
-        Assert.True(found.Count * 100 >= all * (skill == Skill.Novice ? 45 : 95), counted);
+        Assert.True(found.Count * 100 >= enough, counted);
     }
 
     /// <summary>

@@ -77,7 +77,7 @@ public class InjuryTests(ITestOutputHelper output)
     public void A_revision_puts_in_nothing_that_loads_it(string limit, int who)
     {
         var (revised, swapped) = (0, 0);
-        foreach (var routine in Sound.Value.Where(d => Loads(d, who, limit) > 0).Take(Math.Max(2, Seeds / 2)))
+        foreach (var routine in Sound.Value.Where(d => Loads(d, who, limit) > 0).OrderBy(d => Loads(d, who, limit)).Take(Math.Max(2, Seeds / 2)))
         {
             var brief = who < 0
                 ? routine.Brief with { Hero = routine.Brief.Hero with { Limits = [limit] } }

@@ -47,7 +47,7 @@ public sealed class TravellingTests
 
     [Fact]
     public void No_draft_on_one_mark_has_a_travel_move() =>
-        Assert.All(Enumerable.Range(1, 6), seed => Assert.All(Drafts.Rounds(Drafts.Small(seed), seed).Routine?.Moves ?? [], m => Assert.True(m.Technique is null || Drafts.Book.Technique(m.Technique).Travel is null)));
+        Assert.All(Enumerable.Range(1, 6), seed => Assert.All(Drafts.OfSmall(seed).Routine?.Moves ?? [], m => Assert.True(m.Technique is null || Drafts.Book.Technique(m.Technique).Travel is null)));
 
     [Fact]
     public void What_cannot_be_answered_yet_is_refused_and_says_so()

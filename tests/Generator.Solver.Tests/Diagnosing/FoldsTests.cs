@@ -61,7 +61,7 @@ public class FoldsTests
         var tried = 0;
         for (var i = 0; i < Cases; i++)
         {
-            if (Drafts.Rounds(Drafts.Small(i / 3), i / 3).Routine is not { } routine)
+            if (Drafts.OfSmall(i / 3).Routine is not { } routine)
             {
                 continue;
             }

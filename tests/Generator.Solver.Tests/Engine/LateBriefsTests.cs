@@ -20,7 +20,7 @@ public class LateBriefsTests
     {
         var answers = new Dictionary<DraftStatus, int>();
         var (late, cold) = (0, 0);
-        for (var seed = 1; seed <= 30; seed++)
+        for (var seed = 1; seed <= 20; seed++)
         {
             var chance = new Chance(seed);
             var brief = Late(chance);
@@ -37,7 +37,7 @@ public class LateBriefsTests
             late += routine.Moves.Count(m => m.Attacker is { } a && brief.Attackers[a].Entrance > HalfCounts.FromCounts(20));
         }
 
-        Assert.True(answers.GetValueOrDefault(DraftStatus.Found) >= 10 && answers.GetValueOrDefault(DraftStatus.Impossible) > 0 && late > 20 && cold == 3, $"{string.Join(", ", answers)}; {late} moves of people who came in after count 20");
+        Assert.True(answers.GetValueOrDefault(DraftStatus.Found) >= 7 && answers.GetValueOrDefault(DraftStatus.Impossible) > 0 && late > 12 && cold == 2, $"{string.Join(", ", answers)}; {late} moves of people who came in after count 20");
     }
 
     /// <summary>By the solver's windows alone, the very brief at which they broke; a second is enough for some of them, and nothing is asked of what comes of it.</summary>

@@ -74,7 +74,9 @@ public class ExplainTests(ITestOutputHelper output)
         Assert.Equal(DraftStatus.Impossible, drafted.Status);
         Assert.Equal(["the hero moment outside-reap on Bruno starting between counts 4 and 7", "Bruno not in play before count 11"], drafted.Clash);
 
-        var explanation = Explain.Of(brief, Drafts.Book, Options);
+        // What to give up is not asked for: the first word of the explanation ends it.
+        using var said = new CancellationTokenSource();
+        var explanation = Explain.Of(brief, Drafts.Book, Options, _ => said.Cancel(), said.Token);
         Assert.Equal(Answer.Impossible, explanation.Brief);
         Assert.Contains(explanation.Clashes[0], w => w.Contains("outside-reap", StringComparison.Ordinal));
         Assert.Contains(explanation.Clashes[0], w => w.Contains("Bruno not in play before", StringComparison.Ordinal));
@@ -113,13 +115,13 @@ public class ExplainTests(ITestOutputHelper output)
     public void Clashes_of_random_small_briefs_are_impossible_and_minimal()
     {
         var (covered, shown) = (0, 0);
-        Check.One(Config.QuickThrowOnFailure.WithMaxTest(10).WithReplay(7, 9), Prop.ForAll(Gen.Choose(0, 1_000_000).ToArbitrary(), seed =>
+        Check.One(Config.QuickThrowOnFailure.WithMaxTest(4).WithReplay(7, 9), Prop.ForAll(Gen.Choose(0, 1_000_000).ToArbitrary(), seed =>
         {
             var (isClash, isMinimal) = CheckClash(seed);
             (covered, shown) = (covered + (isClash ? 1 : 0), shown + (isMinimal ? 1 : 0));
         }));
         output.WriteLine($"{covered} clashes, {shown} shown to be minimal by drafts");
-        Assert.True(covered >= 3 && shown >= 1, $"{covered} clashes, {shown} shown to be minimal");
+        Assert.True(covered >= 2 && shown >= 1, $"{covered} clashes, {shown} shown to be minimal");
     }
 
     /// <returns>Whether the brief is proven impossible, and whether a draft was found without each statement of the clash.</returns>
@@ -167,7 +169,7 @@ public class ExplainTests(ITestOutputHelper output)
     [Fact]
     public void What_would_do_as_well_passes_the_audit_and_what_is_excluded_does_not()
     {
-        var routine = Drafts.Draft(Drafts.Plain(), 2).Routine!;
+        var routine = Drafts.OfPlain(2);
         var explanation = MoveExplanation.Of(routine, 0, Drafts.Book);
         Assert.Equal(Drafts.Book.Techniques.Count - 1, explanation.Fitting.Count + explanation.Excluded.Sum(e => e.Candidates.Count));
         Assert.NotEmpty(explanation.Excluded);

@@ -15,14 +15,16 @@ namespace Generator.Solver.Tests.Explaining;
 
 public class WaysOutTests(ITestOutputHelper output)
 {
+    private const int InSuite = 5;
+
     /// <summary>Briefs that are looked at; GENERATOR_WAYS_OUT asks for more.</summary>
-    private static readonly int Briefs = int.TryParse(Environment.GetEnvironmentVariable("GENERATOR_WAYS_OUT"), NumberStyles.None, CultureInfo.InvariantCulture, out var more) ? more : 9;
+    private static readonly int Briefs = int.TryParse(Environment.GetEnvironmentVariable("GENERATOR_WAYS_OUT"), NumberStyles.None, CultureInfo.InvariantCulture, out var more) ? more : InSuite;
 
     /// <summary>
     /// Time for each brief, three times as much where more are asked for; where no way out was found for any of them, as on a machine that is busy with other work, they are asked again with ten times as
     /// much.
     /// </summary>
-    private static readonly ExplainOptions[] Options = [.. new[] { 1, 10, 100 }.Select(n => (Briefs > 9 ? 3 : 1) * n).Select(n => new ExplainOptions { Time = n * TimeSpan.FromSeconds(4), Patience = n * TimeSpan.FromSeconds(0.4) })];
+    private static readonly ExplainOptions[] Options = [.. new[] { 1, 10, 100 }.Select(n => (Briefs > InSuite ? 3 : 1) * n).Select(n => new ExplainOptions { Time = n * TimeSpan.FromSeconds(4), Patience = n * TimeSpan.FromSeconds(0.4) })];
 
     /// <summary>What is drafted in seconds is given minutes, on whatever machine.</summary>
     private static readonly TimeSpan Most = TimeSpan.FromMinutes(5);

@@ -18,7 +18,7 @@ public class RepairTests
         var drafted = 0;
         Prop.ForAll(Briefs.Seeds().ToArbitrary(), seed =>
         {
-            if (Drafts.Rounds(Drafts.Small(seed), seed).Routine is not { } routine)
+            if (Drafts.OfSmall(seed).Routine is not { } routine)
             {
                 return true.Classify(true, "nothing drafted");
             }
@@ -37,7 +37,7 @@ public class RepairTests
         var (repaired, fewest) = (0, 0);
         for (var seed = 1; seed <= 6; seed++)
         {
-            var clean = Drafts.Draft(Drafts.Plain(), seed).Routine!;
+            var clean = Drafts.OfPlain(seed);
             var broken = Planted.In(clean, Drafts.Book, 1, seed);
             var answer = Planted.Repaired(broken, Drafts.Book, 1).Repaired!;
             Assert.True(Audit.Of(new Scene(broken.Brief, Drafts.Book), answer.Routine).IsClean);
@@ -52,7 +52,7 @@ public class RepairTests
     [Fact]
     public void Moves_that_stay_do_stay()
     {
-        var clean = Drafts.Draft(Drafts.Plain(), 3).Routine!;
+        var clean = Drafts.OfPlain(3);
         var broken = Planted.In(clean, Drafts.Book, 1, 3);
         var wrong = Enumerable.Range(0, clean.Moves.Count).First(i => clean.Moves[i] != broken.Moves[i]);
         var first = Planted.Repaired(broken, Drafts.Book, 1).Repaired!;
@@ -67,7 +67,7 @@ public class RepairTests
     [Fact]
     public void A_late_move_is_only_shifted()
     {
-        var clean = Drafts.Draft(Drafts.Plain(), 2).Routine!;
+        var clean = Drafts.OfPlain(2);
         var at = Enumerable.Range(1, clean.Moves.Count - 1).First(i => Broken(clean, i));
         var result = Repair.Of(Early(clean, at), Drafts.Book, new RepairOptions { Time = Drafts.Hang });
         Assert.Equal(0, result.Repaired!.Change.Changed);
@@ -78,7 +78,7 @@ public class RepairTests
     [Fact]
     public void A_brief_that_cannot_be_is_said_so_at_once()
     {
-        var routine = Drafts.Draft(Drafts.Plain()).Routine!;
+        var routine = Drafts.OfPlain(1);
         var brief = routine.Brief with { Moments = [new Moment([new MomentMove("moon-kick", null, null, null)], null, null)] };
         var result = Repair.Of(routine with { Brief = brief }, Drafts.Book, new RepairOptions());
         Assert.Null(result.Repaired);
@@ -90,7 +90,7 @@ public class RepairTests
     {
         using var stop = new CancellationTokenSource();
         stop.Cancel();
-        var broken = Planted.In(Drafts.Draft(Drafts.Plain(), 3).Routine!, Drafts.Book, 1, 3);
+        var broken = Planted.In(Drafts.OfPlain(3), Drafts.Book, 1, 3);
         var result = Repair.Of(broken, Drafts.Book, new RepairOptions(), null, stop.Token);
         Assert.Null(result.Repaired);
         Assert.Empty(result.Clash);

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Generator.Domain;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
@@ -7,31 +8,35 @@ namespace Generator.Solver.Tests.Twin;
 /// <summary>The naive twin: tries every routine of a tiny world with Replay and the audit's rules alone.</summary>
 internal static class Exhaustive
 {
+    /// <summary>Many tests ask for the same worlds, and each is tried once.</summary>
+    private static readonly ConcurrentDictionary<object, Lazy<IReadOnlyList<(Row[] Rows, int Points)>>> Tried = [];
+
     /// <summary>Every routine without an unsafe or broken finding, with its points.</summary>
     public static Dictionary<string, int> Clean(TinyWorld world)
     {
         var found = new Dictionary<string, int>(StringComparer.Ordinal);
-        var open = Replay.Open(world.Scene, world.Placements);
-        Extend(world, open, Score.Begin(world.Scene, open), [], (rows, points) => found[Key(rows)] = points);
+        foreach (var (rows, points) in All(world))
+        {
+            found[Key(rows)] = points;
+        }
+
         return found;
     }
 
     /// <summary>The same as routines.</summary>
-    public static IReadOnlyList<Routine> Routines(TinyWorld world)
-    {
-        var found = new List<Routine>();
-        var open = Replay.Open(world.Scene, world.Placements);
-        Extend(world, open, Score.Begin(world.Scene, open), [], (rows, _) => found.Add(new Routine
-        {
-            Brief = world.Brief,
-            Placements = world.Placements,
-            Moves = [.. rows.Select(r => r.ToMove(world.Scene))],
-        }));
-        return found;
-    }
+    public static IReadOnlyList<Routine> Routines(TinyWorld world) =>
+        [.. All(world).Select(f => new Routine { Brief = world.Brief, Placements = world.Placements, Moves = [.. f.Rows.Select(r => r.ToMove(world.Scene))] })];
 
     public static string Key(IEnumerable<Row> rows) =>
         string.Join(" ; ", rows.Select(r => $"{r.Start} {r.Attacker} {r.Attack} {r.Technique} {r.Reaction}"));
+
+    private static IReadOnlyList<(Row[] Rows, int Points)> All(TinyWorld world) => Tried.GetOrAdd(world.Drawn, _ => new(() =>
+    {
+        var found = new List<(Row[] Rows, int Points)>();
+        var open = Replay.Open(world.Scene, world.Placements);
+        Extend(world, open, Score.Begin(world.Scene, open), [], (rows, points) => found.Add(([.. rows], points)));
+        return found;
+    })).Value;
 
     private static void Extend(TinyWorld world, FightState state, Score score, List<Row> rows, Action<IReadOnlyList<Row>, int> found)
     {

@@ -13,7 +13,7 @@ public sealed class LazyTests(ITestOutputHelper output)
     public void Posted_before_or_by_refuting_a_rule_gives_the_same_answers()
     {
         var (feasible, infeasible, dearer, refuted, routines) = (0, 0, 0, 0, 0);
-        for (var seed = 1; seed <= 200; seed++)
+        for (var seed = 1; seed <= 100; seed++)
         {
             var world = new TinyWorld(seed);
             var all = Exhaustive.Clean(world);
@@ -38,7 +38,7 @@ public sealed class LazyTests(ITestOutputHelper output)
         }
 
         output.WriteLine($"{feasible} feasible, {infeasible} made infeasible, {dearer} dearer by the rule; {refuted} answers refuted; {routines} routines compared one by one");
-        Assert.True(feasible >= 40 && infeasible >= 5 && dearer >= 5 && refuted >= 50 && routines >= 50, $"{feasible} feasible, {infeasible} infeasible, {dearer} dearer, {refuted} refuted, {routines} routines");
+        Assert.True(feasible >= 20 && infeasible >= 3 && dearer >= 3 && refuted >= 25 && routines >= 25, $"{feasible} feasible, {infeasible} infeasible, {dearer} dearer, {refuted} refuted, {routines} routines");
     }
 
     [Fact]

@@ -28,6 +28,7 @@ internal sealed class TinyWorld
     /// <param name="combines">Whoever swings may swing or grab again at once, as combinations of the library have it, and should: three moves by one or two attackers.</param>
     public TinyWorld(int seed, bool seconds = false, bool beside = false, HoldTable? holds = null, bool combines = false)
     {
+        Drawn = (seed, seconds, beside, holds, combines);
         dice = new Random(seed);
         injuries = new Random(~seed);
         answers = new Random(seed ^ 0x5A5A);
@@ -46,6 +47,9 @@ internal sealed class TinyWorld
         Placements = [.. Brief.Attackers.Select(a => new Placement(a.Bearing!.Value, a.Distance!.Value, a.Entrance!.Value))];
         Scene = new Scene(Brief, Book);
     }
+
+    /// <summary>From what it was drawn: the same gives the same world.</summary>
+    public (int Seed, bool Seconds, bool Beside, HoldTable? Holds, bool Combines) Drawn { get; }
 
     public int Rows { get; }
 

