@@ -2,7 +2,7 @@ using Generator.Domain;
 
 namespace Generator.Solver;
 
-/// <summary>A question that is not answered yet where the hero travels between several marks.</summary>
+/// <summary>What is not done where the hero travels between several marks: drafting by CP-SAT alone.</summary>
 public sealed class SeveralMarksException : Exception
 {
     public SeveralMarksException()
@@ -20,14 +20,14 @@ public sealed class SeveralMarksException : Exception
     {
     }
 
-    /// <summary>Refuses a brief with several marks.</summary>
+    /// <summary>Refuses a brief with several marks to CP-SAT alone, whose models know one mark.</summary>
     /// <param name="brief">The brief.</param>
-    /// <param name="what">What is asked for: "Repairing".</param>
-    public static void Refuse(Brief brief, string what)
+    /// <exception cref="SeveralMarksException">The hero travels.</exception>
+    public static void Refuse(Brief brief)
     {
         if (brief.Travels)
         {
-            throw new SeveralMarksException($"{what} is not possible yet where the hero travels: the brief names {brief.Marks.Count} marks.\n  Maybe write the moves by hand, each travel move with its \"to\", and audit them; or ask for the part on one mark alone, without \"marks\".");
+            throw new SeveralMarksException($"CP-SAT alone does not draft a fight in which the hero travels: the brief names {brief.Marks.Count} marks, and its models know one.\n  Maybe draft without --cold, or ask for the part on one mark alone, without \"marks\".");
         }
     }
 }

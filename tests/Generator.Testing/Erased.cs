@@ -43,6 +43,7 @@ public static class Erased
             Reaction = goes(Erasing.Reactions) ? null : Cell(move.Reaction),
             Count = goes(Erasing.Counts) ? null : (move.Start, move.Start),
             From = attacker ? null : move.From,
+            To = technique ? null : move.To,
         };
     }
 

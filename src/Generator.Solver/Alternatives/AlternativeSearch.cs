@@ -49,10 +49,9 @@ public sealed class AlternativeSearch
     /// <param name="stop">Ends the search; what there is so far is returned.</param>
     public static AlternativesResult Of(Brief brief, Book book, AlternativesOptions options, IReadOnlyList<Routine> apart, Action<int, Alternative>? told = null, CancellationToken stop = default)
     {
-        SeveralMarksException.Refuse(brief, "Looking for alternatives");
         var clock = Stopwatch.StartNew();
         var worked = new Scene(DraftBrief.Complete(brief, book), book);
-        if (Refutations.Reasons(worked) is { Count: > 0 } clash)
+        if (Refutations.First(worked) is { Reasons: var clash })
         {
             return new AlternativesResult { Scene = worked, Found = [], Clash = clash, Elapsed = clock.Elapsed };
         }

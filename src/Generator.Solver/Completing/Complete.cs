@@ -72,7 +72,6 @@ public sealed class Complete
     /// <param name="stop">Ends the search; the best so far is returned.</param>
     public static Completed? Of(Sketch sketch, Book book, CompleteOptions options, Action<Completed>? better = null, CancellationToken stop = default)
     {
-        SeveralMarksException.Refuse(sketch.Brief, "Completing");
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);
         var complete = new Complete(sketch, book, ends.Token) { Better = better, GivesFirst = options.GivesFirst };
@@ -88,7 +87,6 @@ public sealed class Complete
     /// <param name="enough">Ends sooner with a filling of this price or less.</param>
     public static Completed? Soon(Sketch sketch, Book book, long work, long enough = 0)
     {
-        SeveralMarksException.Refuse(sketch.Brief, "Completing");
         var complete = new Complete(sketch, book, CancellationToken.None);
         _ = complete.Run(new CompleteOptions().Seed, () => complete.best is null && complete.givingTurns < FirstTurns || (complete.strictWork + complete.givingWork < work && complete.Below > enough), () => null);
         var (proof, effort) = (complete.Proof, new ProofEffort(work / WorkPerProof));

@@ -14,7 +14,7 @@ internal sealed class Gathering(Scene scene, Dice dice)
     private const int Tries = 48;
 
     /// <summary>Where there are more: how many are tried of each kind behind one beginning, answers to attacks of everybody together.</summary>
-    private const int FollowUpTries = 14, EscapeTries = 8, BeatTries = 2, SetbackTries = 4, AllAnswerTries = 28, FewestAnswerTries = 6;
+    private const int FollowUpTries = 14, EscapeTries = 8, BeatTries = 2, SetbackTries = 4, TravelTries = 14, AllAnswerTries = 28, FewestAnswerTries = 6;
 
     private readonly List<(int From, int Tries)> kinds = [];
 
@@ -74,6 +74,19 @@ internal sealed class Gathering(Scene scene, Dice dice)
 
     /// <summary>Adds choices of one kind, of which as many are drawn as of setbacks.</summary>
     public void Add(FightState state, int a, Choice[] some) => Add(state, a, some, SetbackTries);
+
+    /// <summary>Adds travel moves with an attacker that suit how they are.</summary>
+    /// <param name="state">How everybody is.</param>
+    /// <param name="a">The attacker.</param>
+    /// <param name="menu">The ways from one mark to another.</param>
+    public void Add(FightState state, int a, TravelMenu menu)
+    {
+        if (state.Attackers[a].IsActive)
+        {
+            Add(state, a, menu.Stalks[a], TravelTries);
+            Add(state, a, menu.Answers[a], TravelTries);
+        }
+    }
 
     /// <summary>Adds choices with nobody, all of which are tried.</summary>
     public void AddAlone(FightState state, Choice[] some) => Add(state, -1, some, int.MaxValue);

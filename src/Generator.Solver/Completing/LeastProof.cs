@@ -12,7 +12,7 @@ namespace Generator.Solver.Completing;
 
 /// <summary>
 /// Proves that no routine gives up less of a sketch than one that was found, or comes upon one that does: all rows as one CP-SAT model, in which what is said and must not give at that price is fixed, so that its tables hold
-/// little else. What it cannot look at in whole it says nothing of: more rows than a few, gaps, counts, opening distances that nobody said.
+/// little else. What it cannot look at in whole it says nothing of: more rows than a few, gaps, counts, opening distances that nobody said, several marks.
 /// </summary>
 internal sealed class LeastProof
 {
@@ -57,7 +57,7 @@ internal sealed class LeastProof
     }
 
     /// <summary>The question can be put so that an answer holds for every routine.</summary>
-    public bool CanAsk => sketch.Moves.All(m => !m.IsGap) && scene.Brief.Attackers.All(a => a.Distance is not null);
+    public bool CanAsk => !sketch.Brief.Travels && sketch.Moves.All(m => !m.IsGap) && scene.Brief.Attackers.All(a => a.Distance is not null);
 
     /// <summary>Whether no routine of the brief costs less than so much, and else, where one was come upon, that.</summary>
     /// <param name="price">Of a routine that is known.</param>

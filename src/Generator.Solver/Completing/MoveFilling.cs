@@ -7,7 +7,7 @@ using Generator.Solver.Constructing;
 namespace Generator.Solver.Completing;
 
 /// <summary>Fills one move of a sketch behind a beginning: what may stand in it, at the soonest counts at which it is possible and at those that are said.</summary>
-internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep[] steps, Expander expander, Func<Beginning, double?> worth, Dice dice, Effort effort)
+internal sealed partial class MoveFilling(Scene scene, Repertoire repertoire, SketchStep[] steps, SketchMarks marks, Expander expander, Func<Beginning, double?> worth, Dice dice, Effort effort)
 {
     /// <summary>Half counts tried after the soonest one.</summary>
     private const int Later = 4;
@@ -55,7 +55,10 @@ internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep
         {
             var children = new List<Node>();
             expander.Expand(node, children);
-            children.ForEach(c => Add(begun, step, c, filled));
+            children.FindAll(c => marks.MayStand(node.State, c.Row, begun.Next)).ForEach(c => Add(begun, step, c, filled));
+            gathering.Begin(null, begun.Next + 1);
+            Travels(begun, step, marks.Before(node.State, begun.Next + 1), giving);
+            TryAll(begun, step, giving, filled);
             return;
         }
 
@@ -68,6 +71,11 @@ internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep
         if (!begun.HasOpened && MayBeAlone(node))
         {
             gathering.AddAlone(node.State, step.NoTargets(giving));
+        }
+
+        if (!begun.HasOpened)
+        {
+            Travels(begun, step, marks.From(node.State, begun.Next, giving), giving);
         }
 
         TryAll(begun, step, giving, filled);
@@ -107,6 +115,8 @@ internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep
             LeadUp(begun, forms, filled);
         }
 
+        LeadOn(begun, filled);
+
         if (filled.Count > before)
         {
             return;
@@ -114,7 +124,7 @@ internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep
 
         var children = new List<Node>();
         expander.Expand(begun.Node, children);
-        foreach (var child in children)
+        foreach (var child in children.Where(c => marks.MayStand(begun.Node.State, c.Row, begun.Next)))
         {
             Keep(PutIn(begun, child), filled);
         }
@@ -165,7 +175,7 @@ internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep
     private bool Try(Beginning begun, SketchStep step, int giving, Choice choice, int attacker, List<Beginning> filled)
     {
         var node = begun.Node;
-        var row = new Row(0, attacker, choice.Attack < 0 ? -1 : step.Move.From?.HalfHours ?? -1, Cue.None, choice.Attack, choice.Technique, -1, 0);
+        var row = new Row(0, attacker, choice.Attack < 0 ? -1 : step.Move.From?.HalfHours ?? -1, Cue.None, choice.Attack, choice.Technique, -1, 0) { To = choice.To };
         var before = filled.Count;
         Timed(begun, step, giving, choice, row, filled);
         if (row.From >= 0 && Giving.Has(giving, SketchPart.Place))
@@ -209,7 +219,7 @@ internal sealed class MoveFilling(Scene scene, Repertoire repertoire, SketchStep
     {
         var node = begun.Node;
         effort.Add(1);
-        if (row is { Attack: < 0, Attacker: >= 0 } && !expander.Reaches(node.State, row.Technique, row.Attacker))
+        if (row is { Attack: < 0, Attacker: >= 0, To: < 0 } && !expander.Reaches(node.State, row.Technique, row.Attacker))
         {
             return;
         }

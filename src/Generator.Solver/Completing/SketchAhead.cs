@@ -20,6 +20,7 @@ internal sealed class SketchAhead
     private readonly Scene scene;
     private readonly Aims aims;
     private readonly SketchStep[] steps;
+    private readonly SketchMarks marks;
     private readonly Lingering lingering;
     private readonly int longestGap = Pace.DeadAirBreaks.Value;
     private readonly SketchForms? forms;
@@ -38,11 +39,12 @@ internal sealed class SketchAhead
 
     /// <param name="ground">What every run shares.</param>
     /// <param name="steps">The moves of the sketch.</param>
+    /// <param name="marks">Where the hero may be led.</param>
     /// <param name="lingering">Who can be put off.</param>
     /// <param name="forms">Which stances, hands and grips it takes; null not to look at them.</param>
-    public SketchAhead(Ground ground, SketchStep[] steps, Lingering lingering, SketchForms? forms)
+    public SketchAhead(Ground ground, SketchStep[] steps, SketchMarks marks, Lingering lingering, SketchForms? forms)
     {
-        this.forms = forms;
+        (this.forms, this.marks) = (forms, marks);
         (scene, aims, this.steps, this.lingering) = (ground.Scene, ground.Aims, steps, lingering);
         needs = new SketchNeeds[steps.Length + 1];
         latest = new int[steps.Length + 1];
@@ -74,7 +76,7 @@ internal sealed class SketchAhead
     public bool MayGoOn(Node node, int next, int shift)
     {
         var (state, need) = (node.State, needs[next]);
-        if (state.Time - Math.Max(0, shift) > latest[next] || forms?.MayGoOn(state, next) == false)
+        if (state.Time - Math.Max(0, shift) > latest[next] || forms?.MayGoOn(state, next) == false || !marks.MayGoOn(node, next))
         {
             return false;
         }
@@ -102,7 +104,7 @@ internal sealed class SketchAhead
     }
 
     /// <summary>How far the beginning is from what is said next, in points.</summary>
-    public double Apart(Node node, int next, int shift) => Pacing(node, next, shift) + Opener(node, next);
+    public double Apart(Node node, int next, int shift) => Pacing(node, next, shift) + Opener(node, next) + marks.Apart(node.State, next);
 
     /// <summary>Nobody of whom an attack is said comes too late for it.</summary>
     private bool Comes(Node node, int next, int shift)
@@ -110,7 +112,7 @@ internal sealed class SketchAhead
         for (var a = 0; a < scene.Cast; a++)
         {
             var move = firstOf[next][a];
-            if (move >= 0 && steps[move].Move.Attack is not null && node.Threats[a] is var threat && threat != int.MaxValue
+            if (move >= 0 && steps[move].Move.Attack is not null && !marks.TravelsBetween(next, move) && node.Threats[a] is var threat && threat != int.MaxValue
                 && threat - scene.Settle.ContactAfter.Value - Math.Max(0, shift) > LatestStart(move))
             {
                 return false;
@@ -123,7 +125,7 @@ internal sealed class SketchAhead
     private int LatestStart(int move) => Math.Min(steps[move].Move.Count?.Last.Value ?? int.MaxValue, latest[move + 1] == int.MaxValue ? int.MaxValue : latest[move + 1] - 1);
 
     /// <summary>Whoever attacks next by the sketch is not kept from it by somebody who could come sooner and whom nothing before then can concern.</summary>
-    private bool FirstToCome(Node node, int next) => open[opener[next]] > open[next] || !IsForestalled(node, next);
+    private bool FirstToCome(Node node, int next) => open[opener[next]] > open[next] || marks.TravelsBetween(next, opener[next]) || !IsForestalled(node, next);
 
     /// <summary>Somebody could come sooner than whoever attacks next by the sketch, and nothing said before then is of them.</summary>
     private bool IsForestalled(Node node, int next)
@@ -157,7 +159,7 @@ internal sealed class SketchAhead
         var start = Math.Max(time, step.Move.Count?.First.Value ?? 0);
         return (attacker.PostureAt(start) is { } posture && Holds(menu, posture))
             || (attacker is { Posture: Posture.Gripping, Grip: { } grip } && menu.Escapes[grip.Index].Length > 0)
-            || (attacker.IsActive && attacker.ReadyAt <= (step.Move.Count?.Last.Value ?? time + longestGap) && Holds(menu, Posture.Ready));
+            || (attacker.IsActive && attacker.ReadyAt <= (step.Move.Count?.Last.Value ?? time + longestGap) && (step.SaysTravel || Holds(menu, Posture.Ready)));
     }
 
     private static bool Holds(Menu menu, Posture posture) => menu.FollowUps[(int)posture].Length > 0 || menu.Beats[(int)posture].Length > 0;
@@ -181,7 +183,7 @@ internal sealed class SketchAhead
     private double Opener(Node node, int next)
     {
         var move = opener[next];
-        if (move == steps.Length || steps[move].Move.Attacker is not { } who || firstOf[next][who] != move)
+        if (move == steps.Length || steps[move].Move.Attacker is not { } who || firstOf[next][who] != move || marks.TravelsBetween(next, move))
         {
             return 0;
         }

@@ -15,7 +15,7 @@ internal sealed class SketchForms
     public SketchForms(Scene scene, Repertoire repertoire, SketchStep[] steps)
     {
         var graph = FormGraph.Of(scene.Book);
-        chain = new FormChain(graph, [.. steps.Select(s => s.Move.IsGap ? null : s.Link(repertoire.Possible))]);
+        chain = new FormChain(graph, [.. steps.Select(s => s.Move.IsGap ? null : s.Link(repertoire.Doable))]);
         isTight = [.. Enumerable.Range(0, steps.Length + 1).Select(chain.IsTight)];
     }
 

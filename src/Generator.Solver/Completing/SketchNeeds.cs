@@ -58,7 +58,7 @@ internal sealed record SketchNeeds
             (beat, noBeat) = (beat || technique.IsStoryPause, noBeat || !technique.IsStoryPause);
         }
 
-        var both = false;
+        var (both, travels) = (false, step.AllTravels(Giving.Nothing).ToList());
         for (var a = 0; a < scene.Cast; a++)
         {
             if (!step.Concerns(a, Giving.Nothing))
@@ -66,7 +66,7 @@ internal sealed record SketchNeeds
                 continue;
             }
 
-            var choices = step.Menu(a, Giving.Nothing).All.ToList();
+            var choices = step.Menu(a, Giving.Nothing).All.Concat(travels.SelectMany(t => (Choice[])[.. t.Answers[a], .. t.Stalks[a]])).ToList();
             choices.ForEach(See);
             var reactions = choices.SelectMany(c => c.Reactions).Distinct().Select(r => scene.Book.Reactions[r]).ToList();
             var ends = reactions.Any(r => r.Posture == Posture.Out);
@@ -79,7 +79,7 @@ internal sealed record SketchNeeds
             }
         }
 
-        foreach (var choice in step.NoTargets(Giving.Nothing))
+        foreach (var choice in step.NoTargets(Giving.Nothing).Concat(travels.SelectMany(t => t.ByWill)))
         {
             See(choice);
         }

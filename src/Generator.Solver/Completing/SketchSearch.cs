@@ -52,9 +52,10 @@ internal sealed class SketchSearch
         (scene, this.steps, this.dice, this.width, this.stop) = (ground.Scene, steps, dice, width, stop);
         (this.effort, this.forms) = (effort, forms);
         lingering = new Lingering(scene);
-        ahead = new SketchAhead(ground, steps, lingering, forms);
+        var marks = new SketchMarks(ground.Aims, steps);
+        ahead = new SketchAhead(ground, steps, marks, lingering, forms);
         outlook = new Outlook(ground.Aims, null);
-        filling = new MoveFilling(scene, ground.Repertoire, steps, new Expander(ground, dice) { Effort = effort }, Worth, dice, effort) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null, IsOver = () => IsOver };
+        filling = new MoveFilling(scene, ground.Repertoire, steps, marks, new Expander(ground, dice) { Effort = effort }, Worth, dice, effort) { Wider = Math.Max(1, width / 24), Forms = next => next > lastGiving ? forms : null, IsOver = () => IsOver };
         giving = [.. steps.Select(s => s.MustGive), Giving.Nothing];
         layers = new SketchLayer?[steps.Length + 1];
     }

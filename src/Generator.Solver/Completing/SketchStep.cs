@@ -30,6 +30,7 @@ internal sealed class SketchStep
     private readonly bool[]? reactions;
     private readonly Dictionary<(int Attacker, int Giving), Menu> menus = [];
     private readonly Dictionary<int, Choice[]> noTargets = [];
+    private readonly Dictionary<(int From, int To, int Giving), TravelMenu> travels = [];
 
     public SketchStep(Scene scene, Repertoire repertoire, SketchMove move)
     {
@@ -54,7 +55,13 @@ internal sealed class SketchStep
     public int MustGive { get; }
 
     /// <summary>Nothing is said but, it may be, when.</summary>
-    public bool IsOpen => Move.Attacker is null && attacks is null && techniques is null && reactions is null;
+    public bool IsOpen => Move.Attacker is null && attacks is null && techniques is null && reactions is null && Move.To is null;
+
+    /// <summary>It says a travel move, or to which mark it leads.</summary>
+    public bool SaysTravel => Move.To is not null || (Move.Technique is not null && techniques!.Where((t, i) => t && scene.Book.Techniques[i].Travel is not null).Any());
+
+    /// <summary>Nothing that it says keeps the hero on the mark.</summary>
+    public bool MayTravel => Move.IsGap || techniques is null || SaysTravel;
 
     /// <summary>Who does what is said, in one meaning or two.</summary>
     public bool IsNarrow => Move is { Attacker: not null, Technique.Ids.Count: <= 2, Reaction: not null } && (Move.FollowsUp || Move.Attack is { Ids.Count: <= 2 });
@@ -76,6 +83,30 @@ internal sealed class SketchStep
 
         return menu;
     }
+
+    /// <summary>The travel moves from one mark to another that may stand in it.</summary>
+    public TravelMenu Travels(int from, int to, int giving)
+    {
+        var key = (from, to, giving & ~(Aside & ~Giving.Only(SketchPart.Place)));
+        if (!travels.TryGetValue(key, out var menu))
+        {
+            var leg = repertoire.Leg(from, to);
+            Choice[] Kept(Choice[] some, int attacker) => Concerns(attacker, giving) ? [.. some.Select(c => Keep(c, giving)).OfType<Choice>()] : [];
+            travels[key] = menu = leg with
+            {
+                ByWill = Move.Attacker is not null && !Giving.Has(giving, SketchPart.Attacker) ? [] : Kept(leg.ByWill, Move.Attacker ?? 0),
+                Answers = [.. leg.Answers.Select(Kept)],
+                Stalks = [.. leg.Stalks.Select(Kept)],
+            };
+        }
+
+        return menu;
+    }
+
+    /// <summary>The same whatever the mark on which the hero stands; none in a fight on one mark.</summary>
+    public IEnumerable<TravelMenu> AllTravels(int giving) => MayTravel || Giving.Has(giving, SketchPart.Technique)
+        ? from m in Enumerable.Range(0, scene.Marks.Count) from n in Enumerable.Range(0, scene.Marks.Count) where m != n select Travels(m, n, giving)
+        : [];
 
     /// <summary>What can be done in it without a target.</summary>
     public Choice[] NoTargets(int giving)
@@ -99,10 +130,10 @@ internal sealed class SketchStep
     /// <summary>The move as a link of a chain of forms, as it is said.</summary>
     /// <param name="possible">What the hero can do here, one flag for each technique.</param>
     public FormLink Link(bool[] possible) => new(
-        (t, r) => possible[t] && (MustGive != Giving.Nothing || ((techniques is null || techniques[t]) && (reactions is null || (r >= 0 && reactions[r])))),
+        (t, r) => possible[t] && (MustGive != Giving.Nothing || ((Move.To is null || scene.Book.Techniques[t].Travel is not null) && (techniques is null || techniques[t]) && (reactions is null || (r >= 0 && reactions[r])))),
         TakesHoldFirst && Enumerable.Range(0, scene.Cast).SelectMany(a => Holds(a).Select(c => c.Technique)).ToHashSet() is var holds ? (t, _) => possible[t] && holds.Contains(t) : null);
 
-    private bool CanBeDone(int giving) => giving == Giving.Everything || NoTargets(giving).Length > 0
+    private bool CanBeDone(int giving) => giving == Giving.Everything || NoTargets(giving).Length > 0 || AllTravels(giving).Any(t => t.All.Any())
         || Enumerable.Range(0, scene.Cast).Any(a => Concerns(a, giving) && (!Menu(a, giving).IsEmpty || (TakesHoldFirst && Holds(a).Any())));
 
     /// <summary>Whether an attacker may be the one of this move.</summary>
@@ -161,21 +192,21 @@ internal sealed class SketchStep
     {
         SketchPart.Wish => Parts.Any(w => CellOf(w) is { Firmness: Firmness.Wish }),
         SketchPart.Count => Move.Count is not null,
-        SketchPart.Place => Move.From is not null,
+        SketchPart.Place => Move.From is not null || Move.To is not null,
         SketchPart.Attacker => Move.Attacker is not null,
         SketchPart.Attack => attacks is not null && !IsFixed(Move.Attack),
         SketchPart.Added => true,
-        _ => CellOf(p) is { Firmness: not Firmness.Fixed },
+        _ => CellOf(p) is { Firmness: not Firmness.Fixed } || (p == SketchPart.Technique && Move is { Technique: null, To: not null }),
     });
 
     /// <summary>What the whole move costs when it is left out: the dearest thing that it says.</summary>
-    public SketchPart WhenLeftOut => techniques is not null ? PartOf(SketchPart.Technique) : attacks is not null ? PartOf(SketchPart.Attack) : SketchPart.Added;
+    public SketchPart WhenLeftOut => techniques is not null || Move.To is not null ? PartOf(SketchPart.Technique) : attacks is not null ? PartOf(SketchPart.Attack) : SketchPart.Added;
 
     private bool Breaks(SketchPart part, Node before, in Row row, bool hasOpened) => part switch
     {
         SketchPart.Attacker => Move.Attacker is { } attacker && row.Attacker != attacker,
         SketchPart.Attack => !hasOpened && attacks is not null && !attacks[row.Attack + 1],
-        SketchPart.Technique => techniques is not null && !techniques[row.Technique] && mirrored?[row.Technique] != true,
+        SketchPart.Technique => (techniques is not null && !techniques[row.Technique] && mirrored?[row.Technique] != true) || (Move.To is { } to && row.To != to),
         SketchPart.Side => techniques is not null && (!techniques[row.Technique] ? mirrored?[row.Technique] == true : !SuitsFoot(before, row)),
         SketchPart.Reaction => reactions is not null && (row.Reaction < 0 || !reactions[row.Reaction]),
         SketchPart.Place => Move.From is { } from && row.From != from.HalfHours && !(row.From < 0 && row.Attacker >= 0 && before.State.Attackers[row.Attacker].Bearing == from.HalfHours),
@@ -199,8 +230,9 @@ internal sealed class SketchStep
 
     private Choice? Keep(Choice choice, int giving)
     {
+        var goes = Move.To is not { } to || choice.To == to || (choice.To >= 0 && !IsFixed(Move.Technique) && Giving.Has(giving, SketchPart.Place));
         var fits = (attacks is null || attacks[choice.Attack + 1] || May(SketchPart.Attack, giving))
-            && (techniques is null || techniques[choice.Technique] || (May(SketchPart.Side, giving) && mirrored?[choice.Technique] == true) || May(SketchPart.Technique, giving));
+            && ((goes && (techniques is null || techniques[choice.Technique] || (May(SketchPart.Side, giving) && mirrored?[choice.Technique] == true))) || May(SketchPart.Technique, giving));
         return fits ? WithReactions(choice, May(SketchPart.Reaction, giving)) : null;
     }
 

@@ -31,12 +31,16 @@ public static class WhyGave
         var moves = completed.Routine.Moves;
         return gave.Part == SketchPart.Added
             ? [completed.Routine with { Moves = [.. moves.Where((_, i) => i != gave.Row)] }]
-            : AsSaid(completed.Sketch.Moves[gave.Move], moves[gave.Row], gave.Part, book)
+            : AsSaid(completed.Sketch.Moves[gave.Move], moves[gave.Row], gave.Part, Next(completed, gave.Row), book)
                 .Select(said => completed.Routine with { Moves = [.. moves.Select((m, i) => i == gave.Row ? said : m)] });
     }
 
+    /// <summary>The mark after the one on which the hero stands before a row; null where there is none.</summary>
+    private static int? Next(Completed completed, int row) =>
+        (completed.Routine.Moves.Take(row).LastOrDefault(m => m.To is not null)?.To ?? 0) + 1 is var next && next < completed.Sketch.Brief.Marks.Count ? next : null;
+
     /// <summary>The move with every value that its words allow, what they leave open as it is where that goes with it.</summary>
-    private static IEnumerable<Move> AsSaid(SketchMove said, Move move, SketchPart part, Book book)
+    private static IEnumerable<Move> AsSaid(SketchMove said, Move move, SketchPart part, int? next, Book book)
     {
         foreach (var attack in said.Attack?.Ids ?? (IReadOnlyList<string?>)[said.FollowsUp ? null : move.Attack])
         {
@@ -55,6 +59,7 @@ public static class WhyGave
                         Start = part == SketchPart.Count ? said.Count!.Value.First : move.Start,
                         From = part == SketchPart.Place ? said.From : move.From,
                         Stance = null,
+                        To = book.Technique(technique).Travel is null ? null : said.To ?? move.To ?? next,
                     };
                 }
             }

@@ -281,7 +281,7 @@ internal sealed class Aims
                 continue;
             }
 
-            if (!started && (node.State.Time > Moments[m].Latest || Moments[m].MovesBefore(node.State, SetbacksLeft(node)) == FormRoutes.Never))
+            if (!started && (node.State.Time > Moments[m].Latest || node.State.Mark > Moments[m].Marks.Last || Moments[m].MovesBefore(node.State, SetbacksLeft(node)) == FormRoutes.Never))
             {
                 return false;
             }
@@ -307,7 +307,19 @@ internal sealed class Aims
             : FirstBearable(moment.Moves[0].Technique, earliest, latest);
         var windows = NestedMoments.Windows(Scene.Brief, index, within, Scene.Book);
         var steps = moment.Moves.Select((m, s) => new MomentStep(Scene, repertoire, m, windows[s])).ToArray();
-        return new MomentAim(steps, earliest, latest, due, Approach.To(Scene, repertoire, steps[0].Techniques, steps[0].Attacker), Pairing.For(Scene, steps[0]), OutOfSight(steps));
+        var marks = Marks(steps, repertoire);
+        due = Scene.Marks.Count > 1 && moment.Earliest is null && moment.Latest is null
+            ? Math.Max(marks.First == 0 ? 0 : TravelDue(marks.First), Math.Min(due, marks.Last < Scene.Marks.Count - 1 ? TravelsFrom(marks.Last + 1) : Total)) : due;
+        return new MomentAim(steps, earliest, latest, due, Approach.To(Scene, repertoire, steps[0].Techniques, steps[0].Attacker), Pairing.For(Scene, steps[0]), OutOfSight(steps)) { Marks = marks };
+    }
+
+    /// <summary>The marks from which all moves of a moment can be done; all where none seems to be one.</summary>
+    private (int First, int Last) Marks(MomentStep[] steps, Repertoire repertoire)
+    {
+        var before = steps.Select((_, s) => steps.Take(s).Count(e => e.IsTravel(Scene))).ToArray();
+        var marks = Scene.Marks.Count == 1 ? [] : Enumerable.Range(0, Scene.Marks.Count)
+            .Where(m => steps.Select((e, s) => (Step: e, Mark: m + before[s])).All(e => e.Mark < Scene.Marks.Count && e.Step.IsPossibleOn(Scene, repertoire, e.Mark))).ToList();
+        return marks.Count == 0 ? (0, int.MaxValue) : (marks[0], marks[^1]);
     }
 
     private int[]? OutOfSight(MomentStep[] steps)

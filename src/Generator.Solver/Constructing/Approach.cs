@@ -24,7 +24,7 @@ internal sealed class Approach
     private Approach(Scene scene, Repertoire repertoire, bool[] techniques, int attacker)
     {
         (this.scene, this.repertoire, this.attacker) = (scene, repertoire, attacker);
-        routes = new FormRoutes(FormGraph.Of(scene.Book), techniques, repertoire.Possible);
+        routes = new FormRoutes(FormGraph.Of(scene.Book), techniques, repertoire.Doable);
         partner = scene.Book.Techniques.Where((_, t) => techniques[t]).All(NeedsTie) ? attacker : -1;
     }
 

@@ -19,6 +19,11 @@ internal sealed class ChildMaker(Scene scene, Aims aims)
     public Node? Child(Node node, FightState state, LaterReturn[] returns, in Row row, bool opens)
     {
         Effort.Add(1);
+        if (!Goes(state, row))
+        {
+            return null;
+        }
+
         if (node.Score.Refuses(scene, state, row))
         {
             return null;
@@ -62,6 +67,9 @@ internal sealed class ChildMaker(Scene scene, Aims aims)
         };
         return aims.MayGoOn(child) ? child : null;
     }
+
+    /// <summary>A travel move leads to another mark, and nothing else does.</summary>
+    private bool Goes(FightState state, in Row row) => scene.Book.Techniques[row.Technique].Travel is null ? row.To < 0 : row.To >= 0 && row.To != state.Mark;
 
     /// <summary>The attacker of the last move comes again in a combination: it was no bare parry.</summary>
     private bool GoesOn(Node node, in Row row) => Combining.SoFar(scene, node) is { } so && so.Run.Attacker == row.Attacker;

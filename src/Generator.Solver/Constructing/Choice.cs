@@ -4,4 +4,8 @@ namespace Generator.Solver.Constructing;
 /// <param name="Attack">What the attacker throws.</param>
 /// <param name="Technique">What the hero does.</param>
 /// <param name="Reactions">How the attacker can sell it in that situation; empty without a target.</param>
-internal sealed record Choice(int Attack, int Technique, int[] Reactions);
+internal sealed record Choice(int Attack, int Technique, int[] Reactions)
+{
+    /// <summary>Of a travel move the mark to which it leads; −1 for what stays.</summary>
+    public int To { get; init; } = -1;
+}

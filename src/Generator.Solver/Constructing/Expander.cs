@@ -110,7 +110,7 @@ internal sealed partial class Expander(Ground ground, Dice dice, Guide? guide = 
             }
         }
 
-        foreach (var (row, reactions) in travelling?.Rows(node, longestGap, SetbacksWanted(node)) ?? [])
+        foreach (var (row, reactions) in travelling?.Rows(node, longestGap, SetbacksWanted(node), null) ?? [])
         {
             Grow(node, row, reactions, children);
         }
@@ -138,6 +138,14 @@ internal sealed partial class Expander(Ground ground, Dice dice, Guide? guide = 
         }
 
         NoTarget(node, step.NoTargets, children);
+        foreach (var (row, reactions) in travelling?.Rows(node, longestGap, true, step.Travels) ?? [])
+        {
+            var start = Math.Max(row.Start, step.Earliest(node.MomentsDone));
+            if (start <= node.State.Time + longestGap)
+            {
+                Grow(node, row with { Start = start }, reactions, children);
+            }
+        }
     }
 
     /// <summary>Tries what leads to a hero moment which the hero cannot go over to as they are.</summary>

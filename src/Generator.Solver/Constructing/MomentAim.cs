@@ -28,6 +28,9 @@ internal sealed record MomentAim(MomentStep[] Steps, int Earliest, int Latest, d
     /// <summary>Beats of the story among its moves.</summary>
     public int Beats { get; } = Steps.Count(s => s.IsBeat);
 
+    /// <summary>The first mark and the last from which it can begin, for the sake of things that stand near some of them.</summary>
+    public (int First, int Last) Marks { get; init; } = (0, int.MaxValue);
+
     /// <summary>Half counts that one more move on the way takes.</summary>
     private const int LeadTime = 8;
 

@@ -40,8 +40,30 @@ internal sealed class MomentStep
     /// <summary>What fulfils it without a target.</summary>
     public Choice[] NoTargets { get; }
 
+    /// <summary>A travel move as a way to fulfil it, with an attacker or, where that is −1, nobody; null where it does not.</summary>
+    public Choice? Travels(Choice choice, int a) => attacker < 0 || attacker == a ? Keep(choice) : null;
+
     /// <summary>The techniques that fulfil it, one flag each.</summary>
     public bool[] Techniques => techniques;
+
+    /// <summary>It leads to another mark, whatever fulfils it.</summary>
+    public bool IsTravel(Scene scene) => Array.TrueForAll(scene.Book.Techniques.Where((_, t) => techniques[t]).ToArray(), t => t.Travel is not null);
+
+    /// <summary>Whether something that fulfils it can be done on a mark, as far as things and ways go.</summary>
+    public bool IsPossibleOn(Scene scene, Repertoire repertoire, int mark)
+    {
+        for (var t = 0; t < techniques.Length; t++)
+        {
+            if (techniques[t] && (scene.Book.Techniques[t] is var technique && technique.Travel is not null
+                ? mark + 1 < scene.Marks.Count && repertoire.Leg(mark, mark + 1).All.Any(c => c.Technique == t)
+                : technique.Uses is not { } need || need.Where == ThingPlace.OnTheWay || scene.Things.BearingsOf(need, mark).Any()))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>It is a setback.</summary>
     public bool IsSetback { get; }

@@ -14,6 +14,8 @@ internal sealed class Repertoire
 
     private readonly Scene scene;
     private readonly bool[] possible;
+    private readonly bool[] able;
+    private readonly Lazy<TravelMenu>[,] legs;
     private readonly Stance[,] stanceTo;
     private readonly int[,] stanceTime;
 
@@ -21,7 +23,7 @@ internal sealed class Repertoire
     {
         this.scene = scene;
         var techniques = scene.Book.Techniques;
-        var able = techniques.Select((_, i) => scene.Able.WhyNotTechnique(i) is null).ToArray();
+        able = [.. techniques.Select((_, i) => scene.Able.WhyNotTechnique(i) is null)];
         possible = [.. able.Select((a, i) => a && techniques[i].Travel is null)];
         var stances = Enum.GetValues<Stance>();
         stanceTo = new Stance[stances.Length, techniques.Count];
@@ -38,7 +40,8 @@ internal sealed class Repertoire
         Menus = [.. Enumerable.Range(0, scene.Cast).Select(MenuOf)];
         Recoveries = [.. NoTargets(true)];
         Breaths = [.. NoTargets(false)];
-        Travels = scene.Brief.Travels ? TravelMenus([.. able.Select((a, i) => a && techniques[i].Travel is not null)]) : null;
+        legs = Legs();
+        Travels = scene.Brief.Travels ? [.. Enumerable.Range(0, scene.Marks.Count - 1).Select(m => Leg(m, m + 1))] : null;
         SetbackKinds = Kinds(setbacks: true);
         OtherKinds = Kinds(setbacks: false);
     }
@@ -48,6 +51,12 @@ internal sealed class Repertoire
 
     /// <summary>What hero and floor allow on a mark, one flag for each technique; travel moves are not among them.</summary>
     public bool[] Possible => possible;
+
+    /// <summary>The same with travel moves.</summary>
+    public bool[] Doable => able;
+
+    /// <summary>The travel moves that lead from one mark straight to another.</summary>
+    public TravelMenu Leg(int from, int to) => legs[from, to].Value;
 
     /// <summary>One for each attacker.</summary>
     public Menu[] Menus { get; }
@@ -148,19 +157,33 @@ internal sealed class Repertoire
 
     private bool IsBeat(Choice choice) => scene.Book.Techniques[choice.Technique].IsStoryPause;
 
-    private TravelMenu[] TravelMenus(bool[] travels)
+    /// <summary>Several searches share them, and most ask for few.</summary>
+    private Lazy<TravelMenu>[,] Legs()
     {
-        var answers = Enumerable.Range(0, scene.Cast).Select(a => Answers(a, travels).ToList()).ToList();
-        var stalks = Enumerable.Range(0, scene.Cast).Select(a => FollowUps(a, Posture.Ready, travels).ToList()).ToList();
+        bool[] travels = [.. able.Select((a, i) => a && scene.Book.Techniques[i].Travel is not null)];
+        var answers = new Lazy<List<Choice>[]>(() => [.. Enumerable.Range(0, scene.Cast).Select(a => Answers(a, travels).ToList())]);
+        var stalks = new Lazy<List<Choice>[]>(() => [.. Enumerable.Range(0, scene.Cast).Select(a => FollowUps(a, Posture.Ready, travels).ToList())]);
         var byWill = Enumerable.Range(0, travels.Length).Where(t => travels[t] && scene.Book.Techniques[t].HasNoTarget).Select(t => new Choice(-1, t, [])).ToList();
-        return [.. Enumerable.Range(0, scene.Marks.Count - 1).Select(m => Leg(m, m + 1))];
+        var all = new Lazy<TravelMenu>[scene.Marks.Count, scene.Marks.Count];
+        for (var m = 0; m < scene.Marks.Count; m++)
+        {
+            for (var n = 0; n < scene.Marks.Count; n++)
+            {
+                var (from, to) = (m, n);
+                all[from, to] = new Lazy<TravelMenu>(() => Between(from, to));
+            }
+        }
 
-        TravelMenu Leg(int from, int to)
+        return all;
+
+        TravelMenu Between(int from, int to)
         {
             var way = scene.Marks.Way(from, to);
-            return new TravelMenu(to, scene.Marks.Heading(from, to), Fitting(byWill), [.. answers.Select(Fitting)], [.. stalks.Select(Fitting)]);
+            return new TravelMenu(to, scene.Marks.Heading(from, to), Fitting(byWill), [.. answers.Value.Select(Fitting)], [.. stalks.Value.Select(Fitting)]);
 
-            Choice[] Fitting(List<Choice> choices) => [.. choices.Where(c => scene.Book.Techniques[c.Technique].Travel is { } t && t.Least.Value <= way && way <= t.Most.Value && Serves(c.Technique, from, to))];
+            Choice[] Fitting(List<Choice> choices) => [.. choices
+                .Where(c => scene.Book.Techniques[c.Technique].Travel is { } t && t.Least.Value <= way && way <= t.Most.Value && Serves(c.Technique, from, to))
+                .Select(c => c with { To = to })];
         }
     }
 

@@ -57,7 +57,7 @@ internal sealed class Tail
     {
         var joint = path[after];
         var (now, then) = (node.State, joint.State);
-        return node.MomentsDone == joint.MomentsDone && node.Moment == joint.Moment && node.MomentMoves == joint.MomentMoves
+        return node.MomentsDone == joint.MomentsDone && node.Moment == joint.Moment && node.MomentMoves == joint.MomentMoves && now.Mark == then.Mark
             && (node.Setbacks == joint.Setbacks || aims.Scene.Brief.Setbacks is null)
             && (node.Beats == joint.Beats || aims.Scene.Brief.Pauses is null)
             && now.Moves + path.Count - 1 - after is var moves && moves >= aims.LowMoves && moves <= aims.HighMoves

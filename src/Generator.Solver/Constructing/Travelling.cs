@@ -23,16 +23,17 @@ internal sealed class Travelling(Scene scene, Repertoire repertoire, Aims aims, 
     /// <param name="node">Where the search stands.</param>
     /// <param name="longestGap">Half counts that a gap may last.</param>
     /// <param name="mayBeSetback">Another setback is wanted.</param>
-    public IEnumerable<(Row Row, int[] Reactions)> Rows(Node node, int longestGap, bool mayBeSetback)
+    /// <param name="asked">Only what this leaves of a choice with an attacker (−1: with nobody) is tried, all of it and however early that is; null for anything once it is time.</param>
+    public IEnumerable<(Row Row, int[] Reactions)> Rows(Node node, int longestGap, bool mayBeSetback, Func<Choice, int, Choice?>? asked)
     {
         var state = node.State;
-        if (repertoire.Travels is not { } travels || node.IsOpening || state.Mark >= travels.Count || aims.Progress(state) < aims.TravelsFrom(state.Mark + 1))
+        if (repertoire.Travels is not { } travels || node.IsOpening || state.Mark >= travels.Count || (asked is null && aims.Progress(state) < aims.TravelsFrom(state.Mark + 1)))
         {
             yield break;
         }
 
         var menu = travels[state.Mark];
-        foreach (var choice in Drawn(menu.ByWill, ByWillTries))
+        foreach (var choice in Tried(menu.ByWill, -1, ByWillTries))
         {
             if (fitting.StartOf(state, -1, choice, 0, 0, longestGap, out _, menu.Heading) is >= 0 and var start)
             {
@@ -49,7 +50,7 @@ internal sealed class Travelling(Scene scene, Repertoire repertoire, Aims aims, 
             }
 
             var soonest = Math.Max(0, node.Threats[a] - scene.Settle.ContactAfter.Value - state.Time);
-            foreach (var choice in soonest <= longestGap ? Drawn(menu.Answers[a], PartnerTries) : [])
+            foreach (var choice in soonest <= longestGap ? Tried(menu.Answers[a], a, PartnerTries) : [])
             {
                 var isSetback = scene.Book.Techniques[choice.Technique].Family == Family.Setback;
                 if ((!isSetback || (mayBeSetback && aims.BearsSetback(node, state.Time + soonest))) && Answer(node, a, choice, menu, soonest, longestGap) is { } row)
@@ -58,7 +59,7 @@ internal sealed class Travelling(Scene scene, Repertoire repertoire, Aims aims, 
                 }
             }
 
-            foreach (var choice in attacker.PostureAt(state.Time) == Posture.Ready ? Drawn(menu.Stalks[a], PartnerTries) : [])
+            foreach (var choice in attacker.PostureAt(state.Time) == Posture.Ready ? Tried(menu.Stalks[a], a, PartnerTries) : [])
             {
                 if (Leads(state, choice, attacker.Bearing, menu.Heading) && fitting.StartOf(state, a, choice, attacker.Bearing, 0, longestGap, out var cue) is >= 0 and var start)
                 {
@@ -66,6 +67,8 @@ internal sealed class Travelling(Scene scene, Repertoire repertoire, Aims aims, 
                 }
             }
         }
+
+        IEnumerable<Choice> Tried(Choice[] choices, int a, int tries) => asked is null ? Drawn(choices, tries) : choices.Select(c => asked(c, a)).OfType<Choice>();
     }
 
     private Row? Answer(Node node, int a, Choice choice, TravelMenu menu, int soonest, int longestGap)
@@ -88,7 +91,10 @@ internal sealed class Travelling(Scene scene, Repertoire repertoire, Aims aims, 
     }
 
     /// <summary>Facing whoever comes from a bearing as the technique wants, the hero goes towards the mark.</summary>
-    private bool Leads(FightState state, Choice choice, int bearing, int heading)
+    private bool Leads(FightState state, Choice choice, int bearing, int heading) => Leads(scene, state, choice, bearing, heading);
+
+    /// <inheritdoc cref="Leads(FightState, Choice, int, int)"/>
+    public static bool Leads(Scene scene, FightState state, Choice choice, int bearing, int heading)
     {
         var technique = scene.Book.Techniques[choice.Technique];
         var facing = new Bearing(state.Facing) + technique.Window.TurnFor(new Bearing(state.Facing).To(new Bearing(bearing)));

@@ -19,7 +19,6 @@ public static class Explain
     /// <param name="stop">Ends the search; what is known so far is returned.</param>
     public static BriefExplanation Of(Brief brief, Book book, ExplainOptions options, Action<string>? told = null, CancellationToken stop = default)
     {
-        SeveralMarksException.Refuse(brief, "Explaining");
         var clock = Stopwatch.StartNew();
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);

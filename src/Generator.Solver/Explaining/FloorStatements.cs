@@ -14,7 +14,7 @@ internal static class FloorStatements
 
     /// <param name="brief">What is asked for.</param>
     /// <param name="settle">What room people need.</param>
-    public static IEnumerable<Statement> Of(Brief brief, Settle settle) => Crowd(brief, settle).Concat(Floors(brief));
+    public static IEnumerable<Statement> Of(Brief brief, Settle settle) => Crowd(brief, settle).Concat(Floors(brief)).Concat(Marks(brief));
 
     /// <summary>How many people there are is in nobody's way but where the floor has no room for them.</summary>
     private static IEnumerable<Statement> Crowd(Brief brief, Settle settle)
@@ -79,6 +79,10 @@ internal static class FloorStatements
         }
     }
 
+    /// <summary>A mark left out; where the fight begins stays.</summary>
+    private static IEnumerable<Statement> Marks(Brief brief) => (brief.Travels ? brief.Marks.Skip(1) : [])
+        .Select(m => new Statement($"the mark {m.Name} at {m.X}, {m.Y}", b => b.Marks.Where(o => !Same(o.Name, m.Name)).ToList() is { Count: > 1 } left ? b with { Marks = left } : b with { Marks = [] }) { Instead = $"the fight without the mark {m.Name}" });
+
     private static string LargerWords(int metres) => Amounts.Many(metres, "more metre") + " of floor on every side";
 
     /// <summary>So much more floor on every side, with everything where it was; ways in stay at the edge or as far from it.</summary>
@@ -98,6 +102,8 @@ internal static class FloorStatements
                 Obstacles = [.. floor.Obstacles.Select(o => o with { X = Plus(o.X, by), Y = Plus(o.Y, by) })],
                 WaysIn = [.. floor.WaysIn.Select(w => w with { X = Outwards(w.X, floor.Width), Y = Outwards(w.Y, floor.Depth) })],
             },
+            Marks = [.. brief.Marks.Select(m => m with { X = Plus(m.X, by), Y = Plus(m.Y, by) })],
+            Props = [.. brief.Props.Select(p => p.With is null ? p with { X = Plus(p.X, by), Y = Plus(p.Y, by) } : p)],
         };
     }
 }

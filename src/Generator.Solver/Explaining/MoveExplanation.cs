@@ -55,10 +55,11 @@ public sealed record MoveExplanation
     private static MoveCandidate Best(Scene scene, Routine routine, int move, Technique technique, IReadOnlyList<Finding> old, int points)
     {
         MoveCandidate? best = null;
+        int? next = (routine.Moves.Take(move).LastOrDefault(m => m.To is not null)?.To ?? 0) + 1 is var mark && mark < scene.Marks.Count ? mark : null;
         foreach (var reaction in technique.Reactions.Count == 0 ? [null] : technique.Reactions.Cast<string?>())
         {
             var moves = routine.Moves.ToArray();
-            moves[move] = moves[move] with { Technique = technique.Id, Reaction = reaction };
+            moves[move] = moves[move] with { Technique = technique.Id, Reaction = reaction, To = technique.Travel is null ? null : moves[move].To ?? next };
             var verdict = Audit.Of(scene, routine with { Moves = moves });
             var against = verdict.Grave.Except(old).OrderBy(f => f.Move == 0 ? int.MaxValue : f.Move).FirstOrDefault();
             var candidate = new MoveCandidate(technique, reaction, against, against is null ? verdict.Points - points : 0);

@@ -6,7 +6,7 @@ namespace Generator.Solver.Proving;
 
 /// <summary>
 /// Looks for a plan of a whole routine (<see cref="RoutinePlan"/>). "Impossible" is never said on the word of one configuration of the solver: a
-/// second, which shares neither presolve nor relaxation nor seed with the first, must find the same.
+/// second, which shares neither presolve nor relaxation nor seed with the first, must find the same. A plan knows one mark only, so that of a fight over several nothing is said.
 /// </summary>
 /// <param name="solve">Solves a model; tests put a liar here.</param>
 internal sealed class Prover(Func<CpModel, SearchSettings, CancellationToken, CpAnswer>? solve = null)
@@ -27,6 +27,11 @@ internal sealed class Prover(Func<CpModel, SearchSettings, CancellationToken, Cp
     /// <exception cref="DisagreementException">The configurations contradict one another: a fault of the program or of the solver.</exception>
     public Fit Whole(Scene scene, CancellationToken stop)
     {
+        if (scene.Brief.Travels)
+        {
+            return Fit.Unknown;
+        }
+
         var any = new MoveClasses(scene);
         if (any.All.Count == 0)
         {
@@ -49,6 +54,11 @@ internal sealed class Prover(Func<CpModel, SearchSettings, CancellationToken, Cp
     /// <exception cref="DisagreementException">The configurations contradict one another.</exception>
     public Fit RoundMoments(Scene scene, CancellationToken stop)
     {
+        if (scene.Brief.Travels)
+        {
+            return Fit.Unknown;
+        }
+
         var layout = PlanLayout.RoundMoments(scene.Brief);
         var classes = new MoveClasses(scene, layout.Groups.Sum());
         return classes.All.Count == 0

@@ -23,13 +23,13 @@ public static class Drafting
     {
         if (options.Cold)
         {
-            SeveralMarksException.Refuse(brief, "Drafting by CP-SAT alone");
+            SeveralMarksException.Refuse(brief);
         }
 
         var clock = Stopwatch.StartNew();
         var complete = DraftBrief.Complete(brief, book);
         var scene = new Scene(complete, book);
-        if (!brief.Travels && (Sides(options) ? Refutations.Plainly(scene) : Refutations.First(scene)) is not null)
+        if ((Sides(options) && !brief.Travels ? Refutations.Plainly(scene) : Refutations.First(scene)) is not null)
         {
             return Impossible(brief, book, clock, stop);
         }

@@ -24,14 +24,17 @@ internal static class Refutations
         new("runs", Runs.Against),
     ];
 
-    /// <summary>The first argument that speaks against a brief; null where none does.</summary>
-    public static Refutation? First(Scene scene) => First(scene, All);
+    /// <summary>Those that know of several marks.</summary>
+    private static readonly IReadOnlyList<Argument> Travelling = [.. Plain, new("ways", Ways.Against)];
+
+    /// <summary>The first argument that speaks against a draft of a brief; null where none does. Those that count or follow moves know one mark only: where the hero travels, from elsewhere somebody else is near and other moves are possible.</summary>
+    public static Refutation? First(Scene scene) => First(scene, scene.Brief.Travels ? Travelling : All);
 
     /// <summary>The first that speaks against a brief of those for which nothing of the library is worked out.</summary>
     public static Refutation? Plainly(Scene scene) => First(scene, Plain);
 
-    /// <summary>What speaks against a brief, in words; empty where nothing does.</summary>
-    public static IReadOnlyList<string> Reasons(Scene scene) => First(scene)?.Reasons ?? [];
+    /// <summary>What speaks against any routine of a brief, in words; empty where nothing does.</summary>
+    public static IReadOnlyList<string> Reasons(Scene scene) => (scene.Brief.Travels ? Plainly(scene) : First(scene))?.Reasons ?? [];
 
     private static Refutation? First(Scene scene, IReadOnlyList<Argument> arguments)
     {

@@ -26,7 +26,6 @@ public static class Repair
     /// <param name="stop">Ends the search; the best so far is returned.</param>
     public static RepairResult Of(Routine routine, Book book, RepairOptions options, Action<Reworked>? better = null, CancellationToken stop = default)
     {
-        SeveralMarksException.Refuse(routine.Brief, "Repairing");
         var clock = Stopwatch.StartNew();
         var scene = new Scene(routine.Brief, book);
         var verdict = Audit.Of(scene, routine);

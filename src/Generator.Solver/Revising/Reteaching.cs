@@ -68,7 +68,7 @@ public sealed record Reteaching
     private static bool Concerns(Move? move, int attacker) => move is not null && (attacker < 0 || move.Attacker == attacker);
 
     private static bool DoesTheSame(Move was, Move now, int attacker) => was.Attacker == now.Attacker && (attacker < 0
-        ? Equal(was.Technique, now.Technique)
+        ? Equal(was.Technique, now.Technique) && was.To == now.To
         : Equal(was.Attack, now.Attack) && Equal(was.Reaction, now.Reaction));
 
     private static bool Equal(string? one, string? other) => string.Equals(one, other, StringComparison.Ordinal);

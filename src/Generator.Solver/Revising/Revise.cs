@@ -20,7 +20,6 @@ public static class Revise
     /// <param name="stop">Ends the search; the best so far is returned.</param>
     public static ReviseResult Of(Routine routine, Brief brief, Book book, ReviseOptions options, Action<Reworked>? better = null, CancellationToken stop = default)
     {
-        SeveralMarksException.Refuse(brief.Travels ? brief : routine.Brief, "Revising");
         var clock = Stopwatch.StartNew();
         var original = Original.Of(routine, Complete(brief, routine.Brief), book);
         if (Refutations.Reasons(original.Search) is { Count: > 0 } clash)

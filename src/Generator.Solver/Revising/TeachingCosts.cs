@@ -27,7 +27,7 @@ internal sealed class TeachingCosts(TeachingWeights weights) : IChangeCosts
             return Scale * (weights.Order + (2 * weights.Technique));
         }
 
-        var hero = old.Row.Technique == now.Technique ? 0 : weights.Technique;
+        var hero = old.Row.Technique == now.Technique && old.Row.To == now.To ? 0 : weights.Technique;
         var attacker = old.Row.Attack == now.Attack && old.Row.Reaction == now.Reaction ? 0 : weights.Technique;
         return Scale * (hero + attacker);
     }

@@ -12,7 +12,8 @@ namespace Generator.Solver.Reworking;
 /// <param name="old">The older routine.</param>
 /// <param name="costs">What changes cost.</param>
 /// <param name="lacks">Half counts by which the older routine is too short: its moves may then wait longer, too.</param>
-internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs, int lacks)
+/// <param name="marks">Marks to which the hero must come.</param>
+internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs, int lacks, IReadOnlyList<int> marks)
 {
     /// <summary>Old moves tried at one node.</summary>
     private const int Tries = 4;
@@ -93,8 +94,10 @@ internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs, int 
     public Finish? EndAsWritten(Scene scene, Node node)
     {
         var score = node.Score.Close(scene, node.State);
-        return score.Forbidden == 0 ? new Finish(node, [], score.Points, Toll(node, score.Points)) : null;
+        return score.Forbidden == 0 && Comes(node) ? new Finish(node, [], score.Points, Toll(node, score.Points)) : null;
     }
+
+    private bool Comes(Node node) => marks.Count == 0 || (node.Path().Where(n => !n.IsOpening).Select(n => n.Row.To).ToHashSet() is var to && marks.All(to.Contains));
 
     /// <summary>Adds the children that go on as the old routine did: in its time, as soon after the last move, or as soon as possible.</summary>
     public void Follow(Expander expander, Node node, List<Node> children)

@@ -32,6 +32,7 @@ internal static class Hopeless
             FollowsUp = move.FollowsUp && !(technique && widely),
             Technique = technique ? null : move.Technique,
             Reaction = technique || CannotSell(scene, row) ? null : move.Reaction,
+            To = row.To < 0 ? null : move.To,
         };
     }
 
@@ -39,7 +40,7 @@ internal static class Hopeless
         && (CannotDo(scene, row) || CannotSell(scene, row) || (row.Attack >= 0 && (!Answers(scene, row) || (row.Attacker >= 0 && scene.Able.WhyNotAttack(row.Attack, row.Attacker) is not null))));
 
     private static bool CannotDo(Scene scene, in Row row) =>
-        scene.Able.WhyNotTechnique(row.Technique) is not null || (row.Attacker >= 0 && scene.Able.WhyNotOn(row.Technique, row.Attacker) is not null);
+        scene.Able.WhyNotTechnique(row.Technique) is not null || (row.To < 0 && scene.Book.Techniques[row.Technique].Travel is not null) || (row.Attacker >= 0 && scene.Able.WhyNotOn(row.Technique, row.Attacker) is not null);
 
     private static bool CannotSell(Scene scene, in Row row) => row.Attacker >= 0 && row.Reaction >= 0 && scene.Able.WhyNotReaction(row.Reaction, row.Attacker) is not null;
 

@@ -20,7 +20,7 @@ internal sealed class MoveCosts : IChangeCosts
     public bool KeepsGaps => false;
 
     public int Swap(OldMove old, in Row now, int gap) => old.IsSame(now) ? Math.Min(MostForCounts, Math.Abs(gap - old.Gap))
-        : old.Row.Technique == now.Technique && old.Row.Attacker == now.Attacker && old.Row.Attack == now.Attack ? Move - Milder : Move;
+        : old.Row.Technique == now.Technique && old.Row.Attacker == now.Attacker && old.Row.Attack == now.Attack && old.Row.To == now.To ? Move - Milder : Move;
 
     public int Add(in Row now) => Move;
 

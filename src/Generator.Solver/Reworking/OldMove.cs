@@ -8,7 +8,7 @@ namespace Generator.Solver.Reworking;
 /// <param name="Note">What was written beside it.</param>
 internal sealed record OldMove(Row Row, int Gap, string Note)
 {
-    /// <summary>The same people do the same; only the counts may differ.</summary>
+    /// <summary>The same people do the same and go to the same mark; only the counts may differ.</summary>
     public bool IsSame(in Row other) =>
-        Row.Technique == other.Technique && Row.Attacker == other.Attacker && Row.Attack == other.Attack && Row.Reaction == other.Reaction;
+        Row.Technique == other.Technique && Row.Attacker == other.Attacker && Row.Attack == other.Attack && Row.Reaction == other.Reaction && Row.To == other.To;
 }

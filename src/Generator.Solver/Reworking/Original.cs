@@ -2,6 +2,7 @@ using Generator.Domain;
 using Generator.Library;
 using Generator.Rules;
 using Generator.Rules.Replaying;
+using Generator.Solver.Refuting;
 
 namespace Generator.Solver.Reworking;
 
@@ -37,6 +38,12 @@ internal sealed class Original
 
     public IReadOnlyList<OldMove> Moves { get; }
 
+    /// <summary>The marks to which it goes; none where the brief has a way between marks that no travel move goes.</summary>
+    public IReadOnlyList<int> Marks { get; private init; } = [];
+
+    /// <summary>A routine goes to every mark to which the old one goes.</summary>
+    public bool KeepsMarks(Routine routine) => Marks.All(m => routine.Moves.Any(r => r.To == m));
+
     /// <summary>Half counts by which it is shorter than the brief allows; 0 when it is long enough.</summary>
     public int Lacks { get; private init; }
 
@@ -46,7 +53,7 @@ internal sealed class Original
         old = StanceNotes.LeftOut(old);
         var parts = Parts(old.Brief, brief);
         var taken = Enumerable.Range(0, old.Moves.Count).Where(i => old.Moves[i].Attacker is not { } a || parts[a] >= 0).ToList();
-        var moves = taken.Select(i => old.Moves[i]).Select(m => m.Attacker is { } a ? m with { Attacker = parts[a] } : m).ToList();
+        var moves = taken.Select(i => old.Moves[i]).Select(m => m.Attacker is { } a ? m with { Attacker = parts[a] } : m).Select(m => m with { To = m.To is { } to ? Mark(old.Brief, to, brief) : null }).ToList();
         var scene = new Scene(brief, book);
         var routine = new Routine
         {
@@ -65,6 +72,7 @@ internal sealed class Original
             [.. steps.Select((s, i) => new OldMove(s.Row, s.Index == 0 ? 0 : s.Gap, moves[i].Note))],
             [.. Enumerable.Range(0, scene.Cast).Select(a => brief.Ending is null || (steps.Count > 0 && steps[^1].After.Attackers[a].OutAt >= 0))])
         {
+            Marks = brief.Travels && Refutations.First(scene) is null ? [.. moves.Select(m => m.To).OfType<int>().Distinct()] : [],
             Lacks = brief.Length is { Counts: { } counts } length && steps.Count > 0 ? Math.Max(0, (HalfCounts.PerCount * (counts - length.Tolerance)) - steps[^1].After.Time) : 0,
         };
     }
@@ -86,6 +94,13 @@ internal sealed class Original
         }
 
         return parts;
+    }
+
+    /// <summary>New number of an old mark: by name; of one that is no longer there that of the next one that is, in the old order; null where there is none.</summary>
+    private static int? Mark(Brief old, int mark, Brief brief)
+    {
+        var names = brief.Marks.Select(m => m.Name).ToList();
+        return brief.Travels ? old.Marks.Skip(mark).Select(m => names.FindIndex(n => string.Equals(n, m.Name, StringComparison.OrdinalIgnoreCase))).Where(n => n >= 0).Select(n => (int?)n).FirstOrDefault() : null;
     }
 
     private static Placement Place(AttackerPart part, Placement? was, Scene scene, int index)

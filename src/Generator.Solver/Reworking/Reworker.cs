@@ -30,7 +30,7 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
     private static readonly int[] Widths = [8, 24, 48, 16];
 
     private readonly Lock door = new();
-    private readonly Guide guide = new(original.Moves, costs, original.Lacks);
+    private readonly Guide guide = new(original.Moves, costs, original.Lacks, original.Marks);
     private long least = long.MaxValue;
 
     /// <summary>The best so far.</summary>
@@ -184,7 +184,7 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
     {
         var verdict = Audit.Of(original.Scene, routine);
         reworked = new Reworked(original.Scene, original.Routine, routine, verdict, RoutineChange.Between(original.Routine, routine));
-        if (!verdict.IsClean)
+        if (!verdict.IsClean || !original.KeepsMarks(routine))
         {
             return false;
         }

@@ -30,9 +30,9 @@ public sealed record RoutineChange
         Opening = old.Placements.Zip(now.Placements, Moved).Sum(),
     };
 
-    /// <summary>The same people do the same; only counts, lingers, cues and bearings may differ.</summary>
+    /// <summary>The same people do the same and go to the same mark; only counts, lingers, cues and bearings may differ.</summary>
     public static bool IsSame(Move old, Move now) =>
-        old.Attacker == now.Attacker && Equal(old.Technique, now.Technique) && Equal(old.Attack, now.Attack) && Equal(old.Reaction, now.Reaction);
+        old.Attacker == now.Attacker && Equal(old.Technique, now.Technique) && Equal(old.Attack, now.Attack) && Equal(old.Reaction, now.Reaction) && old.To == now.To;
 
     private static bool Equal(string? one, string? other) => string.Equals(one, other, StringComparison.Ordinal);
 

@@ -45,7 +45,7 @@ public class SketchAheadTests
     {
         var ground = Ground(sketch.Brief);
         SketchStep[] steps = [.. sketch.Moves.Select(m => new SketchStep(ground.Scene, ground.Repertoire, m))];
-        return new SketchAhead(ground, steps, new Lingering(ground.Scene), new SketchForms(ground.Scene, ground.Repertoire, steps));
+        return new SketchAhead(ground, steps, new SketchMarks(ground.Aims, steps), new Lingering(ground.Scene), new SketchForms(ground.Scene, ground.Repertoire, steps));
     }
 
     private static Ground Ground(Brief brief)

@@ -1,29 +1,16 @@
 using Generator.Domain;
-using Generator.Domain.Sketches;
 using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
-using Generator.Solver.Alternatives;
-using Generator.Solver.Completing;
-using Generator.Solver.Explaining;
 using Generator.Solver.Questions;
-using Generator.Solver.Repairing;
-using Generator.Solver.Revising;
+using Generator.Solver.Tests.Travelling;
 
 namespace Generator.Solver.Tests.Constructing;
 
-/// <summary>Drafts over several marks, and the questions that are refused there.</summary>
+/// <summary>Drafts over several marks.</summary>
 public sealed class TravellingTests
 {
-    private static readonly Brief TwoMarks = new()
-    {
-        Length = new Length(32, null, 4),
-        Floor = new FloorPlan { MarkX = new(300), MarkY = new(400) },
-        Marks = [new HeroMark("stove", new(300), new(400)), new HeroMark("sink", new(550), new(400))],
-        Attackers = [new AttackerPart { Name = "Bruno" }, new AttackerPart { Name = "Wanda" }],
-    };
-
-    private static DraftResult Drafted(int seed) => Drafting.Draft(TwoMarks, Drafts.Book, new DraftOptions { Seed = seed, Rounds = 12, Time = Drafts.Hang });
+    private static DraftResult Drafted(int seed) => Drafts.Rounds(Fights.TwoMarks, seed, 12);
 
     [Fact]
     public void A_draft_visits_the_marks_in_their_order_and_passes_the_audit()
@@ -50,23 +37,6 @@ public sealed class TravellingTests
         Assert.All(Enumerable.Range(1, 6), seed => Assert.All(Drafts.OfSmall(seed).Routine?.Moves ?? [], m => Assert.True(m.Technique is null || Drafts.Book.Technique(m.Technique).Travel is null)));
 
     [Fact]
-    public void What_cannot_be_answered_yet_is_refused_and_says_so()
-    {
-        var routine = new Routine
-        {
-            Brief = TwoMarks,
-            Placements = [new Placement(default, new(300), HalfCounts.Zero), new Placement(new Bearing(6), new(300), HalfCounts.Zero)],
-            Moves = [new Move { Start = HalfCounts.Zero, Technique = "walks-across", To = 1 }],
-        };
-        Action[] asked =
-        [
-            () => Complete.Of(Sketch.Of(routine), Drafts.Book, new CompleteOptions()),
-            () => Repair.Of(routine, Drafts.Book, new RepairOptions()),
-            () => Revise.Of(routine, routine.Brief, Drafts.Book, new ReviseOptions()),
-            () => AlternativeSearch.Of(TwoMarks, Drafts.Book, new AlternativesOptions(), []),
-            () => Explain.Of(TwoMarks, Drafts.Book, new ExplainOptions()),
-            () => Drafting.Draft(TwoMarks, Drafts.Book, new DraftOptions { Cold = true }),
-        ];
-        Assert.All(asked, ask => Assert.Contains("\n  Maybe ", Assert.Throws<SeveralMarksException>(ask).Message, StringComparison.Ordinal));
-    }
+    public void To_cp_sat_alone_it_is_refused_and_says_so() =>
+        Assert.Contains("\n  Maybe ", Assert.Throws<SeveralMarksException>(() => Drafting.Draft(Fights.TwoMarks, Drafts.Book, new DraftOptions { Cold = true })).Message, StringComparison.Ordinal);
 }
