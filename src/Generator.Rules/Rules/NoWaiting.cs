@@ -15,6 +15,8 @@ public sealed class NoWaiting : Rule
 
     public override Severity Worst => Severity.Rough;
 
+    public override Whose Looks => Whose.Both;
+
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
         var takenOn = step.HasTarget && (step.Attack is not null || step.TargetPosture == Posture.Ready);

@@ -6,7 +6,7 @@ namespace Generator.Rules.Rules;
 
 /// <summary>
 /// Everybody upright keeps room from everybody else upright, at rest and on the way in, and stands on the floor. What it has told of two people is remembered until one of them moves: bit 8 a + b for
-/// the attackers a and b, 9 a for the hero and a.
+/// the attackers a and b, 9 a for the hero and a, and one that pairs leave free for the ally and a.
 /// </summary>
 public sealed class Spacing : Rule
 {
@@ -17,6 +17,8 @@ public sealed class Spacing : Rule
     public override string Title => "Everybody upright keeps room from everybody else upright: 1 m where both stand ready.";
 
     public override Severity Worst => Severity.Unsafe;
+
+    public override Whose Looks => Whose.Both;
 
     public override object? Begin(Scene scene, FightState open, Tally tally)
     {
@@ -47,6 +49,14 @@ public sealed class Spacing : Rule
                 {
                     tally.Tell(TooClose(scene, AtEnd(open, Severity.Unsafe, string.Empty, string.Empty), a, b, apart, "open", scene.Settle.Spacing.Value));
                 }
+            }
+        }
+
+        if (open.Other is not null)
+        {
+            foreach (var meeting in WithTheOther.AtTheOpening(scene, open).Where(_ => tally.Count(Severity.Unsafe)))
+            {
+                tally.Tell(TooClose(scene, AtEnd(open, Severity.Unsafe, string.Empty, string.Empty), meeting.First, meeting.Second, meeting.Apart, meeting.Mine.Kind == LegKind.Enters ? "pass" : "open", meeting.Room));
             }
         }
 
@@ -135,9 +145,9 @@ public sealed class Spacing : Rule
                 continue;
             }
 
-            if ((told & Bit(a, a)) == 0 && !one.LiesAt(step.Start) && AtTheHero(scene, step, one) is { } near)
+            if ((told & BitOf(step, a)) == 0 && !one.LiesAt(step.Start) && AtTheHero(scene, step, a) is { } near)
             {
-                told |= Bit(a, a);
+                told |= BitOf(step, a);
                 if (tally.Count(Severity.Unsafe))
                 {
                     tally.Tell(TooClose(scene, At(scene, step, Severity.Unsafe, string.Empty), a, -1, near, "stand", 2 * scene.Settle.BodyRadius.Value));
@@ -207,7 +217,8 @@ public sealed class Spacing : Rule
         other.Distance < 2 * scene.Settle.BodyRadius.Value && IsBeside(other, moment) && !other.LiesAt(moment);
 
     /// <summary>On the floor, and neither held by the hero nor holding them.</summary>
-    private static bool IsBeside(AttackerState other, int moment) => other.Entrance <= moment && !other.Gone && !other.Posture.IsControlled() && other.Posture != Posture.Gripping;
+    private static bool IsBeside(AttackerState other, int moment, bool withOther = false) =>
+        other.Entrance <= moment && !other.Gone && (withOther || (!other.Posture.IsControlled() && other.Posture != Posture.Gripping));
 
     private static ulong Known(object? memory) => memory is ulong known ? known : 0UL;
 
@@ -215,9 +226,10 @@ public sealed class Spacing : Rule
     /// How near the hero, on the mark and on the step off it, comes to somebody on the floor whom they neither work on nor hold nor are held by: to the middle, or the whole body, in centimetres. Null
     /// for who is clear of the hero's own room.
     /// </summary>
-    internal static int? AtTheHero(Scene scene, Step step, AttackerState other)
+    internal static int? AtTheHero(Scene scene, Step step, int attacker)
     {
-        if (!IsBeside(other, step.Start))
+        var other = step.Before.Attackers[attacker];
+        if (!IsBeside(other, step.Start, step.Before.IsWithOther(attacker)))
         {
             return null;
         }
@@ -233,12 +245,18 @@ public sealed class Spacing : Rule
         return near < room ? near : null;
     }
 
+    /// <summary>What is remembered of an attacker and whoever makes the move.</summary>
+    private static ulong BitOf(Step step, int attacker) => step.IsByAlly ? OfAlly(attacker) : Bit(attacker, attacker);
+
+    /// <summary>One of the bits below the diagonal, which pairs leave free.</summary>
+    private static ulong OfAlly(int attacker) => attacker < Row - 1 ? Bit(attacker + 1, attacker) : Bit(attacker, 0);
+
     private static ulong Bit(int a, int b) => 1UL << ((Row * a) + b);
 
     /// <summary>Everything that is remembered of one attacker.</summary>
     private static ulong Of(int attacker)
     {
-        var bits = Bit(attacker, attacker);
+        var bits = Bit(attacker, attacker) | OfAlly(attacker);
         for (var other = 0; other < Row; other++)
         {
             bits |= other < attacker ? Bit(other, attacker) : Bit(attacker, other);
