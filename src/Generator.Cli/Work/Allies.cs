@@ -1,4 +1,10 @@
+using System.Globalization;
 using Generator.Domain;
+using Generator.Domain.Sketches;
+using Generator.Library;
+using Generator.Library.Files;
+using Generator.Library.Files.Notes;
+using Generator.Library.Reading;
 using Generator.Paperwork.Text;
 
 namespace Generator.Cli.Work;
@@ -18,4 +24,30 @@ internal static class Allies
             throw new RefusedException(command is null ? wrong : $"generator {command}: {wrong}", maybe);
         }
     }
+
+    /// <summary>The routine that notes say in full: nothing is filled in beside an ally.</summary>
+    /// <param name="name">Name of the notes.</param>
+    /// <param name="sketch">What they say.</param>
+    /// <param name="book">The library.</param>
+    /// <exception cref="RefusedException">Something is open.</exception>
+    public static Routine Whole(string name, Sketch sketch, Book book)
+    {
+        if (sketch.Moves.Select(m => (m.Line, What: Open(m))).FirstOrDefault(m => m.What is not null) is { What: { } what, Line: var line })
+        {
+            throw new RefusedException(string.Create(CultureInfo.InvariantCulture, $"{name}, line {line}: {what} is open, and the program fills in nothing for two yet."), "Maybe say of every move its count (@4), what is done, and in brackets how it is taken, such as Bruno: > cross right (head back) @4");
+        }
+
+        var routine = RoutineReader.Parse(new SourceFile(name, SketchWriter.Text(sketch)), book);
+        return routine.IsGood ? routine.Value : throw new RefusedException($"{name}: {routine.Problems[0].Message}", routine.Problems[0].Maybe);
+    }
+
+    private static string? Open(SketchMove move) => move switch
+    {
+        { IsGap: true } => "what happens here",
+        { Count: null } => "the count",
+        { Count: { } count } when count.First != count.Last => "the count",
+        { Technique: null, IsSuffered: false } => "what is done",
+        { Technique: not null, Reaction: null, Attacker: not null } => "how it is taken",
+        _ => null,
+    };
 }
