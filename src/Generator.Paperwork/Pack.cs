@@ -19,7 +19,7 @@ public static class Pack
     private static readonly string[] WithAlly = ["wall.txt", "risk-assessment.txt", "risk-assessment.html", "fight-call.txt", SafetyPapers.ChangeLog.FileName, "moves.csv", "tracks.csv", "routine.xlsx", "click.mid", "click.wav"];
 
     /// <summary>Names of the papers that are not made of a routine, since they cannot show the ally yet; none without one.</summary>
-    public static IReadOnlyList<string> LeftOut(PaperSource source) => source.Brief.Ally is null ? [] : [.. All(source).Select(p => p.FileName).Where(f => !WithAlly.Contains(f, StringComparer.Ordinal))];
+    public static IReadOnlyList<string> LeftOut(PaperSource source) => source.Brief.Ally is null ? [] : [.. All(source).Select(p => p.FileName).Concat([HandOffPapers.CameraName, CameraPage.FileName]).Distinct(StringComparer.Ordinal).Where(f => !WithAlly.Contains(f, StringComparer.Ordinal))];
 
     /// <summary>The papers of a routine; no two have the same file name, whatever the case of its letters.</summary>
     public static IReadOnlyList<IPaper> Of(PaperSource source) => source.Brief.Ally is null ? All(source) : [.. All(source).Where(p => WithAlly.Contains(p.FileName, StringComparer.Ordinal))];

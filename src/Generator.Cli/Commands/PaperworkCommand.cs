@@ -75,7 +75,7 @@ internal static class PaperworkCommand
         source = source.With(options with { Cameras = ally is null ? CameraCover.Of(source.Scene, source.Steps, desk.Stop) : null });
         if (ally is not null)
         {
-            desk.Err.WriteLine($"Not made, since they cannot show {ally.Part.Name} beside {routine.Brief.Hero.Name} yet: {string.Join(", ", Pack.LeftOut(source))}, {PackPage.FileName}.");
+            desk.Err.WriteLine($"Not made, since they cannot show {ally.Part.Name} beside {routine.Brief.Hero.Name} yet: {string.Join(", ", Pack.LeftOut(source))}, and no PDF.");
             desk.Err.WriteLine("  Maybe wall.txt and tracks.csv serve in their place.");
         }
         else if (source.Options.Cameras is null)

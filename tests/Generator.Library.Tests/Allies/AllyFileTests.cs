@@ -1,5 +1,4 @@
 using Generator.Domain;
-using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Files.Notes;
 using Generator.Library.Loading;
@@ -50,7 +49,7 @@ public sealed class AllyFileTests
     [InlineData(""" "ally": {} """, "ally.name", "name")]
     [InlineData(""" "ally": { "name": "zora" } """, "ally.name", "Two performers are called")]
     [InlineData(""" "ally": { "name": "A2" } """, "ally.name", "taken for an attacker")]
-    [InlineData(""" "ally": { "name": "Mira", "distance": 0.2 } """, "ally.distance", "0.5 to 20 m")]
+    [InlineData(""" "ally": { "name": "Mira", "distance": 0.2 } """, "ally.distance", "between 0.5 and 20")]
     [InlineData(""" "ally": { "name": "Mira", "distance": 15 } """, "ally.distance", "lies off the floor")]
     [InlineData(""" "ally": { "name": "Mira", "facing": "13" } """, "ally.facing", "is not a clock position")]
     [InlineData(""" "ally": { "name": "Mira", "speed": 2 } """, "ally.speed", "speed")]

@@ -1,7 +1,7 @@
 using Generator.Domain;
-using Generator.Rules.Judging;
-using Generator.Rules.Replaying;
 using Generator.Rules.Tests.Fights;
+using Generator.Rules.Tests.Symmetry;
+using Generator.Testing;
 
 namespace Generator.Rules.Tests.Allies;
 
@@ -37,10 +37,26 @@ internal static class TwoHeroes
         };
     }
 
-    /// <summary>What the audit says, by rule, without points.</summary>
-    public static IReadOnlyList<Finding> Grave(Fight fight) => fight.Audit().Grave;
-
-    public static Step Step(Fight fight, int number) => fight.Steps()[number - 1];
+    /// <summary>A fight at random that asks nothing of the story, each of its moves somebody's of the two; everybody opens at 12 or 6.</summary>
+    public static Fight Random(int seed)
+    {
+        var (fight, chance) = (RandomFight.Of(seed), new Chance(seed + 1000));
+        var start = 0;
+        return fight with
+        {
+            Brief = fight.Brief with
+            {
+                Ally = new Ally(fight.Brief.Hero with { Name = "Mira" }, Ally.Behind, new Centimetres(chance.Whole(8, 20) * 10), Ally.Behind),
+                Moments = [],
+                Arc = Arc.Free,
+                Setbacks = null,
+                Pauses = null,
+                Cameras = [],
+            },
+            Placements = [.. fight.Placements.Select(p => p with { Bearing = chance.Percent(50) ? default : Ally.Behind, Distance = new(p.Distance.Value + 210), Entrance = HalfCounts.Zero })],
+            Moves = [.. fight.Moves.Select(m => m with { ByAlly = chance.Percent(50), Start = new(start = Math.Max(start, m.Start.Value - chance.Whole(0, 2))) })],
+        };
+    }
 
     private static IEnumerable<Move> Part(string text, Brief brief)
     {

@@ -137,8 +137,23 @@ public sealed class TwoHeroesRuleTests
         var fight = All[number];
         Assert.Equal(Told(fight), Told(TwoHeroes.Swapped(fight)));
         Assert.Equal(fight.Audit().Points, TwoHeroes.Swapped(fight).Audit().Points);
-
-        static IEnumerable<string> Told(Fight fight) => fight.Audit().Findings
-            .Select(f => $"{f.Move} {f.Count.ToCountText()} {f.Rule} {f.Severity} {f.Measured} {f.Allowed} {string.Join('+', f.Who.Split(", ").Order(StringComparer.Ordinal))}").Order(StringComparer.Ordinal);
     }
+
+    /// <summary>The same of fights at random, right or wrong, whose moves are dealt out to the two.</summary>
+    [Fact]
+    public void Hero_and_ally_are_judged_alike_whatever_they_do()
+    {
+        var rules = new HashSet<string>(StringComparer.Ordinal);
+        for (var seed = 0; seed < 120; seed++)
+        {
+            var fight = TwoHeroes.Random(seed);
+            rules.UnionWith(fight.Audit().Findings.Select(f => f.Rule));
+            Assert.Equal(Told(fight), Told(TwoHeroes.Swapped(fight)));
+        }
+
+        Assert.True(rules.Count > 15, string.Join(' ', rules));
+    }
+
+    private static IEnumerable<string> Told(Fight fight) => fight.Audit().Findings
+        .Select(f => $"{f.Move} {f.Count.ToCountText()} {f.Rule} {f.Severity} {f.Measured} {f.Allowed} {string.Join('+', f.Who.Split(", ").Order(StringComparer.Ordinal))}").Order(StringComparer.Ordinal);
 }
