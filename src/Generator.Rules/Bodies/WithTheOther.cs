@@ -49,13 +49,13 @@ public static class WithTheOther
         if (step.StepsTo != default)
         {
             var steps = new Leg(LegKind.Lies, step.Index, step.Start, step.End, mark, mark + step.StepsTo, null);
-            foreach (var meeting in Bodies(scene, other).Select(b => Near(Words.Other, -1, b, steps, scene.Settle.LaneBeside.Value)).Concat(Enumerable.Range(0, scene.Cast).Select(a => UnderWay(scene, step, a, steps))).OfType<Meeting>())
+            foreach (var meeting in Bodies(scene, other).Select(b => Near(Words.Other, -1, b, steps, scene.Settle.LaneBeside.Value)).OfType<Meeting>().OrderBy(m => m.Apart).Take(1).Select(m => (Meeting?)m).Concat(Enumerable.Range(0, scene.Cast).Select(a => UnderWay(scene, step, a, steps))).OfType<Meeting>())
             {
                 yield return meeting;
             }
         }
 
-        if (step.Technique is { HeroFall: not FallClass.None })
+        if (step.Technique is { HeroFall: not (FallClass.None or FallClass.ToKnee) } || (Lies(step.After.Stance) && !Lies(step.Before.Stance)))
         {
             var axis = scene.Brief.Hero.Height.Value - (2 * scene.Settle.BodyRadius.Value);
             var falls = new Leg(LegKind.Lies, step.Index, step.Start, double.PositiveInfinity, mark, mark.Towards(there, axis / mark.To(there)), null);
@@ -65,6 +65,8 @@ public static class WithTheOther
             }
         }
     }
+
+    private static bool Lies(Stance stance) => stance is Stance.FloorBack or Stance.FloorFront;
 
     /// <summary>An attacker whom the other's last move on them still takes somewhere, past the step off the mark.</summary>
     private static Meeting? UnderWay(Scene scene, Step step, int attacker, Leg steps)

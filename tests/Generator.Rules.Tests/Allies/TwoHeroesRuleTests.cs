@@ -98,6 +98,11 @@ public sealed class TwoHeroesRuleTests
         Assert.Equal(findings, Judge("underfoot", TwoHeroes.Of($"left-lead Bruno@12/250 Wanda@6/{apart + 200}", apart, $"{attack.Id} > {technique.Id} {{{technique.Reactions[0]}}}", "=1 Wanda: " + Blocks)).Count(1, "Ines, Mira"));
     }
 
+    /// <summary>On a knee nobody is longer than they are broad.</summary>
+    [Fact]
+    public void Whoever_goes_down_to_a_knee_does_not() =>
+        Judge("underfoot", TwoHeroes.Of(Start, 120, "swing-left > knocked-to-knee {presses-on}", "=1 Wanda: " + Blocks)).FindsNothing();
+
     [Fact]
     public void An_attacker_who_opens_beside_the_ally_is_told() =>
         Judge("spacing", TwoHeroes.Of("left-lead Bruno@12/250 Wanda@6/200", 150, Blocks, "=1 Wanda: " + Blocks)).Finds(1, 0).Measures(0.5m, 1, "m").Concerns("Wanda, Mira");
