@@ -30,6 +30,9 @@ public sealed record Brief
 
     public HeroPart Hero { get; init; } = new() { Name = "Hero", Skill = Skill.Stunt };
 
+    /// <summary>A second hero beside the first; null for none. A fight with one has neither several marks nor props.</summary>
+    public Ally? Ally { get; init; }
+
     /// <summary>1 to 8, in the order A1, A2 …</summary>
     public required IReadOnlyList<AttackerPart> Attackers { get; init; }
 

@@ -6,6 +6,9 @@ public sealed record Move
     /// <summary>When the technique starts.</summary>
     public required HalfCounts Start { get; init; }
 
+    /// <summary>The ally does it, not the hero.</summary>
+    public bool ByAlly { get; init; }
+
     /// <summary>Number of the attacker in the brief, from 0; null for a pause without one.</summary>
     public int? Attacker { get; init; }
 

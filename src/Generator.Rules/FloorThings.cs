@@ -25,7 +25,8 @@ public sealed class FloorThings
     public FloorThings(Brief brief, ThingTable table, IEnumerable<ThingNeed> needs)
     {
         (floor, this.table) = (brief.Floor, table);
-        marks = brief.Travels ? [.. brief.Marks.Select(m => new Place(m.X.Value, m.Y.Value))] : [new Place(floor.MarkX.Value, floor.MarkY.Value)];
+        marks = brief.Ally is { } ally ? [new Place(floor.MarkX.Value, floor.MarkY.Value), new Place(floor.MarkX.Value + ally.Mark.X, floor.MarkY.Value + ally.Mark.Y)]
+            : brief.Travels ? [.. brief.Marks.Select(m => new Place(m.X.Value, m.Y.Value))] : [new Place(floor.MarkX.Value, floor.MarkY.Value)];
         none = floor.Obstacles.All(o => o.Kind is null);
         foreach (var need in none ? [] : needs.Where(n => n.Where != ThingPlace.OnTheWay).Distinct())
         {

@@ -17,6 +17,13 @@ public sealed class Marks
     {
         places = [.. brief.Marks.Select(m => new Place(m.X.Value - brief.Floor.MarkX.Value, m.Y.Value - brief.Floor.MarkY.Value))];
         floors = [.. brief.Marks.Select((m, i) => i == 0 ? first : new FloorReach(brief.Floor with { MarkX = m.X, MarkY = m.Y }, settle, brief.Cameras, places[i]))];
+        if (brief.Ally is { } ally)
+        {
+            // Nobody travels: the hero's mark is the first, the ally's the second, whoever of the two is looked at.
+            places = [default, new Place(ally.Mark.X, ally.Mark.Y)];
+            floors = [first, new FloorReach(brief.Floor with { MarkX = new Centimetres(brief.Floor.MarkX.Value + ally.Mark.X), MarkY = new Centimetres(brief.Floor.MarkY.Value + ally.Mark.Y) }, settle, brief.Cameras, places[1])];
+        }
+
         cameras = [.. places.Select(p => brief.Cameras.Select(c => BearingOf(c, p)).ToArray())];
     }
 

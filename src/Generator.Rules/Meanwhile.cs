@@ -114,7 +114,7 @@ public sealed class Meanwhile
     }
 
     /// <summary>They hold, or are held, and the move does not concern them.</summary>
-    private static bool IsLeft(Step step, int attacker) => step.Before.Attackers[attacker].Posture.IsTied() && !step.Concerns(attacker);
+    private static bool IsLeft(Step step, int attacker) => step.Before.Attackers[attacker].Posture.IsTied() && !step.Concerns(attacker) && !step.Before.IsWithOther(attacker);
 
     private static AttackLine LineOf(AttackerState state) => state.Grip ?? default;
 

@@ -29,6 +29,11 @@ public sealed class Scene
     private readonly int[] answered;
 
     public Scene(Brief brief, Book book)
+        : this(brief, book, null)
+    {
+    }
+
+    private Scene(Brief brief, Book book, Scene? hero)
     {
         Brief = brief;
         Pulse = brief.Pulse;
@@ -37,7 +42,7 @@ public sealed class Scene
         Cast = brief.Attackers.Count;
         Floor = new FloorReach(brief.Floor, book.Settle, brief.Cameras);
         Entries = new Entries(brief.Floor, Floor, book.Settle);
-        Marks = brief.Travels ? new Marks(brief, book.Settle, Floor) : Marks.One(Floor);
+        Marks = brief.Travels || brief.Ally is not null ? new Marks(brief, book.Settle, Floor) : Marks.One(Floor);
         Things = FloorThings.Of(brief, book);
         Props = new HandProps(brief, book);
         Able = new Ability(brief, book, Things, Props);
@@ -69,9 +74,21 @@ public sealed class Scene
                 ready[r, a] = ReadyOf(book.Reactions[r], brief.Attackers[a]);
             }
         }
+
+        IsAllys = hero is not null;
+        Other = hero ?? (brief.Ally is { } ally ? new Scene(brief with { Hero = ally.Part, Ally = ally with { Part = brief.Hero } }, book, this) : null);
     }
 
     public Brief Brief { get; }
+
+    /// <summary>The same fight as it is for the other of hero and ally: the ally stands where the hero does in this one, and the hero where the ally does. Null where there is no ally.</summary>
+    public Scene? Other { get; }
+
+    /// <summary>This is the fight as it is for the ally.</summary>
+    public bool IsAllys { get; }
+
+    /// <summary>The hero, or the ally in a fight with one: whoever's mark it is.</summary>
+    public HeroPart OnMark(int mark) => Brief.Ally is { } ally && (mark == 1) != IsAllys ? ally.Part : Brief.Hero;
 
     /// <summary>How fast the counts go by.</summary>
     public Pulse Pulse { get; }

@@ -7,8 +7,16 @@ namespace Generator.Rules;
 /// <summary>The trade's words for what findings speak of.</summary>
 internal static class Words
 {
-    /// <summary>Name of an attacker, or of the hero for −1.</summary>
-    public static string Name(Scene scene, int attacker) => attacker < 0 ? scene.Brief.Hero.Name : scene.Brief.Attackers[attacker].Name;
+    /// <summary>The number of the other of hero and ally, among people by number.</summary>
+    public const int Other = -2;
+
+    /// <summary>Name of an attacker, of the hero for −1, or of the other of hero and ally for <see cref="Other"/>.</summary>
+    public static string Name(Scene scene, int attacker) => attacker switch
+    {
+        Other => scene.Brief.Ally!.Part.Name,
+        < 0 => scene.Brief.Hero.Name,
+        _ => scene.Brief.Attackers[attacker].Name,
+    };
 
     /// <summary>The name of a technique, an attack or a reaction within a sentence: "outside block left".</summary>
     public static string Low(string name) => name.Length == 0 ? name : char.ToLowerInvariant(name[0]) + name[1..];

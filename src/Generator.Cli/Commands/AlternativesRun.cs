@@ -27,6 +27,7 @@ internal static class AlternativesRun
 
         var book = Inputs.Book(asked.Library);
         var given = RoutineOrBrief.Read("alternatives", asked.File, asked.Brief, book, desk);
+        Allies.Refuse("alternatives", given.Brief, "looks for no alternatives");
         var (brief, locked) = (given.Brief, (IReadOnlyList<LockedStretch>)[]);
         if (given.Routine is { } inHand)
         {

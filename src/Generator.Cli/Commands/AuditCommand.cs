@@ -68,7 +68,7 @@ internal static class AuditCommand
     {
         var scene = new Scene(routine.Brief, book);
         var verdict = Audit.Of(scene, routine);
-        var folds = Folds.Of(scene, routine, verdict);
+        var folds = routine.Brief.Ally is null ? Folds.Of(scene, routine, verdict) : Fold.None(verdict);
         return (json ? AuditJson.Of(verdict, folds) : AuditReport.Of(scene, routine, verdict, folds), verdict.IsClean ? ExitCode.Good : ExitCode.Forbidden);
     }
 

@@ -36,6 +36,7 @@ internal static class DraftRun
         Outputs.Check(asked.Out);
         var book = Inputs.Book(asked.Library);
         var brief = BriefOf(asked, book, desk);
+        Allies.Refuse("draft", brief, "drafts nothing");
         var options = new DraftOptions { Cold = asked.Cold, Rounds = asked.Rounds };
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? desk.Patience ?? (asked.Rounds is null ? options.Time : Desk.Untimed) };
         desk.Limit(options.Time);

@@ -20,6 +20,7 @@ internal static class ExplainRun
         Outputs.Check(asked.Out);
         var book = Inputs.Book(asked.Library);
         var given = RoutineOrBrief.Read("explain", asked.File, asked.Brief, book, desk);
+        Allies.Refuse("explain", given.Brief, "explains nothing");
         if (given.Routine is { } routine)
         {
             return Move(desk, asked, routine, book);

@@ -41,7 +41,13 @@ internal static class LibraryListCommand
                 Needs = WordOf<Posture>("--needs", parsed.GetValue(needs)),
                 Leaves = WordOf<Posture>("--leaves", parsed.GetValue(leaves)),
             };
-            var availability = parsed.GetValue(forBrief) is { } path ? new Availability(new Scene(Inputs.Brief(path, book, desk), book)) : null;
+            var brief = parsed.GetValue(forBrief) is { } path ? Inputs.Brief(path, book, desk) : null;
+            var availability = brief is null ? null : new Availability(new Scene(brief, book));
+            if (brief?.Ally is { } ally)
+            {
+                desk.Err.WriteLine($"This is what is left for {brief.Hero.Name}; for {ally.Part.Name} it may be something else.");
+            }
+
             desk.Out.Write(Text(book, part, filter, availability));
             return ExitCode.Good;
         });

@@ -71,8 +71,14 @@ internal static class PaperworkCommand
         desk.Limit(Desk.Untimed);
         options = options with { Cards = Pictures.Of(book), ChangeLog = OutputFolder.ChangeLog(folder), Calendar = OutputFolder.Calendar(folder) };
         var source = PaperSource.Of(new Scene(routine.Brief, book), routine);
-        source = source.With(options with { Cameras = CameraCover.Of(source.Scene, source.Steps, desk.Stop) });
-        if (source.Options.Cameras is null)
+        var ally = routine.Brief.Ally;
+        source = source.With(options with { Cameras = ally is null ? CameraCover.Of(source.Scene, source.Steps, desk.Stop) : null });
+        if (ally is not null)
+        {
+            desk.Err.WriteLine($"Not made, since they cannot show {ally.Part.Name} beside {routine.Brief.Hero.Name} yet: {string.Join(", ", Pack.LeftOut(source))}, and no PDF.");
+            desk.Err.WriteLine("  Maybe wall.txt and tracks.csv serve in their place.");
+        }
+        else if (source.Options.Cameras is null)
         {
             desk.Err.WriteLine("camera-plan.txt is not made: the search for the fewest set-ups was stopped.");
             desk.Err.WriteLine("  Maybe run it again and wait a little longer.");
@@ -86,7 +92,7 @@ internal static class PaperworkCommand
             PaperList.Tell(desk, paper.FileName, width, paper.Purpose);
         }
 
-        IReadOnlyList<string> printed = pdf ? PackPrint.Make(desk, folder, source, width) : [];
+        IReadOnlyList<string> printed = pdf && ally is null ? PackPrint.Make(desk, folder, source, width) : [];
         StalePapers.Tell(desk, folder, [.. papers.Select(p => p.FileName), .. printed]);
 
         desk.Err.WriteLine($"The papers are in {folder}.");

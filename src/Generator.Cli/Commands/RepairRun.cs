@@ -21,6 +21,7 @@ internal static class RepairRun
         Pairs.Check("repair", asked.Routine, asked.Brief);
         var book = Inputs.Book(asked.Library);
         var routine = Pairs.Routine(asked.Routine, asked.Brief, book, desk);
+        Allies.Refuse("repair", routine.Brief, "repairs nothing");
         var options = new RepairOptions { Keep = [.. asked.Keep.Select(k => k.In(routine)).Select(k => (k.First - 1, k.Last - 1))] };
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? desk.Patience ?? options.Time };
         desk.Limit(options.Time);

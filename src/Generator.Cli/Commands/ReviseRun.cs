@@ -26,6 +26,7 @@ internal static class ReviseRun
         var book = Inputs.Book(asked.Library);
         var brief = Inputs.Brief(briefPath, book, desk);
         var routine = Pairs.Routine(asked.Routine, null, book, desk);
+        Allies.Refuse("revise", brief.Ally is null ? routine.Brief : brief, "revises nothing");
         var options = new ReviseOptions();
         var weights = options.Weights;
         options = options with

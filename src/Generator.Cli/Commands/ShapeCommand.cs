@@ -40,6 +40,7 @@ internal static class ShapeCommand
         Outputs.Check(picture, "--picture");
         var book = Inputs.Book(library);
         var routine = Pairs.Routine(path, briefPath, book, desk, "this sheet uses");
+        Allies.Refuse("shape", routine.Brief, "tells no shape");
         var source = PaperSource.Of(new Scene(routine.Brief, book), routine);
         var text = json ? ShapeJson.Of(source.Shape) : source.Head.Above(ShapeSheet.Of(source.Shape));
         if (picture is not null)

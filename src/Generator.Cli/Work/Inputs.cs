@@ -54,7 +54,8 @@ internal static class Inputs
     {
         if (NotesReader.IsNotes(source))
         {
-            return (null, Good(NotesReader.Parse(source, book, brief)));
+            var notes = Good(NotesReader.Parse(source, book, brief));
+            return notes.Sketch.Brief.Ally is null ? (null, notes) : (Allies.Whole(source.Name, notes.Sketch, book), null);
         }
 
         var routine = RoutineReader.Parse(source, book, brief);

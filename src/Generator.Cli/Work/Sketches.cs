@@ -21,6 +21,7 @@ internal static class Sketches
     /// <exception cref="RefusedException">No filling can be.</exception>
     public static Completed? Fill(ReadSketch read, Book book, Desk desk, CompleteOptions? options = null, bool tell = false)
     {
+        Allies.Refuse(null, read.Sketch.Brief, "fills in nothing that is open");
         options ??= new CompleteOptions { Time = desk.Patience ?? new CompleteOptions().Time };
         if (Complete.Clash(read.Sketch, book) is { Count: > 0 } clash)
         {

@@ -24,6 +24,7 @@ public sealed record Sketch
             .. routine.Moves.Select((move, i) => new SketchMove
             {
                 Line = i + 1,
+                ByAlly = move.ByAlly,
                 Attacker = move.Attacker,
                 FollowsUp = move.Attack is null,
                 Attack = Cell(move.Attack),

@@ -6,6 +6,9 @@ public sealed record SketchMove
     /// <summary>Line of the notes or rows, from 1.</summary>
     public required int Line { get; init; }
 
+    /// <inheritdoc cref="Move.ByAlly"/>
+    public bool ByAlly { get; init; }
+
     /// <summary>Number of the attacker in the brief, from 0.</summary>
     public int? Attacker { get; init; }
 

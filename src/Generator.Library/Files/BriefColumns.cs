@@ -118,7 +118,7 @@ internal static partial class BriefColumns
 
     private static JValue Marked(string path, string text) => new(IsCount(path) || (Token(path, text) is { Type: JTokenType.String } token && (string?)token == text) ? text : JsonConvert.ToString(text));
 
-    private static bool IsClock(string path) => path.EndsWith("bearing", StringComparison.Ordinal);
+    private static bool IsClock(string path) => path.EndsWith("bearing", StringComparison.Ordinal) || path.EndsWith("facing", StringComparison.Ordinal);
 
     /// <summary>Counts may be numbers as well as text.</summary>
     private static bool IsCount(string path) => path.EndsWith("entrance", StringComparison.Ordinal) || path.Contains(".counts[", StringComparison.Ordinal);

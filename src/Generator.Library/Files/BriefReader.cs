@@ -38,7 +38,8 @@ public static class BriefReader
         var hero = PerformerReader.Hero(root.Object("hero"), book);
         var marks = MarksReader.Read(root);
         var floor = FloorReader.Floor(root.Object("floor"), book.Things, marks.Count > 0 ? marks[0].Mark : null);
-        var attackers = PerformerReader.Attackers(root, hero, floor, latest, book);
+        var ally = AllyReader.Of(root, hero, floor, book);
+        var attackers = PerformerReader.Attackers(root, ally is null ? [hero.Name] : [hero.Name, ally.Part.Name], floor, latest, book);
         var cast = new Cast([.. attackers.Select(a => a.Name)]);
         var setbacks = root.Whole("setbacks", Measures.Asked);
         var (tempo, music) = MusicReader.Of(root, latest);
@@ -51,6 +52,7 @@ public static class BriefReader
             Floor = floor,
             Marks = [.. marks.Select(m => m.Mark)],
             Hero = hero,
+            Ally = ally,
             Attackers = attackers,
             Cameras = FloorReader.Cameras(root),
             Moments = MomentReader.Moments(root, cast, latest, book),
@@ -68,6 +70,7 @@ public static class BriefReader
             Ending = Ending(root.Object("ending"), cast),
         };
         brief = brief with { Props = PropPartReader.Of(root, brief, cast, book.Props) };
+        AllyReader.Check(root, brief);
         MarksReader.Check(marks, floor, brief.Cameras);
         WishReader.Check(root, brief);
         brief = StyleWord.Of(root, BossReader.Of(root, brief, cast, book), book);

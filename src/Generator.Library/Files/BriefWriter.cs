@@ -19,7 +19,8 @@ public static class BriefWriter
         ("length", brief.Length is { } length ? Fields(("counts", length.Counts), ("moves", length.Moves), ("tolerance", length.Tolerance)) : null),
         ("floor", Floor(brief.Floor)),
         ("marks", List(brief.Marks.Select(m => Fields(("name", m.Name), ("x", Metres(m.X)), ("y", Metres(m.Y)))))),
-        ("hero", Performer(brief.Hero, ("lead", brief.Hero.Lead is { } lead ? EnumWords.Of(lead) : "none"), ("kneels", Knee(brief.Hero.Kneels)))),
+        ("hero", Hero(brief.Hero)),
+        (Ally.Word, brief.Ally is { } ally ? Hero(ally.Part, ("bearing", Clock(ally.Bearing)), ("distance", Metres(ally.Distance)), ("facing", Clock(ally.Faces))) : null),
         ("attackers", new JArray(brief.Attackers.Select(Attacker))),
         ("cameras", List(brief.Cameras.Select(c => Fields(("name", c.Name), ("bearing", Clock(c.Bearing)), ("distance", Metres(c.Distance)), ("height", Metres(c.Height)))))),
         ("props", List(brief.Props.Select(p => Prop(brief, p)))),
@@ -96,6 +97,9 @@ public static class BriefWriter
             ("wardrobe", List(performer.Wardrobe.Select(w => new JValue(w)))),
             ("fallsPerRun", performer.FallsPerRun),
         ]);
+
+    private static JObject Hero(HeroPart hero, params ReadOnlySpan<(string Name, JToken? Value)> own) =>
+        Performer(hero, [("lead", hero.Lead is { } lead ? EnumWords.Of(lead) : "none"), ("kneels", Knee(hero.Kneels)), .. own]);
 
     private static JObject Attacker(AttackerPart attacker) => Performer(
         attacker,

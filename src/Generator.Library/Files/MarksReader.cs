@@ -58,7 +58,7 @@ internal static class MarksReader
         for (var i = 0; i < marks.Count; i++)
         {
             var (mark, entry) = marks[i];
-            if (Fault(mark, floor) is var (what, maybe))
+            if (WhyNotA(mark, floor) is var (what, maybe))
             {
                 entry.Refuse("name", $"The mark {FieldText.Quote(mark.Name)} {what}.", maybe);
             }
@@ -73,7 +73,8 @@ internal static class MarksReader
         }
     }
 
-    private static (string What, string Maybe)? Fault(HeroMark mark, FloorPlan floor)
+    /// <summary>What is wrong with a mark on a floor; null for nothing.</summary>
+    public static (string What, string Maybe)? WhyNotA(HeroMark mark, FloorPlan floor)
     {
         var (x, y) = (mark.X.Value, mark.Y.Value);
         if (Math.Min(Math.Min(x, floor.Width.Value - x), Math.Min(y, floor.Depth.Value - y)) < Room)

@@ -26,6 +26,7 @@ public static class Measures
     public static readonly Quantity Leg = new("a leg length", 0.50m, 1.30m, "m", "Maybe it is in centimetres; write metres from hip to ankle, such as 0.86.");
     public static readonly Quantity FallsPerRun = new("a number of falls", 0, 20);
     public static readonly Quantity Opening = new("a distance", 1, 20, "m", "Maybe it is in feet or centimetres; write metres from the mark, such as 3.");
+    public static readonly Quantity AllyDistance = new("a distance", 0.5m, 20, "m", "Maybe it is in feet or centimetres; write metres from mark to mark, such as 1.5.");
     public static readonly Quantity Speed = new("a speed", 0.5m, 7, "m/s", "Maybe it is in km/h; a walk is about 1.4 m/s, a jog 2, a rush 3 and more.");
     public static readonly Quantity Share = new("a share", 0, 1, string.Empty, "Maybe it is in percent; write 0.4 for 40 percent.");
     public static readonly Quantity ActShare = new("a share", 0.01m, 1, string.Empty, "Maybe it is in percent; write 0.4 for 40 percent.");

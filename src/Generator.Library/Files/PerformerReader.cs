@@ -15,13 +15,20 @@ internal static class PerformerReader
             return blank;
         }
 
+        var hero = Hero(reader, blank, book);
+        reader.Finish();
+        return hero;
+    }
+
+    /// <summary>Somebody who does what a hero does.</summary>
+    public static HeroPart Hero(ObjectReader reader, HeroPart blank, Book book)
+    {
         var hero = (HeroPart)Fill(blank with { Name = reader.Name("name") ?? blank.Name, Lead = Lead(reader), Kneels = reader.Word<Side>("kneels") }, reader, book);
         if (hero.Kneels is not null && WhatForbidsKneeling(hero, hero.OpeningStance, book) is { } what)
         {
             reader.Refuse("kneels", $"{FieldText.Quote(what)} forbids opening with the {book.Stances.NameOf(hero.OpeningStance)}.", "Maybe leave it out: the hero then opens on both feet.");
         }
 
-        reader.Finish();
         return hero;
     }
 
@@ -34,7 +41,7 @@ internal static class PerformerReader
     }
 
     /// <summary>At least one attacker, at most eight, each with a name of their own and an opening place on the floor.</summary>
-    public static IReadOnlyList<AttackerPart> Attackers(ObjectReader root, HeroPart hero, FloorPlan floor, HalfCounts latest, Book book)
+    public static IReadOnlyList<AttackerPart> Attackers(ObjectReader root, IReadOnlyList<string> taken, FloorPlan floor, HalfCounts latest, Book book)
     {
         if (!root.Has("attackers"))
         {
@@ -52,7 +59,7 @@ internal static class PerformerReader
         var shares = 0m;
         foreach (var reader in readers)
         {
-            var attacker = Attacker(reader, attackers.Count, [hero.Name, .. attackers.Select(a => a.Name)], latest, book);
+            var attacker = Attacker(reader, attackers.Count, [.. taken, .. attackers.Select(a => a.Name)], latest, book);
             if (attacker is { Bearing: { } bearing, Distance: { } distance } && !FloorReader.Contains(floor, bearing, distance))
             {
                 reader.Refuse(

@@ -6,9 +6,6 @@ namespace Generator.Library.Files;
 /// <summary>Reads the props of a brief: what is held in whose hand when the fight begins, and what lies ready.</summary>
 internal static class PropPartReader
 {
-    /// <summary>The word for the hero, whatever their name.</summary>
-    private const string HeroWord = "hero";
-
     /// <summary>Props of a brief.</summary>
     /// <param name="root">The brief.</param>
     /// <param name="brief">What has been read of it.</param>
@@ -106,9 +103,9 @@ internal static class PropPartReader
         }
 
         var found = cast.Find(word);
-        if (found < 0 && !string.Equals(word, HeroWord, StringComparison.OrdinalIgnoreCase) && !string.Equals(word, brief.Hero.Name, StringComparison.OrdinalIgnoreCase))
+        if (found < 0 && !string.Equals(word, ActorWords.Hero, StringComparison.OrdinalIgnoreCase) && !string.Equals(word, brief.Hero.Name, StringComparison.OrdinalIgnoreCase))
         {
-            entry.Refuse("with", $"Nobody in the brief is called {FieldText.Quote(word)}.", NearestWords.Maybe(word, [HeroWord, .. cast.Names], NearestWords.OneOf([HeroWord, .. cast.Names])));
+            entry.Refuse("with", $"Nobody in the brief is called {FieldText.Quote(word)}.", NearestWords.Maybe(word, [ActorWords.Hero, .. cast.Names], NearestWords.OneOf([ActorWords.Hero, .. cast.Names])));
         }
 
         return found;

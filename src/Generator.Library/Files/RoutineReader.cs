@@ -25,8 +25,8 @@ public static class RoutineReader
 
     private static Routine Routine(RowFile file, Book book)
     {
-        var reader = new RowReader(Cast.Of(file.Brief), file.Brief.Marks, new Vocabulary(book));
-        List<Move> moves = [.. file.Rows.Select(reader.Read)];
+        var reader = new RowReader(file.Brief, new Vocabulary(book));
+        IReadOnlyList<Move> moves = ActorWords.InOrder([.. file.Rows.Select(reader.Read)]);
         var routine = new Routine { Brief = file.Brief, LibraryVersion = file.Version, Placements = Placing.Fill(file.Brief, file.Places, moves), Moves = moves };
         file.Finish();
         return routine;

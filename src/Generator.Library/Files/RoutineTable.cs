@@ -12,10 +12,8 @@ public static class RoutineTable
     /// <summary>The names of the columns.</summary>
     public static IReadOnlyList<string> Columns { get; } = [.. RoutineRow.Fields, .. OpeningColumns.All, .. BriefColumns.All];
 
-    /// <summary>Those that a fight under a brief has: without marks nobody goes to one.</summary>
-    public static IReadOnlyList<string> ColumnsOf(Brief brief) => brief.Travels ? Columns : Usual;
-
-    private static readonly IReadOnlyList<string> Usual = [.. RoutineRow.Usual, .. OpeningColumns.All, .. BriefColumns.All];
+    /// <summary>Those that a fight under a brief has: without marks nobody goes to one, without an ally the hero does everything.</summary>
+    public static IReadOnlyList<string> ColumnsOf(Brief brief) => [.. Columns.Where(c => c switch { MarkWords.To => brief.Travels, ActorWords.By => brief.Ally is not null, _ => true })];
 
     /// <summary>The name of a column that says of a routine that it must not be performed, for whoever reads the table; it is passed over, since what is wrong is found anew.</summary>
     public const string Warning = "warning";

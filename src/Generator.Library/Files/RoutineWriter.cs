@@ -41,6 +41,7 @@ public static class RoutineWriter
     /// <summary>A move by the names of its fields.</summary>
     internal static JObject Row(Brief brief, Move move) => BriefWriter.Fields(
         ("count", BriefWriter.Count(move.Start)),
+        By(brief, move.ByAlly),
         ("attacker", move.Attacker is { } attacker ? brief.Attackers[attacker].Name : null),
         ("from", move.From?.ToClockText()),
         ("cue", move.Cue == Cue.None ? null : EnumWords.Of(move.Cue)),
@@ -51,6 +52,9 @@ public static class RoutineWriter
         ("stance", move.Stance is { } stance ? EnumWords.Of(stance) : null),
         ("linger", move.Linger == HalfCounts.Zero ? null : BriefWriter.Span(move.Linger)),
         ("note", move.Note.Length == 0 ? null : move.Note));
+
+    /// <summary>Who does a move; nothing where there is nobody but the hero.</summary>
+    internal static (string Name, JToken? Value) By(Brief brief, bool byAlly) => (ActorWords.By, brief.Ally is { } ally ? (byAlly ? ally.Part : brief.Hero).Name : null);
 
     internal static string Cell(JValue value) => value.Value is string text ? CsvText.Harmless(text) : value.ToString("0.##", CultureInfo.InvariantCulture);
 }

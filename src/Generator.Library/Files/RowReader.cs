@@ -8,8 +8,10 @@ namespace Generator.Library.Files;
 /// Turns rows into moves: words into ids of the library, names into numbers of the cast. Whether the moves make sense, whether their counts go
 /// upwards and their reactions suit, is for the audit to say.
 /// </summary>
-internal sealed class RowReader(Cast cast, IReadOnlyList<HeroMark> marks, Vocabulary words)
+internal sealed class RowReader(Brief brief, Vocabulary words)
 {
+    private readonly Cast cast = Cast.Of(brief);
+
     /// <summary>The move; worthless once a problem has been added.</summary>
     public Move Read(RoutineRow row)
     {
@@ -19,13 +21,14 @@ internal sealed class RowReader(Cast cast, IReadOnlyList<HeroMark> marks, Vocabu
         return new Move
         {
             Start = start,
+            ByAlly = ActorWords.Of(row, brief),
             Attacker = attacker,
             From = From(row),
             Cue = Cue(row),
             Attack = attack?.Id,
             Technique = technique?.Id,
             Reaction = Reaction(row, technique)?.Id,
-            To = MarkWords.Of(row, technique, marks),
+            To = MarkWords.Of(row, technique, brief.Marks),
             Stance = Stance(row),
             Linger = Linger(row),
             Note = row.Text("note") ?? string.Empty,

@@ -13,7 +13,7 @@ public static class MoveTable
         ["move", "phrase", "called", "count", "to count", "second", "to second", "attacker", "attacker at", "cue", "attack", "technique", "reaction", "hero stance", "hero faces", "distance m", "falls", "linger", "note"];
 
     public static Table Of(Scene scene, Routine routine, IReadOnlyList<Step> steps, IReadOnlyList<Phrase> phrases) =>
-        new("Moves", scene.Brief.Travels ? [.. Columns, "to mark", "way m"] : Columns, [.. steps.Select(s => Row(scene, routine.Moves[s.Index], s, phrases))]);
+        new("Moves", scene.Brief.Travels ? [.. Columns, "to mark", "way m"] : scene.Brief.Ally is null ? Columns : [.. Columns, "by"], [.. steps.Select(s => Row(scene, routine.Moves[s.Index], s, phrases))]);
 
     private static IReadOnlyList<Cell> Row(Scene scene, Move move, Step step, IReadOnlyList<Phrase> phrases)
     {
@@ -36,10 +36,11 @@ public static class MoveTable
             Cell.Of(Words.Of(step.StanceStart)),
             Cell.Of(Words.Clock(step.FacingStart)),
             step.HasTarget ? Cell.Number(step.Distance / 100m, 2) : Cell.Empty,
-            Cell.Of(string.Join(", ", step.Falls.Select(f => f.Who < 0 ? scene.Brief.Hero.Name : scene.Brief.Attackers[f.Who].Name))),
+            Cell.Of(string.Join(", ", step.Falls.Select(f => f.Who < 0 ? step.Scene.Brief.Hero.Name : scene.Brief.Attackers[f.Who].Name))),
             Cell.Number(move.Linger.Value / 2m, 1),
             Cell.Of(move.Note),
             .. scene.Brief.Travels ? (Cell[])[Cell.Of(step.Travels < 0 ? string.Empty : scene.Brief.Marks[step.Travels].Name), step.Travels < 0 ? Cell.Empty : Cell.Number(step.Way / 100m, 2)] : [],
+            .. scene.Brief.Ally is null ? (Cell[])[] : [Cell.Of(step.Scene.Brief.Hero.Name)],
         ];
     }
 }

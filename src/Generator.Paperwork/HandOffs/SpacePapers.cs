@@ -28,7 +28,7 @@ internal static class SpacePapers
         for (var i = 0; i < names.Count; i++)
         {
             var number = i;
-            var who = Page.Clean(i == 0 ? source.Brief.Hero.Name : source.Brief.Attackers[i - 1].Name);
+            var who = Page.Clean(AllyWords.Everybody(source.Brief).ElementAt(i).Name);
             yield return new TextPaper($"{MotionPrefix}{names[i]}{MotionEnding}", $"animators: how {who} moves", s => BvhFile.Of(acted.Value.Parts[number], s.Brief.Pulse, acted.Value.To, s.Options.Frames));
         }
     }

@@ -5,23 +5,29 @@ using Generator.Rules.Replaying;
 
 namespace Generator.Paperwork.HandOffs;
 
-/// <summary>Everybody's track as a table: one row for each thing that one performer does, the hero first, then the attackers in their order.</summary>
+/// <summary>Everybody's track as a table: one row for each thing that one performer does, the hero first, then the attackers in their order, the ally last.</summary>
 public static class TrackTable
 {
     private static readonly string[] Columns = ["performer", "called", "count", "to count", "second", "to second", "does", "with", "where", "cue", "move"];
 
     public static Table Of(Scene scene, Routine routine, IReadOnlyList<Step> steps)
     {
-        var rows = Enumerable.Range(-1, scene.Cast + 1).SelectMany(p => (p < 0 ? Hero(scene, steps) : Attacker(scene, routine, steps, p)).OrderBy(r => r.From).ThenBy(r => r.Move).Select(r => Row(scene, p, r)));
-        return new Table("Tracks", Columns, [.. rows]);
+        var tracks = Enumerable.Range(-1, scene.Cast + 1).Select(p => p < 0
+            ? (scene.Brief.Hero.Name, Does: Hero(scene, steps.Where(s => !s.IsByAlly)))
+            : (scene.Brief.Attackers[p].Name, Does: Attacker(scene, routine, steps, p))).ToList();
+        if (scene.Brief.Ally is { } ally)
+        {
+            tracks.Add((ally.Part.Name, Hero(scene, steps.Where(s => s.IsByAlly))));
+        }
+
+        return new Table("Tracks", Columns, [.. tracks.SelectMany(t => t.Does.OrderBy(r => r.From).ThenBy(r => r.Move).Select(r => Row(scene, t.Name, r)))]);
     }
 
-    private static IEnumerable<Entry> Hero(Scene scene, IReadOnlyList<Step> steps) =>
+    private static IEnumerable<Entry> Hero(Scene scene, IEnumerable<Step> steps) =>
         steps.Select(s => new Entry(s.Start, s.Technique is null ? s.Over : s.End, s.Technique?.Name ?? Words.Unanswered, s.HasTarget ? scene.Brief.Attackers[s.Row.Attacker].Name : string.Empty, Words.Clock(s.HasTarget ? s.TargetBearing : s.FacingStart), string.Empty, s.Index + 1));
 
     private static IEnumerable<Entry> Attacker(Scene scene, Routine routine, IReadOnlyList<Step> steps, int attacker)
     {
-        var hero = scene.Brief.Hero.Name;
         if (attacker < routine.Placements.Count)
         {
             var place = routine.Placements[attacker];
@@ -34,12 +40,12 @@ public static class TrackTable
             {
                 if (step.Attack is { } attack)
                 {
-                    yield return new Entry(Following.AttackerTrail.AttackStart(step), step.Contact, attack.Name, hero, Words.Clock(step.TargetBearing), step.Row.Cue == Cue.None ? string.Empty : Words.Of(step.Row.Cue), step.Index + 1);
+                    yield return new Entry(Following.AttackerTrail.AttackStart(step), step.Contact, attack.Name, step.Scene.Brief.Hero.Name, Words.Clock(step.TargetBearing), step.Row.Cue == Cue.None ? string.Empty : Words.Of(step.Row.Cue), step.Index + 1);
                 }
 
                 if (step.Reaction is { } reaction)
                 {
-                    yield return new Entry(step.Start, step.End, reaction.Name, hero, Words.Clock(step.After.Attackers[attacker].Bearing), string.Empty, step.Index + 1);
+                    yield return new Entry(step.Start, step.End, reaction.Name, step.Scene.Brief.Hero.Name, Words.Clock(step.After.Attackers[attacker].Bearing), string.Empty, step.Index + 1);
                 }
             }
             else if (step.Second == attacker)
@@ -54,12 +60,12 @@ public static class TrackTable
         }
     }
 
-    private static IReadOnlyList<Cell> Row(Scene scene, int performer, Entry entry)
+    private static IReadOnlyList<Cell> Row(Scene scene, string performer, Entry entry)
     {
         var clock = new ShowClock(scene.Pulse);
         return
         [
-            Cell.Of(performer < 0 ? scene.Brief.Hero.Name : scene.Brief.Attackers[performer].Name),
+            Cell.Of(performer),
             Cell.Of(Words.Count(entry.From)),
             Cell.Count(entry.From),
             Cell.Count(entry.To),

@@ -15,8 +15,8 @@ internal static class BlowHazards
         .. Finder.At([.. HeadHeight(find, kicks: true)], (who, times) => AtHead(find, who, times, kick: true)),
         .. Finder.At([.. HeadHeight(find, kicks: false)], (who, times) => AtHead(find, who, times, kick: false)),
         .. Blind(find),
-        .. Finder.At([.. find.Done.Where(s => s.HasTarget && s.Technique!.Kind == ContactKind.Contact).SelectMany(s => new[] { (s, find.Hero), (s, find.Name(s.Row.Attacker)) })], (who, times) => Contact(find, who, times / 2)),
-        .. Finder.At([.. find.Done.Where(s => s.Technique!.Demands.Any(d => Acrobatic.Contains(d, StringComparer.Ordinal))).Select(s => (s, find.Hero))], (who, times) => Acrobatics(find, who, times)),
+        .. Finder.At([.. find.Done.Where(s => s.HasTarget && s.Technique!.Kind == ContactKind.Contact).SelectMany(s => new[] { (s, Finder.At(s, -1)), (s, find.Name(s.Row.Attacker)) })], (who, times) => Contact(find, who, times / 2)),
+        .. Finder.At([.. find.Done.Where(s => s.Technique!.Demands.Any(d => Acrobatic.Contains(d, StringComparer.Ordinal))).Select(s => (s, Finder.At(s, -1)))], (who, times) => Acrobatics(find, who, times)),
     ];
 
     /// <summary>Those at whose heads a blow goes: the attacker by a technique, the hero by an attack.</summary>
@@ -31,7 +31,7 @@ internal static class BlowHazards
 
             if (step.Attack is { Line.IsAtHead: true } attack && (attack.Line.Kind == LineKind.KickHighRound) == kicks)
             {
-                yield return (step, find.Hero);
+                yield return (step, Finder.At(step, -1));
             }
         }
     }
@@ -60,7 +60,7 @@ internal static class BlowHazards
     {
         var places = find.Source.Steps.Where(s => s.Attack is not null && s.HasTarget && Math.Abs(s.SeenFrom) > find.Scene.Settle.SightHalfAngle).ToList();
         var uncued = places.Where(s => s.Row.Cue is not (Cue.Voice or Cue.Sound)).Select(s => s.Index + 1).ToList();
-        return Finder.At([.. places.Select(s => (s, find.Hero))], (who, times) => new Hazard
+        return Finder.At([.. places.Select(s => (s, Finder.At(s, -1)))], (who, times) => new Hazard
         {
             Title = "Attacks from outside the hero's sight",
             Who = [],

@@ -12,7 +12,7 @@ internal static class FallHazards
         foreach (var kind in Enum.GetValues<FallClass>().Where(f => f != FallClass.None).Reverse())
         {
             var places = find.Done.SelectMany(s => s.Falls.Where(f => f.Kind == kind).Select(f => (Step: s, f.Who))).ToList();
-            foreach (var hazard in Finder.At([.. places.Select(p => (p.Step, find.Name(p.Who)))], (who, _) => Fall(find, kind, who, places)))
+            foreach (var hazard in Finder.At([.. places.Select(p => (p.Step, Finder.At(p.Step, p.Who)))], (who, _) => Fall(find, kind, who, places)))
             {
                 yield return hazard;
             }

@@ -72,7 +72,7 @@ public static class FightCallSheet
             yield return check;
         }
 
-        foreach (var performer in new[] { (Performer)source.Brief.Hero }.Concat(source.Brief.Attackers))
+        foreach (var performer in AllyWords.Everybody(source.Brief))
         {
             var limits = string.Concat(LimitText.Of(performer).Select(l => "; " + l));
             yield return $"{Page.Clean(performer.Name)}: firm, non-slip shoes, no jewellery, pads on{limits}; any pain or illness today?";

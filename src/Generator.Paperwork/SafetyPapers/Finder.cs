@@ -17,17 +17,20 @@ internal sealed class Finder(PaperSource source)
 
     public string Hero => Name(-1);
 
-    /// <summary>The hero and all attackers.</summary>
-    public IReadOnlyList<string> Everybody => [Hero, .. Brief.Attackers.Select(a => Page.Clean(a.Name))];
+    /// <summary>The hero, all attackers, and the ally.</summary>
+    public IReadOnlyList<string> Everybody => [.. AllyWords.Everybody(Brief).Select(p => Page.Clean(p.Name))];
 
     /// <summary>The name of a performer, the hero being −1.</summary>
     public string Name(int who) => StepDetails.Name(Scene, who);
+
+    /// <summary>The same at a move, −1 being whoever makes it: the hero or the ally.</summary>
+    public static string At(Step step, int who) => StepDetails.Name(step.Scene, who);
 
     /// <summary>What the hero's mark of a moment is called: "the mark" where there is one alone.</summary>
     public string MarkOf(FightState state) => StepDetails.TheMark(Scene, state.Mark);
 
     /// <summary>A bearing from the mark of a moment: "3 o'clock", with several marks "3 o'clock of window".</summary>
-    public string Seen(FightState state, int bearing) => Words.Clock(bearing) + (Brief.Travels ? " of " + MarkOf(state) : string.Empty);
+    public string Seen(FightState state, int bearing) => Words.Clock(bearing) + (Brief.Travels || Brief.Ally is not null ? " of " + MarkOf(state) : string.Empty);
 
     /// <summary>Centimetres from the edge of an obstacle to a place.</summary>
     public int From(Obstacle obstacle, Place place)
@@ -64,7 +67,7 @@ internal sealed class Finder(PaperSource source)
     /// <summary>One step up when anybody named is a novice.</summary>
     public Likelihood ForSkill(Likelihood likelihood, IEnumerable<string> who)
     {
-        var novices = new[] { (Performer)Brief.Hero }.Concat(Brief.Attackers).Where(p => p.Skill == Skill.Novice).Select(p => Page.Clean(p.Name)).ToHashSet(StringComparer.Ordinal);
+        var novices = AllyWords.Everybody(Brief).Where(p => p.Skill == Skill.Novice).Select(p => Page.Clean(p.Name)).ToHashSet(StringComparer.Ordinal);
         return who.Any(novices.Contains) ? Up(likelihood) : likelihood;
     }
 

@@ -58,6 +58,12 @@ internal static class FloorHazards
             near.Add((find.Hero, null));
         }
 
+        if (find.Brief.Ally is { } ally && find.From(obstacle, find.Scene.Marks[1]) is var beside)
+        {
+            nearest = Math.Min(nearest, beside);
+            near.AddRange(beside < Near ? [(Page.Clean(ally.Part.Name), null)] : []);
+        }
+
         foreach (var step in find.Source.Steps)
         {
             if (step.Travels >= 0)

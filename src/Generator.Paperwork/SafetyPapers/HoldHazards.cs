@@ -43,7 +43,7 @@ internal static class HoldHazards
     /// <summary>Both partners of every partnered technique, and of every grab, whose record names one of the parts.</summary>
     private static IEnumerable<(Step Step, string Who)> Held(Finder find, string[] words) =>
         find.Source.Steps.Where(s => s.HasTarget && (Names(s.Technique is { Kind: ContactKind.Partnered } t ? t.Hazard : string.Empty, words) || Names(s.Attack is { IsGrab: true } a ? a.Hazard : string.Empty, words)))
-            .SelectMany(s => new[] { (s, find.Hero), (s, find.Name(s.Row.Attacker)) });
+            .SelectMany(s => new[] { (s, Finder.At(s, -1)), (s, find.Name(s.Row.Attacker)) });
 
     private static bool Names(string hazard, string[] words) => words.Any(w => hazard.Contains(w, StringComparison.OrdinalIgnoreCase));
 }

@@ -38,7 +38,7 @@ internal static class PeopleHazards
 
     private static Hazard Earlier(Finder find)
     {
-        var limits = new[] { (Performer)find.Brief.Hero }.Concat(find.Brief.Attackers)
+        var limits = AllyWords.Everybody(find.Brief)
             .Where(p => LimitText.Of(p).Count > 0)
             .Select(p => $"{Page.Clean(p.Name)} ({string.Join(", ", LimitText.Of(p))})")
             .ToList();

@@ -14,7 +14,7 @@ public sealed record RiskView(PaperSource Source, IReadOnlyList<Hazard> Hazards)
 
     /// <summary>What all runs of a day ask of everybody, and what a day may ask at the most; hero first.</summary>
     public IEnumerable<(string Name, Load Asked, Load Most)> Loads =>
-        Source.Plan.Run.Zip(Source.Plan.Budget, (run, day) => (run * Source.Brief.Safety.Runs, day)).Select((l, p) => (Page.Clean(p == 0 ? Source.Brief.Hero.Name : Source.Brief.Attackers[p - 1].Name), l.Item1, l.day));
+        Source.Plan.Run.Zip(Source.Plan.Budget, (run, day) => (run * Source.Brief.Safety.Runs, day)).Select((l, p) => (Page.Clean(AllyWords.Everybody(Source.Brief).ElementAt(p).Name), l.Item1, l.day));
 
     /// <summary>"H1 H4": the hazards of this harm that are as likely before any control.</summary>
     public string Before(Harm harm, Likelihood likelihood) => Numbers(h => h.Harm == harm && h.Likelihood == likelihood);

@@ -10,10 +10,10 @@ public sealed record Signer(string Role, string Who)
 {
     private static readonly string[] Answerable = ["fight coordinator", "fight captain", "director", "safety"];
 
-    /// <summary>Those who answer for the fight, then everybody in it, hero first.</summary>
+    /// <summary>Those who answer for the fight, then everybody in it, hero first and an ally last.</summary>
     public static IReadOnlyList<Signer> Of(Brief brief) =>
     [
         .. Answerable.Select(r => new Signer(r, string.Empty)),
-        .. new[] { brief.Hero.Name }.Concat(brief.Attackers.Select(a => a.Name)).Select(n => new Signer("performer", Page.Clean(n))),
+        .. AllyWords.Everybody(brief).Select(p => new Signer("performer", Page.Clean(p.Name))),
     ];
 }

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Paperwork.Text;
 using Generator.Rules;
 using Generator.Rules.Replaying;
 using Generator.Rules.Rules;
@@ -19,12 +20,12 @@ public readonly record struct Load(int Falls, int HeadHits, int Effort)
     public bool FitsIn(Load budget) => Falls <= budget.Falls && HeadHits <= budget.HeadHits && Effort <= budget.Effort;
 
     /// <summary>
-    /// The load of some moves on everybody: the hero first, then the attackers in their order. A move of high weight is high effort for the hero and
+    /// The load of some moves on everybody: the hero first, then the attackers in their order, the ally last where there is one. A move of high weight is high effort for the hero and
     /// for whoever it is done to.
     /// </summary>
     public static IReadOnlyList<Load> Of(Scene scene, IEnumerable<Step> steps)
     {
-        var loads = new Load[scene.Cast + 1];
+        var loads = new Load[scene.Cast + (scene.Brief.Ally is null ? 1 : 2)];
         foreach (var step in steps)
         {
             if (step.Technique is not { } technique)
@@ -33,7 +34,7 @@ public readonly record struct Load(int Falls, int HeadHits, int Effort)
             }
 
             var effort = technique.Family == Family.Pause || technique.Weight < Exposure.HeavyFrom ? 0 : technique.Length.Value;
-            loads[0] += new Load(FallsOf(step, -1), Exposure.HitsHeroHead(technique, step.Attack) ? 1 : 0, effort);
+            loads[step.IsByAlly ? ^1 : 0] += new Load(FallsOf(step, -1), Exposure.HitsHeroHead(technique, step.Attack) ? 1 : 0, effort);
             for (var a = 0; a < scene.Cast; a++)
             {
                 var isTarget = step.Target == a;
@@ -50,8 +51,8 @@ public readonly record struct Load(int Falls, int HeadHits, int Effort)
     /// </summary>
     public static IReadOnlyList<Load> BudgetOf(Scene scene, IReadOnlyList<Step> steps)
     {
-        var (brief, safety) = (scene.Brief, scene.Brief.Safety);
-        return [.. Of(scene, steps).Select((run, p) => new Load(FallsOf(p == 0 ? brief.Hero : brief.Attackers[p - 1], safety), safety.HeadHitsPerDay, run.Effort * safety.Runs))];
+        var (everybody, safety) = (AllyWords.Everybody(scene.Brief).ToList(), scene.Brief.Safety);
+        return [.. Of(scene, steps).Select((run, p) => new Load(FallsOf(everybody[p], safety), safety.HeadHitsPerDay, run.Effort * safety.Runs))];
     }
 
     private static int FallsOf(Step step, int who) => step.Falls.Count(f => f.Who == who);

@@ -18,7 +18,7 @@ public static class AuditReport
     private static IEnumerable<string> Lines(Scene scene, Routine routine, Verdict verdict, IReadOnlyList<Fold> folds) =>
     [
         .. Page.Wrap("Audit: " + routine.Brief.Title, Page.Width),
-        .. Page.Wrap($"{Words.Many(routine.Moves.Count, "move")} against {Words.Many(scene.Cast, "attacker")}: {Sum(verdict)}{Headings(folds)}.", Page.Width),
+        .. Page.Wrap($"{Words.Many(routine.Moves.Count, "move")} against {Words.Many(scene.Cast, "attacker")}{(scene.Brief.Ally is { } ally ? $", by {Page.Clean(scene.Brief.Hero.Name)} and {Page.Clean(ally.Part.Name)}" : string.Empty)}: {Sum(verdict)}{Headings(folds)}.", Page.Width),
         Page.Line('='),
         .. FindingLines.Of(folds),
         .. verdict.Findings.Count > 0 ? [Page.Line('-')] : Array.Empty<string>(),

@@ -13,11 +13,16 @@ internal static class CastLines
     public static IEnumerable<string> Of(Scene scene, IReadOnlyList<Placement> placements)
     {
         var brief = scene.Brief;
-        var width = Math.Min(LongestName, brief.Attackers.Select(a => Page.LengthOf(a.Name)).Append(Page.LengthOf(brief.Hero.Name)).Max());
+        var width = Math.Min(LongestName, brief.Attackers.Select(a => Page.LengthOf(a.Name)).Append(Page.LengthOf(brief.Hero.Name)).Append(Page.LengthOf(brief.Ally?.Part.Name ?? string.Empty)).Max());
         yield return "CAST";
         var hero = brief.Hero;
         var opening = $"the hero, on the mark, facing 12 o'clock, {Words.Of(hero.OpeningStance)}{CarriesOn(scene, -1)}{Limits(scene, hero)}";
         foreach (var line in One(string.Empty, hero, opening, width))
+        {
+            yield return line;
+        }
+
+        foreach (var line in brief.Ally is { } ally ? One(string.Empty, ally.Part, AllyWords.Opens(brief, ally) + Limits(scene, ally.Part), width) : [])
         {
             yield return line;
         }

@@ -84,6 +84,11 @@ internal static class FloorSketch
             Put(grid[RowOf(brief.Marks[m].Y.Value, floor, scale, rows)], Math.Clamp(brief.Marks[m].X.Value / scale, 0, columns - sign.Length), sign);
         }
 
+        if (brief.Ally is { } ally)
+        {
+            _ = Put(grid[RowOf(floor.MarkY.Value + ally.Mark.Y, floor, scale, rows)], Math.Clamp((floor.MarkX.Value + ally.Mark.X) / scale, 0, columns - 2), MarkSignOf(1));
+        }
+
         outside = [];
         for (var a = 0; a < Math.Min(placements.Count, brief.Attackers.Count); a++)
         {
@@ -160,6 +165,11 @@ internal static class FloorSketch
     private static IEnumerable<string> Legend(Brief brief, IReadOnlyList<Placement> placements, int scale, HashSet<int> outside)
     {
         yield return $"{MarkSign} {Page.Clean(brief.Hero.Name)} on {(brief.Travels ? "the first mark, " + Page.Clean(brief.Marks[0].Name) : "the mark")}";
+        if (brief.Ally is { } ally)
+        {
+            yield return $"{MarkSignOf(1)} {Page.Clean(ally.Part.Name)}, the ally, on a mark of their own";
+        }
+
         for (var m = 1; m < brief.Marks.Count; m++)
         {
             yield return $"{MarkSignOf(m)} the mark {Page.Clean(brief.Marks[m].Name)}";

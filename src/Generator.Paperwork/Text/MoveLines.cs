@@ -38,13 +38,13 @@ internal static class MoveLines
         {
             if (StartsGroup(steps, i))
             {
-                foreach (var line in Page.Hang(string.Empty, Header(scene, steps[i])))
+                foreach (var line in Page.Hang(string.Empty, Header(steps[i].Scene, steps[i])))
                 {
                     yield return line;
                 }
             }
 
-            foreach (var line in One(scene, routine.Moves[i], steps[i]))
+            foreach (var line in One(steps[i].Scene, routine.Moves[i], steps[i]))
             {
                 yield return line;
             }
@@ -63,7 +63,7 @@ internal static class MoveLines
 
     /// <summary>Nothing but pauses share a group without a target, and nobody stands in another's: not in a routine, either, in which a blow goes to whoever is not in the exchange.</summary>
     private static bool StartsGroup(IReadOnlyList<Step> steps, int i) =>
-        i == 0 || steps[i].Opens || steps[i].HasTarget != steps[i - 1].HasTarget || (steps[i].HasTarget && steps[i].Row.Attacker != steps[i - 1].Row.Attacker);
+        i == 0 || steps[i].Opens || steps[i].IsByAlly != steps[i - 1].IsByAlly || steps[i].HasTarget != steps[i - 1].HasTarget || (steps[i].HasTarget && steps[i].Row.Attacker != steps[i - 1].Row.Attacker);
 
     private static string Header(Scene scene, Step step)
     {
@@ -73,7 +73,7 @@ internal static class MoveLines
         }
 
         var name = Page.Clean(scene.Brief.Attackers[step.Row.Attacker].Name);
-        return $"{name} ({Words.Sign(step.Row.Attacker)}) from {Words.Clock(step.TargetBearing)}";
+        return $"{name} ({Words.Sign(step.Row.Attacker)}) from {Words.Clock(step.TargetBearing)}{(scene.Brief.Ally is null ? string.Empty : " of " + Page.Clean(scene.Brief.Hero.Name))}";
     }
 
     private static IEnumerable<string> One(Scene scene, Move move, Step step)

@@ -9,12 +9,12 @@ public static class PartNames
 {
     private const int Longest = 40;
 
-    /// <summary>The hero's, then those of the attackers in the order of the brief.</summary>
+    /// <summary>The hero's, then those of the attackers in the order of the brief, and an ally's.</summary>
     public static IReadOnlyList<string> Of(Brief brief)
     {
         var used = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         var files = new List<string>();
-        foreach (var name in brief.Attackers.Select(a => a.Name).Prepend(brief.Hero.Name))
+        foreach (var name in AllyWords.Everybody(brief).Select(p => p.Name))
         {
             var (stem, number) = (Stem(name), 2);
             var file = stem;

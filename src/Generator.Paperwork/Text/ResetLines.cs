@@ -26,7 +26,7 @@ internal static class ResetLines
     private static string Fate(Scene scene, IReadOnlyList<Step> steps, int last, int attacker)
     {
         var name = StepDetails.Name(scene, attacker);
-        var hero = Page.Clean(scene.Brief.Hero.Name);
+        var hero = StepDetails.Name(steps[last].Scene, -1);
         var now = steps[last].After.Attackers[attacker];
         if (now.Posture == Posture.Out)
         {
@@ -51,10 +51,10 @@ internal static class ResetLines
 
         if (next.Attack is null)
         {
-            return $"{hero} takes {name} on again at {At(next)}";
+            return $"{StepDetails.Name(next.Scene, -1)} takes {name} on again at {At(next)}";
         }
 
-        return $"{name} is back for {At(next)}, from {Words.Clock(next.TargetBearing)}: contact at {Words.AtCount(next.Contact)} ({Words.AtCount(next.SoonestContact ?? next.Contact)} at the soonest)";
+        return $"{name} is back for {At(next)}, from {Words.Clock(next.TargetBearing)}{(scene.Brief.Ally is null ? string.Empty : " of " + StepDetails.Name(next.Scene, -1))}: contact at {Words.AtCount(next.Contact)} ({Words.AtCount(next.SoonestContact ?? next.Contact)} at the soonest)";
     }
 
     private static string Until(Step? next) => next is null ? string.Empty : $" until {At(next)}";

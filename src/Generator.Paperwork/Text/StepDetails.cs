@@ -35,7 +35,7 @@ internal static class StepDetails
         : $"goes to {MarkName(scene, step.Travels)}, {new Centimetres(step.Way)} towards {Words.Clock(step.Heading)}, there at {Words.AtCount(step.End)}";
 
     /// <summary>A mark in a sentence: what the crew calls it, "the mark" where there is one alone.</summary>
-    internal static string TheMark(Scene scene, int mark) => scene.Brief.Travels ? MarkName(scene, mark) : "the mark";
+    internal static string TheMark(Scene scene, int mark) => scene.Brief.Ally is not null ? $"{Page.Clean(scene.OnMark(mark).Name)}'s mark" : scene.Brief.Travels ? MarkName(scene, mark) : "the mark";
 
     /// <summary>Behind where somebody opens: ", with the left knee down"; nothing for who opens on both feet.</summary>
     internal static string OnTheKnee(AttackerPart attacker) => attacker.Kneels is { } knee ? $", with the {(knee == Side.Left ? "left" : "right")} knee down" : string.Empty;
@@ -49,10 +49,11 @@ internal static class StepDetails
     private static string? CueOf(Scene scene, Step step)
     {
         var behind = step.HasTarget && step.Attack is not null && Math.Abs(step.SeenFrom) > scene.Settle.SightHalfAngle;
+        var whose = scene.Brief.Ally is null ? "the hero" : Name(scene, -1);
         return step.Row.Cue switch
         {
-            Cue.None => behind ? "comes from outside the hero's sight, without a cue" : null,
-            var cue => $"cue: {Words.Of(cue)}{(behind ? ", comes from outside the hero's sight" : string.Empty)}",
+            Cue.None => behind ? $"comes from outside {whose}'s sight, without a cue" : null,
+            var cue => $"cue: {Words.Of(cue)}{(behind ? $", comes from outside {whose}'s sight" : string.Empty)}",
         };
     }
 

@@ -86,6 +86,7 @@ public sealed class Document
             throw new RefusedEditException(read.Problems[0].Message, read.Problems[0].Maybe);
         }
 
+        Opening.Refuse(read.Value);
         Do(revision, new Recast(what, read.Value, was));
     }
 

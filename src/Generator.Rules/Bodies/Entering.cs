@@ -91,7 +91,7 @@ public static class Entering
     private static AttackerState StandsBy(Scene scene, int attacker, AttackerState stands, int entrance) => stands.Entrance == entrance ? stands : stands.Entering(scene, attacker, entrance);
 
     /// <summary>Moment up to which a state's past has been looked at.</summary>
-    private static double Since(FightState before) => before.Moves == 0 ? double.NegativeInfinity : before.Time;
+    private static double Since(FightState before) => before.Moves == 0 ? double.NegativeInfinity : before.Latest;
 
     /// <summary>The first moment at which anybody does what a step brings about.</summary>
     private static double FirstStir(Step step)

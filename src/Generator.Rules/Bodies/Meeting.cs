@@ -57,7 +57,7 @@ public readonly record struct Meeting(int First, int Second, Leg Mine, Leg Other
             }
         }
 
-        return (step.After.HeroWay is not null && WithTheHero.Meetings(scene, step, found)) || Bodies.Entering.Meetings(scene, step, found);
+        return (step.After.HeroWay is not null && WithTheHero.Meetings(scene, step, found)) || (step.Before.Other is not null && WithTheOther.Meetings(scene, step, found)) || Bodies.Entering.Meetings(scene, step, found);
     }
 
     /// <summary>Adds the nearest of two to a list; true where there is none and they come too near.</summary>

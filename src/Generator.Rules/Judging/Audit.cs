@@ -17,7 +17,7 @@ public static class Audit
             state = step.After;
         }
 
-        score = score.Close(scene, state, words);
+        score = score.Close(scene, state.IsAllys ? state.ForOther(scene.Marks) : state, words);
         var sorted = words.OrderBy(f => f.Count).ThenBy(f => f.Move).ThenByDescending(f => f.Severity).ThenBy(f => f.Rule, StringComparer.Ordinal).ToList();
         return new Verdict(sorted, score.Points, score.PointsByRule);
     }

@@ -6,13 +6,17 @@ namespace Generator.Rules.Judging;
 /// <summary>The memories of all rules after some moves, with the points and forbidden findings so far. Immutable.</summary>
 public sealed class Score
 {
+    /// <summary>Rules that keep a memory for the ally beside that for the hero, by position.</summary>
+    private static readonly int[] EachTheirOwn = [.. Enumerable.Range(0, RuleBook.All.Count).Where(i => RuleBook.All[i].Looks == Whose.Each)];
+
     private static readonly int SpacingAt = RuleBook.IndexOf("spacing");
 
     private readonly object?[] memories;
+    private readonly object?[]? allys;
 
-    private Score(object?[] memories, IReadOnlyList<int> pointsByRule, Tally tally, Score? before)
+    private Score(object?[] memories, object?[]? allys, IReadOnlyList<int> pointsByRule, Tally tally, Score? before)
     {
-        this.memories = memories;
+        (this.memories, this.allys) = (memories, allys);
         PointsByRule = pointsByRule;
         Points = tally.Points + (before?.Points ?? 0);
         Forbidden = tally.Forbidden + (before?.Forbidden ?? 0);
@@ -40,25 +44,42 @@ public sealed class Score
             points[i] = tally.Points - before;
         }
 
+        object?[]? second = null;
+        if (open.Other is not null)
+        {
+            (var theirs, second) = (open.ForOther(scene.Marks), new object?[first.Length]);
+            foreach (var i in EachTheirOwn)
+            {
+                second[i] = RuleBook.All[i].Begin(scene.Other!, theirs, tally);
+            }
+        }
+
         words?.AddRange(tally.Findings);
-        return new Score(first, points, tally, null);
+        return new Score(first, second, points, tally, null);
     }
 
     /// <summary>The score after one more step.</summary>
     public Score Observe(Scene scene, Step step, List<Domain.Finding>? words = null)
     {
         var tally = new Tally(words is not null);
-        var next = new object?[memories.Length];
+        var next = memories.ToArray();
+        var theirs = step.IsByAlly ? allys!.ToArray() : allys;
         var points = PointsByRule;
         for (var i = 0; i < next.Length; i++)
         {
-            var before = tally.Points;
-            next[i] = RuleBook.All[i].Observe(scene, memories[i], step, tally);
+            var (before, rule) = (tally.Points, RuleBook.All[i]);
+            if (step.IsByAlly && rule.Looks == Whose.Hero)
+            {
+                continue;
+            }
+
+            ref var memory = ref (step.IsByAlly && rule.Looks == Whose.Each ? theirs! : next)[i];
+            memory = rule.Observe(step.IsByAlly ? scene.Other! : scene, memory, step, tally);
             points = Added(points, i, tally.Points - before);
         }
 
         words?.AddRange(tally.Findings);
-        return new Score(next, points, tally, this);
+        return new Score(next, theirs, points, tally, this);
     }
 
     /// <summary>The score after one more step; null as soon as a rule forbids it.</summary>
@@ -89,7 +110,7 @@ public sealed class Score
             points = Added(points, i, tally.Points - before);
         }
 
-        return new Score(next ?? memories, points, tally, this);
+        return new Score(next ?? memories, allys, points, tally, this);
     }
 
     /// <summary>Told without working out the step: a rule forbids this move whatever comes of it. False says nothing.</summary>
@@ -100,15 +121,23 @@ public sealed class Score
     {
         var tally = new Tally(words is not null);
         var points = PointsByRule;
+        var last = end.Other is null ? end : end with { Time = end.Latest };
         for (var i = 0; i < memories.Length; i++)
         {
             var before = tally.Points;
-            RuleBook.All[i].Close(scene, memories[i], end, tally);
+            RuleBook.All[i].Close(scene, memories[i], RuleBook.All[i].Looks == Whose.Both ? last : end, tally);
+            points = Added(points, i, tally.Points - before);
+        }
+
+        foreach (var i in end.Other is null ? [] : EachTheirOwn)
+        {
+            var before = tally.Points;
+            RuleBook.All[i].Close(scene.Other!, allys![i], end.ForOther(scene.Marks), tally);
             points = Added(points, i, tally.Points - before);
         }
 
         words?.AddRange(tally.Findings);
-        return new Score(memories, points, tally, this);
+        return new Score(memories, allys, points, tally, this);
     }
 
     /// <summary>The points with some more for one rule. Most steps cost nothing: then it is the same list, shared.</summary>

@@ -35,6 +35,12 @@ public sealed record AttackerState
     /// <summary>Moment before which they are not in play.</summary>
     public int Entrance { get; init; }
 
+    /// <summary>Moment at which the last move on them is over; kept only where there is an ally, so that nobody is in two moves at once.</summary>
+    public int BusyUntil { get; init; }
+
+    /// <summary>That move is the ally's.</summary>
+    public bool BusyWithAlly { get; init; }
+
     public int Falls { get; init; }
 
     /// <summary>Moment at which they went out; −1 while in.</summary>

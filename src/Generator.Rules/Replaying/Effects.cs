@@ -86,7 +86,7 @@ public static class Effects
         }
 
         MoveOthers(technique, step, attackers, target);
-        LoseForgottenHolds(attackers, left, right, step.End);
+        LoseForgottenHolds(attackers, before, left, right, step.End);
         Travelling.GoAlong(step, attackers, target);
         Moving.Lay(scene, step, attackers);
         Travelling.Look(step, attackers);
@@ -107,6 +107,9 @@ public static class Effects
             Followed = target >= 0 && step.Travels < 0 ? Math.Clamp(step.Follows + GivesWay(scene, step.Reaction), 0, scene.Settle.FollowMost.Value) : 0,
             Attackers = new FixedList<AttackerState>(attackers),
             Props = Handling.After(scene, step, attackers),
+            IsAllys = before.IsAllys,
+            Other = before.Other,
+            Steps = before.Other is null ? default : step.StepsTo,
         };
     }
 
@@ -190,7 +193,7 @@ public static class Effects
     {
         for (var a = 0; a < attackers.Length; a++)
         {
-            if (a == target)
+            if (a == target || step.Before.IsWithOther(a))
             {
                 continue;
             }
@@ -207,11 +210,11 @@ public static class Effects
     }
 
     /// <summary>A held attacker whom no hand holds any more is free at once (only a faulty routine lets go like that).</summary>
-    private static void LoseForgottenHolds(AttackerState[] attackers, Hand left, Hand right, int end)
+    private static void LoseForgottenHolds(AttackerState[] attackers, FightState before, Hand left, Hand right, int end)
     {
         for (var a = 0; a < attackers.Length; a++)
         {
-            if (attackers[a].Posture.IsControlled() && !left.Holds(a) && !right.Holds(a))
+            if (attackers[a].Posture.IsControlled() && !left.Holds(a) && !right.Holds(a) && !before.IsWithOther(a))
             {
                 attackers[a] = attackers[a] with { Posture = Posture.Ready, OpenUntil = end, ReadyAt = end };
             }

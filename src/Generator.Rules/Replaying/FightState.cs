@@ -46,6 +46,47 @@ public sealed record FightState
     /// <summary>Where every prop of the brief is, in its order; none without props.</summary>
     public FixedList<PropState> Props { get; init; } = PropState.None;
 
+    /// <summary>This is the fight as the ally is in it: stance, hands, mark and the rest of what is said of a hero are theirs.</summary>
+    public bool IsAllys { get; init; }
+
+    /// <summary>The other of hero and ally as their own last move left them; null where there is no ally. What it says of the attackers is of no meaning.</summary>
+    public FightState? Other { get; init; }
+
+    /// <summary>How far the last move stepped off the mark; kept only where there is an ally.</summary>
+    public Place Steps { get; init; }
+
+    /// <summary>Moment at which the last move of either is over.</summary>
+    public int Latest => Other is { } other ? Math.Max(Time, other.Time) : Time;
+
+    /// <summary>The other holds this attacker, or is held by them.</summary>
+    public bool IsWithOther(int attacker) => Other is { } other && (other.Holds(attacker) || other.GrippedBy(attacker));
+
+    /// <summary>The same moment as it is for the other of hero and ally: everybody is seen from their mark, and whom they held or who held them may have been freed since.</summary>
+    public FightState ForOther(Marks marks)
+    {
+        var (turned, mark) = (Other!, marks[Other!.Mark]);
+        var attackers = new AttackerState[Attackers.Count];
+        for (var a = 0; a < attackers.Length; a++)
+        {
+            var now = Attackers[a];
+            attackers[a] = now.Origin == mark ? now : now.SeenFrom(mark);
+            turned = turned with { Left = Effects.Freed(turned.Left, a, now.Posture), Right = Effects.Freed(turned.Right, a, now.Posture) };
+            turned = turned.BoundBy == a && now.Posture != Posture.Gripping ? turned with { Bound = Bound.Free, BoundBy = -1 } : turned;
+        }
+
+        // Whoever has been in a move of the other since is taken on anew.
+        var taken = turned.LastTarget >= 0 && attackers[turned.LastTarget] is { HasNotActed: false } last && last.BusyWithAlly != turned.IsAllys;
+        return turned with
+        {
+            Moves = Moves,
+            LastTarget = taken ? -1 : turned.LastTarget,
+            Followed = taken ? 0 : turned.Followed,
+            Attackers = new FixedList<AttackerState>(attackers),
+            Props = Props,
+            Other = this with { Other = null },
+        };
+    }
+
     /// <summary>Number of the prop in a hand of the hero's (−1) or of an attacker's; −1 for none.</summary>
     public int PropIn(int who, Side hand)
     {

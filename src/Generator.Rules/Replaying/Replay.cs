@@ -21,6 +21,11 @@ public static class Replay
         var state = open;
         foreach (var move in routine.Moves)
         {
+            if (move.ByAlly != state.IsAllys && state.Other is not null)
+            {
+                (scene, state) = (scene.Other!, state.ForOther(scene.Marks));
+            }
+
             var step = Step(scene, state, Row.Of(move, scene));
             yield return step;
             state = step.After;
@@ -38,6 +43,16 @@ public static class Replay
         Stance = scene.Brief.Hero.OpeningStance,
         Props = Handling.Open(scene),
         Attackers = [.. Enumerable.Range(0, scene.Cast).Select(a => Place(scene, a, a < placements.Count ? placements[a] : new Placement(default, new Centimetres(300), HalfCounts.Zero), leadIn))],
+        Other = scene.Brief.Ally is { } ally ? Open(ally, facing) : null,
+    };
+
+    private static FightState Open(Ally ally, Bearing facing) => new()
+    {
+        Facing = new Bearing(ally.Faces.HalfHours + facing.HalfHours).HalfHours,
+        Stance = ally.Part.OpeningStance,
+        Mark = 1,
+        IsAllys = true,
+        Attackers = [],
     };
 
     /// <summary>
@@ -52,7 +67,8 @@ public static class Replay
             return 0;
         }
 
-        var walk = scene.WalkTime(first.Attacker, placements[first.Attacker].Distance.Value);
+        var (place, mark) = (placements[first.Attacker], scene.Marks[first.ByAlly && scene.Other is not null ? 1 : 0]);
+        var walk = scene.WalkTime(first.Attacker, mark == default ? place.Distance.Value : FloorGeometry.Whole(Bodies.Place.At(place.Bearing.HalfHours, place.Distance.Value).To(mark)));
         return Math.Clamp(walk - (first.Start + scene.Settle.ContactAfter.Value), 0, scene.Settle.LeadInMost.Value);
     }
 

@@ -8,6 +8,9 @@ public readonly record struct Row(int Start, int Attacker, int From, Cue Cue, in
     /// <summary>The stance that the row says the hero changes to before the technique; null where it says none.</summary>
     public Stance? Stance { get; init; }
 
+    /// <summary>The ally does it.</summary>
+    public bool ByAlly { get; init; }
+
     /// <summary>Number of the mark to which the row leads; −1 for none.</summary>
     public int To { get; init; } = -1;
 
@@ -21,6 +24,7 @@ public readonly record struct Row(int Start, int Attacker, int From, Cue Cue, in
         move.Reaction is null ? -1 : scene.Book.ReactionIndex(move.Reaction),
         move.Linger.Value)
     {
+        ByAlly = move.ByAlly,
         Stance = move.Stance,
         To = move.To is { } to && to >= 0 && to < scene.Marks.Count ? to : -1,
     };
@@ -29,6 +33,7 @@ public readonly record struct Row(int Start, int Attacker, int From, Cue Cue, in
     public Move ToMove(Scene scene) => new()
     {
         Start = new HalfCounts(Start),
+        ByAlly = ByAlly,
         Attacker = Attacker < 0 ? null : Attacker,
         From = From < 0 ? null : new Bearing(From),
         Cue = Cue,

@@ -61,6 +61,12 @@ public sealed class Step
     /// <summary>The mark on which the move begins, as a place on the floor.</summary>
     public Place Mark => Scene.Marks[Before.Mark];
 
+    /// <summary>The ally does it; <see cref="Scene"/> is then theirs, so that what it says of the hero is said of them.</summary>
+    public bool IsByAlly => Before.IsAllys;
+
+    /// <summary>From the end of the last move of anybody to this one; the same as <see cref="Gap"/> where there is no ally.</summary>
+    public int Quiet => Start - Before.Latest;
+
     /// <summary>From the end of the move before to this one; negative when they overlap.</summary>
     public int Gap { get; init; }
 

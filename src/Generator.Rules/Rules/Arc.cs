@@ -16,6 +16,8 @@ public sealed class Arc : Rule
 
     public override Severity Worst => Severity.Rough;
 
+    public override Whose Looks => Whose.Hero;
+
     public override object? Begin(Scene scene, FightState open, Tally tally)
     {
         var shape = ArcShape.Of(scene.Brief);

@@ -13,6 +13,8 @@ public sealed class ClearLane : Rule
 
     public override Severity Worst => Severity.Unsafe;
 
+    public override Whose Looks => Whose.Both;
+
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
         if (step.HasTarget && step.Technique is not null && step.Reaction is not null)

@@ -17,6 +17,8 @@ public sealed class Climax : Rule
 
     public override Severity Worst => Severity.Rough;
 
+    public override Whose Looks => Whose.Both;
+
     public override object? Begin(Scene scene, FightState open, Tally tally) => ClimaxMemory.None;
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)

@@ -25,26 +25,26 @@ public sealed class DeadAir : Rule
         }
 
         var (first, breaks) = (step.Before.Moves == 0, step.Before.Moves == 0 ? scene.LatestFirst(a => step.Before.Attackers[a].Distance) : Pace.DeadAirBreaks.Value);
-        if (step.Gap > breaks)
+        if (step.Quiet > breaks)
         {
             if (tally.Count(Severity.Broken))
             {
                 tally.Tell(Told(scene, step, Severity.Broken, 0, breaks));
             }
         }
-        else if (!first && step.Gap > longest && tally.Count(Severity.Rough, step.Gap - longest))
+        else if (!first && step.Quiet > longest && tally.Count(Severity.Rough, step.Quiet - longest))
         {
-            tally.Tell(Told(scene, step, Severity.Rough, step.Gap - longest, longest));
+            tally.Tell(Told(scene, step, Severity.Rough, step.Quiet - longest, longest));
         }
 
         return null;
     }
 
     private Finding Told(Scene scene, Step step, Severity severity, int points, int allowed) =>
-        At(scene, step, severity, $"Nothing happens for {Words.Counts(step.Gap)} before this move.") with
+        At(scene, step, severity, $"Nothing happens for {Words.Counts(step.Quiet)} before this move.") with
         {
             Points = points,
-            Measured = step.Gap / 2m,
+            Measured = step.Quiet / 2m,
             Allowed = allowed / 2m,
             Unit = "counts",
             Advice = "Close the gap, or put a pause of the story there.",

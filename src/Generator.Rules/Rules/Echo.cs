@@ -24,6 +24,8 @@ public sealed class Echo : Rule
 
     public override Severity Worst => Severity.Rough;
 
+    public override Whose Looks => Whose.Hero;
+
     public override object? Begin(Scene scene, FightState open, Tally tally) => EchoMemory.None;
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)

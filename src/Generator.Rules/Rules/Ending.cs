@@ -13,6 +13,8 @@ public sealed class Ending : Rule
 
     public override Severity Worst => Severity.Broken;
 
+    public override Whose Looks => Whose.Both;
+
     public override object? Begin(Scene scene, FightState open, Tally tally) => EndingMemory.Nobody;
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)

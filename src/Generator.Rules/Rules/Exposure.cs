@@ -22,6 +22,8 @@ public sealed class Exposure : Rule
 
     public override Severity Worst => Severity.Unsafe;
 
+    public override Whose Looks => Whose.Both;
+
     public override object? Begin(Scene scene, FightState open, Tally tally) => new ExposureMemory(0, 0, new int[scene.Cast], null, false);
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
@@ -32,6 +34,18 @@ public sealed class Exposure : Rule
             return was;
         }
 
+        if (step.IsByAlly)
+        {
+            // What attackers take is counted together, what hero and ally do each for themselves.
+            var own = Seen(scene, step, technique, (was.Ally ?? new ExposureMemory(0, 0, was.HeadHits, null, false)) with { HeadHits = was.HeadHits }, tally);
+            return was with { HeadHits = own.HeadHits, Ally = own };
+        }
+
+        return Seen(scene, step, technique, was, tally);
+    }
+
+    private ExposureMemory Seen(Scene scene, Step step, Technique technique, ExposureMemory was, Tally tally)
+    {
         if (step.HasTarget)
         {
             JudgeFalls(scene, step, step.Row.Attacker, tally);

@@ -120,7 +120,7 @@ public sealed class Grip : Rule
     {
         var who = Words.Name(scene, step.Row.Attacker);
         var held = step.Before.Attackers[step.Row.Attacker].Posture.IsControlled();
-        return At(scene, step, Severity.Broken, $"{who} {(held ? "is held by" : "still grips")} {scene.Brief.Hero.Name} and cannot throw {Words.Low(step.Attack!.Name)}.") with
+        return At(scene, step, Severity.Broken, $"{who} {(held ? "is held by" : "still grips")} {Words.Name(scene, step.Before.IsWithOther(step.Row.Attacker) ? Words.Other : -1)} and cannot throw {Words.Low(step.Attack!.Name)}.") with
         {
             Advice = held ? $"Let go of {who} first." : "Let the hero escape first.",
         };

@@ -12,6 +12,8 @@ public sealed class Length : Rule
 
     public override Severity Worst => Severity.Broken;
 
+    public override Whose Looks => Whose.Both;
+
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally) => null;
 
     public override void Close(Scene scene, object? memory, FightState end, Tally tally)

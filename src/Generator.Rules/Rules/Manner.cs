@@ -26,6 +26,8 @@ public sealed class Manner : Rule
 
     public override Severity Worst => Severity.Rough;
 
+    public override Whose Looks => Whose.Hero;
+
     public override object? Begin(Scene scene, FightState open, Tally tally) => MannerMemory.None;
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)

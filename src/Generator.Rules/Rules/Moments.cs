@@ -13,6 +13,8 @@ public sealed class Moments : Rule
 
     public override Severity Worst => Severity.Broken;
 
+    public override Whose Looks => Whose.Hero;
+
     public override object? Begin(Scene scene, FightState open, Tally tally) =>
         new MomentsMemory([.. scene.Brief.Moments.Select(_ => MomentProgress.Nothing)]);
 

@@ -19,6 +19,8 @@ public sealed class Music : Rule
 
     public override Severity Worst => Severity.Unsafe;
 
+    public override Whose Looks => Whose.Hero;
+
     public override object? Begin(Scene scene, FightState open, Tally tally) => scene.Brief.Music is null ? null : MusicMemory.None;
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)

@@ -28,7 +28,7 @@ public sealed class NearestFirst : Rule
         var sooner = -1;
         for (var a = 0; a < step.Threats.Count; a++)
         {
-            if (a != step.Row.Attacker && own - Tolerance > step.Threats[a] && (sooner < 0 || step.Threats[a] < step.Threats[sooner]))
+            if (a != step.Row.Attacker && !GoesForOther(scene, step, a) && own - Tolerance > step.Threats[a] && (sooner < 0 || step.Threats[a] < step.Threats[sooner]))
             {
                 sooner = a;
             }
@@ -49,4 +49,8 @@ public sealed class NearestFirst : Rule
 
         return null;
     }
+
+    /// <summary>Where there are two to go for, everybody goes for the nearer.</summary>
+    private static bool GoesForOther(Scene scene, Step step, int attacker) => step.Before.Other is { } other
+        && FloorGeometry.Whole(step.Before.Attackers[attacker].Place.To(scene.Marks[other.Mark])) < step.Before.Attackers[attacker].Distance;
 }

@@ -15,6 +15,8 @@ public sealed class NoWaiting : Rule
 
     public override Severity Worst => Severity.Rough;
 
+    public override Whose Looks => Whose.Both;
+
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
         var takenOn = step.HasTarget && (step.Attack is not null || step.TargetPosture == Posture.Ready);
@@ -36,7 +38,7 @@ public sealed class NoWaiting : Rule
     {
         for (var a = 0; a < scene.Cast; a++)
         {
-            var late = Excess(scene, Replay.ThreatTime(scene, end, a), end.Time);
+            var late = Excess(scene, Soonest(scene, end, a), end.Time);
             if (late > 0 && tally.Count(Severity.Rough, late))
             {
                 tally.Tell(AtEnd(end, Severity.Rough, scene.Brief.Attackers[a].Name, Words(scene, a)) with { Points = late, Measured = (late + scene.Brief.Pace.Patience.Value) / 2m, Allowed = scene.Brief.Pace.Patience.Value / 2m, Unit = "counts", Advice = Advice });
@@ -47,6 +49,13 @@ public sealed class NoWaiting : Rule
     private const string Advice = "Let them come sooner, enter later (entrance), or stay down longer after the last reaction (linger).";
 
     private const string IdleAdvice = "Let them recover sooner (linger), or end the exchange with a hit, a throw, a lock or a fall.";
+
+    /// <summary>The threat time at the end; where there is an ally, to whichever of the two is sooner.</summary>
+    private static int Soonest(Scene scene, FightState end, int attacker)
+    {
+        var (threat, state) = (Replay.ThreatTime(scene, end, attacker), end.Attackers[attacker]);
+        return end.Other is { } other && threat < int.MaxValue ? Math.Min(threat, state.SetsOffAt + scene.WalkTime(attacker, FloorGeometry.Whole(state.Place.To(scene.Marks[other.Mark])))) : threat;
+    }
 
     private static int Excess(Scene scene, int threat, int until) => threat == int.MaxValue ? 0 : until - threat - scene.Brief.Pace.Patience.Value;
 

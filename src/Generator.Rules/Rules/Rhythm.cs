@@ -20,6 +20,8 @@ public sealed class Rhythm : Rule
 
     public override Severity Worst => Severity.Rough;
 
+    public override Whose Looks => Whose.Hero;
+
     public override object? Begin(Scene scene, FightState open, Tally tally) => RhythmMemory.None;
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)

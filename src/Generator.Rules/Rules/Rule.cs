@@ -18,6 +18,9 @@ public abstract class Rule
     /// <summary>The gravest finding that it can make.</summary>
     public abstract Severity Worst { get; }
 
+    /// <summary>Whose moves it looks at where there is an ally.</summary>
+    public virtual Whose Looks => Whose.Each;
+
     /// <summary>Memory before the first move; may already judge the opening placements.</summary>
     public virtual object? Begin(Scene scene, FightState open, Tally tally) => null;
 

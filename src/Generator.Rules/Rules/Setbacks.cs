@@ -13,6 +13,8 @@ public sealed class Setbacks : Rule
 
     public override Severity Worst => Severity.Broken;
 
+    public override Whose Looks => Whose.Hero;
+
     public override object? Begin(Scene scene, FightState open, Tally tally) => SetbacksMemory.None;
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)

@@ -16,6 +16,8 @@ public sealed class Share : Rule
 
     public override Severity Worst => Severity.Rough;
 
+    public override Whose Looks => Whose.Both;
+
     public override object? Begin(Scene scene, FightState open, Tally tally) => new ShareMemory(new int[scene.Cast]);
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)

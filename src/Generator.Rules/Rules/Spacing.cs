@@ -1,22 +1,23 @@
 using Generator.Domain;
 using Generator.Rules.Bodies;
+using Generator.Rules.Memories;
 using Generator.Rules.Replaying;
 
 namespace Generator.Rules.Rules;
 
 /// <summary>
-/// Everybody upright keeps room from everybody else upright, at rest and on the way in, and stands on the floor. What it has told of two people is remembered until one of them moves: bit 8 a + b for
-/// the attackers a and b, 9 a for the hero and a.
+/// Everybody upright keeps room from everybody else upright, at rest and on the way in, and stands on the floor. What it has told of two people is remembered until one of them moves
+/// (<see cref="SpacingBits"/>).
 /// </summary>
 public sealed class Spacing : Rule
 {
-    private const int Row = 8;
-
     public override string Id => "spacing";
 
     public override string Title => "Everybody upright keeps room from everybody else upright: 1 m where both stand ready.";
 
     public override Severity Worst => Severity.Unsafe;
+
+    public override Whose Looks => Whose.Both;
 
     public override object? Begin(Scene scene, FightState open, Tally tally)
     {
@@ -42,11 +43,19 @@ public sealed class Spacing : Rule
                     continue;
                 }
 
-                told |= Bit(a, b);
+                told |= SpacingBits.Bit(a, b);
                 if (tally.Count(Severity.Unsafe))
                 {
                     tally.Tell(TooClose(scene, AtEnd(open, Severity.Unsafe, string.Empty, string.Empty), a, b, apart, "open", scene.Settle.Spacing.Value));
                 }
+            }
+        }
+
+        if (open.Other is not null)
+        {
+            foreach (var meeting in WithTheOther.AtTheOpening(scene, open).Where(_ => tally.Count(Severity.Unsafe)))
+            {
+                tally.Tell(TooClose(scene, AtEnd(open, Severity.Unsafe, string.Empty, string.Empty), meeting.First, meeting.Second, meeting.Apart, meeting.Mine.Kind == LegKind.Enters ? "pass" : "open", meeting.Room));
             }
         }
 
@@ -124,20 +133,20 @@ public sealed class Spacing : Rule
     /// <summary>Those whom the move leaves alone: who stands ready beside whom, and who is left standing at the hero's elbow.</summary>
     private object? AtRest(Scene scene, object? memory, Step step, Tally tally)
     {
-        var was = Known(memory);
+        var was = SpacingBits.Known(memory);
         var told = was;
         for (var a = 0; a < scene.Cast; a++)
         {
             var one = step.Before.Attackers[a];
             if (step.Concerns(a))
             {
-                told &= ~Of(a);
+                told &= ~SpacingBits.Of(a);
                 continue;
             }
 
-            if ((told & Bit(a, a)) == 0 && !one.LiesAt(step.Start) && AtTheHero(scene, step, one) is { } near)
+            if ((told & SpacingBits.With(step, a)) == 0 && !one.LiesAt(step.Start) && AtTheHero(scene, step, a) is { } near)
             {
-                told |= Bit(a, a);
+                told |= SpacingBits.With(step, a);
                 if (tally.Count(Severity.Unsafe))
                 {
                     tally.Tell(TooClose(scene, At(scene, step, Severity.Unsafe, string.Empty), a, -1, near, "stand", 2 * scene.Settle.BodyRadius.Value));
@@ -147,12 +156,12 @@ public sealed class Spacing : Rule
             for (var b = a + 1; b < scene.Cast && one.StandsReadyAt(step.Start); b++)
             {
                 var other = step.Before.Attackers[b];
-                if (step.Concerns(b) || !other.StandsReadyAt(step.Start) || (told & Bit(a, b)) != 0 || one.Apart(other) is var apart && apart >= scene.Settle.Spacing.Value)
+                if (step.Concerns(b) || !other.StandsReadyAt(step.Start) || (told & SpacingBits.Bit(a, b)) != 0 || one.Apart(other) is var apart && apart >= scene.Settle.Spacing.Value)
                 {
                     continue;
                 }
 
-                told |= Bit(a, b);
+                told |= SpacingBits.Bit(a, b);
                 if (tally.Count(Severity.Unsafe))
                 {
                     tally.Tell(TooClose(scene, At(scene, step, Severity.Unsafe, string.Empty), a, b, apart, "stand", scene.Settle.Spacing.Value));
@@ -175,7 +184,7 @@ public sealed class Spacing : Rule
             return false;
         }
 
-        var (told, target, attackers) = (Known(memory), technique.HasNoTarget ? -1 : row.Attacker, before.Attackers);
+        var (told, target, attackers) = (SpacingBits.Known(memory), technique.HasNoTarget ? -1 : row.Attacker, before.Attackers);
         for (var a = 0; a < scene.Cast; a++)
         {
             var one = attackers[a];
@@ -184,7 +193,7 @@ public sealed class Spacing : Rule
                 continue;
             }
 
-            if (StandsAtTheHero(scene, one, row.Start) && (told & Bit(a, a)) == 0)
+            if (StandsAtTheHero(scene, one, row.Start) && (told & SpacingBits.Bit(a, a)) == 0)
             {
                 return true;
             }
@@ -192,7 +201,7 @@ public sealed class Spacing : Rule
             for (var b = a + 1; b < scene.Cast && one.StandsReadyAt(row.Start); b++)
             {
                 var other = attackers[b];
-                if (b != target && other.StandsReadyAt(row.Start) && (told & Bit(a, b)) == 0 && one.Apart(other) < scene.Settle.Spacing.Value)
+                if (b != target && other.StandsReadyAt(row.Start) && (told & SpacingBits.Bit(a, b)) == 0 && one.Apart(other) < scene.Settle.Spacing.Value)
                 {
                     return true;
                 }
@@ -207,17 +216,17 @@ public sealed class Spacing : Rule
         other.Distance < 2 * scene.Settle.BodyRadius.Value && IsBeside(other, moment) && !other.LiesAt(moment);
 
     /// <summary>On the floor, and neither held by the hero nor holding them.</summary>
-    private static bool IsBeside(AttackerState other, int moment) => other.Entrance <= moment && !other.Gone && !other.Posture.IsControlled() && other.Posture != Posture.Gripping;
-
-    private static ulong Known(object? memory) => memory is ulong known ? known : 0UL;
+    private static bool IsBeside(AttackerState other, int moment, bool withOther = false) =>
+        other.Entrance <= moment && !other.Gone && (withOther || (!other.Posture.IsControlled() && other.Posture != Posture.Gripping));
 
     /// <summary>
     /// How near the hero, on the mark and on the step off it, comes to somebody on the floor whom they neither work on nor hold nor are held by: to the middle, or the whole body, in centimetres. Null
     /// for who is clear of the hero's own room.
     /// </summary>
-    internal static int? AtTheHero(Scene scene, Step step, AttackerState other)
+    internal static int? AtTheHero(Scene scene, Step step, int attacker)
     {
-        if (!IsBeside(other, step.Start))
+        var other = step.Before.Attackers[attacker];
+        if (!IsBeside(other, step.Start, step.Before.IsWithOther(attacker)))
         {
             return null;
         }
@@ -231,20 +240,6 @@ public sealed class Spacing : Rule
         var (mark, there) = (step.Mark, step.Mark + steps);
         var near = FloorGeometry.Whole(lies is null ? other.Place.ToLine(mark, there) : Place.Between(mark, there, lies.Start, lies.End));
         return near < room ? near : null;
-    }
-
-    private static ulong Bit(int a, int b) => 1UL << ((Row * a) + b);
-
-    /// <summary>Everything that is remembered of one attacker.</summary>
-    private static ulong Of(int attacker)
-    {
-        var bits = Bit(attacker, attacker);
-        for (var other = 0; other < Row; other++)
-        {
-            bits |= other < attacker ? Bit(other, attacker) : Bit(attacker, other);
-        }
-
-        return bits;
     }
 
     private static string HowNear(Meeting meeting) => (meeting.Mine.Kind, meeting.Other.Kind) switch

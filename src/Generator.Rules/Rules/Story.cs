@@ -20,6 +20,8 @@ public sealed class Story : Rule
 
     public override Severity Worst => Severity.Rough;
 
+    public override Whose Looks => Whose.Hero;
+
     public override object? Begin(Scene scene, FightState open, Tally tally) => new StoryMemory(new int[scene.Plan?.Acts.Count ?? 0], [], null);
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)

@@ -17,6 +17,8 @@ public sealed class Thinning : Rule
 
     public override Severity Worst => Severity.Rough;
 
+    public override Whose Looks => Whose.Both;
+
     public override object? Begin(Scene scene, FightState open, Tally tally) => new ThinningMemory([.. new int[scene.Cast]], [.. new int[scene.Cast]], false);
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)

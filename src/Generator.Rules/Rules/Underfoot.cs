@@ -6,7 +6,7 @@ namespace Generator.Rules.Rules;
 
 /// <summary>
 /// Nobody comes, stands, is sent or falls onto a body on the floor, and the hero stands and steps clear of all but the one the technique works on. What it has told of the hero is remembered, one
-/// bit an attacker, until they move.
+/// bit an attacker, until they move; of the ally the same eight bits on.
 /// </summary>
 public sealed class Underfoot : Rule
 {
@@ -15,6 +15,8 @@ public sealed class Underfoot : Rule
     public override string Title => "Nobody stands, steps, lands or falls onto a body on the floor.";
 
     public override Severity Worst => Severity.Unsafe;
+
+    public override Whose Looks => Whose.Both;
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
@@ -28,16 +30,17 @@ public sealed class Underfoot : Rule
 
         var was = memory is int known ? known : 0;
         var told = was;
+        var first = step.IsByAlly ? 8 : 0;
         for (var a = 0; a < scene.Cast; a++)
         {
             var other = step.Before.Attackers[a];
             if (step.Concerns(a))
             {
-                told &= ~(1 << a);
+                told &= ~((1 << a) | (1 << (8 + a)));
             }
-            else if ((told & (1 << a)) == 0 && other.LiesAt(step.Start) && Spacing.AtTheHero(scene, step, other) is { } near)
+            else if ((told & (1 << (first + a))) == 0 && other.LiesAt(step.Start) && Spacing.AtTheHero(scene, step, a) is { } near)
             {
-                told |= 1 << a;
+                told |= 1 << (first + a);
                 if (tally.Count(Severity.Unsafe))
                 {
                     tally.Tell(AtTheHero(scene, step, a, near));

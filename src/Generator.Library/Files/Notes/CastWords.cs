@@ -20,6 +20,9 @@ internal sealed partial record CastWords
 
     public bool IsHero { get; private set; }
 
+    /// <summary>A second hero, on a mark of their own.</summary>
+    public bool IsAlly { get; private set; }
+
     public Side? Lead { get; private set; }
 
     /// <summary>The knee on which they open.</summary>
@@ -83,11 +86,11 @@ internal sealed partial record CastWords
     {
         IEnumerable<string?> all =
         [
-            IsHero ? "the hero" : "an attacker",
+            IsHero ? "the hero" : IsAlly ? "the ally" : "an attacker",
             Lead is { } lead ? EnumWords.Of(lead) + " lead" : null,
             Kneels is { } knee ? $"opens on the {EnumWords.Of(knee)} knee" : null,
-            Bearing is { } bearing ? "opens at " + bearing.ToClockText() : null,
-            Distance is { } distance ? distance + " from the mark" : null,
+            Bearing is { } bearing ? (IsAlly ? "on a mark at " : "opens at ") + bearing.ToClockText() : null,
+            Distance is { } distance ? distance + (IsAlly ? " from the hero's" : " from the mark") : null,
             Height is { } height ? height + " tall" : null,
             Speed is { } speed ? $"moves at {new Centimetres(speed)} a second" : null,
             Entrance is { } entrance ? "not in play before count " + entrance.ToCountText() : null,
@@ -113,11 +116,17 @@ internal sealed partial record CastWords
     private bool Take(NotesPart part, bool afterBearing)
     {
         var word = Spaces().Replace(part.Text.ToLowerInvariant(), " ");
-        var place = word.StartsWith("from ", StringComparison.Ordinal) ? word[5..] : word.Replace(" o'clock", string.Empty, StringComparison.Ordinal);
+        var place = word.StartsWith("from ", StringComparison.Ordinal) ? word[5..] : word.StartsWith("at ", StringComparison.Ordinal) ? word[3..].Replace(" o'clock", string.Empty, StringComparison.Ordinal) : word.Replace(" o'clock", string.Empty, StringComparison.Ordinal);
         switch (word)
         {
             case "the hero" or "hero":
                 IsHero = Once(part, !IsHero);
+                return true;
+            case "the ally" or "ally" or "an ally":
+                IsAlly = Once(part, !IsAlly);
+                return true;
+            case "back to back" when IsAlly:
+                Distance ??= Ally.UsualDistance;
                 return true;
             case "left lead" or "right lead":
                 Once(part, Lead is null);
@@ -149,7 +158,7 @@ internal sealed partial record CastWords
             Once(part, isHeight ? Height is null : Distance is null);
             Height = isHeight ? metres : Height;
             Distance = isHeight ? Distance : metres;
-            CheckRange(part, isHeight ? Measures.Stature : Measures.Opening, metres);
+            CheckRange(part, isHeight ? Measures.Stature : IsAlly ? Measures.AllyDistance : Measures.Opening, metres);
             return true;
         }
 
@@ -184,7 +193,14 @@ internal sealed partial record CastWords
     /// <summary>Heroes stand on the mark; only heroes have a lead that can be said.</summary>
     private void CheckPart(NotesPart line)
     {
-        if (IsHero && (Bearing is not null || Distance is not null || Speed is not null || IsLate))
+        if (IsAlly)
+        {
+            if (IsHero || Speed is not null || IsLate || Carries.Count > 0)
+            {
+                faults.Add(new NotesFault(line.Column, "The ally is on a mark of their own from the start; no speed, entrance or prop can be said.", "Maybe say only where the mark lies, the lead, the height and the skill, such as: the ally, at 6, 1.5 m, left lead, 1.70 m tall"));
+            }
+        }
+        else if (IsHero && (Bearing is not null || Distance is not null || Speed is not null || IsLate))
         {
             faults.Add(new NotesFault(line.Column, "The hero is on the mark from the start; no place, speed or entrance can be said.", "Maybe say only the lead, the height and the skill, such as: the hero, left lead, 1.70 m tall"));
         }

@@ -20,8 +20,8 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
     public IReadOnlyList<SketchMove> Read(NotesLine line) => line.Kind switch
     {
         NotesLineKind.Gap => [cells.Gap(line.Number, "...", line.Rest)],
-        NotesLineKind.Beat => [.. Beat(line)],
-        _ => [.. Moves(line)],
+        NotesLineKind.Beat => [.. Beat(line).Select(m => m with { ByAlly = line.ByAlly })],
+        _ => [.. Moves(line).Select(m => m with { ByAlly = line.ByAlly })],
     };
 
     /// <summary>Something without a name: a pause, or a line whose colon was forgotten.</summary>

@@ -20,6 +20,9 @@ internal sealed partial class NotesCast
     private readonly PropsOfNotes props;
     private readonly Brief brief;
 
+    /// <summary>Name of the ally; null where there is none.</summary>
+    public string? AllyName => brief.Ally?.Part.Name;
+
     /// <summary>Works the cast out; tells of names that a brief lacks where they are used.</summary>
     /// <param name="lines">All lines.</param>
     /// <param name="given">The brief beside; null for none.</param>
@@ -41,9 +44,12 @@ internal sealed partial class NotesCast
             refuse(hero.Line.Number, new NotesFault(1, $"The hero of the brief is {given.Hero.Name}, not {hero.Line.Name}.", "Maybe another brief is meant, or this line can go."));
         }
 
+        var ally = people.Find(p => p.Said.IsAlly);
+        this.lines = ally.Said is null && own.Ally is null ? lines : [.. lines.Select(l => l.For(ally.Said is null ? own.Ally!.Part.Name : ally.Line.Name))];
         brief = people.Count == 0 ? own : own with
         {
             Hero = hero.Said is null ? own.Hero : own.Hero with { Skill = hero.Said.Skill ?? own.Hero.Skill, Lead = hero.Said.Lead ?? own.Hero.Lead, Height = hero.Said.Height ?? own.Hero.Height, Kneels = hero.Said.Kneels ?? own.Hero.Kneels },
+            Ally = ally.Said is null ? own.Ally : AllyOf(ally.Line.Name, ally.Said, own.Ally),
             Attackers = [.. own.Attackers.Select(a => Part(a, About(a.Name)))],
         };
         brief = given is null ? brief with { Floor = Holding(brief, props.Farthest) } : brief;
@@ -52,6 +58,9 @@ internal sealed partial class NotesCast
     }
 
     public Cast Names { get; }
+
+    /// <summary>The lines, those of the ally's moves as what they say of an attacker.</summary>
+    public IReadOnlyList<NotesLine> Lines => lines;
 
     public string HeroName => brief.Hero.Name;
 
@@ -90,6 +99,14 @@ internal sealed partial class NotesCast
         Kneels = said.Kneels ?? part.Kneels,
     };
 
+    private static Ally AllyOf(string name, CastWords said, Ally? given)
+    {
+        var part = given?.Part ?? new HeroPart { Name = name, Skill = Skill.Stunt };
+        var bearing = said.Bearing ?? given?.Bearing ?? Ally.Behind;
+        part = part with { Skill = said.Skill ?? part.Skill, Lead = said.Lead ?? part.Lead, Height = said.Height ?? part.Height, Kneels = said.Kneels ?? part.Kneels };
+        return new Ally(part, bearing, said.Distance ?? given?.Distance ?? Ally.UsualDistance, given?.Faces ?? bearing);
+    }
+
     private CastWords? About(string name) => people.Find(p => Same(p.Line.Name, name)).Said;
 
     private void ReadPeople(PropTable table)
@@ -110,6 +127,10 @@ internal sealed partial class NotesCast
             {
                 refuse(line.Number, new NotesFault(1, $"{other.Name} is the hero already, on line {Figure(other.Number)}; there is one hero.", "Maybe one of the two is an attacker."));
             }
+            else if (said.IsAlly && people.Find(p => p.Said.IsAlly).Line is { } second)
+            {
+                refuse(line.Number, new NotesFault(1, $"{second.Name} is the ally already, on line {Figure(second.Number)}; there is one ally.", "Maybe one of the two is an attacker."));
+            }
             else if (line.From is { } from)
             {
                 refuse(line.Number, new NotesFault(from.Column, "A line about somebody says where they stand behind the colon.", $"Maybe write {line.Name}: {from.Text}, 3 m"));
@@ -123,8 +144,9 @@ internal sealed partial class NotesCast
     /// <summary>The brief of notes that have none beside them.</summary>
     private Brief Unsaid()
     {
-        var heroes = people.Where(p => p.Said.IsHero).Select(p => p.Line.Name).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        var named = lines.Where(l => l.Kind is NotesLineKind.Person or NotesLineKind.Moves && !heroes.Contains(l.Name) && l.Name.Length > 0).ToList();
+        var heroes = people.Where(p => p.Said.IsHero || p.Said.IsAlly).Select(p => p.Line.Name).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var ally = people.Find(p => p.Said.IsAlly).Line?.Name;
+        var named = lines.Select(l => l.For(ally)).Where(l => l.Kind is NotesLineKind.Person or NotesLineKind.Moves && !heroes.Contains(l.Name) && l.Name.Length > 0).ToList();
         var names = named.Select(l => l.Name).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
         if (names.Count is 0 or > Cast.Most)
         {
@@ -139,7 +161,7 @@ internal sealed partial class NotesCast
             CheckName(name, named, names);
         }
 
-        foreach (var hero in people.Where(p => p.Said.IsHero))
+        foreach (var hero in people.Where(p => p.Said.IsHero || p.Said.IsAlly))
         {
             CheckForm(hero.Line.Name, hero.Line.Number);
         }
@@ -153,7 +175,7 @@ internal sealed partial class NotesCast
         return new Brief
         {
             Title = title?.Rest.Text ?? "Untitled fight",
-            Hero = new HeroPart { Name = heroes.FirstOrDefault("Hero"), Skill = Skill.Stunt },
+            Hero = new HeroPart { Name = people.Find(p => p.Said.IsHero).Line?.Name ?? "Hero", Skill = Skill.Stunt },
             Attackers = [.. names.Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })],
         };
     }

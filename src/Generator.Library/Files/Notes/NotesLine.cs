@@ -11,6 +11,9 @@ namespace Generator.Library.Files.Notes;
 /// <param name="Rest">What follows the colon, or the whole line; without a remark at its end.</param>
 internal sealed partial record NotesLine(int Number, NotesLineKind Kind, string Name, NotesPart? From, NotesPart Rest)
 {
+    /// <summary>The ally does what stands right of the arrow: their name stands before that of the attacker.</summary>
+    public bool ByAlly { get; init; }
+
     /// <summary>Every line that is not empty.</summary>
     public static IReadOnlyList<NotesLine> All(string text, PropTable props) =>
         [.. Lines(text).Select((line, i) => (line, i + 1)).Where(l => l.line.Trim().Length > 0).Select(l => Of(l.line, l.Item2, props))];
@@ -35,6 +38,11 @@ internal sealed partial record NotesLine(int Number, NotesLineKind Kind, string 
 
         return [.. parts, NotesPart.Of(Rest.Text, Rest.Column, start, Rest.Text.Length)];
     }
+
+    /// <summary>A line that begins with the ally's name as the rest of it says: "Mira: Bruno: swing > duck"; any other as it is.</summary>
+    public NotesLine For(string? ally) => Kind == NotesLineKind.Moves && string.Equals(Name, ally, StringComparison.OrdinalIgnoreCase) && !Rest.IsEmpty
+        ? Of(new string(' ', Rest.Column - 1) + Rest.Text, Number, PropTable.Empty) with { ByAlly = true }
+        : this;
 
     private static string[] Lines(string text) => text.TrimStart('\uFEFF').ReplaceLineEndings("\n").Split('\n');
 
@@ -63,6 +71,12 @@ internal sealed partial record NotesLine(int Number, NotesLineKind Kind, string 
         var from = head.IndexOf(" from ", StringComparison.OrdinalIgnoreCase);
         var rest = NotesPart.Of(line, 1, colon + 1, end);
         var name = Bullet().Replace(from < 0 ? head : head[..from], string.Empty).Trim().Trim(Quotes);
+        if (string.Equals(name, Ally.Word, StringComparison.OrdinalIgnoreCase) && AllyName().Match(rest.Text) is { Success: true } named)
+        {
+            // "Ally: Mira at 6, back to back" says what "Mira: the ally, at 6, back to back" does.
+            (name, rest) = (named.Groups["name"].Value, rest with { Text = "the ally" + (named.Groups["rest"].Value is { Length: > 0 } more ? ", " + more : string.Empty) });
+        }
+
         return new NotesLine(
             number,
             Arrow().IsMatch(rest.Text) ? NotesLineKind.Moves : PropNotes.IsFloor(name) ? NotesLineKind.Floor : CastWords.IsAbout(rest, props) ? NotesLineKind.Person : NotesLineKind.Moves,
@@ -84,6 +98,9 @@ internal sealed partial record NotesLine(int Number, NotesLineKind Kind, string 
 
     [GeneratedRegex(@"^\s*([-*•–]\s|[0-9]+[.)]\s)")]
     private static partial Regex Bullet();
+
+    [GeneratedRegex(@"^(?<name>\p{L}[^,:>]*?)\s*(,\s*|\s(?=at\s)|$)(?<rest>.*)$", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex AllyName();
 
     [GeneratedRegex(@"\s#")]
     private static partial Regex Remark();

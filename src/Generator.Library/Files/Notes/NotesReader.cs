@@ -28,7 +28,7 @@ public static class NotesReader
         var lines = NotesLine.All(file.Text, book.Props);
         var cast = new NotesCast(lines, brief, book.Props, Refuse);
         var reader = new MoveNotes(new MeaningFinder(book), cast, Refuse);
-        var moves = lines.Where(l => l.Kind is NotesLineKind.Moves or NotesLineKind.Gap or NotesLineKind.Beat).SelectMany(reader.Read).ToList();
+        var moves = cast.Lines.Where(l => l.Kind is NotesLineKind.Moves or NotesLineKind.Gap or NotesLineKind.Beat).SelectMany(reader.Read).ToList();
         var said = moves.Count(m => !m.IsGap);
         if (said == 0 && problems.IsEmpty)
         {

@@ -18,7 +18,7 @@ internal sealed class RowNotes
     private static readonly string[] Anew = ["cue", "stance", "linger"];
 
     private readonly Cast cast;
-    private readonly IReadOnlyList<HeroMark> marks;
+    private readonly Brief brief;
     private readonly CellReader cells;
     private readonly HashSet<string> workedOutAnew = new(StringComparer.Ordinal);
     private RoutineRow row = null!;
@@ -26,7 +26,7 @@ internal sealed class RowNotes
 
     public RowNotes(Brief brief, MeaningFinder finder)
     {
-        (cast, marks) = (Cast.Of(brief), brief.Marks);
+        (cast, this.brief) = (Cast.Of(brief), brief);
         cells = new CellReader(finder, (_, fault) => row.Refuse(field, fault.Message, fault.Maybe));
     }
 
@@ -51,6 +51,7 @@ internal sealed class RowNotes
         return new SketchMove
         {
             Line = row.Line,
+            ByAlly = ActorWords.Of(row, brief),
             Attacker = Attacker(),
             Attack = attack,
             FollowsUp = says is None,
@@ -59,7 +60,7 @@ internal sealed class RowNotes
             Reaction = Text("reaction") is null or None ? null : Cell("reaction", w => cells.Reaction(row.Line, w)),
             Count = Text("count") is { } count ? cells.Count(row.Line, new NotesPart(count, 0)) : null,
             From = From(),
-            To = Text(MarkWords.To) is null ? null : MarkWords.Of(row, null, marks),
+            To = Text(MarkWords.To) is null ? null : MarkWords.Of(row, null, brief.Marks),
             Note = row.Text("note") ?? string.Empty,
             Cue = RowReader.Cue(row),
             Linger = RowReader.Linger(row),

@@ -52,6 +52,7 @@ public static class SketchWriter
 
     private static JObject Row(Brief brief, SketchMove move) => move.IsGap ? BriefWriter.Fields(("technique", Technique(move))) : BriefWriter.Fields(
         ("count", move.Count is { } count ? Range(count) : RowNotes.Open),
+        RoutineWriter.By(brief, move.ByAlly),
         ("attacker", move.Attacker is { } attacker ? brief.Attackers[attacker].Name : null),
         ("from", move.From?.ToClockText()),
         ("cue", move.Cue == Cue.None ? null : EnumWords.Of(move.Cue)),
