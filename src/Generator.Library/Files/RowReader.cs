@@ -25,6 +25,7 @@ internal sealed class RowReader(Cast cast, IReadOnlyList<HeroMark> marks, Vocabu
             Attack = attack?.Id,
             Technique = technique?.Id,
             Reaction = Reaction(row, technique)?.Id,
+            Hurts = HurtWords.Of(row, start, technique),
             To = MarkWords.Of(row, technique, marks),
             Stance = Stance(row),
             Linger = Linger(row),

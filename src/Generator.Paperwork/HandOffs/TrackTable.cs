@@ -17,7 +17,11 @@ public static class TrackTable
     }
 
     private static IEnumerable<Entry> Hero(Scene scene, IReadOnlyList<Step> steps) =>
-        steps.Select(s => new Entry(s.Start, s.Technique is null ? s.Over : s.End, s.Technique?.Name ?? Words.Unanswered, s.HasTarget ? scene.Brief.Attackers[s.Row.Attacker].Name : string.Empty, Words.Clock(s.HasTarget ? s.TargetBearing : s.FacingStart), string.Empty, s.Index + 1));
+        steps.Select(s => new Entry(s.Start, s.Technique is null ? s.Over : s.End, s.Technique?.Name ?? Words.Unanswered, s.HasTarget ? scene.Brief.Attackers[s.Row.Attacker].Name : string.Empty, Words.Clock(s.HasTarget ? s.TargetBearing : s.FacingStart), string.Empty, s.Index + 1))
+            .Concat(Hurt(steps, -1));
+
+    private static IEnumerable<Entry> Hurt(IReadOnlyList<Step> steps, int who) =>
+        HurtLines.Of(steps, who).Select(h => new Entry(h.From, h.What.Until.Value, $"plays a hurt {h.What.PartInWords}", string.Empty, string.Empty, string.Empty, h.Move + 1));
 
     private static IEnumerable<Entry> Attacker(Scene scene, Routine routine, IReadOnlyList<Step> steps, int attacker)
     {
@@ -26,6 +30,11 @@ public static class TrackTable
         {
             var place = routine.Placements[attacker];
             yield return new Entry(place.Entrance.Value, place.Entrance.Value, "opens, " + place.Distance + " from " + StepDetails.TheMark(scene, 0), string.Empty, Words.Clock(place.Bearing), string.Empty, 0);
+        }
+
+        foreach (var hurt in Hurt(steps, attacker))
+        {
+            yield return hurt;
         }
 
         foreach (var step in steps)

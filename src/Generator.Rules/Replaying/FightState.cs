@@ -46,6 +46,9 @@ public sealed record FightState
     /// <summary>Where every prop of the brief is, in its order; none without props.</summary>
     public FixedList<PropState> Props { get; init; } = PropState.None;
 
+    /// <summary>Parts of the body that moves have hurt and that are not over by <see cref="Time"/>; mostly none.</summary>
+    public FixedList<HurtLimb> Hurts { get; init; } = HurtLimb.None;
+
     /// <summary>Number of the prop in a hand of the hero's (−1) or of an attacker's; −1 for none.</summary>
     public int PropIn(int who, Side hand)
     {
