@@ -8,6 +8,8 @@ public static class Limit
 {
     private const string Injured = "injured-";
 
+    private const string IsHurt = "hurt-";
+
     private static readonly string[] Injuries =
     [
         .. ((string[])["hip", "knee", "ankle", "shoulder", "elbow", "wrist"]).SelectMany(j => (string[])[$"{Injured}left-{j}", $"{Injured}right-{j}"]), Injured + "neck", Injured + "back",
@@ -27,9 +29,16 @@ public static class Limit
         "no-right-leg" => Spared(BodyParts.RightLeg),
         "no-left-hand" => Spared(BodyParts.LeftWrist),
         "no-right-hand" => Spared(BodyParts.RightWrist),
+        _ when limit.StartsWith(IsHurt, StringComparison.Ordinal) => Spared(BodyPartWords.Find(limit[IsHurt.Length..])),
         _ when limit.StartsWith(Injured, StringComparison.Ordinal) => Spared(BodyPartWords.Find(limit[Injured.Length..])),
         _ => PartLimit.Find(limit)?.Load ?? default,
     };
+
+    /// <summary>The limit of somebody whose part has been hurt in the fight: the same as for an injured one. No brief says it; a move does (<see cref="Hurt"/>).</summary>
+    public static string Hurting(string part) => IsHurt + part;
+
+    /// <summary>The part that such a limit spares; null for every other limit.</summary>
+    public static string? HurtPart(string limit) => limit.StartsWith(IsHurt, StringComparison.Ordinal) ? limit[IsHurt.Length..] : null;
 
     /// <summary>The limit that forbids a demand: <c>no-jump</c>.</summary>
     public static string On(string demand) => "no-" + demand;

@@ -25,6 +25,9 @@ public sealed record Move
 
     public string? Reaction { get; init; }
 
+    /// <summary>What the blow hurts, and until when: of the hero where the technique is a setback, else of its target. Null for nothing.</summary>
+    public Hurt? Hurts { get; init; }
+
     /// <summary>Number of the brief's mark to which a travel move leads, from 0; null for every other move.</summary>
     public int? To { get; init; }
 

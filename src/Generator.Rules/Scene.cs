@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Generator.Domain;
 using Generator.Library;
 using Generator.Rules.Bodies;
@@ -27,6 +28,7 @@ public sealed class Scene
     private readonly int[,] ready;
     private readonly bool[] judged;
     private readonly int[] answered;
+    private readonly ConcurrentDictionary<(int Who, string Part), Ability> hurt = new();
 
     public Scene(Brief brief, Book book)
         : this(brief, book, null)
@@ -117,6 +119,11 @@ public sealed class Scene
     public HandProps Props { get; }
 
     public Ability Able { get; }
+
+    /// <summary>The same while somebody plays a hurt part of the body, as if the brief said so from the start.</summary>
+    /// <param name="who">Number of the attacker; −1 for the hero.</param>
+    /// <param name="part">The word for the part.</param>
+    public Ability AbleWhileHurt(int who, string part) => hurt.GetOrAdd((who, part), k => new Ability(WhileHurt(k.Who, Limit.Hurting(k.Part)), Book, Things, Props));
 
     /// <summary>Distance band of a technique between the hero and one attacker.</summary>
     public Reach TechniqueReach(int technique, int attacker) => techniqueReach[technique, attacker];
@@ -240,6 +247,10 @@ public sealed class Scene
 
     /// <summary>Length of a performer's leg, hip to ankle, in centimetres.</summary>
     public static decimal LegOf(Performer performer) => performer.Leg?.Value ?? performer.Height.Value * LegShare;
+
+    private Brief WhileHurt(int who, string limit) => who < 0
+        ? Brief with { Hero = Brief.Hero with { Limits = [.. Brief.Hero.Limits, limit] } }
+        : Brief with { Attackers = [.. Brief.Attackers.Select((a, i) => i == who ? a with { Limits = [.. a.Limits, limit] } : a)] };
 
     /// <summary>The brief itself asks for what the rule judges.</summary>
     private bool IsAskedFor(FightRule rule) =>

@@ -83,7 +83,7 @@ public static class RandomBrief
     {
         var chance = new Chance(~seed);
         var first = chance.Whole(1, 99);
-        return chance.Percent(60) ? seed % 2 == 0 ? [] : null : [new Act(first, chance.Any<HeroStanding>()), new Act(100 - first, chance.Any<HeroStanding>(), chance.Maybe(() => chance.Whole(0, 5)))];
+        return chance.Percent(60) ? seed % 2 == 0 ? [] : null : [new Act(first, chance.Any<HeroStanding>()), new Act(100 - first, chance.Any<HeroStanding>(), chance.Maybe(() => chance.Whole(0, 5))) is var last && last.MostSetbacks > 0 && chance.Percent(50) ? last with { Hurts = new Hurt(chance.One(BodyPartWords.All), new HalfCounts(chance.Whole(0, 120))) } : last];
     }
 
     internal static Bearing Clock(Chance chance) => new(chance.Whole(0, 23));

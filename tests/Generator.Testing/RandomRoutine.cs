@@ -22,9 +22,17 @@ public static class RandomRoutine
             Brief = chance.Percent(80) ? brief : brief with { Length = null },
             LibraryVersion = chance.One([string.Empty, book.Version]),
             Placements = [.. brief.Attackers.Select(_ => new Placement(RandomBrief.Clock(chance), new Centimetres(chance.Whole(100, 2000)), new HalfCounts(chance.Whole(0, 80))))],
-            Moves = chance.List(0, 12, _ => Move(chance, start = Math.Max(0, start + (chance.Percent(95) ? chance.Whole(0, 6) : -chance.Whole(1, 9))), brief.Attackers.Count, book)),
+            Moves = Hurting(new Chance(~seed), chance.List(0, 12, _ => Move(chance, start = Math.Max(0, start + (chance.Percent(95) ? chance.Whole(0, 6) : -chance.Whole(1, 9))), brief.Attackers.Count, book)), book),
         };
     }
+
+    /// <summary>By chance of its own, so that the routine is otherwise the one that it would be if nothing hurt.</summary>
+    private static IReadOnlyList<Move> Hurting(Chance chance, IReadOnlyList<Move> moves, Book book) =>
+    [
+        .. moves.Select(m => m.Technique is { } id && (book.Technique(id) is { HasNoTarget: false } or { Family: Family.Setback }) && chance.Percent(20)
+            ? m with { Hurts = new Hurt(chance.One(BodyPartWords.All), new HalfCounts(m.Start.Value + chance.Whole(1, 40))) }
+            : m),
+    ];
 
     private static Move Move(Chance chance, int start, int cast, Book book)
     {

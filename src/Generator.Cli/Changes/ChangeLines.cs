@@ -110,6 +110,11 @@ internal static class ChangeLines
             yield return $"linger {was.Linger.ToSpanText()} becomes {now.Linger.ToSpanText()}";
         }
 
+        if (was.Hurts != now.Hurts)
+        {
+            yield return now.Hurts is { } hurts ? $"hurts {hurts.Text}" : "hurts nothing any more";
+        }
+
         if (was.Cue != now.Cue)
         {
             yield return now.Cue == Cue.None ? "no cue any more" : $"gets a cue by {now.Cue switch { Cue.Voice => "voice", Cue.Sound => "sound", _ => "touch" }}";

@@ -20,6 +20,7 @@ internal static class MoveText
             move.Attack is { } attack ? book.Attack(attack).Name + (move.From is { } from ? " from " + from.InWords : string.Empty) : null,
             move.Technique is { } technique ? book.Technique(technique).Name : $"({Words.Unanswered})",
             move.Reaction is { } reaction ? book.Reaction(reaction).Name : null,
+            move.Hurts is { } hurts ? $"hurts the {hurts.PartInWords} until count {hurts.Until.ToCountText()}" : null,
             move.Cue == Cue.None ? null : "cue: " + EnumWords.Of(move.Cue),
             move.Linger > HalfCounts.Zero ? $"takes {Words.Span(move.Linger)} longer to recover" : null,
         ];

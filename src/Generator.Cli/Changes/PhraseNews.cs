@@ -78,7 +78,7 @@ internal sealed record PhraseNews(Phrase Phrase, IReadOnlyList<string> News, int
     private static bool IsOtherwise(Reworked revised, MoveChange change)
     {
         var (was, now) = (revised.Old.Moves[change.Old], revised.Routine.Moves[change.Now]);
-        return was.Cue != now.Cue || was.From != now.From || was.Linger != now.Linger;
+        return was.Cue != now.Cue || was.From != now.From || was.Linger != now.Linger || was.Hurts != now.Hurts;
     }
 
     private static string? Told(IReadOnlyList<int> moves, string one, string many) => moves switch

@@ -23,7 +23,7 @@ public static class Editing
             Insert insert => Numbered(sketch, [.. sketch.Moves.Take(insert.Before), .. insert.New, .. sketch.Moves.Skip(insert.Before)]),
             Delete delete => Numbered(sketch, [.. sketch.Moves.Take(delete.First), .. sketch.Moves.Skip(Math.Max(delete.First, delete.Last + 1))]),
             Swap swap => Swapped(sketch, swap.First),
-            Shift shift => With(sketch, shift.From, sketch.Moves.Count - 1, m => m with { Count = m.Count is { } count ? (Later(count.First, shift.By), Later(count.Last, shift.By)) : null }),
+            Shift shift => With(sketch, shift.From, sketch.Moves.Count - 1, m => m with { Count = m.Count is { } count ? (Later(count.First, shift.By), Later(count.Last, shift.By)) : null, Hurts = m.Hurts is { } hurts ? hurts with { Until = Later(hurts.Until, shift.By) } : null }),
             Padlock padlock => With(sketch, padlock.First, padlock.Last, m => padlock.Of is { } of && m.Attacker != of.Attacker ? m : Locked(m, padlock)),
             Clear clear => With(sketch, clear.First, clear.Last, Cleared),
             Place place => Placed(sketch, place),

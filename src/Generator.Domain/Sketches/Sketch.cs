@@ -32,6 +32,7 @@ public sealed record Sketch
                 Reaction = Cell(move.Reaction),
                 Count = (move.Start, move.Start),
                 From = move.From,
+                Hurts = move.Hurts,
                 To = move.To,
             }),
         ],

@@ -33,6 +33,9 @@ public sealed record SketchMove
     /// <summary>Clock position from which the attacker comes.</summary>
     public Bearing? From { get; init; }
 
+    /// <inheritdoc cref="Move.Hurts"/>
+    public Hurt? Hurts { get; init; }
+
     /// <inheritdoc cref="Move.To"/>
     public int? To { get; init; }
 

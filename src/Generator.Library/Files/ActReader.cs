@@ -34,6 +34,23 @@ internal static class ActReader
         return acts;
     }
 
+    /// <summary>What a setback of the act hurts.</summary>
+    private static Hurt? Hurts(ObjectReader reader)
+    {
+        if (reader.Text(HurtWords.Hurts) is not { } text)
+        {
+            return null;
+        }
+
+        var (hurt, message, maybe) = HurtWords.Read(text);
+        if (hurt is null)
+        {
+            reader.Refuse(HurtWords.Hurts, message, maybe);
+        }
+
+        return hurt;
+    }
+
     private static Act One(ObjectReader reader)
     {
         if (!reader.Has("share"))
@@ -46,7 +63,12 @@ internal static class ActReader
             reader.Missing("hero", "\"hero\": \"on-top\"");
         }
 
-        var act = new Act((int)Math.Round(Whole * (reader.Number("share", Measures.ActShare) ?? 1), MidpointRounding.AwayFromZero), reader.Word<HeroStanding>("hero") ?? HeroStanding.Even, reader.Whole("setbacks", Measures.Asked));
+        var act = new Act((int)Math.Round(Whole * (reader.Number("share", Measures.ActShare) ?? 1), MidpointRounding.AwayFromZero), reader.Word<HeroStanding>("hero") ?? HeroStanding.Even, reader.Whole("setbacks", Measures.Asked), Hurts(reader));
+        if (act is { Hurts: not null, MostSetbacks: 0 })
+        {
+            reader.Refuse(HurtWords.Hurts, "The act is to have no setback, so that none of its setbacks hurts.", "Maybe the hero is in trouble there: \"hero\": \"in-trouble\"; or \"setbacks\": 1.");
+        }
+
         reader.Finish();
         return act;
     }

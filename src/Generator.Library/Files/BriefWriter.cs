@@ -27,7 +27,7 @@ public static class BriefWriter
         ("moments", List(brief.Moments.Select(Moment))),
         ("style", brief.Style),
         ("arc", EnumWords.Of(brief.Arc)),
-        ("acts", brief.Acts is { } acts ? new JArray(acts.Select(a => Fields(("share", a.Percent / 100m), ("hero", EnumWords.Of(a.Hero)), ("setbacks", a.Setbacks)))) : null),
+        ("acts", brief.Acts is { } acts ? new JArray(acts.Select(a => Fields(("share", a.Percent / 100m), ("hero", EnumWords.Of(a.Hero)), ("setbacks", a.Setbacks), (HurtWords.Hurts, a.Hurts?.Text)))) : null),
         ("judged", brief.Judged is { } judged ? new JArray(judged.Select(EnumWords.Of)) : null),
         ("signature", brief.Signature),
         ("avoid", Wishes(brief, brief.Avoid)),

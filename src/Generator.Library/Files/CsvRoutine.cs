@@ -51,7 +51,7 @@ internal static class CsvRoutine
         if (!cells.Any(c => RoutineRow.Fields.Contains(c.Trim().ToLowerInvariant(), StringComparer.Ordinal)))
         {
             problems.Add(new Problem(
-                file.Name, line, string.Empty, FieldText.Quote(cells[0]), "The first line does not name the columns.", $"Maybe this line is missing above it: {string.Join(",", RoutineRow.Usual)}"));
+                file.Name, line, string.Empty, FieldText.Quote(cells[0]), "The first line does not name the columns.", $"Maybe this line is missing above it: {string.Join(",", RoutineTable.UsualFields)}"));
             return [];
         }
 

@@ -6,10 +6,7 @@ internal abstract class RoutineRow
     private readonly HashSet<string> refused = new(StringComparer.Ordinal);
 
     /// <summary>The fields of a row, in the order in which they are written.</summary>
-    public static IReadOnlyList<string> Fields { get; } = ["count", ActorWords.By, "attacker", "from", "cue", "attack", "technique", "reaction", MarkWords.To, "stance", "linger", "note"];
-
-    /// <summary>Those of a fight of one hero on one mark.</summary>
-    public static IReadOnlyList<string> Usual { get; } = [.. Fields.Where(f => f is not (MarkWords.To or ActorWords.By))];
+    public static IReadOnlyList<string> Fields { get; } = ["count", ActorWords.By, "attacker", "from", "cue", "attack", "technique", "reaction", HurtWords.Hurts, MarkWords.To, "stance", "linger", "note"];
 
     /// <summary>Line of the file, from 1.</summary>
     public abstract int Line { get; }

@@ -29,7 +29,7 @@ public static class RoutineWriter
     public static string Csv(Routine routine)
     {
         var text = new StringBuilder();
-        CsvText.Append(text, RoutineTable.ColumnsOf(routine.Brief));
+        CsvText.Append(text, RoutineTable.ColumnsOf(routine));
         foreach (var row in RoutineTable.Rows(routine))
         {
             CsvText.Append(text, row.Select(v => v is { } value ? Cell(value) : string.Empty));
@@ -48,6 +48,7 @@ public static class RoutineWriter
         ("attack", move.Attack),
         ("technique", move.Technique),
         ("reaction", move.Reaction),
+        (HurtWords.Hurts, move.Hurts?.Text),
         (MarkWords.To, move.To is { } to ? brief.Marks[to].Name : null),
         ("stance", move.Stance is { } stance ? EnumWords.Of(stance) : null),
         ("linger", move.Linger == HalfCounts.Zero ? null : BriefWriter.Span(move.Linger)),

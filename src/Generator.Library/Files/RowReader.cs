@@ -28,6 +28,7 @@ internal sealed class RowReader(Brief brief, Vocabulary words)
             Attack = attack?.Id,
             Technique = technique?.Id,
             Reaction = Reaction(row, technique)?.Id,
+            Hurts = HurtWords.Of(row, start, technique),
             To = MarkWords.Of(row, technique, brief.Marks),
             Stance = Stance(row),
             Linger = Linger(row),

@@ -76,6 +76,11 @@ public static class CueList
             yield return new CueEntry(step.End, "fall", StepDetails.Name(scene, who), who < 0 ? technique.Name : $"{step.Reaction?.Name}, at {Words.Clock(step.After.Attackers[who].Bearing)}", move, Begins: false);
         }
 
+        foreach (var hurt in HurtLines.Of(step))
+        {
+            yield return new CueEntry(hurt.From, "hurt", StepDetails.Name(scene, hurt.Who), $"{hurt.What.PartInWords}, until {Words.AtCount(hurt.What.Until.Value)}", move, Begins: false);
+        }
+
         for (var a = 0; a < scene.Cast; a++)
         {
             var (before, after) = (step.Before.Attackers[a], step.After.Attackers[a]);

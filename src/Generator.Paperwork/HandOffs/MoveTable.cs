@@ -12,10 +12,18 @@ public static class MoveTable
     private static readonly string[] Columns =
         ["move", "phrase", "called", "count", "to count", "second", "to second", "attacker", "attacker at", "cue", "attack", "technique", "reaction", "hero stance", "hero faces", "distance m", "falls", "linger", "note"];
 
-    public static Table Of(Scene scene, Routine routine, IReadOnlyList<Step> steps, IReadOnlyList<Phrase> phrases) =>
-        new("Moves", scene.Brief.Travels ? [.. Columns, "to mark", "way m"] : scene.Brief.Ally is null ? Columns : [.. Columns, "by"], [.. steps.Select(s => Row(scene, routine.Moves[s.Index], s, phrases))]);
+    private static readonly string[] TravelColumns = ["to mark", "way m"];
 
-    private static IReadOnlyList<Cell> Row(Scene scene, Move move, Step step, IReadOnlyList<Phrase> phrases)
+    private static readonly string[] HurtColumns = ["hurts", "of"];
+
+    private static readonly string[] AllyColumns = ["by"];
+
+    public static Table Of(Scene scene, Routine routine, IReadOnlyList<Step> steps, IReadOnlyList<Phrase> phrases) =>
+        new("Moves", [.. Columns, .. scene.Brief.Travels ? TravelColumns : [], .. Hurts(routine) ? HurtColumns : [], .. scene.Brief.Ally is null ? [] : AllyColumns], [.. steps.Select(s => Row(scene, routine.Moves[s.Index], s, phrases, Hurts(routine)))]);
+
+    private static bool Hurts(Routine routine) => routine.Moves.Any(m => m.Hurts is not null);
+
+    private static IReadOnlyList<Cell> Row(Scene scene, Move move, Step step, IReadOnlyList<Phrase> phrases, bool hurts)
     {
         var clock = new ShowClock(scene.Pulse);
         return
@@ -40,6 +48,7 @@ public static class MoveTable
             Cell.Number(move.Linger.Value / 2m, 1),
             Cell.Of(move.Note),
             .. scene.Brief.Travels ? (Cell[])[Cell.Of(step.Travels < 0 ? string.Empty : scene.Brief.Marks[step.Travels].Name), step.Travels < 0 ? Cell.Empty : Cell.Number(step.Way / 100m, 2)] : [],
+            .. hurts ? (Cell[])[Cell.Of(string.Join(", ", HurtLines.Of(step).Select(h => h.What.Text))), Cell.Of(string.Join(", ", HurtLines.Of(step).Select(h => StepDetails.Name(step.Scene, h.Who))))] : [],
             .. scene.Brief.Ally is null ? (Cell[])[] : [Cell.Of(step.Scene.Brief.Hero.Name)],
         ];
     }

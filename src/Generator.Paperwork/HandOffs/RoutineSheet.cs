@@ -8,7 +8,7 @@ namespace Generator.Paperwork.HandOffs;
 public static class RoutineSheet
 {
     public static Table Of(Routine routine, PaperHead head) =>
-        new Table("Routine", RoutineTable.ColumnsOf(routine.Brief), [.. RoutineTable.Rows(routine).Select(r => (IReadOnlyList<Cell>)[.. r.Select(CellOf)])]).Warned(head, RoutineTable.Warning);
+        new Table("Routine", RoutineTable.ColumnsOf(routine), [.. RoutineTable.Rows(routine).Select(r => (IReadOnlyList<Cell>)[.. r.Select(CellOf)])]).Warned(head, RoutineTable.Warning);
 
     private static Cell CellOf(JValue? value) => value?.Value switch
     {

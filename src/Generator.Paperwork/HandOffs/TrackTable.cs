@@ -13,18 +13,22 @@ public static class TrackTable
     public static Table Of(Scene scene, Routine routine, IReadOnlyList<Step> steps)
     {
         var tracks = Enumerable.Range(-1, scene.Cast + 1).Select(p => p < 0
-            ? (scene.Brief.Hero.Name, Does: Hero(scene, steps.Where(s => !s.IsByAlly)))
+            ? (scene.Brief.Hero.Name, Does: Hero(scene, [.. steps.Where(s => !s.IsByAlly)], -1))
             : (scene.Brief.Attackers[p].Name, Does: Attacker(scene, routine, steps, p))).ToList();
         if (scene.Brief.Ally is { } ally)
         {
-            tracks.Add((ally.Part.Name, Hero(scene, steps.Where(s => s.IsByAlly))));
+            tracks.Add((ally.Part.Name, Hero(scene, [.. steps.Where(s => s.IsByAlly)], scene.Cast)));
         }
 
         return new Table("Tracks", Columns, [.. tracks.SelectMany(t => t.Does.OrderBy(r => r.From).ThenBy(r => r.Move).Select(r => Row(scene, t.Name, r)))]);
     }
 
-    private static IEnumerable<Entry> Hero(Scene scene, IEnumerable<Step> steps) =>
-        steps.Select(s => new Entry(s.Start, s.Technique is null ? s.Over : s.End, s.Technique?.Name ?? Words.Unanswered, s.HasTarget ? scene.Brief.Attackers[s.Row.Attacker].Name : string.Empty, Words.Clock(s.HasTarget ? s.TargetBearing : s.FacingStart), string.Empty, s.Index + 1));
+    private static IEnumerable<Entry> Hero(Scene scene, IReadOnlyList<Step> steps, int who) =>
+        steps.Select(s => new Entry(s.Start, s.Technique is null ? s.Over : s.End, s.Technique?.Name ?? Words.Unanswered, s.HasTarget ? scene.Brief.Attackers[s.Row.Attacker].Name : string.Empty, Words.Clock(s.HasTarget ? s.TargetBearing : s.FacingStart), string.Empty, s.Index + 1))
+            .Concat(Hurt(steps, who));
+
+    private static IEnumerable<Entry> Hurt(IReadOnlyList<Step> steps, int who) =>
+        HurtLines.Of(steps, who).Select(h => new Entry(h.From, h.What.Until.Value, $"plays a hurt {h.What.PartInWords}", string.Empty, string.Empty, string.Empty, h.Move + 1));
 
     private static IEnumerable<Entry> Attacker(Scene scene, Routine routine, IReadOnlyList<Step> steps, int attacker)
     {
@@ -32,6 +36,11 @@ public static class TrackTable
         {
             var place = routine.Placements[attacker];
             yield return new Entry(place.Entrance.Value, place.Entrance.Value, "opens, " + place.Distance + " from " + StepDetails.TheMark(scene, 0), string.Empty, Words.Clock(place.Bearing), string.Empty, 0);
+        }
+
+        foreach (var hurt in Hurt(steps, attacker))
+        {
+            yield return hurt;
         }
 
         foreach (var step in steps)

@@ -109,12 +109,16 @@ public sealed class PartView
             AddFall(lines, step);
         }
 
+        AddHurts(lines, step);
         AddProps(lines, step);
         var after = step.After.Attackers[Performer];
         lines.Add(("End", $"{Words.Clock(after.Bearing)}, {new Centimetres(after.Distance)} from {StepDetails.TheMark(view.Source.Scene, step.After.Mark)}, {Posture(after)}"));
         lines.Add(("Again", Again(step)));
         return new PartMove(step.Index + 1, move.AtCount, -1, throws ? step.Attack!.Name : step.Technique is { IsHit: true } && !step.IsAnswered ? "Take " + Words.Low(move.Technique) : $"From {view.HeroName}: {Words.Low(move.Technique)}", lines, Pictures(step), move.Safety, move.Findings);
     }
+
+    private void AddHurts(List<(string, string)> lines, Step step) =>
+        lines.AddRange(HurtLines.Of([step], Performer).Select(h => ("Hurt", $"play a hurt {HurtLines.Spell(h)}: nothing with it or on it")));
 
     private void AddProps(List<(string, string)> lines, Step step)
     {
@@ -155,6 +159,7 @@ public sealed class PartView
         AddProps(lines, step);
         lines.Add(("End", $"{Words.AtCount(step.End)}, {Stance(step.After.Stance)}, facing {Words.Clock(step.After.Facing)}"));
         AddFall(lines, step);
+        AddHurts(lines, step);
         lines.AddRange(move.Details.Where(d => d.StartsWith("note: ", StringComparison.Ordinal)).Select(d => ("Note", d[6..])));
         return new PartMove(step.Index + 1, move.AtCount, move.Attacker < 0 ? -2 : move.Attacker, move.Technique, lines, Pictures(step), move.Safety, move.Findings);
     }

@@ -72,9 +72,9 @@ public static class FightCallSheet
             yield return check;
         }
 
-        foreach (var performer in AllyWords.Everybody(source.Brief))
+        foreach (var (performer, who) in AllyWords.Everybody(source.Brief).Select((p, i) => (p, i - 1)))
         {
-            var limits = string.Concat(LimitText.Of(performer).Select(l => "; " + l));
+            var limits = string.Concat(LimitText.Of(performer).Concat(HurtLines.Of(source.Steps, who).Select(HurtLines.Plays)).Select(l => "; " + l));
             yield return $"{Page.Clean(performer.Name)}: firm, non-slip shoes, no jewellery, pads on{limits}; any pain or illness today?";
         }
 

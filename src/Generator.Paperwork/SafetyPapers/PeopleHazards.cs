@@ -47,7 +47,8 @@ internal static class PeopleHazards
             Title = "Earlier injuries, limits and clothes",
             Who = find.Everybody,
             Moves = [],
-            How = "Earlier injury raises the risk of another (Evans, Evans and Carvajal 1998)." + (limits.Count == 0 ? " The brief names no limits: ask." : " The brief names " + string.Join("; ", limits) + "."),
+            How = "Earlier injury raises the risk of another (Evans, Evans and Carvajal 1998)." + (limits.Count == 0 ? " The brief names no limits: ask." : " The brief names " + string.Join("; ", limits) + ".")
+                + string.Concat(HurtLines.Everybody(find.Source.Steps).Select(h => $" In the fight {h}; it is acted, and real pain is said at once.")),
             Harm = Harm.Serious,
             Likelihood = Likelihood.Unlikely,
             Controls = Finder.Controls(

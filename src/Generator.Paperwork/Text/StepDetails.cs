@@ -21,6 +21,7 @@ internal static class StepDetails
             .. PropLines.Of(scene, step),
             .. step.Falls.Select(f => Fall(scene, step, f.Who, f.Kind)),
             Second(scene, step),
+            .. HurtLines.Of(step).Select(h => $"{Name(scene, h.Who)} {HurtLines.Plays(h)}: nothing with it or on it"),
             move.Linger > HalfCounts.Zero && step.Row.Attacker >= 0 ? $"{Name(scene, step.Row.Attacker)} takes {Words.Span(move.Linger)} longer to recover" : null,
             Page.Clean(move.Note) is { Length: > 0 } note ? "note: " + note : null,
         ];

@@ -82,6 +82,7 @@ public sealed record Seen(Routine Routine, Verdict Verdict, int? Open)
             Attack = attacks.FirstOrDefault()?.Id,
             Technique = technique?.Id,
             Reaction = reaction,
+            Hurts = technique is null ? null : move.Hurts,
             Stance = move.Stance,
             Linger = move.Linger,
             Note = move.Note,

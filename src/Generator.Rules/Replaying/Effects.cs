@@ -107,6 +107,7 @@ public static class Effects
             Followed = target >= 0 && step.Travels < 0 ? Math.Clamp(step.Follows + GivesWay(scene, step.Reaction), 0, scene.Settle.FollowMost.Value) : 0,
             Attackers = new FixedList<AttackerState>(attackers),
             Props = Handling.After(scene, step, attackers),
+            Hurts = HurtLimb.After(scene, step),
             IsAllys = before.IsAllys,
             Other = before.Other,
             Steps = before.Other is null ? default : step.StepsTo,

@@ -46,6 +46,9 @@ public sealed record FightState
     /// <summary>Where every prop of the brief is, in its order; none without props.</summary>
     public FixedList<PropState> Props { get; init; } = PropState.None;
 
+    /// <summary>Parts of the body that moves have hurt and that are not over by <see cref="Time"/>; mostly none.</summary>
+    public FixedList<HurtLimb> Hurts { get; init; } = HurtLimb.None;
+
     /// <summary>This is the fight as the ally is in it: stance, hands, mark and the rest of what is said of a hero are theirs.</summary>
     public bool IsAllys { get; init; }
 
@@ -82,6 +85,7 @@ public sealed record FightState
             LastTarget = taken ? -1 : turned.LastTarget,
             Followed = taken ? 0 : turned.Followed,
             Attackers = new FixedList<AttackerState>(attackers),
+            Hurts = turned.Hurts.Count == 0 && Hurts.Count == 0 ? Hurts : [.. turned.Hurts.Where(h => h.Who < 0), .. Hurts.Where(h => h.Who >= 0)],
             Props = Props,
             Other = this with { Other = null },
         };

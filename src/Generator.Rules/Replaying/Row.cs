@@ -14,6 +14,9 @@ public readonly record struct Row(int Start, int Attacker, int From, Cue Cue, in
     /// <summary>Number of the mark to which the row leads; −1 for none.</summary>
     public int To { get; init; } = -1;
 
+    /// <summary>What the row hurts, and whose that is; null for nothing.</summary>
+    public RowHurt? Hurt { get; init; }
+
     public static Row Of(Move move, Scene scene) => new(
         move.Start.Value,
         move.Attacker is { } a && a >= 0 && a < scene.Cast ? a : -1,
@@ -26,6 +29,7 @@ public readonly record struct Row(int Start, int Attacker, int From, Cue Cue, in
     {
         ByAlly = move.ByAlly,
         Stance = move.Stance,
+        Hurt = RowHurt.Of(move, scene.Book),
         To = move.To is { } to && to >= 0 && to < scene.Marks.Count ? to : -1,
     };
 
@@ -40,6 +44,7 @@ public readonly record struct Row(int Start, int Attacker, int From, Cue Cue, in
         Attack = Attack < 0 ? null : scene.Book.Attacks[Attack].Id,
         Technique = Technique < 0 ? null : scene.Book.Techniques[Technique].Id,
         Reaction = Reaction < 0 ? null : scene.Book.Reactions[Reaction].Id,
+        Hurts = Hurt?.By(this, scene.Book) is null ? null : Hurt.What,
         Stance = Stance,
         Linger = new HalfCounts(Linger),
         To = To < 0 ? null : To,

@@ -24,43 +24,60 @@ public sealed class Able : Rule
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
-        var own = step.Technique is null ? null : scene.Able.WhyNotTechnique(step.Row.Technique) ?? scene.Able.WhyNotStance(step.StanceFrom, step.StanceStart);
-        Tell(scene, step, -1, own ?? scene.Able.Meanwhile.WhyNotHero(step), tally);
-
-        if (step.HasTarget)
+        var hurts = step.Before.Hurts;
+        var told = hurts.Count == 0 ? null : new HashSet<int>();
+        Judge(scene, scene.Able, step, null, told, tally);
+        for (var i = 0; i < hurts.Count; i++)
         {
-            Tell(scene, step, step.Row.Attacker, WhyNotTarget(scene, step), tally);
-        }
-
-        if (step.Second >= 0)
-        {
-            Tell(scene, step, step.Second, step.Technique is { TakesTwo: true } ? WhyNotPartner(scene, step, step.Second) : scene.Able.WhyNotReaction(step.Row.Reaction, step.Second), tally);
-        }
-
-        foreach (var (attacker, reason) in scene.Able.Meanwhile.WhyNotOthers(step))
-        {
-            Tell(scene, step, attacker, reason, tally);
+            if (hurts[i].IsSparedAt(step.Start))
+            {
+                Judge(scene, scene.AbleWhileHurt(hurts[i].Who, hurts[i].What.Part), step, hurts[i], told, tally);
+            }
         }
 
         return null;
     }
 
-    private static string? WhyNotTarget(Scene scene, Step step) =>
-        (step.Attack is null ? null : scene.Able.WhyNotAttack(step.Row.Attack, step.Row.Attacker)) ?? WhyNotPartner(scene, step, step.Row.Attacker);
-
-    private static string? WhyNotPartner(Scene scene, Step step, int attacker) =>
-        (step.Technique is null ? null : scene.Able.WhyNotOn(step.Row.Technique, attacker))
-        ?? (step.Technique is null || step.Reaction is null ? null : scene.Able.WhyNotReaction(step.Row.Reaction, attacker));
-
-    private void Tell(Scene scene, Step step, int who, string? reason, Tally tally)
+    /// <summary>What everybody is asked at one move, by the limits of the brief alone or with one part that is hurt besides.</summary>
+    private void Judge(Scene scene, Ability able, Step step, HurtLimb? hurt, HashSet<int>? told, Tally tally)
     {
-        if (reason is not null && tally.Count(Severity.Unsafe))
+        var own = step.Technique is null ? null : able.WhyNotTechnique(step.Row.Technique) ?? able.WhyNotStance(step.StanceFrom, step.StanceStart);
+        Tell(-1, own ?? able.Meanwhile.WhyNotHero(step));
+
+        if (step.HasTarget)
         {
-            tally.Tell(At(scene, step, Severity.Unsafe, reason + ".") with
+            Tell(step.Row.Attacker, WhyNotTarget(able, step));
+        }
+
+        if (step.Second >= 0)
+        {
+            Tell(step.Second, step.Technique is { TakesTwo: true } ? WhyNotPartner(able, step, step.Second) : able.WhyNotReaction(step.Row.Reaction, step.Second));
+        }
+
+        foreach (var (attacker, reason) in able.Meanwhile.WhyNotOthers(step))
+        {
+            Tell(attacker, reason);
+        }
+
+        void Tell(int who, string? reason)
+        {
+            if (reason is not null && told?.Add(who) != false && tally.Count(Severity.Unsafe))
             {
-                Who = Words.Name(scene, who),
-                Advice = "Choose something that this performer may do, or cast somebody else for it.",
-            });
+                tally.Tell(At(scene, step, Severity.Unsafe, $"{reason}{(hurt is null ? string.Empty : $" until count {hurt.What.Until.ToCountText()}")}.") with
+                {
+                    Who = Words.Name(scene, who),
+                    Advice = hurt is null
+                        ? "Choose something that this performer may do, or cast somebody else for it."
+                        : $"Choose something that spares the {hurt.What.PartInWords}, or let the hurt of move {hurt.Move + 1} be over by then.",
+                });
+            }
         }
     }
+
+    private static string? WhyNotTarget(Ability able, Step step) =>
+        (step.Attack is null ? null : able.WhyNotAttack(step.Row.Attack, step.Row.Attacker)) ?? WhyNotPartner(able, step, step.Row.Attacker);
+
+    private static string? WhyNotPartner(Ability able, Step step, int attacker) =>
+        (step.Technique is null ? null : able.WhyNotOn(step.Row.Technique, attacker))
+        ?? (step.Technique is null || step.Reaction is null ? null : able.WhyNotReaction(step.Row.Reaction, attacker));
 }

@@ -156,6 +156,7 @@ internal sealed class LeastProof
             Targets = words?.Targets,
             Words = words?.Of(vocabulary),
             MostWalkRound = AllRound,
+            LeavesHurtsOut = true,
             Horizon = ((rows + 1) * bounds.LongestMove) + ModelBounds.LongestWalk(asked),
         });
         var ahead = before(model.Cp);
@@ -171,8 +172,11 @@ internal sealed class LeastProof
         using var session = model.Session();
         var answer = session.Solve(settings with { Work = effort?.Left }, null, stop);
         effort?.Add(session.Work);
-        return (answer, session.HasSolution ? Read(model, session, price) : null);
+        return (answer, session.HasSolution && KnowsAll ? Read(model, session, price) : null);
     }
+
+    /// <summary>The model knows nothing of hurt parts: its yes holds only where there are none.</summary>
+    private bool KnowsAll => sketch.Moves.All(m => m.Hurts is null) && sketch.Brief.Acts?.Any(a => a.Hurts is not null) != true;
 
     /// <summary>The answer as a routine that costs less: its times are the model's but for what somebody may set off before count 1. Null where none of those is one that nothing forbids.</summary>
     private LeastFound? Read(MoveModel model, CpSession session, long price)

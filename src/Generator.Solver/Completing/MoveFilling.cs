@@ -51,7 +51,7 @@ internal sealed partial class MoveFilling(Scene scene, Repertoire repertoire, Sk
     {
         var (step, node) = (steps[begun.Next], begun.Node);
         var wanted = Forms(begun.Next + 1) is { } forms && forms.IsTight(begun.Next + 1) ? forms : null;
-        if (step.IsOpen && step.Move.Count is null && !begun.HasOpened && wanted is null)
+        if (step.IsOpen && step.Move is { Count: null, Hurts: null } && !begun.HasOpened && wanted is null)
         {
             var children = new List<Node>();
             expander.Expand(node, children);
@@ -175,7 +175,16 @@ internal sealed partial class MoveFilling(Scene scene, Repertoire repertoire, Sk
     private bool Try(Beginning begun, SketchStep step, int giving, Choice choice, int attacker, List<Beginning> filled)
     {
         var node = begun.Node;
-        var row = new Row(0, attacker, choice.Attack < 0 ? -1 : step.Move.From?.HalfHours ?? -1, Cue.None, choice.Attack, choice.Technique, -1, 0) { To = choice.To };
+        var row = new Row(0, attacker, choice.Attack < 0 ? -1 : step.Move.From?.HalfHours ?? -1, Cue.None, choice.Attack, choice.Technique, -1, 0)
+        {
+            To = choice.To,
+            Hurt = opens || leads ? null : step.HurtBy(choice.Technique),
+        };
+        if (row.Hurt is { } hurt && hurt.By(row, scene.Book) is null)
+        {
+            return false;
+        }
+
         var before = filled.Count;
         Timed(begun, step, giving, choice, row, filled);
         if (row.From >= 0 && Giving.Has(giving, SketchPart.Place))
@@ -289,7 +298,8 @@ internal sealed partial class MoveFilling(Scene scene, Repertoire repertoire, Sk
 
     /// <summary>With the others put off as patience wants it; where what is said then cannot come, as little as can be.</summary>
     private bool Start(Beginning begun, SketchStep step, in Row row, int giving, List<Beginning> filled) =>
-        expander.Fitted(begun.Node, row) is { } child
+        (row.Hurt is not { } hurt || hurt.By(row, scene.Book) is not null)
+        && expander.Fitted(begun.Node, row) is { } child
         && (Add(begun, step, child, filled, giving)
             || (child.LaterReturns.Length > 0 && expander.Fitted(begun.Node, row, isHasty: true) is { } hasty && Add(begun, step, hasty, filled, giving)));
 

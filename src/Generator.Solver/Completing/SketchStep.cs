@@ -48,6 +48,15 @@ internal sealed class SketchStep
 
     public SketchMove Move { get; }
 
+    /// <summary>What the move hurts with a technique: of the hero, if a setback is said, of the target, if something else is; whose it is does not give.</summary>
+    public RowHurt? HurtBy(int technique) => Move.Hurts is not { } hurts ? null : new RowHurt(hurts, Move switch
+    {
+        { IsSuffered: true } => true,
+        { Technique.Ids: { } ids } when ids.All(IsSetback) => true,
+        { Technique.Ids: { } ids } when !ids.Any(IsSetback) => false,
+        _ => scene.Book.Techniques[technique].Family == Family.Setback,
+    });
+
     /// <summary>What the attack does to the hero was left open: it may take hold before the technique does something about it.</summary>
     public bool TakesHoldFirst { get; }
 
@@ -258,6 +267,8 @@ internal sealed class SketchStep
 
     private int OtherSide(int technique) => scene.Book.Techniques[technique] is { Side: { } side, BaseId: var id }
         ? scene.Book.TechniqueIndex(Mirror.Id(id, side == Side.Left ? Side.Right : Side.Left)) : -1;
+
+    private bool IsSetback(string technique) => scene.Book.Technique(technique).Family == Family.Setback;
 
     private static bool[] Flags(IEnumerable<int> positions, int count)
     {

@@ -53,6 +53,7 @@ internal sealed class Aims
         MayOut = [.. MustOut.Select((must, a) => must || mayOut?[a] == true || IsFinishedInMoment(a))];
         Last = brief.Ending?.Last is { } last ? brief.Attackers.Select(a => a.Name).ToList().IndexOf(last) : -1;
         var spacing = Outs > Crowd ? 0.75 * Total / Outs : Math.Min(OutSpacing, 0.8 * Total / Math.Max(1, Outs));
+        AsksForHurts = Plan?.Acts.Any(a => a.Hurts is not null) == true;
         OutTimes = [.. Enumerable.Range(0, Outs).Select(k => Plan is not null && Outs > 1
             ? Total * (FirstOut + ((1 - FirstOut) * Math.Pow((double)k / (Outs - 1), Thinning)))
             : Total - ((Outs - 1 - k) * spacing))];
@@ -117,6 +118,9 @@ internal sealed class Aims
 
     /// <summary>The acts asked for; null for none.</summary>
     public ActPlan? Plan => Scene.Plan;
+
+    /// <summary>Some act asks for a setback that hurts.</summary>
+    public bool AsksForHurts { get; }
 
     /// <summary>Where an act begins on the scale of <see cref="Total"/>; after the last, where the fight ends.</summary>
     public double ActBegins(int act) => act == Plan!.Acts.Count ? Total : Plan.Begins(act) * (ByTime ? 1 : Pace);

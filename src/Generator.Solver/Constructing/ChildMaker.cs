@@ -1,5 +1,7 @@
 using Generator.Domain;
 using Generator.Rules;
+using Generator.Rules.Judging;
+using Generator.Rules.Memories;
 using Generator.Rules.Replaying;
 
 namespace Generator.Solver.Constructing;
@@ -7,6 +9,8 @@ namespace Generator.Solver.Constructing;
 /// <summary>Makes the child of a node from a move, or tells that a rule or the brief forbids it.</summary>
 internal sealed class ChildMaker(Scene scene, Aims aims)
 {
+    private static readonly int SetbacksAt = RuleBook.IndexOf("setbacks");
+
     /// <summary>What the moves tried are counted on.</summary>
     public Effort Effort { get; set; } = Effort.Unlimited;
 
@@ -35,6 +39,8 @@ internal sealed class ChildMaker(Scene scene, Aims aims)
             return null;
         }
 
+        step = HurtAsAsked(node, step);
+
         if (node.Score.Allowed(scene, step) is not { } score)
         {
             return null;
@@ -45,7 +51,7 @@ internal sealed class ChildMaker(Scene scene, Aims aims)
         var child = new Node
         {
             Parent = node,
-            Row = row,
+            Row = step.Row,
             State = step.After,
             Score = score,
             Placements = node.Placements,
@@ -70,6 +76,18 @@ internal sealed class ChildMaker(Scene scene, Aims aims)
 
     /// <summary>A travel move leads to another mark, and nothing else does.</summary>
     private bool Goes(FightState state, in Row row) => scene.Book.Techniques[row.Technique].Travel is null ? row.To < 0 : row.To >= 0 && row.To != state.Mark;
+
+    /// <summary>The first setback of an act that asks for one that hurts, if it is over in time, is that one.</summary>
+    private Step HurtAsAsked(Node node, Step step)
+    {
+        if (!aims.AsksForHurts || step is not { Technique.Family: Family.Setback, Row.Hurt: null } || scene.Plan!.ActOf(step.Start, step.Index) is var act && scene.Plan.Acts[act].Hurts is not { } asked
+            || asked.Until.Value <= step.End || ((SetbacksMemory)node.Score.MemoryOf(SetbacksAt)!).HasHurt(act))
+        {
+            return step;
+        }
+
+        return Replay.Step(scene, step.Before, step.Row with { Hurt = new RowHurt(asked, true) });
+    }
 
     /// <summary>The attacker of the last move comes again in a combination: it was no bare parry.</summary>
     private bool GoesOn(Node node, in Row row) => Combining.SoFar(scene, node) is { } so && so.Run.Attacker == row.Attacker;

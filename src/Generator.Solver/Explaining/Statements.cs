@@ -46,6 +46,18 @@ public static class Statements
         {
             yield return Wanted(pauses, "pause", (b, number) => b with { Pauses = number });
         }
+
+        for (var i = 0; i < brief.Acts?.Count; i++)
+        {
+            if (brief.Acts[i].Hurts is { } hurts)
+            {
+                var act = i;
+                yield return new Statement(
+                    $"a setback of act {Number(act + 1)} that hurts the {hurts.PartInWords} until count {hurts.Until.ToCountText()}",
+                    b => b with { Acts = b.Acts?.Select((a, at) => at == act ? a with { Hurts = null } : a).ToList() },
+                    []);
+            }
+        }
     }
 
     private static Statement Wanted(int asked, string what, Func<Brief, int?, Brief> with) => new(

@@ -41,6 +41,7 @@ public sealed class MoveModel
         }
 
         Slots = slots;
+        Hurts = HurtPart.Of(this);
         NoLeadIn();
         foreach (var module in options.Rules)
         {
@@ -84,6 +85,9 @@ public sealed class MoveModel
     public IReadOnlyList<IntVar> Entrances { get; set; } = [];
 
     public IReadOnlyList<SlotVars> Slots { get; }
+
+    /// <summary>For each row what it hurts, mostly nothing.</summary>
+    public IReadOnlyList<IReadOnlyList<HurtVars>> Hurts { get; }
 
     /// <summary>State after the last row.</summary>
     public BoundaryVars End => Slots.Count > 0 ? Slots[^1].After : Start;

@@ -33,6 +33,12 @@ public sealed record MoveModelOptions
     /// <summary>What each row may be of the vocabulary, where more is known of it than of all; null for anything in all of them.</summary>
     public IReadOnlyList<RowWords>? Words { get; init; }
 
+    /// <summary>What each row hurts where that is known beforehand; null where it is as the acts of the brief ask.</summary>
+    public IReadOnlyList<RowHurt?>? Hurts { get; init; }
+
+    /// <summary>Nobody is hurt and nothing asks for it: less is posted, which only allows more.</summary>
+    public bool LeavesHurtsOut { get; init; }
+
     /// <summary>Farthest walk round the mark before an attack, in half hours.</summary>
     public int MostWalkRound { get; init; } = 3;
 

@@ -32,7 +32,10 @@ public static class RowReader
                 attack < 0 ? -1 : model.Vocabulary.Attacks[attack],
                 use.Index,
                 reaction < 0 ? -1 : model.Vocabulary.Reactions[reaction],
-                (int)value(slot.Linger)));
+                (int)value(slot.Linger))
+            {
+                Hurt = model.Hurts[slot.Index].FirstOrDefault(h => value(h.When) == 1)?.Said,
+            });
         }
 
         return rows;

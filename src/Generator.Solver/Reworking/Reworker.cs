@@ -164,7 +164,7 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
         Take(routine with { Brief = original.Scene.Brief, Moves = Noted(routine.Moves) }, out _);
     }
 
-    /// <summary>Notes beside moves that stay.</summary>
+    /// <summary>Notes beside moves that stay, and what those hurt.</summary>
     private Move[] Noted(IReadOnlyList<Move> moves)
     {
         var noted = moves.ToArray();
@@ -172,7 +172,8 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
         {
             if (change.Kind <= ChangeKind.Shifted)
             {
-                noted[change.Now] = noted[change.Now] with { Note = original.Moves[change.Old].Note };
+                var (now, old) = (noted[change.Now], original.Routine.Moves[change.Old]);
+                noted[change.Now] = now with { Note = original.Moves[change.Old].Note, Hurts = now.Hurts ?? (now.Start < old.Hurts?.Until ? old.Hurts : null) };
             }
         }
 

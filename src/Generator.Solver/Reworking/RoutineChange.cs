@@ -30,7 +30,7 @@ public sealed record RoutineChange
         Opening = old.Placements.Zip(now.Placements, Moved).Sum(),
     };
 
-    /// <summary>The same people do the same and go to the same mark; only counts, lingers, cues and bearings may differ.</summary>
+    /// <summary>The same people do the same and go to the same mark; only counts, lingers, cues, bearings and what is hurt may differ.</summary>
     public static bool IsSame(Move old, Move now) =>
         old.Attacker == now.Attacker && Equal(old.Technique, now.Technique) && Equal(old.Attack, now.Attack) && Equal(old.Reaction, now.Reaction) && old.To == now.To;
 
@@ -39,7 +39,7 @@ public sealed record RoutineChange
     private static int Moved(Placement old, Placement now) =>
         Math.Abs(old.Entrance.Value - now.Entrance.Value) + (old.Bearing == now.Bearing && old.Distance == now.Distance ? 0 : 1);
 
-    /// <summary>Half counts by which a move that stays shifts, and one each for another cue and another bearing.</summary>
+    /// <summary>Half counts by which a move that stays shifts, and one each for another cue, another bearing and another hurt.</summary>
     internal static int ShiftOf(Move old, Move now) =>
-        Math.Abs(old.Start.Value - now.Start.Value) + Math.Abs(old.Linger.Value - now.Linger.Value) + (old.Cue == now.Cue ? 0 : 1) + (old.From == now.From ? 0 : 1);
+        Math.Abs(old.Start.Value - now.Start.Value) + Math.Abs(old.Linger.Value - now.Linger.Value) + (old.Cue == now.Cue ? 0 : 1) + (old.From == now.From ? 0 : 1) + (old.Hurts == now.Hurts ? 0 : 1);
 }

@@ -86,6 +86,7 @@ public class RoutineRoundTripTests
                 m => m.Start.Value % 2 == 1,
                 m => m.Linger.Value % 2 == 1,
                 m => m.Stance is not null,
+                m => m.Hurts is not null,
                 m => m.Note.StartsWith('='),
                 m => m.Note.StartsWith('\''),
                 m => m.Note.Contains('\n', StringComparison.Ordinal),

@@ -45,7 +45,7 @@ public class SketchWriterTests
 
     private static string Shown(SketchMove move)
     {
-        return string.Join('|', move.Attacker, move.From, move.FollowsUp, move.IsSuffered, Cell(move.Attack), Cell(move.Technique), Cell(move.Reaction), move.Count, move.Cue, move.Linger, move.Stance, move.Note, move.Open);
+        return string.Join('|', move.Attacker, move.From, move.FollowsUp, move.IsSuffered, Cell(move.Attack), Cell(move.Technique), Cell(move.Reaction), move.Count, move.Cue, move.Linger, move.Stance, move.Hurts?.Text, move.Note, move.Open);
 
         static string Cell(SketchCell? cell) => cell is null ? "open" : $"{string.Join(',', cell.Ids)} {cell.Firmness} {cell.Foot}";
     }

@@ -28,6 +28,10 @@ internal sealed record Fight(Brief Brief, IReadOnlyList<Placement> Placements, I
     public Fight WithAttacker(int number, Func<AttackerPart, AttackerPart> change) =>
         With(b => b with { Attackers = [.. b.Attackers.Select((a, i) => i == number ? change(a) : a)] });
 
+    /// <summary>The same fight in which one move, numbered from 1, hurts a part of the body until a moment in half counts.</summary>
+    public Fight Hurting(int move, string part, int until) =>
+        this with { Moves = [.. Moves.Select((m, i) => i == move - 1 ? m with { Hurts = new Hurt(part, new HalfCounts(until)) } : m)] };
+
     /// <summary>The same fight with another hero.</summary>
     public Fight WithHero(Func<HeroPart, HeroPart> change) => With(b => b with { Hero = change(b.Hero) });
 

@@ -27,6 +27,7 @@ internal static class FightMirror
         From = move.From?.Mirrored,
         Attack = move.Attack is null ? null : Mirror.Of(TheBook.Book.Attack(move.Attack)).Id,
         Technique = move.Technique is null ? null : Mirror.Of(TheBook.Book.Technique(move.Technique)).Id,
+        Hurts = move.Hurts is { } hurts ? hurts with { Part = Sides([hurts.Part])[0] } : null,
     };
 
     private static IReadOnlyList<string> Sides(IReadOnlyList<string> limits) =>

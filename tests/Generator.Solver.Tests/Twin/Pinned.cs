@@ -26,6 +26,7 @@ internal static class Pinned
             Rows = routine.Moves.Count,
             FewestRows = routine.Moves.Count,
             Ends = true,
+            Hurts = [.. routine.Moves.Select(m => RowHurt.Of(m, scene.Book))],
             Horizon = 200,
             Total = true,
             MostWalkRound = 6,

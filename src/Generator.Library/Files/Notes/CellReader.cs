@@ -23,6 +23,9 @@ internal sealed class CellReader(MeaningFinder finder, Action<int, NotesFault> r
     /// <summary>Keeps what was understood, in words.</summary>
     public void Tell(int line, string text, string meaning, bool ofMove = true) => understood.Add(new Understood(line, ofMove ? move : 0, text, [meaning]) { IsPlain = true });
 
+    /// <summary>Keeps what a move hurts.</summary>
+    public void TellHurt(int line, string text, Hurt hurt) => Tell(line, text, $"hurts the {hurt.PartInWords} until count {hurt.Until.ToCountText()}");
+
     /// <summary>What the attacker does; "same again" is the attack said last.</summary>
     public SketchCell? Attack(int line, NotesWords words, bool nextMove = false) => Kept(attacks, line, true, Repeated(attacks, line, words, _ => true, isAttack: true, nextMove) ?? Cell(line, words, finder.Attack, nextMove));
 

@@ -84,6 +84,8 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
             yield break;
         }
 
+        var hurts = new HurtNotes(f => refuse(line.Number, f));
+        parts = [.. parts.Select(hurts.Cut)];
         var left = NotesWords.Of(parts[0]);
         (line, left) = Placed(line, left);
         CheckLeft(line, left, parts);
@@ -95,7 +97,7 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
         }
 
         var (attack, from) = (left.Words.IsEmpty ? null : cells.Attack(line.Number, left, nextMove: true), From(line, attacker, left));
-        var moves = parts.Count == 1 ? [Suffered(line, attacker, attack, left)] : Answered(line, attacker, attack, left, parts[1]);
+        var moves = parts.Count == 1 ? [Suffered(line, attacker, attack, left, hurts)] : Answered(line, attacker, attack, left, parts[1], hurts);
         foreach (var (move, i) in moves.Select((m, i) => (m, i)))
         {
             yield return i == 0 ? move with { From = from } : move;
@@ -103,18 +105,21 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
     }
 
     /// <summary>An attack alone: it lands.</summary>
-    private SketchMove Suffered(NotesLine line, int attacker, SketchCell? attack, NotesWords left)
+    private SketchMove Suffered(NotesLine line, int attacker, SketchCell? attack, NotesWords left, HurtNotes hurts)
     {
         cells.NextMove();
         cells.Tell(line.Number, left.Text, "lands: nothing is said of what the hero does");
-        return new SketchMove { Line = line.Number, Attacker = attacker, Attack = attack, IsSuffered = true, Count = Count(line, left) };
+        return Hurting(new SketchMove { Line = line.Number, Attacker = attacker, Attack = attack, IsSuffered = true, Count = Count(line, left) }, hurts.Between(0, int.MaxValue));
     }
 
-    private IEnumerable<SketchMove> Answered(NotesLine line, int attacker, SketchCell? attack, NotesWords left, NotesPart right)
+    private IEnumerable<SketchMove> Answered(NotesLine line, int attacker, SketchCell? attack, NotesWords left, NotesPart right, HurtNotes hurts)
     {
         var first = true;
-        foreach (var cell in right.Listed())
+        List<NotesPart> listed = [.. right.Listed()];
+        for (var c = 0; c < listed.Count; c++)
         {
+            var (cell, begins) = (listed[c], c == 0 ? 0 : listed[c].Column);
+            var hurt = hurts.Between(begins, c + 1 < listed.Count ? listed[c + 1].Column : int.MaxValue);
             var words = NotesWords.Of(cell);
             var isAnswer = first && !left.Words.IsEmpty;
             if (words.Words.IsEmpty && !right.IsEmpty && words.Reaction is null)
@@ -137,7 +142,7 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
                     refuse(line.Number, new NotesFault(twice.Column, "The count of this move stands left of the arrow already.", "Maybe one of the two can go."));
                 }
 
-                yield return new SketchMove
+                yield return Hurting(new SketchMove
                 {
                     Line = line.Number,
                     Attacker = attacker,
@@ -146,10 +151,27 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
                     Technique = plain.Words.IsEmpty ? null : cells.Technique(line.Number, plain, isAnswer ? attack : null, isAnswer),
                     Reaction = plain.Reaction is { } taken ? cells.Reaction(line.Number, taken) : null,
                     Count = i > 0 ? null : Count(line, first && left.Count is not null ? left : words),
-                };
+                }, i == times - 1 ? hurt : null);
                 (first, isAnswer) = (false, false);
             }
         }
+    }
+
+    /// <summary>The move with what it hurts.</summary>
+    private SketchMove Hurting(SketchMove move, (NotesPart Text, Hurt What)? hurt)
+    {
+        if (hurt is not var (text, what))
+        {
+            return move;
+        }
+
+        cells.TellHurt(move.Line, text.Text, what);
+        if (move.Count is { } count && what.Until <= count.First)
+        {
+            refuse(move.Line, new NotesFault(text.Column, HurtWords.TooSoon(what, count.First), "Maybe a later count is meant."));
+        }
+
+        return move with { Hurts = what };
     }
 
     private static NotesFault NoWords(NotesPart cell, NotesPart right) => cell switch

@@ -60,6 +60,7 @@ internal sealed class RowNotes
             Reaction = Text("reaction") is null or None ? null : Cell("reaction", w => cells.Reaction(row.Line, w)),
             Count = Text("count") is { } count ? cells.Count(row.Line, new NotesPart(count, 0)) : null,
             From = From(),
+            Hurts = Hurts(),
             To = Text(MarkWords.To) is null ? null : MarkWords.Of(row, null, brief.Marks),
             Note = row.Text("note") ?? string.Empty,
             Cue = RowReader.Cue(row),
@@ -110,6 +111,22 @@ internal sealed class RowNotes
         }
 
         return found < 0 ? null : found;
+    }
+
+    private Hurt? Hurts()
+    {
+        if (Text(HurtWords.Hurts) is null)
+        {
+            return null;
+        }
+
+        var hurt = HurtWords.Of(row, HalfCounts.TryParseCount(row.Text("count") ?? string.Empty, out var start) ? start : null);
+        if (hurt is not null)
+        {
+            cells.TellHurt(row.Line, row.Text(HurtWords.Hurts)!, hurt);
+        }
+
+        return hurt;
     }
 
     private Bearing? From()

@@ -28,10 +28,11 @@ public static class SketchWriter
     public static string Csv(Sketch sketch)
     {
         var text = new StringBuilder();
-        CsvText.Append(text, RoutineTable.ColumnsOf(sketch.Brief));
+        var columns = RoutineTable.ColumnsOf(sketch.Brief, sketch.Moves.Any(m => m.Hurts is not null));
+        CsvText.Append(text, columns);
         foreach (var row in RoutineTable.Openings(sketch.Brief, sketch.Placements).Concat(sketch.Moves.Select(m => Row(sketch.Brief, m))).Concat(BriefColumns.Rows(sketch.Brief)))
         {
-            CsvText.Append(text, RoutineTable.ColumnsOf(sketch.Brief).Select(c => row[c] is JValue value ? RoutineWriter.Cell(value) : string.Empty));
+            CsvText.Append(text, columns.Select(c => row[c] is JValue value ? RoutineWriter.Cell(value) : string.Empty));
         }
 
         return text.ToString();
@@ -59,6 +60,7 @@ public static class SketchWriter
         ("attack", move.FollowsUp ? RowNotes.None : Said(move.Attack)),
         ("technique", move.IsSuffered ? RowNotes.None : Said(move.Technique)),
         ("reaction", Said(move.Reaction)),
+        (HurtWords.Hurts, move.Hurts?.Text),
         (MarkWords.To, move.To is { } to ? brief.Marks[to].Name : null),
         ("stance", move.Stance is { } stance ? EnumWords.Of(stance) : null),
         ("linger", move.Linger == HalfCounts.Zero ? null : BriefWriter.Span(move.Linger)),
