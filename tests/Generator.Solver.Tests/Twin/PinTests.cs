@@ -20,6 +20,9 @@ public sealed class PinTests(ITestOutputHelper output)
     /// <summary>Worlds that are looked at; more of them only as long as some rule has not been broken alone at all.</summary>
     private const int Usual = 2500;
 
+    /// <summary>Somebody is in the way of a foot here and nothing else is wrong, as in no other of the first twelve thousand worlds.</summary>
+    private const int Rare = 9234;
+
     private static readonly SearchSettings Settings = new() { Time = Constructing.Drafts.Hang, Bare = true, Linear = false };
 
     /// <summary>
@@ -35,9 +38,15 @@ public sealed class PinTests(ITestOutputHelper output)
     public void Each_rule_forbids_what_the_audit_finds_by_it_alone()
     {
         var pinned = RuleBook.All.Where(r => r.Worst >= Severity.Broken && !Planted.Contains(r.Id)).ToDictionary(r => r.Id, _ => 0, StringComparer.Ordinal);
-        var looked = 0;
-        for (var seed = 1; seed <= 12000 && pinned.Any(p => p.Value < (seed <= Usual ? Enough : 1) && !Unsayable.Contains(p.Key)); seed++)
+        var worlds = 0;
+        foreach (var seed in Enumerable.Range(1, 12000).Prepend(Rare))
         {
+            if (pinned.All(p => p.Value >= (worlds < Usual ? Enough : 1) || Unsayable.Contains(p.Key)))
+            {
+                break;
+            }
+
+            worlds++;
             var world = new TinyWorld(seed, beside: seed % 3 == 0);
             var rows = Wander(world, seed);
             if (OnlyRule(world, rows) is not { } rule || pinned[rule] >= Enough)
@@ -46,7 +55,6 @@ public sealed class PinTests(ITestOutputHelper output)
             }
 
             pinned[rule]++;
-            looked = seed;
             Assert.True(Solve(world, rows).Answer == CpAnswer.Infeasible, $"seed {seed}: {rule} is found by the audit, yet the solver allows {Exhaustive.Key(rows)}");
             if (!Unsayable.Contains(rule))
             {
@@ -54,7 +62,7 @@ public sealed class PinTests(ITestOutputHelper output)
             }
         }
 
-        output.WriteLine(string.Join(", ", pinned.Select(p => $"{p.Key} {p.Value}")) + $"; the last in world {looked}");
+        output.WriteLine(string.Join(", ", pinned.Select(p => $"{p.Key} {p.Value}")) + $"; {worlds} worlds");
         Assert.All(pinned.Where(p => !Unsayable.Contains(p.Key)), p => Assert.True(p.Value > 0, $"no routine broke {p.Key} alone"));
     }
 
