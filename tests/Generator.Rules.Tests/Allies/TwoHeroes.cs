@@ -47,6 +47,7 @@ internal static class TwoHeroes
             Brief = fight.Brief with
             {
                 Ally = new Ally(fight.Brief.Hero with { Name = "Mira" }, Ally.Behind, new Centimetres(chance.Whole(8, 20) * 10), Ally.Behind),
+                Length = null,
                 Moments = [],
                 Arc = Arc.Free,
                 Setbacks = null,
