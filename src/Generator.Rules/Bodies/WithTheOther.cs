@@ -87,7 +87,7 @@ public static class WithTheOther
             {
                 // Whoever stood nearer before only comes no nearer: where they stood has been judged.
                 var room = Meeting.Wanted(scene.Settle, leg.Kind, LegKind.Rests);
-                var had = leg.Lies || leg.From < body.From ? room : leg.Start == leg.End ? (leg.Start.To(stood) < 0.5 ? 0 : room) : (int)Math.Floor(leg.Start.ToLine(body.Start, body.End));
+                var had = leg.Lies || leg.From < body.From ? room : leg.Start == leg.End ? (leg.Start.To(stood) < 0.5 ? 0 : room) : FloorGeometry.Whole(leg.Start.ToLine(body.Start, body.End));
                 if (Near(attacker, Words.Other, leg, body, Math.Min(room, had)) is { } near && (!nearest.TryGetValue((near.IsUnderfoot, near.IsInALane), out var known) || near.Room - near.Apart > known.Room - known.Apart))
                 {
                     nearest[(near.IsUnderfoot, near.IsInALane)] = near;
