@@ -105,51 +105,6 @@ internal sealed partial class MoveFilling(Scene scene, Repertoire repertoire, Sk
         opens = false;
     }
 
-    /// <summary>Moves put in before the next one, each at its price unless the sketch left a place for them: any; where feet, hands or grip do not suit what comes, those after which they do.</summary>
-    public void PutIn(Beginning begun, bool isFree, SketchForms? forms, List<Beginning> filled)
-    {
-        leadPrice = isFree ? 0 : SketchPart.Added.Price();
-        var before = filled.Count;
-        if (forms?.MayGoOn(begun.Node.State, begun.Next) == false)
-        {
-            LeadUp(begun, forms, filled);
-        }
-
-        LeadOn(begun, filled);
-
-        if (filled.Count > before)
-        {
-            return;
-        }
-
-        var children = new List<Node>();
-        expander.Expand(begun.Node, children);
-        foreach (var child in children.Where(c => marks.MayStand(begun.Node.State, c.Row, begun.Next)))
-        {
-            Keep(PutIn(begun, child), filled);
-        }
-    }
-
-    private Beginning PutIn(Beginning begun, Node child) => new(begun, child, begun.Price + leadPrice) { Next = begun.Next, Shift = begun.Shift, IsPutIn = leadPrice > 0 };
-
-    private void LeadUp(Beginning begun, SketchForms forms, List<Beginning> filled)
-    {
-        leads = true;
-        gathering.Begin(forms, begun.Next);
-        foreach (var a in Present(begun.Node))
-        {
-            gathering.Add(begun.Node.State, a, repertoire.Menus[a], 0);
-        }
-
-        if (MayBeAlone(begun.Node))
-        {
-            gathering.AddAlone(begun.Node.State, any.NoTargets(Giving.Nothing));
-        }
-
-        TryAll(begun, any, Giving.Little, filled);
-        leads = false;
-    }
-
     private static Menu Afterwards(SketchStep step, int attacker) => step.Menu(attacker, Giving.Everything).Only(step.Afterwards);
 
     /// <summary>Who may be in the next move.</summary>

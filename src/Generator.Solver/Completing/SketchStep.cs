@@ -84,7 +84,7 @@ internal sealed class SketchStep
     /// <summary>What can be done with an attacker in this move.</summary>
     public Menu Menu(int attacker, int giving)
     {
-        var key = (attacker, giving & ~Aside);
+        var key = (attacker, Matters(giving));
         if (!menus.TryGetValue(key, out var menu))
         {
             menus[key] = menu = repertoire.Menus[attacker].Only(c => Keep(c, giving));
@@ -96,7 +96,7 @@ internal sealed class SketchStep
     /// <summary>The travel moves from one mark to another that may stand in it.</summary>
     public TravelMenu Travels(int from, int to, int giving)
     {
-        var key = (from, to, giving & ~(Aside & ~Giving.Only(SketchPart.Place)));
+        var key = (from, to, Matters(giving));
         if (!travels.TryGetValue(key, out var menu))
         {
             var leg = repertoire.Leg(from, to);
@@ -120,7 +120,7 @@ internal sealed class SketchStep
     /// <summary>What can be done in it without a target.</summary>
     public Choice[] NoTargets(int giving)
     {
-        var key = giving & ~Aside;
+        var key = Matters(giving);
         if (!noTargets.TryGetValue(key, out var choices))
         {
             noTargets[key] = choices = Move.Attacker is not null && !Giving.Has(giving, SketchPart.Attacker) ? []
@@ -141,6 +141,9 @@ internal sealed class SketchStep
     public FormLink Link(bool[] possible) => new(
         (t, r) => possible[t] && (MustGive != Giving.Nothing || ((Move.To is null || scene.Book.Techniques[t].Travel is not null) && (techniques is null || techniques[t]) && (reactions is null || (r >= 0 && reactions[r])))),
         TakesHoldFirst && Enumerable.Range(0, scene.Cast).SelectMany(a => Holds(a).Select(c => c.Technique)).ToHashSet() is var holds ? (t, _) => possible[t] && holds.Contains(t) : null);
+
+    /// <summary>What of it makes a difference to what may stand in the move.</summary>
+    private int Matters(int giving) => giving & ~(Move.To is null ? Aside : Aside & ~Giving.Only(SketchPart.Place));
 
     private bool CanBeDone(int giving) => giving == Giving.Everything || NoTargets(giving).Length > 0 || AllTravels(giving).Any(t => t.All.Any())
         || Enumerable.Range(0, scene.Cast).Any(a => Concerns(a, giving) && (!Menu(a, giving).IsEmpty || (TakesHoldFirst && Holds(a).Any())));
@@ -239,9 +242,12 @@ internal sealed class SketchStep
 
     private Choice? Keep(Choice choice, int giving)
     {
-        var goes = Move.To is not { } to || choice.To == to || (choice.To >= 0 && !IsFixed(Move.Technique) && Giving.Has(giving, SketchPart.Place));
+        // Another technique goes where this one did, and this one elsewhere; both at once only where much may give.
+        var may = May(SketchPart.Technique, giving);
+        var elsewhere = Giving.Has(giving, SketchPart.Place) && !IsFixed(Move.Technique);
         var fits = (attacks is null || attacks[choice.Attack + 1] || May(SketchPart.Attack, giving))
-            && ((goes && (techniques is null || techniques[choice.Technique] || (May(SketchPart.Side, giving) && mirrored?[choice.Technique] == true))) || May(SketchPart.Technique, giving));
+            && (techniques is null || techniques[choice.Technique] || (May(SketchPart.Side, giving) && mirrored?[choice.Technique] == true) || may)
+            && (Move.To is not { } to || choice.To == to || (elsewhere && (choice.To >= 0 || may)));
         return fits ? WithReactions(choice, May(SketchPart.Reaction, giving)) : null;
     }
 

@@ -26,6 +26,28 @@ internal sealed partial class Expander
         return (menu.Suiting, menu.Suiting.Length > 0 ? UnsuitingTries : openingTries);
     }
 
+    /// <summary>Tries everything that fulfils one move of a hero moment.</summary>
+    private void Aim(Node node, MomentStep step, List<Node> children)
+    {
+        for (var a = 0; a < scene.Cast; a++)
+        {
+            if (step.Menus[a] is { } menu && (!node.IsOpening || node.First == a))
+            {
+                OnAttacker(node, a, menu, int.MaxValue, children, step.Earliest(node.MomentsDone));
+            }
+        }
+
+        NoTarget(node, step.NoTargets, children);
+        foreach (var (row, reactions) in travelling?.Rows(node, longestGap, true, step.Travels) ?? [])
+        {
+            var start = Math.Max(row.Start, step.Earliest(node.MomentsDone));
+            if (start <= node.State.Time + longestGap)
+            {
+                Grow(node, row with { Start = start }, reactions, children);
+            }
+        }
+    }
+
     private void WithProps(Node node, int a, Choice[] choices, int least, int most, List<Node> children)
     {
         if (!thorough)

@@ -126,28 +126,6 @@ internal sealed partial class Expander(Ground ground, Dice dice, Guide? guide = 
 
     private bool SetbacksWanted(Node node) => scene.Brief.Setbacks is null || node.Setbacks < scene.Brief.Setbacks;
 
-    /// <summary>Tries everything that fulfils one move of a hero moment.</summary>
-    private void Aim(Node node, MomentStep step, List<Node> children)
-    {
-        for (var a = 0; a < scene.Cast; a++)
-        {
-            if (step.Menus[a] is { } menu && (!node.IsOpening || node.First == a))
-            {
-                OnAttacker(node, a, menu, int.MaxValue, children, step.Earliest(node.MomentsDone));
-            }
-        }
-
-        NoTarget(node, step.NoTargets, children);
-        foreach (var (row, reactions) in travelling?.Rows(node, longestGap, true, step.Travels) ?? [])
-        {
-            var start = Math.Max(row.Start, step.Earliest(node.MomentsDone));
-            if (start <= node.State.Time + longestGap)
-            {
-                Grow(node, row with { Start = start }, reactions, children);
-            }
-        }
-    }
-
     /// <summary>Tries what leads to a hero moment which the hero cannot go over to as they are.</summary>
     private void Approaches(Node node, MomentAim aim, List<Node> children)
     {

@@ -94,6 +94,19 @@ public class TravellingChangeTests
         Assert.InRange(found, 2, 4);
     }
 
+    /// <summary>In the middle of it the hero travels.</summary>
+    [Fact]
+    public void Moves_round_a_travel_move_stand_in_another_draft_as_a_hero_moment()
+    {
+        var routine = Fights.All[0];
+        var at = routine.Moves.ToList().FindIndex(m => m.To is not null);
+        var brief = routine.Brief with { Moments = [Kept.Run(routine, at - 1, at + 1, null, null)] };
+        var drafted = Drafts.Rounds(brief, 2, 3).Routine!;
+        var there = drafted.Moves.ToList().FindIndex(m => m.To is not null);
+        Assert.True(Audit.Of(new Scene(drafted.Brief, Drafts.Book), drafted).IsClean);
+        Assert.Equal(routine.Moves.Skip(at - 1).Take(3).Select(m => m.Technique), drafted.Moves.Skip(there - 1).Take(3).Select(m => m.Technique));
+    }
+
     [Fact]
     public void Alternatives_go_to_every_mark()
     {
