@@ -52,7 +52,7 @@ internal static class HurtPart
         return cp.IsFalse(setback) ? cp.False : cp.And(
             name,
             setback,
-            cp.Is(Rules.Parts.Of(model, slot, plan.Acts.Count - 1, plan.ActOf, name), act, name + ".there"),
+            cp.Is(Parts.Of(model, slot, plan.Acts.Count - 1, plan.ActOf, name), act, name + ".there"),
             cp.UpTo(slot.End, before - 1));
     }
 

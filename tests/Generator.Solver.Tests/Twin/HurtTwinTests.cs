@@ -127,7 +127,7 @@ public sealed class HurtTwinTests
     public void A_repair_keeps_what_hurts()
     {
         var (_, routine) = Of(new Brief { Acts = [], Attackers = [] }, Kneed, 0, new Hurt("left-knee", new HalfCounts(12)));
-        var repaired = Repair.Of(routine, Drafts.Book, new RepairOptions()).Repaired!;
+        var repaired = Repair.Of(routine, Drafts.Book, new RepairOptions { Time = Drafts.Hang }).Repaired!;
         Assert.True(repaired.Verdict.IsClean);
         Assert.False(repaired.Change.IsNothing);
         Assert.Equal(routine.Moves[0].Hurts, repaired.Routine.Moves[0].Hurts);

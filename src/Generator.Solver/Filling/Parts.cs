@@ -1,7 +1,6 @@
-using Generator.Solver.Filling;
 using Google.OrTools.Sat;
 
-namespace Generator.Solver.Rules;
+namespace Generator.Solver.Filling;
 
 /// <summary>Which part of the fight a row stands in, for the rules that lay something over its length: an arc, acts.</summary>
 internal static class Parts
