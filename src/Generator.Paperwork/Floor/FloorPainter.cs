@@ -172,11 +172,9 @@ public sealed class FloorPainter
             placer.Near(opening is null ? people.NameOf(performer, from, FloorPeople.SeenFrom(performer, from, to)) : TextSize.Name(Page.Clean(performer.Name), Size, 120), marker.At, Shapes.Radius + 2, Size, $"who w{performer.Attacker + 1}");
         }
 
-        // The name of a camera or of a thing on another thing would be taken for its.
-        things.ForEach(t => placer.Take(t.Box));
         for (var c = 0; c < lenses.Count; c++)
         {
-            placer.Near(signs.Text(cameras[c], steps), lenses[c].At, 9, Size, "lens");
+            placer.Near(signs.Text(cameras[c], steps), lenses[c].At, 9, Size, "lens", [.. things.Select(t => t.Box)]);
         }
 
         foreach (var (fall, text) in falls)
@@ -184,6 +182,8 @@ public sealed class FloorPainter
             placer.Near(text, fall.Feet, Shapes.Radius, Size, "fall");
         }
 
+        // The name of a thing on another would be taken for its, and so would a camera's.
+        things.ForEach(t => placer.Take(t.Box));
         var key = new PlanKey([.. things.Select(t => t.Name), .. doors.Select(d => d.Name), .. props.Select(p => p.Name)], isSmall);
         for (var p = 0; p < props.Count; p++)
         {

@@ -88,14 +88,20 @@ public sealed class LabelPlacer(double width, double height)
     }
 
     /// <summary>Places a text round an anchor whose own marker reaches <paramref name="radius"/> far: as near as may be, but rather farther away than over a line.</summary>
-    public void Near(string text, Point anchor, double radius, double size, string kind)
+    /// <param name="text">The text.</param>
+    /// <param name="anchor">What it speaks of.</param>
+    /// <param name="radius">How far its marker reaches.</param>
+    /// <param name="size">Font size.</param>
+    /// <param name="kind">Kind of label.</param>
+    /// <param name="off">What this one must not lie on either; null for nothing.</param>
+    public void Near(string text, Point anchor, double radius, double size, string kind, IReadOnlyList<Box>? off = null)
     {
         var fitted = TextSize.Fit(text, size, sheet.Width - (4 * Gap));
         var box = BoxOf(fitted, anchor, size);
         var (best, least) = ((Label?)null, double.PositiveInfinity);
         for (var circle = 0; circle < Circles && circle * Widening < least; circle++)
         {
-            foreach (var candidate in Candidates(anchor, box, radius + Gap + (circle * Widening)).Where(IsFree))
+            foreach (var candidate in Candidates(anchor, box, radius + Gap + (circle * Widening)).Where(c => IsFree(c) && off?.Any(o => o.Overlaps(c)) != true))
             {
                 var label = new Label(fitted, candidate, size, kind, circle * Widening > Close ? anchor : null);
                 if ((circle * Widening) + Cost(label) is var cost && cost < least)

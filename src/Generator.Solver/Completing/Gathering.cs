@@ -2,6 +2,7 @@ using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Replaying;
 using Generator.Solver.Constructing;
+using Generator.Solver.Repertoires;
 
 namespace Generator.Solver.Completing;
 

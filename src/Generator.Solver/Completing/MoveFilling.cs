@@ -3,6 +3,7 @@ using Generator.Domain.Sketches;
 using Generator.Rules;
 using Generator.Rules.Replaying;
 using Generator.Solver.Constructing;
+using Generator.Solver.Repertoires;
 
 namespace Generator.Solver.Completing;
 

@@ -2,6 +2,7 @@ using Generator.Rules;
 using Generator.Rules.Connecting;
 using Generator.Rules.Replaying;
 using Generator.Solver.Constructing;
+using Generator.Solver.Repertoires;
 
 namespace Generator.Solver.Completing;
 

@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Solver.Constructing;
+using Generator.Solver.Repertoires;
 
 namespace Generator.Solver.Completing;
 

@@ -4,6 +4,7 @@ using Generator.Rules.Connecting;
 using Generator.Rules.Judging;
 using Generator.Rules.Memories;
 using Generator.Rules.Replaying;
+using Generator.Solver.Repertoires;
 using Exposure = Generator.Rules.Rules.Exposure;
 
 namespace Generator.Solver.Constructing;

@@ -1,4 +1,5 @@
 using Generator.Rules;
+using Generator.Solver.Repertoires;
 
 namespace Generator.Solver.Constructing;
 

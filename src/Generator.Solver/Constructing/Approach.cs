@@ -3,6 +3,7 @@ using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Connecting;
 using Generator.Rules.Replaying;
+using Generator.Solver.Repertoires;
 
 namespace Generator.Solver.Constructing;
 

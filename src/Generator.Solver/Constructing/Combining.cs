@@ -2,6 +2,7 @@ using Generator.Rules;
 using Generator.Rules.Combining;
 using Generator.Rules.Judging;
 using Generator.Rules.Memories;
+using Generator.Solver.Repertoires;
 
 namespace Generator.Solver.Constructing;
 

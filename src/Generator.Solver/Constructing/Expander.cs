@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Replaying;
+using Generator.Solver.Repertoires;
 using Generator.Solver.Reworking;
 
 namespace Generator.Solver.Constructing;

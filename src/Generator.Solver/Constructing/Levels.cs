@@ -2,6 +2,7 @@ using System.Runtime.CompilerServices;
 using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Replaying;
+using Generator.Solver.Repertoires;
 
 namespace Generator.Solver.Constructing;
 

@@ -1,3 +1,4 @@
+using Generator.Solver.Repertoires;
 using System.Numerics;
 
 namespace Generator.Solver.Constructing;

@@ -1,6 +1,6 @@
 using Generator.Domain;
 using Generator.Rules;
-using Generator.Solver.Constructing;
+using Generator.Solver.Repertoires;
 
 namespace Generator.Solver.Refuting;
 

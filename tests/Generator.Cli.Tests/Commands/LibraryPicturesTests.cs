@@ -54,7 +54,7 @@ public class LibraryPicturesTests
         var path = Path.Combine(rig.Folder, "pictures.html");
         Assert.Equal(ExitCode.Good, rig.Run("library", "pictures", path).Code);
         var page = File.ReadAllText(path);
-        Assert.Equal(465 + 78 + 97, page.Split("<figure>").Length - 1);
+        Assert.Equal(465 + 78 + 98, page.Split("<figure>").Length - 1);
         Assert.Contains("<figcaption>Hook left</figcaption>", page, StringComparison.Ordinal);
     }
 }

@@ -25,7 +25,7 @@ internal static class Made
 
     private static readonly Lazy<PaperPack> FerryMade = new(() => Pack(FerryRoutine));
 
-    private static readonly Lazy<PaperPack> InnMade = new(() => Pack(Drafting.Draft(BundledScenario.All[1].BriefBy(Book), Book, new DraftOptions { Rounds = 1, Time = TimeSpan.FromHours(1) }).Routine!));
+    private static readonly Lazy<PaperPack> InnMade = new(() => Pack(Drafting.Draft(BundledScenario.All[1].BriefBy(Book), Book, new DraftOptions { Rounds = 4, Time = TimeSpan.FromHours(1) }).Routine!));
 
     public static IReadOnlyList<Routine> Drafts => DraftsMade.Value;
 

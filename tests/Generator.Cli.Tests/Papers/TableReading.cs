@@ -26,7 +26,7 @@ internal static class TableReading
 
             if (rows[0].Contains("performer"))
             {
-                if (Harmless(At(row, "performer")) == cast[0])
+                if (Harmless(At(row, "performer")) == cast[0] && !At(row, "does").StartsWith("plays a hurt ", StringComparison.Ordinal))
                 {
                     facts.Add(new Fact(string.Empty, "technique", At(row, "move"), At(row, "does")));
                     facts.Add(new Fact(string.Empty, "count of a move", At(row, "move"), At(row, "called")));

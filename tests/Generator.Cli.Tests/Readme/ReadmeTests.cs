@@ -77,7 +77,7 @@ public class ReadmeTests
     /// <summary>What ends a search whose line does not say when.</summary>
     private static string[] Ends(string line) => line.Contains("--time", StringComparison.Ordinal) ? [] : line.Split(' ')[0] switch
     {
-        "draft" => ["--rounds", "2"],
+        "draft" => ["--rounds", "4"],
         "revise" when !OperatingSystem.IsLinux() => ["--time", "60"],
         "repair" or "revise" or "complete" or "alternatives" => ["--time", "1200"],
         "explain" when line.StartsWith("explain yard.csv", StringComparison.Ordinal) => ["--time", "1200"],

@@ -59,7 +59,7 @@ public class DraftingTests
     public void The_second_scenario_is_drafted_with_all_that_it_asks_for()
     {
         var brief = BundledScenario.All[1].BriefBy(Drafts.Book);
-        var result = Drafting.Draft(brief, Drafts.Book, new DraftOptions { Rounds = 1, Time = Drafts.Hang }, null, CancellationToken.None);
+        var result = Drafting.Draft(brief, Drafts.Book, new DraftOptions { Rounds = 4, Time = Drafts.Hang }, null, CancellationToken.None);
         Assert.Equal(DraftStatus.Found, result.Status);
         Assert.DoesNotContain(result.Verdict!.Findings, f => f.Severity >= Severity.Broken);
         var moves = result.Routine!.Moves;

@@ -3,6 +3,7 @@ using Generator.Library;
 using Generator.Rules;
 using Generator.Rules.Replaying;
 using Generator.Solver.Constructing;
+using Generator.Solver.Repertoires;
 using Xunit.Abstractions;
 
 namespace Generator.Solver.Tests.Constructing;

@@ -54,11 +54,11 @@ public class InjuryTests(ITestOutputHelper output)
         var (freely, spared) = (Bases(sound), Bases(hurt));
         output.WriteLine($"base of the kick with nobody hurt: {string.Join(' ', freely)}; with Bruno hurt: {string.Join(' ', spared)}");
         Assert.Contains(0, freely);
-        Assert.True(spared.Count >= Seeds * 3 / 4 && spared.All(b => b == 2), string.Join(' ', spared));
+        Assert.True(spared.Count >= 2 * Seeds && spared.All(b => b == 2), string.Join(' ', spared));
 
         IReadOnlyList<int> Bases(Brief brief) =>
         [
-            .. Enumerable.Range(1, Seeds).Select(s => Drafted(brief, s)).OfType<Routine>()
+            .. Enumerable.Range(1, 3 * Seeds).Select(s => Drafted(brief, s)).OfType<Routine>()
                 .Select(d => Replay.Of(new Scene(d.Brief, Drafts.Book), d).First(s => s.Technique!.GoesBy("hold-and-kick")).Before.Attackers.Select((a, i) => (a, i)).First(p => p.a.Posture.IsControlled()).i),
         ];
     }

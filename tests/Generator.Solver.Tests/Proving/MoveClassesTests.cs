@@ -3,6 +3,7 @@ using Generator.Rules;
 using Generator.Rules.Replaying;
 using Generator.Solver.Constructing;
 using Generator.Solver.Proving;
+using Generator.Solver.Repertoires;
 using Generator.Solver.Tests.Constructing;
 using Generator.Testing;
 

@@ -3,6 +3,7 @@ using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Rules.Replaying;
 using Generator.Solver.Constructing;
+using Generator.Solver.Repertoires;
 using Generator.Testing;
 
 namespace Generator.Solver.Tests.Proving;

@@ -11,7 +11,7 @@ namespace Generator.Solver.Tests.Travelling;
 public class TravellingSketchTests(ITestOutputHelper output)
 {
     /// <summary>Moves tried in each at most.</summary>
-    private const long Work = 1_000_000;
+    private const long Work = 4_000_000;
 
     /// <summary>Cells of all kinds, those of travel moves among them: twelve cases.</summary>
     [Fact]

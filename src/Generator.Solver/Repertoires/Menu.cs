@@ -1,4 +1,4 @@
-namespace Generator.Solver.Constructing;
+namespace Generator.Solver.Repertoires;
 
 /// <summary>Everything that could be done with one attacker, by situation. What does not depend on the moment has been sifted already.</summary>
 internal sealed record Menu

@@ -1,4 +1,4 @@
-namespace Generator.Solver.Constructing;
+namespace Generator.Solver.Repertoires;
 
 /// <summary>Something that could be done with one attacker: positions in the book, −1 where there is none.</summary>
 /// <param name="Attack">What the attacker throws.</param>

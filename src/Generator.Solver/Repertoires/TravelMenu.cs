@@ -1,4 +1,4 @@
-namespace Generator.Solver.Constructing;
+namespace Generator.Solver.Repertoires;
 
 /// <summary>The travel moves from one mark to the next that are as long as the way.</summary>
 /// <param name="To">Number of the mark to which they lead.</param>

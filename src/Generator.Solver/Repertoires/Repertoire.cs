@@ -2,7 +2,7 @@ using Generator.Domain;
 using Generator.Rules;
 using Generator.Rules.Replaying;
 
-namespace Generator.Solver.Constructing;
+namespace Generator.Solver.Repertoires;
 
 /// <summary>
 /// What these people can do on this floor at this tempo, indexed by situation, so that nearly every candidate of the search is possible.
