@@ -48,7 +48,7 @@ public class ReviseCommandTests
     {
         using var stop = new CancellationTokenSource();
         var most = MostTaught.GetValueOrDefault(kind, int.MaxValue);
-        using var rig = StopsWhen(stop, r => RoutineChange.Between(Taught, r) is var c && c.Changed <= MostChanged && (kind is "shorter" || APhraseStays(c)) && (most == int.MaxValue || CostOf(r, c) <= most));
+        using var rig = StopsWhen(stop, r => RoutineChange.Between(Taught, r) is var c && c.Changed <= MostChanged && (MayTouchAll(kind) || APhraseStays(c)) && (most == int.MaxValue || CostOf(r, c) <= most));
         var (routine, brief, revised) = (rig.File("taught.json", Ferry), rig.File("now.brief.json", Changed(kind)), Path.Combine(rig.Folder, "revised.json"));
         Assert.NotEqual(ExitCode.Good, rig.Run("audit", routine, "--brief", brief).Code);
         var answer = rig.Run("revise", routine, "--brief", brief, "--out", revised, "--time", "1200", "--json");
@@ -67,8 +67,7 @@ public class ReviseCommandTests
         Assert.Equal(Phrases.Select(p => p.First), root["phrases"]!.Select(p => (int)p["first"]!));
         Assert.Equal(Phrases.Select(p => p.Last), root["phrases"]!.Select(p => (int)p["last"]!));
 
-        // A fight that begins a count sooner leaves no phrase at its counts.
-        Assert.True(kind is "shorter" || root["phrases"]!.Any(p => (bool)p["unchanged"]!), "no phrase is left as it was taught");
+        Assert.True(MayTouchAll(kind) || root["phrases"]!.Any(p => (bool)p["unchanged"]!), "no phrase is left as it was taught");
     }
 
     [Fact]
@@ -111,6 +110,9 @@ public class ReviseCommandTests
         var scene = new Scene(routine.Brief, Rig.Book);
         return Reteaching.Of(new Reworked(scene, Taught, routine, Audit.Of(scene, routine), change), new ReviseOptions().Weights).Cost;
     }
+
+    /// <summary>A fight that begins a count sooner leaves no phrase at its counts, and on a smaller floor somebody recovers for another while in each, though one move alone changes.</summary>
+    private static bool MayTouchAll(string kind) => kind is "shorter" or "smaller floor";
 
     /// <summary>Every move of some phrase is as it was taught, at its counts.</summary>
     private static bool APhraseStays(RoutineChange change)
