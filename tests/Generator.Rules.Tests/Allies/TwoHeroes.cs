@@ -1,5 +1,7 @@
 using Generator.Domain;
 using Generator.Rules.Tests.Fights;
+using Generator.Rules.Tests.Symmetry;
+using Generator.Testing;
 
 namespace Generator.Rules.Tests.Allies;
 
@@ -32,6 +34,27 @@ internal static class TwoHeroes
             },
             Placements = [.. fight.Placements.Select(p => p.Bearing == default ? p with { Bearing = Ally.Behind, Distance = new(p.Distance.Value + apart) } : p with { Bearing = default, Distance = new(p.Distance.Value - apart) })],
             Moves = [.. fight.Moves.Select(m => m with { ByAlly = !m.ByAlly, From = m.From is { } from ? new Bearing(from.HalfHours + 12) : null })],
+        };
+    }
+
+    /// <summary>A fight at random that asks nothing of the story, each of its moves somebody's of the two; everybody opens at 12 or 6.</summary>
+    public static Fight Random(int seed)
+    {
+        var (fight, chance) = (RandomFight.Of(seed), new Chance(seed + 1000));
+        var start = 0;
+        return fight with
+        {
+            Brief = fight.Brief with
+            {
+                Ally = new Ally(fight.Brief.Hero with { Name = "Mira" }, Ally.Behind, new Centimetres(chance.Whole(8, 20) * 10), Ally.Behind),
+                Moments = [],
+                Arc = Arc.Free,
+                Setbacks = null,
+                Pauses = null,
+                Cameras = [],
+            },
+            Placements = [.. fight.Placements.Select(p => p with { Bearing = chance.Percent(50) ? default : Ally.Behind, Distance = new(p.Distance.Value + 210), Entrance = HalfCounts.Zero })],
+            Moves = [.. fight.Moves.Select(m => m with { ByAlly = chance.Percent(50), Start = new(start = Math.Max(start, m.Start.Value - chance.Whole(0, 2))) })],
         };
     }
 

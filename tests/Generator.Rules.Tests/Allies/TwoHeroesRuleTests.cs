@@ -142,6 +142,24 @@ public sealed class TwoHeroesRuleTests
         Assert.Equal(fight.Audit().Points, TwoHeroes.Swapped(fight).Audit().Points);
     }
 
+    /// <summary>The same of fights at random, right or wrong, whose moves are dealt out to the two. Whoever stands on a mark to the centimetre, as in two of them, has no bearing from it.</summary>
+    [Fact]
+    public void Hero_and_ally_are_judged_alike_whatever_they_do()
+    {
+        var (rules, alike) = (new HashSet<string>(StringComparer.Ordinal), 0);
+        foreach (var fight in Enumerable.Range(0, 80).Select(TwoHeroes.Random).Where(f => f.Steps().All(s => !s.HasTarget || s.Before.Attackers[s.Row.Attacker].Distance > 0)))
+        {
+            rules.UnionWith(fight.Audit().Findings.Select(f => f.Rule));
+            Assert.Equal(OfMoves(fight), OfMoves(TwoHeroes.Swapped(fight)));
+            alike++;
+        }
+
+        Assert.True(alike > 70 && rules.Count > 15, $"{alike}: {string.Join(' ', rules)}");
+
+        // What is said of the whole fight is said of the hero.
+        static IEnumerable<string> OfMoves(Fight fight) => Told(fight).Where(t => !t.Contains(" length ", StringComparison.Ordinal));
+    }
+
     /// <summary>A setback in which the hero goes down so, after an attack that it answers.</summary>
     private static string Down(FallClass kind)
     {
