@@ -133,7 +133,7 @@ public sealed class Ability
             {
                 if (asked[act] != BodyParts.None)
                 {
-                    return $"{Words.Cap(what)} {LoadText.Of(act, asked[act])}, {person.Name} has {(Limit.HurtPart(limit) is { } hurt ? $"a hurt {hurt.Replace('-', ' ')}" : $"the limit {limit}")}";
+                    return $"{Words.Cap(what)} {LoadText.Of(act, asked[act])}, and {person.Name} has {(Limit.HurtPart(limit) is { } hurt ? $"a hurt {hurt.Replace('-', ' ')}" : $"the limit {limit}")}";
                 }
             }
         }

@@ -164,20 +164,39 @@ internal sealed class Reworker(Original original, IChangeCosts costs, Func<Rewor
         Take(routine with { Brief = original.Scene.Brief, Moves = Noted(routine.Moves) }, out _);
     }
 
-    /// <summary>Notes beside moves that stay, and what those hurt.</summary>
+    /// <summary>Notes beside moves that stay; what they hurt stays hurt.</summary>
     private Move[] Noted(IReadOnlyList<Move> moves)
     {
         var noted = moves.ToArray();
         foreach (var change in RoutineChange.Between(original.Routine, original.Routine with { Moves = moves }).Moves)
         {
-            if (change.Kind <= ChangeKind.Shifted)
+            if (change.Kind > ChangeKind.Changed)
             {
-                var (now, old) = (noted[change.Now], original.Routine.Moves[change.Old]);
-                noted[change.Now] = now with { Note = original.Moves[change.Old].Note, Hurts = now.Hurts ?? (now.Start < old.Hurts?.Until ? old.Hurts : null) };
+                continue;
             }
+
+            var (now, old) = (noted[change.Now], original.Routine.Moves[change.Old]);
+            if (old.Hurts is { } hurts && now.Start < hurts.Until && HurtsLike(old, now))
+            {
+                now = now with { Hurts = now.Hurts ?? hurts };
+            }
+
+            noted[change.Now] = change.Kind == ChangeKind.Changed ? now : now with { Note = original.Moves[change.Old].Note };
         }
 
         return noted;
+    }
+
+    /// <summary>Another setback hurts the hero as the one before did; whom else a move hurts only the same technique hurts.</summary>
+    private bool HurtsLike(Move old, Move now)
+    {
+        if (old.Technique is not { } before || now.Technique is not { } after)
+        {
+            return false;
+        }
+
+        var (was, comes) = (original.Scene.Book.Technique(before), original.Scene.Book.Technique(after));
+        return was.Family == Family.Setback ? comes.Family == Family.Setback : old.Attacker == now.Attacker && string.Equals(was.BaseId, comes.BaseId, StringComparison.Ordinal);
     }
 
     /// <summary>Takes an answer in when it is clean and better than the best.</summary>

@@ -70,7 +70,7 @@ public sealed class LibraryFindingTests
         Assert.DoesNotContain("hip-throw", listed);
         Assert.Contains("outside-block", listed);
         Assert.Matches("\n  flying-side-kick +Flying side kick [a-z ]+asks for stunt, Ines is novice\\.", left);
-        Assert.Matches("\n  leaping-punch +Leaping punch [a-z ]+asks for jump, Bruno has the limit no-jump\\.", left);
+        Assert.Matches("\n  leaping-punch +Leaping punch [a-z ]+asks for jump, and Bruno has the limit no-jump\\.", left);
         Assert.Matches("\n  sits-down +Sits down needs mats", left);
     }
 
