@@ -157,7 +157,7 @@ public sealed class Ability
         {
             if (person.Limits.Contains(Limit.On(demand)))
             {
-                return $"{Words.Cap(what)} asks for {demand}, {person.Name} has the limit {Limit.On(demand)}";
+                return $"{Words.Cap(what)} asks for {demand}, and {person.Name} has the limit {Limit.On(demand)}";
             }
 
             foreach (var garment in person.Wardrobe)
