@@ -18,6 +18,9 @@ internal static class Words
         _ => scene.Brief.Attackers[attacker].Name,
     };
 
+    /// <summary>"the hero"; by name where there are two.</summary>
+    public static string TheHero(Scene scene) => scene.Brief.Ally is null ? "the hero" : scene.Brief.Hero.Name;
+
     /// <summary>The name of a technique, an attack or a reaction within a sentence: "outside block left".</summary>
     public static string Low(string name) => name.Length == 0 ? name : char.ToLowerInvariant(name[0]) + name[1..];
 

@@ -85,7 +85,7 @@ public sealed class AnswersAttack : Rule
         {
             if (tally.Count(Severity.Broken))
             {
-                tally.Tell(At(scene, step, Severity.Broken, $"{Words.Cap(technique.Name)} does not answer {who}'s {Words.Low(attack.Name)}, which comes {Comes(attack.Line.Side)}.") with
+                tally.Tell(At(scene, step, Severity.Broken, $"{Words.Cap(technique.Name)} does not answer {who}'s {Words.Low(attack.Name)}, which comes {Comes(attack.Line.Side, Words.TheHero(scene))}.") with
                 {
                     Advice = "Choose a technique that answers this attack, or another attack.",
                 });
@@ -111,11 +111,11 @@ public sealed class AnswersAttack : Rule
         }
     }
 
-    private static string Comes(LineSide side) => side switch
+    private static string Comes(LineSide side, string hero) => side switch
     {
-        LineSide.Left => "at the hero's left",
-        LineSide.Right => "at the hero's right",
-        _ => "straight at the hero",
+        LineSide.Left => $"at {hero}'s left",
+        LineSide.Right => $"at {hero}'s right",
+        _ => $"straight at {hero}",
     };
 
     private void TellUnanswered(Scene scene, UnansweredAttack pending, Tally tally)

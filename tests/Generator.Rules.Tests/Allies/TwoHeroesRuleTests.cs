@@ -142,6 +142,10 @@ public sealed class TwoHeroesRuleTests
         Assert.Equal(fight.Audit().Points, TwoHeroes.Swapped(fight).Audit().Points);
     }
 
+    [Fact]
+    public void An_attack_is_told_by_the_side_of_whom_it_comes_at() =>
+        Assert.Contains(TwoHeroes.Of(Start, 150, Blocks, "=1 Wanda: swing-right > outside-block-right {limb-stopped}").Audit().Findings, f => f.Message.Contains("which comes at Mira's left", StringComparison.Ordinal));
+
     /// <summary>The same of fights at random, right or wrong, whose moves are dealt out to the two. Whoever stands on a mark to the centimetre, as in two of them, has no bearing from it.</summary>
     [Fact]
     public void Hero_and_ally_are_judged_alike_whatever_they_do()
