@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Paperwork.Following;
 using Generator.Paperwork.SafetyPapers;
 using Generator.Paperwork.Teaching;
 using Generator.Rules;
@@ -38,6 +39,9 @@ public sealed class PaperSource
     public TeachingPlan Plan => field ??= TeachingPlan.Of(Scene, Steps, Phrases);
 
     public FightShape Shape => field ??= FightShape.Of(Scene, Steps);
+
+    /// <summary>The fight in space; null where no figures are drawn.</summary>
+    public Acted? Acted => field ??= Options.Cards is { } cards ? Acted.Of(this, cards) : null;
 
     /// <summary>The worst first.</summary>
     public IReadOnlyList<Hazard> Hazards => field ??= SafetyPapers.Hazards.Of(this);

@@ -294,7 +294,7 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
         Assert.Equal(Hostile, await sheet.Page.TitleAsync());
         Assert.Equal(Hostile + "0", await sheet.Eval<string>("JSON.parse(document.getElementById('course').textContent).performers[1].name"));
         Assert.Equal(0, await sheet.Page.Locator("img").CountAsync());
-        Assert.Equal(2, await sheet.Page.Locator("script").CountAsync());
+        Assert.Equal(3, await sheet.Page.Locator("script").CountAsync());
         foreach (var part in Directory.GetFiles(Path.GetDirectoryName(path)!, "part-*.html"))
         {
             await using var other = await browser.Open(part);

@@ -44,6 +44,9 @@ public sealed class Papers : IDisposable
 
     public static Book Book { get; } = LibraryLoader.LoadBundled([]).Value!;
 
+    /// <summary>What draws the figures of all papers.</summary>
+    public static Cards Cards => Figures.Value;
+
     private static readonly Lazy<Cards> Figures = new(() => new Cards(PoseReader.LoadBundled(Book).Value!, Book));
 
     /// <summary>Writes the pack of the yard and returns the path of one of its files.</summary>

@@ -33,9 +33,9 @@ internal static class Pictures
 
         Outputs.Check(path, Option);
         var (finder, cards) = (new WordFinder(book), Of(book));
-        var drawn = finder.Technique(word).Found.Select(t => cards.Of(t))
-            .Concat(finder.Attack(word).Found.Select(a => cards.Of(a)))
-            .Concat(finder.Reaction(word).Found.Select(r => cards.Of(r))).OfType<Card>().FirstOrDefault()
+        var drawn = finder.Technique(word).Found.Select(t => cards.Pictured(t))
+            .Concat(finder.Attack(word).Found.Select(a => cards.Pictured(a)))
+            .Concat(finder.Reaction(word).Found.Select(r => cards.Pictured(r))).OfType<Card>().FirstOrDefault()
             ?? throw new RefusedException($"{Option} {path}: there is no pose for {word}.", "Maybe one of the program's own records stands for it.");
         if (dots)
         {

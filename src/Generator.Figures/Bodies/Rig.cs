@@ -78,6 +78,12 @@ public static class Rig
         return [.. turns.Select((turn, i) => Rotation.Of(Parent((Joint)i) is { } parent ? turns[(int)parent].Inverse * turn : turn))];
     }
 
+    /// <summary>How a joint is turned in space.</summary>
+    /// <param name="rotations">As <see cref="Of"/> has them.</param>
+    /// <param name="joint">No end.</param>
+    public static Turned InSpace(IReadOnlyList<Rotation> rotations, Joint joint) =>
+        Parent(joint) is { } parent ? InSpace(rotations, parent) * rotations[(int)joint].Turned : rotations[(int)joint].Turned;
+
     /// <summary>Where the joints are, ends left out; metres.</summary>
     /// <param name="hips">Where the hips are.</param>
     /// <param name="rotations">As <see cref="Of"/> has them.</param>

@@ -29,29 +29,13 @@ public sealed class BodyMesh
     public IReadOnlyList<int> Triangles => triangles;
 
     /// <summary>Trunk, limbs, head and nose.</summary>
-    public static BodyMesh Body()
-    {
-        var rest = Rig.AtRest;
-        return new BodyMesh([
-            .. Mannequin.Of(rest),
-            new Capsule(rest[Joint.Head] + (Vec.Up * 0.045), rest[Joint.Crown] - (Vec.Up * 0.05), 0.044, 0.050, false, Joint.Head),
-            new Capsule(rest.HeadCentre + (Vec.Ahead * 0.04), rest.HeadCentre + (Vec.Ahead * 0.075) - (Vec.Up * 0.01), 0.012, 0.007, false, Joint.Head),
-        ]);
-    }
+    public static BodyMesh Body() => new(Mannequin.AtRest);
 
     /// <summary>A hero's belt.</summary>
-    public static BodyMesh Belt()
-    {
-        var waist = Rig.AtRest[Joint.Waist];
-        return new BodyMesh([new Capsule(waist - (Vec.Left * 0.012), waist + (Vec.Left * 0.012), 0.070, 0.070, false, Joint.Waist)]);
-    }
+    public static BodyMesh Belt() => new([Mannequin.Belt]);
 
     /// <summary>An attacker's cap.</summary>
-    public static BodyMesh Cap()
-    {
-        var crown = Rig.AtRest[Joint.Crown];
-        return new BodyMesh([new Capsule(crown - (Vec.Up * 0.048), crown - (Vec.Up * 0.046) + (Vec.Ahead * 0.012), 0.052, 0.050, false, Joint.Head)]);
-    }
+    public static BodyMesh Cap() => new([Mannequin.Cap]);
 
     private void Add(Capsule capsule)
     {

@@ -9,4 +9,4 @@ namespace Generator.Figures.Painting;
 /// <param name="ToRadius">Metres.</param>
 /// <param name="Banded">Has the bands of a left limb.</param>
 /// <param name="Bone">The joint with which it turns.</param>
-internal readonly record struct Capsule(Vec From, Vec To, double FromRadius, double ToRadius, bool Banded, Joint Bone);
+public readonly record struct Capsule(Vec From, Vec To, double FromRadius, double ToRadius, bool Banded, Joint Bone);

@@ -21,11 +21,11 @@ public static class ContactSheet
         page.Append(CultureInfo.InvariantCulture, $"<p>{CardPicture.Caution} The hero is dark and wears a belt, the attacker is light and wears a cap; left forearms and shins have two bands, a seam runs down the front of the trunk. A wedge stands under whoever does it; rays are a touch, broken rays a planned miss, a ring is a grip; a prop is white with a black line. Poses are common practice, no source. Library {WebUtility.HtmlEncode(book.Version)}.</p>");
         foreach (var family in Enum.GetValues<Family>())
         {
-            Section(EnumWords.Of(family), book.Techniques.Where(t => t.Family == family).DistinctBy(t => t.BaseId, StringComparer.Ordinal).Select(t => cards.Of(t)));
+            Section(EnumWords.Of(family), book.Techniques.Where(t => t.Family == family).DistinctBy(t => t.BaseId, StringComparer.Ordinal).Select(t => cards.Pictured(t)));
         }
 
-        Section("attack", book.Attacks.DistinctBy(a => a.BaseId, StringComparer.Ordinal).Select(a => cards.Of(a)));
-        Section("reaction", book.Reactions.Select(r => cards.Of(r)));
+        Section("attack", book.Attacks.DistinctBy(a => a.BaseId, StringComparer.Ordinal).Select(a => cards.Pictured(a)));
+        Section("reaction", book.Reactions.Select(r => cards.Pictured(r)));
         return page.Append("</body></html>\n").ToString();
 
         void Section(string title, IEnumerable<Card?> some)

@@ -4,9 +4,26 @@ using Generator.Figures.Bodies;
 namespace Generator.Figures.Painting;
 
 /// <summary>The capsules of a body.</summary>
-internal static class Mannequin
+public static class Mannequin
 {
-    public static IEnumerable<Capsule> Of(Figure body)
+    /// <summary>Trunk, limbs, head and nose of a body at rest, one tall: each turns with its bone.</summary>
+    public static IReadOnlyList<Capsule> AtRest { get; } = [.. Of(Rig.AtRest), .. Head(Rig.AtRest)];
+
+    /// <summary>A hero's belt, at rest.</summary>
+    public static Capsule Belt { get; } = new(Rig.AtRest[Joint.Waist] - (Vec.Left * 0.012), Rig.AtRest[Joint.Waist] + (Vec.Left * 0.012), 0.070, 0.070, false, Joint.Waist);
+
+    /// <summary>An attacker's cap, at rest.</summary>
+    public static Capsule Cap { get; } =
+        new(Rig.AtRest[Joint.Crown] - (Vec.Up * 0.048), Rig.AtRest[Joint.Crown] - (Vec.Up * 0.046) + (Vec.Ahead * 0.012), 0.052, 0.050, false, Joint.Head);
+
+    private static IEnumerable<Capsule> Head(Figure rest) =>
+    [
+        new Capsule(rest[Joint.Head] + (Vec.Up * 0.045), rest[Joint.Crown] - (Vec.Up * 0.05), 0.044, 0.050, false, Joint.Head),
+        new Capsule(rest.HeadCentre + (Vec.Ahead * 0.04), rest.HeadCentre + (Vec.Ahead * 0.075) - (Vec.Up * 0.01), 0.012, 0.007, false, Joint.Head),
+    ];
+
+    /// <summary>Trunk and limbs of a body as it is; metres.</summary>
+    internal static IEnumerable<Capsule> Of(Figure body)
     {
         yield return Part(Joint.LeftHip, Joint.RightHip, 0.052, 0.052, Joint.Hips);
         yield return Part(Joint.Hips, Joint.Chest, 0.062, 0.066, Joint.Waist);

@@ -35,9 +35,20 @@ internal sealed class Painter
     /// <summary>The smallest box round everything drawn: left, top, right, bottom in units.</summary>
     public (double Left, double Top, double Right, double Bottom) Box { get; private set; } = (double.MaxValue, double.MaxValue, double.MinValue, double.MinValue);
 
-    /// <summary>Whoever is in the picture.</summary>
+    /// <summary>Highest part of a thing that is drawn, in units; what is higher goes on above the picture.</summary>
+    private const double Highest = 204;
+
+    /// <summary>Units below the feet down to the line of the floor.</summary>
+    public const double Floor = 2;
+
+    /// <summary>Whoever is in the picture, and the thing with which it is done, behind them.</summary>
     public void Both(Frame frame)
     {
+        if (frame.Thing is { } thing)
+        {
+            Thing(thing);
+        }
+
         if (frame.Hero is { } hero)
         {
             Draw(hero, inks.Hero, hero: true);
@@ -55,12 +66,7 @@ internal sealed class Painter
 
         foreach (var prop in frame.Props)
         {
-            var (hand, far) = (camera.See(prop.Hand), camera.See(prop.Far));
-            var drawn = PropPicture.Of(prop, hand, far, inks == Ink.Page, digits);
-
-            // Over the hand that holds it, and over whatever is as far off.
-            Put(Math.Min(hand.Away, (hand.Away + far.Away) / 2) - 0.06, null, drawn.Text);
-            Box = (Math.Min(Box.Left, drawn.Left), Math.Min(Box.Top, drawn.Top), Math.Max(Box.Right, drawn.Right), Math.Max(Box.Bottom, drawn.Bottom));
+            Prop(prop);
         }
 
         foreach (var mark in frame.Marks)
@@ -71,6 +77,17 @@ internal sealed class Painter
 
     /// <summary>One more body.</summary>
     public void Body(Figure body, bool isHero) => Draw(body, isHero ? inks.Hero : inks.Attacker, isHero);
+
+    /// <summary>What somebody has in their hand, or what lies on the floor.</summary>
+    public void Prop(HeldProp prop)
+    {
+        var (hand, far) = (camera.See(prop.Hand), camera.See(prop.Far));
+        var drawn = PropPicture.Of(prop, hand, far, inks == Ink.Page, digits);
+
+        // Over the hand that holds it, and over whatever is as far off.
+        Put(Math.Min(hand.Away, (hand.Away + far.Away) / 2) - 0.06, null, drawn.Text);
+        Box = (Math.Min(Box.Left, drawn.Left), Math.Min(Box.Top, drawn.Top), Math.Max(Box.Right, drawn.Right), Math.Max(Box.Bottom, drawn.Bottom));
+    }
 
     /// <summary>Where between left and right a body is, in units.</summary>
     public double Across(Figure body) => camera.See(body[Joint.Hips]).X * Scale;
@@ -90,6 +107,18 @@ internal sealed class Painter
 
             return text.Append(last is null ? string.Empty : "</g>").Append(marks).ToString();
         }
+    }
+
+    /// <summary>Its two sides and its top, which is left out where it goes on above the picture.</summary>
+    private void Thing(DrawnThing thing)
+    {
+        var (one, other) = (camera.See(new Vec(0, 0, thing.From)).X * Scale, camera.See(new Vec(0, 0, thing.To)).X * Scale);
+        var high = -camera.See(new Vec(0, thing.High, 0)).Y * Scale;
+        var top = -Math.Min(high, Highest);
+        Box = (Math.Min(Box.Left, Math.Min(one, other)), Math.Min(Box.Top, top), Math.Max(Box.Right, Math.Max(one, other)), Math.Max(Box.Bottom, Floor));
+        var (fill, line) = inks == Ink.Page ? ("class=\"fr\"", "class=\"ft\"") : ("fill=\"#e4e4e4\"", "fill=\"none\" stroke=\"#555\" stroke-width=\"1.6\"");
+        var (foot, head, near, far) = (N(Floor), N(top), N(one), N(other));
+        Put(double.MaxValue, null, $"<path {fill} d=\"M{near} {foot}V{head}H{far}V{foot}Z\"/><path {line} d=\"M{near} {foot}V{head}{(high > Highest ? 'M' : 'L')}{far} {head}V{foot}\"/>");
     }
 
     private void Draw(Figure body, Ink ink, bool hero)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Generator.Figures.Bodies;
+using Generator.Figures.Posing;
 
 namespace Generator.Figures.Painting;
 
@@ -27,9 +28,10 @@ public sealed record Still(string Body, int Top, int Bottom)
 
     /// <summary>Nobody who stands before the middle of the picture is cut at head or feet: it shows as much more as that takes.</summary>
     /// <param name="bodies">Whoever is there; the hero wears a belt.</param>
+    /// <param name="props">What they hold, and what lies there.</param>
     /// <param name="lens">Metres.</param>
     /// <param name="at">The place looked at, as high as what is looked at.</param>
-    public static Still Of(IEnumerable<(Figure Body, bool IsHero)> bodies, Vec lens, Vec at)
+    public static Still Of(IEnumerable<(Figure Body, bool IsHero)> bodies, IEnumerable<HeldProp> props, Vec lens, Vec at)
     {
         var eye = new PlacedEye(lens, at);
         var painter = new Painter(eye, Ink.Page, digits: 0);
@@ -39,6 +41,11 @@ public sealed record Still(string Body, int Top, int Bottom)
             painter.Body(body, isHero);
             var heights = Enum.GetValues<Joint>().Select(j => eye.See(body[j]).Y * Painter.Scale).ToList();
             seen.Add((Math.Abs(painter.Across(body)), (int)Math.Floor(heights.Min()) - Room, (int)Math.Ceiling(heights.Max()) + Room));
+        }
+
+        foreach (var prop in props)
+        {
+            painter.Prop(prop);
         }
 
         var (top, bottom) = (-Above, Below);

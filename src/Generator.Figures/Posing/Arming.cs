@@ -69,7 +69,7 @@ internal static class Arming
     }
 
     /// <summary>The way in which it points when nothing is done with it: on the side of the thumb, towards which an elbow bends.</summary>
-    private static Vec Carried(Figure body, Holding holding)
+    internal static Vec Carried(Figure body, Holding holding)
     {
         var (shoulder, elbow, wrist, tip) = Skeleton.Arm(holding.Front);
         var fore = (body[wrist] - body[elbow]).Unit;

@@ -115,6 +115,20 @@ public sealed class Cards
         return new ReactionCard(poses, statures, reaction, shape).Card;
     }
 
+    /// <summary>The card of a technique by itself, with the thing of the room that it is done with.</summary>
+    public Card? Pictured(Technique technique) => Of(technique) is { } card
+        ? Surroundings.Usual(book.Things, technique.Uses, card, heroLeads: true, technique.Travel is { } travel && IsBackwards(travel))
+        : null;
+
+    /// <inheritdoc cref="Pictured(Technique)"/>
+    public Card? Pictured(Attack attack) => Of(attack) is { } card ? Surroundings.Usual(book.Things, attack.Uses, card, heroLeads: false) : null;
+
+    /// <inheritdoc cref="Pictured(Technique)"/>
+    public Card? Pictured(Reaction reaction) => Of(reaction) is { } card ? Surroundings.Usual(book.Things, reaction.Uses, card, heroLeads: false) : null;
+
+    /// <summary>The hero goes there with the back first.</summary>
+    public static bool IsBackwards(Travel travel) => Math.Abs(travel.Heads.From + travel.Heads.To) > Domain.Bearing.Circle / 2;
+
     internal Pose PoseOf(string? name, Pose otherwise) => name is null ? otherwise : poses.Poses[name];
 
     /// <summary>Degrees by which a body is turned to its left so that what lies in the middle of its window is ahead.</summary>

@@ -18,5 +18,8 @@ public sealed record Frame(string When, Figure? Hero, Figure? Attacker, double M
     /// <summary>What they have in their hands, or what flies between them.</summary>
     public IReadOnlyList<HeldProp> Props { get; init; } = [];
 
+    /// <summary>The thing of the room with which it is done; else null.</summary>
+    public DrawnThing? Thing { get; init; }
+
     public Frame Mirrored => this with { Hero = Hero?.Mirrored, Attacker = Attacker?.Mirrored, Second = Second?.Mirrored, Marks = [.. Marks.Select(m => m.Mirrored)], Props = [.. Props.Select(p => p.Mirrored)] };
 }

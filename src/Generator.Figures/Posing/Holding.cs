@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Figures.Bodies;
 
 namespace Generator.Figures.Posing;
 
@@ -13,6 +14,9 @@ public sealed record Holding(PropKind Kind, PropHand Hand, bool ByHero)
 
     /// <summary>The hand in front, from which it reaches.</summary>
     public Side Front => Hand == PropHand.Left ? Side.Left : Side.Right;
+
+    /// <summary>From the hand to the far end while nothing is done with it; metres.</summary>
+    public Vec Carried(Figure body) => Arming.Carried(body, this) * Length;
 
     /// <summary>The same in a mirror; what both hands hold keeps its front hand there.</summary>
     public Holding Mirrored => this with { Hand = Hand.Mirrored() };

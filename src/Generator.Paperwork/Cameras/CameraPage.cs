@@ -1,4 +1,3 @@
-using Generator.Paperwork.Following;
 using Generator.Paperwork.Html;
 using Generator.Paperwork.Text;
 using Generator.Rules.Sight;
@@ -14,5 +13,5 @@ public static class CameraPage
         HtmlPage.Of<CameraBody>("Camera plan: " + Page.Clean(source.Brief.Title), View(source, plan), source.Head);
 
     /// <summary>What the page shows.</summary>
-    internal static CameraView View(PaperSource source, CameraPlan plan) => new(source, plan, source.Options.Cards is { } cards ? Acted.Of(source, cards) : null);
+    internal static CameraView View(PaperSource source, CameraPlan plan) => new(source, plan, source.Acted);
 }

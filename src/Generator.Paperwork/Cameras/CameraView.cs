@@ -48,8 +48,8 @@ public sealed class CameraView(PaperSource source, CameraPlan plan, Acted? acted
 
         var (time, setUp) = (HeroTrail.SoundsAt(source.Steps[hit.Move - 1]), plan.Places[place]);
         var course = Course.Performers.Select(p => p.FigureAt(time) != Following.Figure.Away).ToList();
-        var bodies = acted.Parts.Where((_, i) => course[i]).Select(p => (p.Keys.LastOrDefault(k => k.Time <= time, p.Keys[0]).Body, p.Attacker < 0));
-        return Still.Of(bodies, Stage.Of(Standing(setUp), setUp.Height.Value / Metre), Stage.Of(PlaceOf(hit), hit.Height / Metre));
+        var bodies = acted.Parts.Where((_, i) => course[i]).Select(p => (p.KeyAt(time).Body, p.Attacker < 0));
+        return Still.Of(bodies, acted.PropsAt(time), Stage.Of(Standing(setUp), setUp.Height.Value / Metre), Stage.Of(PlaceOf(hit), hit.Height / Metre));
     }
 
     internal static Reading ReadingOf(SetUp setUp, Hit hit) => Sight.Lens.Of(setUp, hit);

@@ -1,3 +1,4 @@
+using Generator.Figures.Bodies;
 using Generator.Figures.Posing;
 
 namespace Generator.Paperwork.Following;
@@ -9,7 +10,9 @@ namespace Generator.Paperwork.Following;
 /// <param name="From">First half count.</param>
 /// <param name="To">Last half count.</param>
 /// <param name="Parts">The hero, then the attackers in the order of the brief.</param>
-public sealed record Acted(int From, int To, IReadOnlyList<ActedPart> Parts)
+/// <param name="Meetings">Where they meet, in order of time.</param>
+/// <param name="Props">What is held, thrown or lies about.</param>
+public sealed record Acted(int From, int To, IReadOnlyList<ActedPart> Parts, IReadOnlyList<Meeting> Meetings, IReadOnlyList<ActedProp> Props)
 {
     /// <summary>Longer than this somebody holds still, then goes on; half counts.</summary>
     private const double Blends = 1;
@@ -21,7 +24,8 @@ public sealed record Acted(int From, int To, IReadOnlyList<ActedPart> Parts)
         var own = source.Brief.Attackers.Select(a => cards.Of(hero, Metres(a))).ToList();
         var moves = source.Steps.Where(s => s.HasTarget)
             .Select(s => ActedMove.Of(s, own[s.Row.Attacker], course.Performers[s.Row.Attacker + 1])).OfType<ActedMove>().ToList();
-        return new Acted(course.From, course.To, [.. course.Performers.Select(Part)]);
+        List<ActedPart> parts = [.. course.Performers.Select(Part)];
+        return new Acted(course.From, course.To, parts, [.. moves.SelectMany(m => m.Meetings).OrderBy(m => m.Time)], [.. ActedProp.Of(course, parts, moves)]);
 
         ActedPart Part(PerformerCourse performer) => performer.IsHero
             ? new ActedPart(performer.Name, -1, hero, Held(ActedHero.Of(source, course, moves, cards.Of(hero, hero)), course.To))
@@ -30,6 +34,28 @@ public sealed record Acted(int From, int To, IReadOnlyList<ActedPart> Parts)
                 performer.Attacker,
                 own[performer.Attacker].Statures.Attacker,
                 Held(new ActedAttacker(performer, [.. moves.Where(m => m.Step.Row.Attacker == performer.Attacker)], own[performer.Attacker]).Keys(course.To), course.To));
+    }
+
+    /// <summary>What is seen of props at a moment, with everybody as the last key before it has them.</summary>
+    public IEnumerable<HeldProp> PropsAt(double time)
+    {
+        foreach (var prop in Props)
+        {
+            if (prop.Stays.FirstOrDefault(s => s.Holds(time)) is not { } stay)
+            {
+                continue;
+            }
+
+            var way = stay.Ways.LastOrDefault(w => w.Time <= time, stay.Ways[0]).Way;
+            if (stay.Lies is { } lies)
+            {
+                yield return new HeldProp(prop.Kind, lies, lies + way);
+                continue;
+            }
+
+            var (key, (_, _, wrist, tip)) = (Parts[stay.Holder + 1].KeyAt(time), Skeleton.Arm(stay.Hand));
+            yield return new HeldProp(prop.Kind, key.Body[tip], key.Body[tip] + (Rig.InSpace(key.Rotations, wrist) * way));
+        }
     }
 
     /// <summary>In order of time, what is said later covering what was said before; whoever holds still does so until just before they stir, and no key says what its neighbours say.</summary>

@@ -3,6 +3,7 @@ using Generator.Figures.Bodies;
 using Generator.Figures.Posing;
 using Generator.Rules.Replaying;
 using Body = Generator.Figures.Bodies.Figure;
+using Turn = Generator.Figures.Bodies.Turned;
 
 namespace Generator.Paperwork.Following;
 
@@ -45,4 +46,13 @@ internal sealed record ActedMove(Step Step, Card Card, int Begins, int Contact, 
 
     /// <summary>A body of the card, on the floor.</summary>
     public Body Placed(Body figure) => figure.TurnedLeft(Turned).Moved(Mark);
+
+    /// <summary>Where they meet.</summary>
+    public IEnumerable<Meeting> Meetings => Card.Contact.Marks.Select(m => new Meeting(Contact, Placed(m.At), m.Kind));
+
+    /// <summary>What is in their hands when they meet.</summary>
+    public IEnumerable<HeldProp> Props => Card.Contact.Props.Select(p => p with { Hand = Placed(p.Hand), Far = Placed(p.Far) });
+
+    /// <summary>A place of the card, on the floor.</summary>
+    private Vec Placed(Vec at) => (Turn.Leftwards(Turned) * at) + Mark;
 }

@@ -9,6 +9,9 @@ namespace Generator.Paperwork.Following;
 /// <param name="Keys">In order of time, at least one; between two of them every joint turns evenly and the hips go straight.</param>
 public sealed record ActedPart(string Name, int Attacker, double Stature, IReadOnlyList<ActedKey> Keys)
 {
+    /// <summary>The last key before a moment, or at it; before the first the first.</summary>
+    public ActedKey KeyAt(double time) => Keys.LastOrDefault(k => k.Time <= time, Keys[0]);
+
     /// <summary>Where the hips are and how every joint is turned at a moment in half counts.</summary>
     public (Vec Hips, IReadOnlyList<Rotation> Rotations) At(double time)
     {

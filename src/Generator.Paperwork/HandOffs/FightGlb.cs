@@ -14,7 +14,7 @@ namespace Generator.Paperwork.HandOffs;
 
 /// <summary>
 /// The fight in space as glTF 2.0 in one binary file: metres, Y up, 12 o'clock along −Z, the hero's mark at the origin. Floor, obstacles, cameras, a skinned body for each performer with
-/// the joints of the skeleton, one animation whose times are those of the click, and what every move is as remarks of the scene.
+/// the joints of the skeleton, a box for each prop, one animation whose times are those of the click, and what every move is as remarks of the scene.
 /// </summary>
 internal static class FightGlb
 {
@@ -46,9 +46,10 @@ internal static class FightGlb
 
         var animation = model.CreateAnimation("fight");
         var clock = new ShowClock(source.Brief.Pulse);
-        foreach (var part in acted.Parts)
+        List<Node[]> bodies = [.. acted.Parts.Select(p => Perform(scene, animation, paint, p, clock))];
+        foreach (var prop in acted.Props)
         {
-            Perform(scene, animation, paint, part, clock);
+            GlbProps.Put(scene, animation, paint.Box(Page.Clean(prop.Name), 0xf4f4f4), prop, new(acted, bodies), clock);
         }
 
         return model.WriteGLB().ToArray();
@@ -114,7 +115,7 @@ internal static class FightGlb
         node.LocalTransform = new AffineTransform(Vector3.One, GlbPaint.Of(Rotation.Of(new Turned(left, back.Cross(left), back))), GlbPaint.Of(at));
     }
 
-    private static void Perform(Scene scene, Animation animation, GlbPaint paint, ActedPart part, ShowClock clock)
+    private static Node[] Perform(Scene scene, Animation animation, GlbPaint paint, ActedPart part, ShowClock clock)
     {
         var name = Page.Clean(part.Name);
         var root = scene.CreateNode(name);
@@ -144,6 +145,8 @@ internal static class FightGlb
                 animation.CreateRotationChannel(joints[i], turns, true);
             }
         }
+
+        return joints;
 
         Dictionary<float, T> Keyed<T>(Func<Frame, T> value)
         {

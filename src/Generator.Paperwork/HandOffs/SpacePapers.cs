@@ -1,4 +1,3 @@
-using Generator.Paperwork.Following;
 using Generator.Paperwork.Text;
 
 namespace Generator.Paperwork.HandOffs;
@@ -17,19 +16,18 @@ internal static class SpacePapers
     /// <summary>None where no figures are drawn.</summary>
     public static IEnumerable<IPaper> Of(PaperSource source)
     {
-        if (source.Options.Cards is not { } cards)
+        if (source.Options.Cards is null)
         {
             yield break;
         }
 
-        var acted = new Lazy<Acted>(() => Acted.Of(source, cards));
         var names = PartNames.Of(source.Brief);
-        yield return new BytesPaper(SceneName, "previs, layout and game engines: the fight to scale in 3D", s => FightGlb.Of(s, acted.Value));
+        yield return new BytesPaper(SceneName, "previs, layout and game engines: the fight to scale in 3D", s => FightGlb.Of(s, s.Acted!));
         for (var i = 0; i < names.Count; i++)
         {
             var number = i;
             var who = Page.Clean(AllyWords.Everybody(source.Brief).ElementAt(i).Name);
-            yield return new TextPaper($"{MotionPrefix}{names[i]}{MotionEnding}", $"animators: how {who} moves", s => BvhFile.Of(acted.Value.Parts[number], s.Brief.Pulse, acted.Value.To, s.Options.Frames));
+            yield return new TextPaper($"{MotionPrefix}{names[i]}{MotionEnding}", $"animators: how {who} moves", s => BvhFile.Of(s.Acted!.Parts[number], s.Brief.Pulse, s.Acted.To, s.Options.Frames));
         }
     }
 }

@@ -16,26 +16,11 @@ public sealed class FigureSet(PaperSource source)
     public IEnumerable<(string Id, string Body)> Drawn => drawn.Select(d => (d.Value.Id, d.Key));
 
     /// <summary>The two at the contact of a move; null where no pose is known for it.</summary>
-    public FigureView? Contact(Step step) => CardOf(step) is { } card ? Meeting(step, card) : null;
+    public FigureView? Contact(Step step) => CardOf(step) is { } card ? Shown(Drawing.Of(FigureThing.In(source.Scene, step, card), end: false)) : null;
 
     /// <summary>How the move ends and is sold; null where that is not known, or looks no other than the contact.</summary>
     public FigureView? End(Step step) =>
-        step.Technique is not null && CardOf(step) is { } card && !card.EndsAsItMet ? Ending(step, card) : null;
-
-    private FigureView Meeting(Step step, Card card) => FigureThing.Over(source.Scene, step, card) is { } over
-        ? Shown(Drawing.Of(over.Card, end: false, over.Under))
-        : Shown(Drawing.Of(card, end: false, FigureThing.Of(source.Scene, step, card)));
-
-    private FigureView Ending(Step step, Card card)
-    {
-        if (FigureThing.Over(source.Scene, step, card) is { } over)
-        {
-            return Shown(Drawing.Of(over.Card, end: true, over.Past));
-        }
-
-        var thing = FigureThing.Of(source.Scene, step, card);
-        return Shown(Drawing.Of(FigureThing.Landed(card, thing, step), end: true, thing));
-    }
+        step.Technique is not null && CardOf(step) is { } card && !card.EndsAsItMet ? Shown(Drawing.Of(FigureThing.In(source.Scene, step, card), end: true)) : null;
 
     private Card? CardOf(Step step) => step switch
     {

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Encodings.Web;
+using System.Text.RegularExpressions;
 using System.Text.Unicode;
 using Generator.Paperwork.Printing;
 using Microsoft.AspNetCore.Components;
@@ -14,7 +15,7 @@ namespace Generator.Paperwork.Html;
 /// One self-contained file: styles and script inside, nothing from outside. A policy in its head lets nothing else load or run, so that even a
 /// text that slipped through unescaped would stay text.
 /// </summary>
-internal static class HtmlPage
+internal static partial class HtmlPage
 {
     private static readonly HtmlEncoder Encoder = HtmlEncoder.Create(UnicodeRanges.All);
 
@@ -22,7 +23,7 @@ internal static class HtmlPage
     /// <typeparam name="TBody">The component; it takes one parameter called View.</typeparam>
     /// <param name="title">Title of the page.</param>
     /// <param name="view">What the component shows.</param>
-    /// <param name="script">Name of the script that is built in; null for none.</param>
+    /// <param name="script">The script of the page; null for none.</param>
     /// <param name="head">What stands at the foot of every printed page, beside its number.</param>
     /// <param name="paper">The paper on which it must be printed; null leaves that to the printer.</param>
     /// <param name="own">Further styles of the page.</param>
@@ -30,7 +31,7 @@ internal static class HtmlPage
         where TBody : IComponent
     {
         var style = BuiltIn("page.css") + own + RunningFoot.Of(head) + (paper is null ? string.Empty : $"@page {{ size: {paper.Css}; }}\n");
-        return Shell(title, style, Body<TBody>(new(StringComparer.Ordinal) { ["View"] = view }), script is null ? null : BuiltIn(script));
+        return Shell(title, style, Body<TBody>(new(StringComparer.Ordinal) { ["View"] = view }), script);
     }
 
     /// <summary>A page round a body that is there: styles as built in and as given, and the policy that lets nothing else load.</summary>
@@ -68,8 +69,18 @@ internal static class HtmlPage
             var root = await renderer.RenderComponentAsync<TBody>(ParameterView.FromDictionary(parameters));
             return root.ToHtmlString();
         });
-        return string.Join('\n', rendered.GetAwaiter().GetResult().ReplaceLineEndings("\n").Split('\n').Select(l => l.Trim()).Where(l => l.Length > 0));
+        return Empty().Replace(string.Join('\n', Lean(rendered.GetAwaiter().GetResult())), "<$1/>");
     }
+
+    /// <summary>Shapes of a picture, which hold nothing, close themselves.</summary>
+    [GeneratedRegex("""<((?:path|rect|circle|ellipse|use|line)(?:\s+[\w:-]+="[^"]*")*)\s*></(?:path|rect|circle|ellipse|use|line)>""")]
+    private static partial Regex Empty();
+
+    /// <summary>Without empty lines and the blanks round a line.</summary>
+    private static IEnumerable<string> Lean(string text) => text.ReplaceLineEndings("\n").Split('\n').Select(l => l.Trim()).Where(l => l.Length > 0);
+
+    /// <summary>A line of styles or of a script that is a remark for whoever reads it there.</summary>
+    private static bool IsRemark(string line) => line.StartsWith("// ", StringComparison.Ordinal) || (line.StartsWith("/*", StringComparison.Ordinal) && line.EndsWith("*/", StringComparison.Ordinal));
 
     private static string Hash(string text) => $"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))}'";
 
@@ -77,6 +88,6 @@ internal static class HtmlPage
     {
         using var stream = typeof(HtmlPage).Assembly.GetManifestResourceStream(name) ?? throw new InvalidOperationException($"{name} is not built in.");
         using var reader = new StreamReader(stream);
-        return reader.ReadToEnd().ReplaceLineEndings("\n");
+        return string.Concat(Lean(reader.ReadToEnd()).Where(l => !IsRemark(l)).Select(l => l + "\n"));
     }
 }

@@ -4,7 +4,7 @@ namespace Generator.Paperwork.Html;
 public static class PlayerPlate
 {
     /// <summary>The script that moves it; it has a function <c>playback</c>, which begins once the markup is in the page.</summary>
-    public static string Script => HtmlPage.BuiltIn("playback.js");
+    public static string Script => HtmlPage.BuiltIn("round.js") + HtmlPage.BuiltIn("playback.js");
 
     public static string Of(PaperSource source) => HtmlPage.Body<Player>(new(StringComparer.Ordinal) { ["View"] = new RoutineView(source) });
 }

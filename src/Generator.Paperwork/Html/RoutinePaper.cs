@@ -5,5 +5,5 @@ public static class RoutinePaper
 {
     public const string FileName = "routine.html";
 
-    public static string Of(RoutineView view) => HtmlPage.Of<RoutineBody>(view.Title, view, view.Head, "playback.js");
+    public static string Of(RoutineView view) => HtmlPage.Of<RoutineBody>(view.Title, view, view.Head, PlayerPlate.Script);
 }

@@ -9,6 +9,7 @@ const playback = () => {
   const lines = new Map([...document.querySelectorAll("#doings li")].map(li => [Number(li.dataset.performer), li]));
   const state = { at: course.from, playing: false, speed: 0.5, last: 0, followed: null, sounded: null, countIn: 0 };
   let sound = null;
+  const round = byId("round") ? inTheRound(JSON.parse(byId("round").textContent), byId("scene"), { signs: course.performers.map((_, p) => p ? `A${p}` : "H"), names: course.performers.map(p => p.name), last: null }) : null;
 
   const range = () => byId("part").value === "all" ? [course.from, course.to] : course.phrases[Number(byId("part").value)];
   const clamp = (value, least, most) => Math.min(most, Math.max(least, value));
@@ -132,6 +133,7 @@ const playback = () => {
     });
     drawProps(time);
     blows(time, places);
+    round?.draw({ time, followed: state.followed, names: byId("names").checked, blows: course.performers.flatMap((p, i) => p.contacts.filter(c => time >= c[0] - 1 && time < c[0] + 1).map(c => [c[0], i, c[2]])), away: course.performers.map(p => p.figures[cell] === "A") });
     const move = moveAt(time);
     byId("count").textContent = countText(time);
     byId("caption").textContent = move && time < move[1] + 4 ? move[3] : "";
@@ -266,7 +268,32 @@ const playback = () => {
     else player.requestFullscreen?.().catch(() => {});
   }
 
-  const showNames = () => player.classList.toggle("named", byId("names").checked);
+  function showNames() {
+    player.classList.toggle("named", byId("names").checked);
+    draw();
+  }
+
+  /** From where the fight is seen: as a plan, or in the round. */
+  function see(name) {
+    document.querySelector(`[name=seen][value=${name}]`).checked = true;
+    byId("stage").toggleAttribute("hidden", name !== "plan");
+    byId("turning").hidden = name !== "free" && name !== "above";
+    byId("seen-note").hidden = name === "plan";
+    round.show(name);
+  }
+
+  function nextView() {
+    if (!round) return;
+    const views = [...document.querySelectorAll("[name=seen]")];
+    see(views[(views.findIndex(v => v.checked) + 1) % views.length].value);
+  }
+
+  function views() {
+    byId("views").hidden = false;
+    byId("views").addEventListener("change", event => see(event.target.value));
+    const ways = { "turn-left": [-0.2, 0, 1], "turn-right": [0.2, 0, 1], higher: [0, 0.12, 1], lower: [0, -0.12, 1], nearer: [0, 0, 0.85], farther: [0, 0, 1 / 0.85] };
+    for (const [id, way] of Object.entries(ways)) byId(id).addEventListener("click", () => round.move(...way));
+  }
 
   function nextFinding() {
     const counts = byId("finding").dataset.counts.split(" ").map(Number);
@@ -324,7 +351,7 @@ const playback = () => {
     const own = event.target.closest("button, select, input");
     const chooses = own && (own.tagName === "SELECT" || own.type === "range" || own.type === "radio");
     const keys = {
-      k: toggle, l: () => byId("loop").click(), n: () => byId("names").click(), f: fill,
+      k: toggle, l: () => byId("loop").click(), n: () => byId("names").click(), v: nextView, f: fill,
       1: () => setSpeed(0.25), 2: () => setSpeed(0.5), 3: () => setSpeed(0.75), 4: () => setSpeed(1),
     };
     if (!own) keys[" "] = toggle;
@@ -361,6 +388,7 @@ const playback = () => {
       const root = document.documentElement;
       const dark = (root.dataset.theme ?? (matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light")) === "dark";
       root.dataset.theme = dark ? "light" : "dark";
+      round?.again();
     });
   }
 
@@ -380,10 +408,11 @@ const playback = () => {
   byId("finding")?.addEventListener("click", nextFinding);
   player.addEventListener("keydown", onKey);
   calm.addEventListener("change", draw);
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => round?.again());
+  if (round) views();
   touch();
   themes();
   showNames();
-  draw();
   return { go, moves: course.moves };
 };
 if (document.getElementById("course")) playback();

@@ -5,6 +5,7 @@ using Generator.Figures.Bodies;
 using Generator.Figures.Painting;
 using Generator.Paperwork.Cameras;
 using Generator.Paperwork.Following;
+using Generator.Paperwork.Tests.SafetyPapers;
 using Generator.Rules.Bodies;
 using Generator.Rules.Sight;
 
@@ -83,13 +84,30 @@ public class CameraPageTests
     {
         var stands = Stage.Standing(Ferry.Cards.Of(Stance.Square), default, 0);
         var (lens, at, way) = (new Vec(0, 2, -4), new Vec(0, 1, 0), Vec.Ahead * 3);
-        Still Seen(params Vec[] others) => Still.Of([(stands, true), .. others.Select(o => (stands.Moved(o), false))], lens, at);
+        Still Seen(params Vec[] others) => Still.Of([(stands, true), .. others.Select(o => (stands.Moved(o), false))], [], lens, at);
         var alone = Seen();
         Assert.True(Seen(way * -1).Bottom > 73);
         Assert.True(Seen(way).Top < -(73 + (97 * stands[Joint.Crown].Y)));
         Assert.Equal((alone.Top, alone.Bottom), (Seen(Vec.Left * 6).Top, Seen(Vec.Left * 6).Bottom));
         var shape = Seen(way).ViewBox.Split(' ').Select(n => int.Parse(n, CultureInfo.InvariantCulture)).ToList();
         Assert.InRange(shape[2] / (double)shape[3], 0.94, 0.97);
+    }
+
+    /// <summary>A club that is swung is in the still of the blow that it meets, and in none after it has been thrown away.</summary>
+    [Fact]
+    public void A_still_shows_what_is_held()
+    {
+        var armed = PropsSheetTests.Armed().With(PaperOptions.Default with { Cards = Ferry.Cards });
+        var fight = armed.Acted!;
+        var club = fight.Props[0];
+        var (held, lies) = (club.Stays[0], club.Stays.First(s => s.Lies is not null));
+        Assert.Contains(fight.PropsAt(held.From), p => p.Kind == club.Kind);
+        var (from, to) = (fight.PropsAt(lies.From).Single(p => p.Kind == club.Kind), Stage.Of(armed.Steps[1].After.Props[0].Place));
+        Assert.InRange(((from.Hand + from.Far) * 0.5).Level.To(to), 0, 0.001);
+        var stands = Stage.Standing(Ferry.Cards.Of(Stance.Square), default, 0);
+        string Seen(double time) => Still.Of([(stands, true)], fight.PropsAt(time), new Vec(0, 1.5, 5), new Vec(0, 1, 0)).Body;
+        Assert.Contains(PropPicture.Lines, Seen(held.From), StringComparison.Ordinal);
+        Assert.DoesNotContain(PropPicture.Lines, Still.Of([(stands, true)], [], new Vec(0, 1.5, 5), new Vec(0, 1, 0)).Body, StringComparison.Ordinal);
     }
 
     private static bool Holds(IReadOnlyList<Generator.Paperwork.Floor.Point> corners, Generator.Paperwork.Floor.Point point)

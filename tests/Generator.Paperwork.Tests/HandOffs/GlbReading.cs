@@ -71,8 +71,10 @@ internal sealed class GlbReading
                     var times = Floats(sampler.GetProperty("input").GetInt32(), 1).Select(f => f[0]).ToList();
                     var values = Floats(sampler.GetProperty("output").GetInt32(), width);
 
-                    // Asked at keys only: the nearest one counts.
-                    return values[Enumerable.Range(0, times.Count).MinBy(i => Math.Abs(times[i] - time))];
+                    // Asked at keys only: the nearest one counts; what changes at a stroke stays as the last key before has it.
+                    return values[sampler.TryGetProperty("interpolation", out var how) && how.GetString() == "STEP"
+                        ? Math.Max(0, times.FindLastIndex(t => t <= time + 0.0001))
+                        : Enumerable.Range(0, times.Count).MinBy(i => Math.Abs(times[i] - time))];
                 }
             }
         }

@@ -3,6 +3,7 @@ using Generator.Figures.Bodies;
 using Generator.Figures.Painting;
 using Generator.Paperwork.Following;
 using Generator.Paperwork.HandOffs;
+using Generator.Paperwork.Tests.SafetyPapers;
 using Generator.Rules;
 using Generator.Testing;
 
@@ -114,6 +115,49 @@ public sealed class SpaceTests
         Assert.All(contacts, c => Assert.True(times.Exists(t => Math.Abs(t - c) < 0.001), $"nothing is keyed at {c}"));
     }
 
+    /// <summary>The near end of a box is in the hand of whoever holds the prop, and what lies has its middle where Replay has it; in the turn of another stay a box has no size.</summary>
+    [Fact]
+    public void Props_are_in_the_hand_that_holds_them_and_lie_where_they_fell()
+    {
+        var source = PropsSheetTests.Armed().With(Source.Options);
+        var (fight, clock) = (source.Acted!, new ShowClock(source.Brief.Tempo));
+        var read = new GlbReading(FightGlb.Of(source, fight));
+        var (held, lying, gone) = (0, 0, 0);
+        foreach (var prop in fight.Props)
+        {
+            foreach (var (i, stay) in prop.Stays.Index())
+            {
+                var node = read.Node($"{prop.Name} {i + 1}");
+                if (stay.Lies is { } lies)
+                {
+                    var at = read.World(node, clock.SecondsAt(stay.From));
+                    Assert.InRange(new Vec(at.M41, at.M42, at.M43).To(lies + (stay.Ways[0].Way * 0.5)), 0, 0.001);
+                    lying++;
+                    continue;
+                }
+
+                var tip = Skeleton.Arm(stay.Hand).Tip;
+                foreach (var key in fight.Parts[stay.Holder + 1].Keys.Where(k => k.Time >= Math.Max(0, stay.From) && stay.Holds(k.Time)))
+                {
+                    var at = read.World(node, clock.SecondsAt(key.Time));
+                    var (middle, along) = (new Vec(at.M41, at.M42, at.M43), new Vec(at.M21, at.M22, at.M23));
+                    Assert.InRange(along.Length, prop.Length - 0.001, prop.Length + 0.001);
+                    Assert.InRange((middle - (along * 0.5)).To(key.Body[tip]), 0, 0.01);
+                    held++;
+                }
+
+                if (!double.IsInfinity(stay.To) && stay.To < fight.To)
+                {
+                    var away = read.World(node, clock.SecondsAt(stay.To));
+                    Assert.InRange(new Vec(away.M21, away.M22, away.M23).Length, 0, 0.001);
+                    gone++;
+                }
+            }
+        }
+
+        Assert.True(held > 5 && lying > 0 && gone > 0, $"{held} {lying} {gone}");
+    }
+
     [Fact]
     public void Any_routine_gives_the_same_bytes_each_time_and_stays_on_the_floor()
     {
@@ -139,7 +183,7 @@ public sealed class SpaceTests
     [ValidatorFact]
     public void The_validator_of_the_standard_finds_nothing()
     {
-        foreach (var source in Enumerable.Range(0, 4).Select(s => RandomRoutine.Of(s, Ferry.Book)).Select(r => PaperSource.Of(new Scene(r.Brief, Ferry.Book), r)).Prepend(Source))
+        foreach (var source in Enumerable.Range(0, 4).Select(s => RandomRoutine.Of(s, Ferry.Book)).Select(r => PaperSource.Of(new Scene(r.Brief, Ferry.Book), r)).Prepend(Source).Prepend(PropsSheetTests.Armed().With(Source.Options)))
         {
             var report = ValidatorFactAttribute.Report(FightGlb.Of(source, Acted.Of(source, Ferry.Cards)));
             var issues = report.RootElement.GetProperty("issues");

@@ -86,6 +86,6 @@ public partial class FirstScreenTests
     [GeneratedRegex("<g id=\"(f[0-9]+)\">")]
     private static partial Regex Drawn();
 
-    [GeneratedRegex("<use href=\"#(f[0-9]+)\">")]
+    [GeneratedRegex("<use href=\"#(f[0-9]+)\"/>")]
     private static partial Regex Used();
 }

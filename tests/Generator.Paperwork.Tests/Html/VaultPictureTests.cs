@@ -19,7 +19,8 @@ public sealed class VaultPictureTests
         var source = Going(id, back);
         var step = source.Steps[0];
         var card = Ferry.Cards.Of(step.Technique!)!;
-        var (seen, under, past) = FigureThing.Over(source.Scene, step, card)!.Value;
+        var seen = FigureThing.In(source.Scene, step, card);
+        var (under, past) = (seen.Contact.Thing!.Value, seen.End.Thing!.Value);
         Assert.Equal((double)source.Scene.Book.Things.HeightOf(source.Brief.Floor.Obstacles[0])!.Value.Metres, under.High, 6);
         var hero = seen.Contact.Hero!;
         Assert.Equal(under.High, hero.Lowest, 6);

@@ -51,7 +51,7 @@ public sealed class ThingsUsedTests
         Assert.DoesNotContain("class=\"ft\"", block, StringComparison.Ordinal);
         Assert.Equal(2, drive.Split("class=\"ft\"").Length - 1);
         var card = source.Options.Cards!.Of(source.Steps[1].Technique!, met: new Met(null, source.Steps[1].TargetPosture, source.Steps[1].Reaction))!;
-        var thing = FigureThing.Of(source.Scene, source.Steps[1], card)!.Value;
+        var thing = FigureThing.In(source.Scene, source.Steps[1], card).End.Thing!.Value;
         Assert.InRange(thing.From - card.End.Attacker![Joint.Hips].Z, 0, 0.9);
         Assert.Equal((0.2, (double)source.Scene.Book.Things.HeightOf(source.Brief.Floor.Obstacles[0])!.Value.Metres), (Math.Round(thing.To - thing.From, 6), thing.High));
     }

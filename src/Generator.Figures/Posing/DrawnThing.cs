@@ -1,4 +1,4 @@
-namespace Generator.Figures.Painting;
+namespace Generator.Figures.Posing;
 
 /// <summary>A thing of the room beside two bodies, of which a picture shows the outline from the side.</summary>
 /// <param name="From">Metres ahead of the hero at which it begins; below 0 behind the hero.</param>

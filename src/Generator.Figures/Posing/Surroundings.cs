@@ -1,0 +1,91 @@
+using Generator.Domain;
+using Generator.Figures.Bodies;
+
+namespace Generator.Figures.Posing;
+
+/// <summary>Puts the thing of the room with which a record is done into its card.</summary>
+public static class Surroundings
+{
+    /// <summary>No more of a thing is drawn than this, in metres.</summary>
+    public const double Deepest = 0.6;
+
+    /// <summary>From whoever has gone over a thing to the thing, in metres (common practice, no source).</summary>
+    private const double Cleared = 0.5;
+
+    /// <summary>From the middle of somebody to a thing close behind them, in metres (common practice, no source).</summary>
+    private const double Close = 0.25;
+
+    /// <summary>Whoever has their hips lower than this is down; share of stature.</summary>
+    private const double Down = 0.35;
+
+    /// <summary>With the hero on the thing at the contact and past it at the end.</summary>
+    /// <param name="card">The card.</param>
+    /// <param name="high">Height of the thing; metres.</param>
+    /// <param name="deep">How much of it is drawn; metres.</param>
+    /// <param name="backwards">The hero goes over it with the back first.</param>
+    public static Card Over(Card card, double high, double deep, bool backwards)
+    {
+        if (card.Contact.Hero is not { } hero)
+        {
+            return card;
+        }
+
+        // What is lowest of the hero rests on it: a hand, the hips or the back.
+        var rests = Enum.GetValues<Joint>().MinBy(j => hero[j].Y - (Skeleton.Thickness(j) * hero.Stature));
+        var middle = hero[rests].Z;
+        var up = Vec.Up * (high - hero.Lowest);
+        var over = card.Contact with
+        {
+            Hero = hero.Moved(up),
+            Props = [.. card.Contact.Props.Select(p => p with { Hand = p.Hand + up, Far = p.Far + up })],
+            Thing = new DrawnThing(middle - (deep / 2), middle + (deep / 2), high),
+        };
+        return card with { Contact = over, End = card.End with { Thing = backwards ? new DrawnThing(Cleared, Cleared + deep, high) : new DrawnThing(-Cleared - deep, -Cleared, high) } };
+    }
+
+    /// <summary>With the thing where it stands.</summary>
+    /// <param name="card">The card.</param>
+    /// <param name="edge">Metres ahead of the hero at which its near edge is, below 0 behind the hero.</param>
+    /// <param name="deep">How much of it is drawn; metres.</param>
+    /// <param name="high">Metres.</param>
+    /// <param name="onto">The attacker is thrown onto it, and lies there at the end.</param>
+    public static Card Beside(Card card, double edge, double deep, double high, bool onto)
+    {
+        var thing = edge < 0 ? new DrawnThing(edge - deep, edge, high) : new DrawnThing(edge, edge + deep, high);
+        var end = card.End with { Thing = thing };
+        if (onto && end.Attacker is { } attacker)
+        {
+            end = end with { Attacker = attacker.Moved(new Vec(0, high, ((thing.From + thing.To) / 2) - attacker[Joint.Hips].Z)), Marks = [] };
+        }
+
+        return card with { Start = card.Start with { Thing = thing }, Contact = card.Contact with { Thing = thing }, End = end };
+    }
+
+    /// <summary>With a thing that serves, close to whoever uses it, where no fight says which one and where.</summary>
+    internal static Card Usual(ThingTable things, ThingNeed? need, Card card, bool heroLeads, bool backwards = false)
+    {
+        if (need is null || KindOf(things, need.Use, card.Name) is not { } kind)
+        {
+            return card;
+        }
+
+        // The hero of a technique looks ahead at an attacker who looks back; of attacks and reactions the attacker is the one who looks ahead.
+        var (high, back) = ((double)kind.Height.Metres, heroLeads ? 1 : -1);
+        return need.Where switch
+        {
+            ThingPlace.OnTheWay when need.Use == ThingUse.Vault => Over(card, high, Deepest, backwards),
+            ThingPlace.BehindAttacker when (card.Attacks ? card.Start : card.End).Attacker is { } other => At(other, back, need.Use == ThingUse.ThrownOnto && other[Joint.Hips].Y < Down * other.Stature),
+            ThingPlace.BehindHero or ThingPlace.BesideHero when card.Contact.Hero is { } hero => At(hero, -back, onto: false),
+            _ => card,
+        };
+
+        Card At(Figure body, int way, bool onto) => Beside(card, way * Math.Max(0.01, (way * body[Joint.Hips].Z) + Close), Deepest, high, onto);
+    }
+
+    /// <summary>The kind that the name of the record speaks of, else the first that serves.</summary>
+    private static ThingKind? KindOf(ThingTable things, ThingUse use, string name)
+    {
+        var serve = things.Kinds.Where(k => k.Uses.Contains(use)).ToList();
+        return serve.Find(k => name.Split(' ').Any(k.GoesBy)) ?? serve.FirstOrDefault();
+    }
+}
