@@ -15,6 +15,9 @@ public static class Surroundings
     /// <summary>From the middle of somebody to a thing close behind them, in metres (common practice, no source).</summary>
     private const double Close = 0.25;
 
+    /// <summary>How much is drawn of a thing between the two; metres.</summary>
+    private const double Narrow = 0.3;
+
     /// <summary>Whoever has their hips lower than this is down; share of stature.</summary>
     private const double Down = 0.35;
 
@@ -76,8 +79,11 @@ public static class Surroundings
             ThingPlace.OnTheWay when need.Use == ThingUse.Vault => Over(card, high, Deepest, backwards),
             ThingPlace.BehindAttacker when (card.Attacks ? card.Start : card.End).Attacker is { } other => At(other, back, need.Use == ThingUse.ThrownOnto && other[Joint.Hips].Y < Down * other.Stature),
             ThingPlace.BehindHero or ThingPlace.BesideHero when card.Contact.Hero is { } hero => At(hero, -back, onto: false),
+            ThingPlace.Between when card.End is { Hero: { } one, Attacker: { } two } => Between(one[Joint.Hips].Z, two[Joint.Hips].Z),
             _ => card,
         };
+
+        Card Between(double one, double two) => Beside(card, Math.Max(0.01, ((one + two) / 2) - (Narrow / 2)), Narrow, high, onto: false);
 
         Card At(Figure body, int way, bool onto) => Beside(card, way * Math.Max(0.01, (way * body[Joint.Hips].Z) + Close), Deepest, high, onto);
     }

@@ -1,4 +1,6 @@
 using Generator.Domain;
+using Generator.Paperwork.Text;
+using Generator.Rules.Replaying;
 
 namespace Generator.Paperwork.Following;
 
@@ -16,6 +18,9 @@ public sealed record Course(int From, int To, IReadOnlyList<PerformerCourse> Per
     /// <summary>In the order of the brief.</summary>
     public IReadOnlyList<PropCourse> Props { get; init; } = [];
 
+    /// <summary>Who plays a hurt part of the body, in the order in which it comes about.</summary>
+    public IReadOnlyList<HurtLimb> Hurts { get; init; } = [];
+
     public static Course Of(PaperSource source)
     {
         var steps = source.Steps;
@@ -23,6 +28,6 @@ public sealed record Course(int From, int To, IReadOnlyList<PerformerCourse> Per
         var from = attackers.Select(a => a.Earliest).Append(0).Min();
         var to = source.End + HalfCounts.PerCount;
         var hero = HeroTrail.Of(source, from, to);
-        return new Course(from, to, [hero, .. attackers.Select(a => a.Course(from, to, hero.Ways.Count > 1 ? hero.Ways : []))]) { Props = PropCourse.Of(source, from) };
+        return new Course(from, to, [hero, .. attackers.Select(a => a.Course(from, to, hero.Ways.Count > 1 ? hero.Ways : []))]) { Props = PropCourse.Of(source, from), Hurts = [.. steps.SelectMany(HurtLines.Of)] };
     }
 }

@@ -9,7 +9,7 @@ namespace Generator.Paperwork.Tracks;
 /// </summary>
 public static class TrackForms
 {
-    private const double Top = 2, Centre = 12, Bottom = 22, Tip = 6;
+    private const double Top = 2, Centre = 12, Bottom = 22, Tip = 6, Under = 26.5;
 
     /// <summary>The outline as a path.</summary>
     /// <param name="doing">What it is.</param>
@@ -69,6 +69,16 @@ public static class TrackForms
         Doing.Finishes => width - Tip - 3,
         _ => width - 4,
     };
+
+    /// <summary>A jagged line under a track.</summary>
+    /// <param name="x">Left end.</param>
+    /// <param name="width">Its length.</param>
+    public static string Jagged(double x, double width)
+    {
+        const double Tooth = 3.5;
+        var teeth = Math.Max(1, (int)(width / Tooth));
+        return Path($"M{x},{Under}") + string.Concat(Enumerable.Range(1, teeth).Select(i => Path($"L{x + (i * width / teeth)},{(i % 2 == 0 ? Under : Under - 3)}")));
+    }
 
     private static string Box(double x, double width, double top, double bottom, double round)
     {

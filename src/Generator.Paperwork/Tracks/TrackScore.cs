@@ -65,7 +65,7 @@ public static class TrackScore
                 start,
                 end,
                 names,
-                [.. performers.Select(p => RowOf(p, names, begin, Math.Min(end, to)))],
+                [.. performers.Select(p => RowOf(p, names, begin, Math.Min(end, to)) with { Hurts = [.. HurtsOf(course, p, names, begin, Math.Min(end, to))] })],
                 PhrasesIn(phrases, names, begin, end, Math.Min(end, to))));
         }
 
@@ -128,6 +128,13 @@ public static class TrackScore
             }),
         ];
     }
+
+    private static IEnumerable<TrackHurt> HurtsOf(Course course, PerformerCourse performer, double names, int from, int to) =>
+        course.Hurts.Where(h => h.Who == performer.Attacker && h.From < to && h.What.Until.Value > from).Select(h =>
+        {
+            var left = Math.Max(from, h.From);
+            return new TrackHurt(X(names, from, left), (Math.Min(to, h.What.Until.Value) - left) * Half, HurtLines.Plays(h));
+        });
 
     private static TrackRow RowOf(PerformerCourse performer, double names, int from, int to)
     {

@@ -5,6 +5,7 @@ using Generator.Paperwork.HandOffs;
 using Generator.Paperwork.Html;
 using Generator.Paperwork.SafetyPapers;
 using Generator.Paperwork.Text;
+using Generator.Paperwork.Tracks;
 using Generator.Rules;
 using Generator.Rules.Judging;
 
@@ -51,6 +52,22 @@ public sealed class HurtPaperTests
         Assert.Equal(["play " + Knee + ": nothing with it or on it"], Hurts(Source, -1));
         Assert.Equal(["play " + Arm + ": nothing with it or on it"], Hurts(Source, 0));
         Assert.Empty(Hurts(Sound, -1));
+    }
+
+    /// <summary>A jagged line runs under the track of whoever plays it for as long as they do, and a picture of tracks says so in words; without hurts neither is there.</summary>
+    [Fact]
+    public void Tracks_draw_it_from_when_until_when()
+    {
+        var view = new RoutineView(Source);
+        var line = view.WideTracks[0];
+        var knee = Assert.Single(line.Rows[0].Hurts);
+        Assert.Equal((line.Names + ((Source.Steps[0].End - line.From) * TrackScore.Half), (Math.Min(22, view.Course.To) - Source.Steps[0].End) * TrackScore.Half), (knee.X, knee.Width));
+        Assert.Equal("plays " + Knee, knee.Told);
+        Assert.Equal(["plays " + Arm], view.WideTracks.SelectMany(l => l.Rows[1].Hurts).Select(h => h.Told).Distinct());
+        var (page, sound) = (RoutinePaper.Of(view), RoutinePaper.Of(new RoutineView(Sound)));
+        Assert.Contains("; plays " + Knee, page, StringComparison.Ordinal);
+        Assert.Contains("plays a hurt part of the body", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("class=\"jagged\"", sound, StringComparison.Ordinal);
     }
 
     [Fact]
