@@ -41,7 +41,9 @@ public sealed class PaperSource
     public FightShape Shape => field ??= FightShape.Of(Scene, Steps);
 
     /// <summary>The fight in space; null where no figures are drawn.</summary>
-    public Acted? Acted => field ??= Options.Cards is { } cards ? Acted.Of(this, cards) : null;
+    public Acted? Acted => acted ??= Options.Cards is { } cards ? Acted.Of(this, cards) : null;
+
+    private Acted? acted;
 
     /// <summary>The worst first.</summary>
     public IReadOnlyList<Hazard> Hazards => field ??= SafetyPapers.Hazards.Of(this);
@@ -60,5 +62,5 @@ public sealed class PaperSource
     }
 
     /// <summary>The same routine for papers of another choice.</summary>
-    public PaperSource With(PaperOptions options) => new(Scene, Routine, Steps, Verdict, Phrases, options);
+    public PaperSource With(PaperOptions options) => new(Scene, Routine, Steps, Verdict, Phrases, options) { acted = options.Cards == Options.Cards ? acted : null };
 }

@@ -1,3 +1,4 @@
+using Deque.AxeCore.Playwright;
 using Generator.Figures.Bodies;
 using Generator.Paperwork;
 using Generator.Rules;
@@ -39,7 +40,7 @@ public sealed class RoundTests(Browser browser, Papers papers) : IClassFixture<B
     [Fact]
     public async Task It_is_seen_from_the_floor_from_above_and_from_each_camera()
     {
-        await using var sheet = await browser.Open(papers.Of("routine.html"));
+        await using var sheet = await browser.Open(papers.Of("routine.html"), new BrowserNewContextOptions { BypassCSP = true });
         await sheet.Page.Locator("#place").FillAsync("6");
         Assert.True(await sheet.Page.Locator("#stage").IsVisibleAsync());
         Assert.False(await sheet.Page.Locator("#scene").IsVisibleAsync());
@@ -63,6 +64,7 @@ public sealed class RoundTests(Browser browser, Papers papers) : IClassFixture<B
         await sheet.Page.Locator("#names").UncheckAsync();
         pictures.Add(await sheet.Eval<string>(Picture));
         Assert.Equal(pictures.Count, pictures.Distinct().Count());
+        Assert.Empty((await sheet.Page.Locator("#playback").RunAxe()).Violations);
         await sheet.Page.Locator("#on").PressAsync("v");
         await sheet.Page.Locator("#on").PressAsync("v");
         await sheet.Page.Locator("#on").PressAsync("v");

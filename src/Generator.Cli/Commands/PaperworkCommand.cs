@@ -70,9 +70,9 @@ internal static class PaperworkCommand
 
         desk.Limit(Desk.Untimed);
         options = options with { Cards = Pictures.Of(book), ChangeLog = OutputFolder.ChangeLog(folder), Calendar = OutputFolder.Calendar(folder) };
-        var source = PaperSource.Of(new Scene(routine.Brief, book), routine);
+        var source = PaperSource.Of(new Scene(routine.Brief, book), routine).With(options);
         var ally = routine.Brief.Ally;
-        source = source.With(options with { Cameras = ally is null ? CameraCover.Of(source.Scene, source.Steps, desk.Stop) : null });
+        source = source.With(options with { Cameras = ally is null ? CameraCover.Of(source.Scene, source.Steps, source.Acted?.Gaps, desk.Stop) : null });
         if (ally is not null)
         {
             desk.Err.WriteLine($"Not made, since they cannot show {ally.Part.Name} beside {routine.Brief.Hero.Name} yet: {string.Join(", ", Pack.LeftOut(source))}, and no PDF.");

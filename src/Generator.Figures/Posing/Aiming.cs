@@ -53,6 +53,10 @@ public static class Aiming
     public static IEnumerable<Mark> Marks(Figure figure, Figure other, IReadOnlyList<Aim> aims) =>
         aims.Select(a => new Mark(EndOf(figure, other, a), a.Gap switch { null => MarkKind.Grip, 0 => MarkKind.Touch, _ => MarkKind.Miss }));
 
+    /// <summary>How far the first planned miss is off; null for none.</summary>
+    internal static double? Gap(Figure? figure, Figure? other, IReadOnlyList<Aim>? aims) =>
+        figure is not null && other is not null && aims is not null && aims.FirstOrDefault(a => a.Gap > 0) is { Gap: > 0 } aim ? Apart(figure, other, aim) : null;
+
     /// <summary>From the skin of the part to the skin of what it is aimed at; below 0 inside it. Metres.</summary>
     public static double Apart(Figure figure, Figure other, Aim aim)
     {

@@ -98,7 +98,7 @@ public sealed class Cards
 
         Instant Instant(Instant instant) => instant with { Turn = instant.Turn ?? 0, OtherTurn = instant.OtherTurn ?? Bearing(record.From) };
         Frame Frame(string when, Pair pair, IReadOnlyList<Aim>? aims = null, PropNeed? thrown = null) =>
-            Arming.Of(new Frame(when, pair.Other, pair.Doer, pair.Missing) { Marks = pair.Marks }, holds, [], aims ?? [], thrown is { Then: PropFate.Throws } ? thrown : null);
+            Arming.Of(new Frame(when, pair.Other, pair.Doer, pair.Missing) { Marks = pair.Marks, Gap = Aiming.Gap(pair.Doer, pair.Other, aims) }, holds, [], aims ?? [], thrown is { Then: PropFate.Throws } ? thrown : null);
     }
 
     /// <summary>What a prop adds to a distance, as a share of the mean stature.</summary>

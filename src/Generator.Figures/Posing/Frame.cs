@@ -18,6 +18,9 @@ public sealed record Frame(string When, Figure? Hero, Figure? Attacker, double M
     /// <summary>What they have in their hands, or what flies between them.</summary>
     public IReadOnlyList<HeldProp> Props { get; init; } = [];
 
+    /// <summary>From what is aimed to what a planned miss is aimed at, as it really is between the two; metres. Null where nothing is meant to miss.</summary>
+    public double? Gap { get; init; }
+
     /// <summary>The thing of the room with which it is done; else null.</summary>
     public DrawnThing? Thing { get; init; }
 

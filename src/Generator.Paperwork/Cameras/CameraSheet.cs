@@ -24,7 +24,7 @@ public static class CameraSheet
         Block.Caution(Cautions.Sheet),
         Block.Gap,
         Block.Prose(
-            $"Non-contact hits only, those that {Page.Clean(scene.Brief.Hero.Name)} takes among them, fist or foot 15 cm short. A hit sells where the gap between fist and face cannot be seen. A straight one does within {Words.Number((decimal)Math.Round(MissGeometry.CleanWithin(MissGeometry.Gap)))}° of the line of the blow, just about to {Words.Number((decimal)Math.Round(MissGeometry.TouchesWithin(MissGeometry.Gap)))}°; a swung one where it crosses between lens and face, within 60°. " +
+            $"Non-contact hits only, those that {Page.Clean(scene.Brief.Hero.Name)} takes among them, each as far short as its two performers make it, which is 15 cm as it is taught. A hit sells where the gap between fist and face cannot be seen. Of 15 cm a straight one does within {Words.Number((decimal)Math.Round(MissGeometry.CleanWithin(MissGeometry.Gap)))}° of the line of the blow, just about to {Words.Number((decimal)Math.Round(MissGeometry.TouchesWithin(MissGeometry.Gap)))}°; a swung one where it crosses between lens and face, within 60°. " +
             $"From nearer than {Words.Number((decimal)Math.Round(MissGeometry.NearestLens(MissGeometry.Gap), 1))} m the hand looks more than a twentieth too big: further back on a longer lens sells better. Whoever stands between hides it, and so does a thing that is high enough; one without a kind or a height in the brief is taken to hide nothing. Places are where the routine puts people; look through the lens at quarter speed before you believe it."),
         Block.Gap,
         Block.Heading("Set-ups"),

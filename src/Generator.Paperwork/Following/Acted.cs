@@ -25,7 +25,10 @@ public sealed record Acted(int From, int To, IReadOnlyList<ActedPart> Parts, IRe
         var moves = source.Steps.Where(s => s.HasTarget)
             .Select(s => ActedMove.Of(s, own[s.Row.Attacker], course.Performers[s.Row.Attacker + 1])).OfType<ActedMove>().ToList();
         List<ActedPart> parts = [.. course.Performers.Select(Part)];
-        return new Acted(course.From, course.To, parts, [.. moves.SelectMany(m => m.Meetings).OrderBy(m => m.Time)], [.. ActedProp.Of(course, parts, moves)]);
+        return new Acted(course.From, course.To, parts, [.. moves.SelectMany(m => m.Meetings).OrderBy(m => m.Time)], [.. ActedProp.Of(course, parts, moves)])
+        {
+            Gaps = moves.Where(m => m.Card.Contact.Gap is not null).ToDictionary(m => m.Step.Index, m => m.Card.Contact.Gap!.Value),
+        };
 
         ActedPart Part(PerformerCourse performer) => performer.IsHero
             ? new ActedPart(performer.Name, -1, hero, Held(ActedHero.Of(source, course, moves, cards.Of(hero, hero)), course.To))
@@ -35,6 +38,9 @@ public sealed record Acted(int From, int To, IReadOnlyList<ActedPart> Parts, IRe
                 own[performer.Attacker].Statures.Attacker,
                 Held(new ActedAttacker(performer, [.. moves.Where(m => m.Step.Row.Attacker == performer.Attacker)], own[performer.Attacker]).Keys(course.To), course.To));
     }
+
+    /// <summary>By the number of a move, from 0: how far its planned miss is off with these two performers; metres.</summary>
+    public IReadOnlyDictionary<int, double> Gaps { get; init; } = new Dictionary<int, double>();
 
     /// <summary>What is seen of props at a moment, with everybody as the last key before it has them.</summary>
     public IEnumerable<HeldProp> PropsAt(double time)

@@ -36,6 +36,9 @@ public sealed record Hit
     /// <summary>At which it lands, in centimetres above the floor.</summary>
     public required int Height { get; init; }
 
+    /// <summary>From fist or foot to what it is aimed at, in metres: what is taught (<see cref="MissGeometry.Gap"/>), or what it is between these two where that is known.</summary>
+    public double Gap { get; init; } = MissGeometry.Gap;
+
     /// <summary>The mark from which all that is seen, as a place on the floor.</summary>
     public Place Mark { get; init; }
 

@@ -42,14 +42,14 @@ public static class Lens
 
         var angle = AngleOf(hit.Bearing, sight);
         var (clean, touches) = sells == Sells.Along
-            ? (MissGeometry.CleanWithin(MissGeometry.Gap), MissGeometry.TouchesWithin(MissGeometry.Gap))
+            ? (MissGeometry.CleanWithin(hit.Gap), MissGeometry.TouchesWithin(hit.Gap))
             : (Sightline.AcrossWithin * (double)Bearing.DegreesPerHalfHour, Sightline.AcrossWithin * (double)Bearing.DegreesPerHalfHour);
         if (angle > touches + 1e-9)
         {
             return Reading.Open;
         }
 
-        if (sight.Length < MissGeometry.NearestLens(MissGeometry.Gap))
+        if (sight.Length < MissGeometry.NearestLens(hit.Gap))
         {
             return Reading.TooNear;
         }

@@ -9,9 +9,13 @@ namespace Generator.Solver.Cameras;
 public static class CameraCover
 {
     /// <summary>The plan; null when the search was stopped.</summary>
-    public static CameraPlan? Of(Scene scene, IReadOnlyList<Step> steps, CancellationToken stop = default)
+    /// <param name="scene">Brief and library.</param>
+    /// <param name="steps">The routine.</param>
+    /// <param name="gaps">By the number of a move, from 0: how far its planned miss really is off, in metres; what is not in it is taken to be as far off as is taught.</param>
+    /// <param name="stop">Ends the search.</param>
+    public static CameraPlan? Of(Scene scene, IReadOnlyList<Step> steps, IReadOnlyDictionary<int, double>? gaps = null, CancellationToken stop = default)
     {
-        var hits = Hit.Of(scene, steps);
+        IReadOnlyList<Hit> hits = [.. Hit.Of(scene, steps).Select(h => gaps?.TryGetValue(h.Move - 1, out var gap) == true ? h with { Gap = Math.Max(0, gap) } : h)];
         var given = scene.Brief.Cameras;
         var open = hits.Where(h => !given.Any(c => Lens.Reads(Lens.Of(SetUp.Of(c), h)))).ToList();
         var choices = Choices(SetUpGrid.Of(scene.Brief.Floor), open);

@@ -29,6 +29,14 @@ public class LensTests
     [InlineData(0, 600, 300, Reading.Clean)]
     public void A_straight_miss(int bearing, int distance, int height, Reading reading) => Assert.Equal(reading, Lens.Of(Place(bearing, distance, height), Straight));
 
+    /// <summary>The lens is 17.9 degrees off the line: asin(77 / 150) is 31, asin(77 / 252) 17.8 and asin(121 / 252) 28.7, asin(121 / 500) 14.</summary>
+    [Theory]
+    [InlineData(0.05, Reading.Clean)]
+    [InlineData(MissGeometry.Gap, Reading.Close)]
+    [InlineData(0.40, Reading.Open)]
+    public void The_farther_off_a_straight_miss_is_the_nearer_to_its_line_it_must_be_seen(double gap, Reading reading) =>
+        Assert.Equal(reading, Lens.Of(Place(1, 600, 165), Straight with { Gap = gap }));
+
     [Theory]
     [InlineData(0, 165, Reading.Clean)]
     [InlineData(4, 165, Reading.Open)]

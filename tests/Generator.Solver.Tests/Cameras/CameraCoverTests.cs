@@ -73,12 +73,24 @@ public class CameraCoverTests
         Assert.All(plan.Added.Where(s => s.Height.Value != 150), s => Assert.NotEqual(Seen(s), Seen(s with { Height = new Centimetres(150) })));
     }
 
+    /// <summary>What is farther off than it is taught sells to fewer: half a metre of air does not sell from the side of the line from which 15 cm just do.</summary>
+    [Fact]
+    public void The_true_gap_counts()
+    {
+        var brief = new Brief { Attackers = Cast, Cameras = [new Camera("A", new Bearing(1), new Centimetres(600), new Centimetres(165))] };
+        var (taught, far) = (Plan(brief), Plan(brief, new Dictionary<int, double> { [0] = 0.5 }));
+        bool Sells(CameraPlan plan) => Lens.Reads(Lens.Of(SetUp.Of(brief.Cameras[0]), plan.Hits[0]));
+        Assert.True(Sells(taught));
+        Assert.False(Sells(far));
+        Assert.Equal([0.5, MissGeometry.Gap, MissGeometry.Gap], far.Hits.Select(h => h.Gap));
+    }
+
     [Fact]
     public void The_same_fight_gives_the_same_plan() => Assert.Equal(Plan(new Brief { Attackers = Cast }).Added, Plan(new Brief { Attackers = Cast }).Added);
 
     private static IReadOnlyList<AttackerPart> Cast => [new AttackerPart { Name = "Bruno" }, new AttackerPart { Name = "Wanda" }, new AttackerPart { Name = "Piet" }];
 
-    private static CameraPlan Plan(Brief brief)
+    private static CameraPlan Plan(Brief brief, IReadOnlyDictionary<int, double>? gaps = null)
     {
         var routine = new Routine
         {
@@ -87,6 +99,6 @@ public class CameraCoverTests
             Moves = [.. Enumerable.Range(0, 3).Select(a => new Move { Start = HalfCounts.FromCounts(4 * a), Attacker = a, Technique = "jab-left", Reaction = "head-back" })],
         };
         var scene = new Scene(brief, Book);
-        return CameraCover.Of(scene, Replay.Of(scene, routine))!;
+        return CameraCover.Of(scene, Replay.Of(scene, routine), gaps)!;
     }
 }
