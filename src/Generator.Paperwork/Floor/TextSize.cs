@@ -11,7 +11,7 @@ public static class TextSize
     /// <summary>Height of a line as a multiple of the font size.</summary>
     public const double Line = 1.2;
 
-    private const string Narrow = "iIjl.,:;'|!()[] ft&r-";
+    private const string Narrow = "iIjl.,:;'|!()[] ftr-";
 
     public static double Width(string text, double size)
     {
@@ -80,7 +80,7 @@ public static class TextSize
 
         if (rune.IsAscii)
         {
-            return Narrow.Contains((char)rune.Value, StringComparison.Ordinal) ? 0.42 : Rune.IsUpper(rune) ? 0.76 : 0.64;
+            return Narrow.Contains((char)rune.Value, StringComparison.Ordinal) ? 0.42 : Rune.IsUpper(rune) || rune.Value is '&' ? 0.76 : 0.64;
         }
 
         return Rune.GetUnicodeCategory(rune) switch
