@@ -60,7 +60,11 @@ internal static class ChangeLines
             var (was, now) = (reworked.Old.Placements[a], reworked.Routine.Placements[a]);
             if (was != now)
             {
-                yield return $"  opening, {Page.Clean(brief.Attackers[a].Name)}";
+                foreach (var line in Page.Hang("  opening, ", Page.Clean(brief.Attackers[a].Name)))
+                {
+                    yield return line;
+                }
+
                 yield return $"    was  {was.ToText()}";
                 yield return $"    now  {now.ToText()}";
             }
@@ -79,22 +83,14 @@ internal static class ChangeLines
             ChangeKind.Dropped => "goes",
             _ => "shifts",
         };
-        switch (change.Kind)
+        IEnumerable<string> lines = change.Kind switch
         {
-            case ChangeKind.Kept:
-                yield break;
-            case ChangeKind.Shifted when was!.Start == now!.Start:
-                yield return $"  move {number}, count {was.Start.ToCountText()}, {MoveText.Who(scene, now)}: {string.Join(", ", Rest(was, now))}";
-                yield break;
-            case ChangeKind.Shifted:
-                yield return $"  move {number}, {MoveText.Who(scene, now!)}: count {was!.Start.ToCountText()} becomes count {now!.Start.ToCountText()}{string.Concat(Rest(was, now).Select(r => ", " + r))}";
-                yield break;
-            default:
-                yield return change.Old < 0 ? $"  move {change.Now + 1} {title}" : $"  move {number} {title}";
-                break;
-        }
-
-        foreach (var line in Half(scene, "was", was).Concat(Half(scene, "now", now)))
+            ChangeKind.Kept => [],
+            ChangeKind.Shifted when was!.Start == now!.Start => Page.Hang($"  move {number}, ", $"count {was.Start.ToCountText()}, {MoveText.Who(scene, now)}: {string.Join(", ", Rest(was, now))}"),
+            ChangeKind.Shifted => Page.Hang($"  move {number}, ", $"{MoveText.Who(scene, now!)}: count {was!.Start.ToCountText()} becomes count {now!.Start.ToCountText()}{string.Concat(Rest(was, now).Select(r => ", " + r))}"),
+            _ => [change.Old < 0 ? $"  move {change.Now + 1} {title}" : $"  move {number} {title}", .. Half(scene, "was", was), .. Half(scene, "now", now)],
+        };
+        foreach (var line in lines)
         {
             yield return line;
         }

@@ -26,12 +26,18 @@ internal static class LibraryAddCommand
         {
             var path = parsed.GetRequiredValue(file);
             var (before, after) = (Inputs.Book([]), Inputs.Book([path]));
-            var known = Connections.Of(before).DeadEnds.Select(d => (d.Form, d.Lacks)).ToHashSet();
-            var ends = Connections.Of(after).DeadEnds.Where(d => !known.Contains((d.Form, d.Lacks))).ToList();
+            var ends = Brought(before, Connections.Of(after).DeadEnds);
             desk.Out.Write(LibraryAdded.Of(before, after, ends));
             desk.Err.WriteLine($"The file stays where it is: name it with --library {path}.");
             return ends.Count == 0 ? ExitCode.Good : ExitCode.Forbidden;
         });
         return command;
+    }
+
+    /// <summary>Dead ends that the library has not by itself, which is looked at only where there are any.</summary>
+    private static IReadOnlyList<DeadEnd> Brought(Book before, IReadOnlyList<DeadEnd> ends)
+    {
+        var known = ends.Count == 0 ? [] : Connections.Of(before).DeadEnds.Select(d => (d.Form, d.Lacks)).ToHashSet();
+        return [.. ends.Where(d => !known.Contains((d.Form, d.Lacks)))];
     }
 }

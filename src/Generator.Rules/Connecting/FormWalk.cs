@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Generator.Domain;
 using Generator.Library;
 
@@ -9,14 +10,18 @@ public sealed class FormWalk
     /// <summary>Ways in that are kept for each form.</summary>
     private const int MostWaysIn = 3;
 
+    /// <summary>A walk takes a second, and whoever asks for neighbours or dead ends needs it: it is done once for a library.</summary>
+    private static readonly ConditionalWeakTable<Book, FormWalk> Known = [];
+
     private readonly Dictionary<HeroForm, List<string>> waysIn = [];
+    private readonly Dictionary<(HeroForm After, Posture Leaves), SortedSet<int>> outcomes = [];
     private readonly List<HeroForm> forms = [];
 
     private FormWalk(FormSteps steps)
     {
         foreach (var stance in FormGraph.Openings)
         {
-            Reach(HeroForm.FreeIn(stance), "the opening");
+            Reach(HeroForm.FreeIn(stance)).Add("the opening");
         }
 
         for (var i = 0; i < forms.Count; i++)
@@ -25,7 +30,16 @@ public sealed class FormWalk
             {
                 foreach (var move in steps.From(forms[i], gap))
                 {
-                    Reach(move.After, Of(move));
+                    var ways = Reach(move.After);
+                    if (ways.Count < MostWaysIn && Of(move) is var by && !ways.Contains(by, StringComparer.Ordinal))
+                    {
+                        ways.Add(by);
+                    }
+
+                    if (move.Target >= 0 && move.Leaves != Posture.Out)
+                    {
+                        Count(move, steps.Book);
+                    }
                 }
             }
         }
@@ -34,15 +48,19 @@ public sealed class FormWalk
     /// <summary>All forms, those found first first.</summary>
     public IReadOnlyList<HeroForm> Forms => forms;
 
+    /// <summary>How moves leave hero and target, out of any form and at once or with time for everything, and by which techniques, as positions in the book.</summary>
+    internal IReadOnlyDictionary<(HeroForm After, Posture Leaves), SortedSet<int>> Outcomes => outcomes;
+
     /// <summary>Some moves that lead to a form: a technique and how it is sold.</summary>
     public IReadOnlyList<string> WaysTo(HeroForm form) => waysIn.TryGetValue(form, out var ways) ? ways : [];
 
     /// <summary>Walks a library.</summary>
-    public static FormWalk Of(Book book) => new(new FormSteps(book));
+    public static FormWalk Of(Book book) => Known.GetValue(book, b => new FormWalk(new FormSteps(b)));
 
     private static string Of(FormMove move) => move.Reaction is { } reaction ? $"{move.Technique.Id} ({reaction.Id})" : move.Technique.Id;
 
-    private void Reach(HeroForm form, string by)
+    /// <summary>The ways into a form, which is a new one where there are none yet.</summary>
+    private List<string> Reach(HeroForm form)
     {
         if (!waysIn.TryGetValue(form, out var ways))
         {
@@ -50,9 +68,17 @@ public sealed class FormWalk
             forms.Add(form);
         }
 
-        if (ways.Count < MostWaysIn && !ways.Contains(by, StringComparer.Ordinal))
+        return ways;
+    }
+
+    private void Count(FormMove move, Book book)
+    {
+        var key = (move.After, move.Leaves);
+        if (!outcomes.TryGetValue(key, out var by))
         {
-            ways.Add(by);
+            outcomes[key] = by = [];
         }
+
+        by.Add(book.TechniqueIndex(move.Technique.Id));
     }
 }

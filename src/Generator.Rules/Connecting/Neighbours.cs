@@ -13,29 +13,14 @@ public sealed class Neighbours
     private readonly FormSteps steps;
     private readonly Book book;
 
-    /// <summary>How moves leave hero and target, and by which techniques; built once.</summary>
-    private readonly Dictionary<(HeroForm After, Posture Leaves), SortedSet<int>> outcomes = [];
+    /// <summary>How moves leave hero and target, and by which techniques.</summary>
+    private readonly IReadOnlyDictionary<(HeroForm After, Posture Leaves), SortedSet<int>> outcomes;
 
     public Neighbours(Book book)
     {
         this.book = book;
         steps = new FormSteps(book);
-        foreach (var form in FormWalk.Of(book).Forms)
-        {
-            foreach (var gap in FormSteps.Gaps)
-            {
-                foreach (var move in steps.From(form, gap).Where(m => m.Target >= 0 && m.Leaves != Posture.Out))
-                {
-                    var key = (move.After, move.Leaves);
-                    if (!outcomes.TryGetValue(key, out var by))
-                    {
-                        outcomes[key] = by = [];
-                    }
-
-                    by.Add(book.TechniqueIndex(move.Technique.Id));
-                }
-            }
-        }
+        outcomes = FormWalk.Of(book).Outcomes;
     }
 
     /// <summary>Techniques that may come right before, by base id in the order of the book.</summary>

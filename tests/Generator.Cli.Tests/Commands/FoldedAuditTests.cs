@@ -56,7 +56,17 @@ public class FoldedAuditTests
             Assert.Null(heading["under"]);
             Assert.NotEmpty((string)heading["mended"]!);
         });
+    }
+
+    /// <summary>The first moves of it, which take less to mend.</summary>
+    [Fact]
+    public void In_words_as_many_stand_under_others_as_in_json()
+    {
+        using var rig = new Rig();
+        var file = rig.File("dock.csv", string.Join('\n', Dock.Split('\n').Take(10)));
+        var under = JObject.Parse(rig.Run("audit", "--json", file).Out)["findings"]!.Count(f => f["under"] is not null);
+        Assert.True(under > 1, $"{under} under others");
         var text = string.Join(' ', rig.Run("audit", file).Out.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
-        Assert.Contains($"{findings.Count() - headings.Count} of them under others with which they go", text, StringComparison.Ordinal);
+        Assert.Contains($"{under} of them under others with which they go", text, StringComparison.Ordinal);
     }
 }

@@ -18,12 +18,15 @@ namespace Generator.Cli.Tests.Papers;
 /// <summary>A routine with unsafe or broken findings says so on the first screen and on every paper, in words and by form; one without says nothing of the kind.</summary>
 public class UnsafeLooksUnsafeTests(ITestOutputHelper output)
 {
+    /// <summary>Drafts that are broken: every kind of paper is made of each.</summary>
+    private const int Spoilt = 8;
+
     [Fact]
     public void On_every_paper_of_clean_drafts_that_were_broken_at_random()
     {
         var chance = new Chance(5);
         var counted = new SortedDictionary<string, int>(StringComparer.Ordinal);
-        foreach (var draft in Made.Drafts)
+        foreach (var draft in Made.Drafts.Take(Spoilt))
         {
             var pack = Made.Pack(Broken(draft, chance));
             Assert.False(pack.Source.Verdict.IsClean);
@@ -37,7 +40,7 @@ public class UnsafeLooksUnsafeTests(ITestOutputHelper output)
 
         output.WriteLine(string.Join(", ", counted.Select(c => $"{c.Key} {c.Value}")));
         Assert.Equal(20, counted.Count);
-        Assert.All(counted.Where(c => c.Key != "part"), c => Assert.Equal(Made.Drafts.Count, c.Value));
+        Assert.All(counted.Where(c => c.Key != "part"), c => Assert.Equal(Spoilt, c.Value));
     }
 
     [Fact]
@@ -49,7 +52,7 @@ public class UnsafeLooksUnsafeTests(ITestOutputHelper output)
         }
     }
 
-    /// <summary>The first lines in a terminal, of every command that takes a whole routine; what is slow to explain, as every other technique is tried in a move, is explained of the two shortest.</summary>
+    /// <summary>The first lines in a terminal, of every command that takes a whole routine; what is slow to explain, as every other technique is tried in a move, is explained of the last move of the shortest.</summary>
     [Fact]
     public void On_the_first_screen_of_a_terminal()
     {
@@ -60,7 +63,7 @@ public class UnsafeLooksUnsafeTests(ITestOutputHelper output)
             var broken = Broken(draft, chance);
             var file = rig.File("broken.routine.json", RoutineWriter.Text(broken));
             var warning = PaperHead.Of(broken, Audit.Of(new Scene(broken.Brief, Made.Book), broken)).Warning!;
-            string[] screens = [rig.Run("audit", file).Out, .. i < 2 ? [rig.Run("explain", file, "1").Out] : Array.Empty<string>()];
+            string[] screens = [rig.Run("audit", file).Out, .. i < 1 ? [rig.Run("explain", file, broken.Moves.Count.ToString(System.Globalization.CultureInfo.InvariantCulture)).Out] : Array.Empty<string>()];
             foreach (var screen in screens)
             {
                 var first = screen.Split('\n').Take(12).ToList();

@@ -71,9 +71,9 @@ public partial class VocabularyTests(ITestOutputHelper output)
         }
 
         // Every other technique is tried in the place of a move: that takes the less, the fewer moves come after it.
-        foreach (var routine in Made.Packs.Where((_, i) => i % 9 == 0).Select(p => p.Source.Routine))
+        foreach (var routine in Made.Packs.Where((_, i) => i % 12 == 0).Select(p => p.Source.Routine))
         {
-            said.Append(rig.Run("explain", rig.File("one.routine.json", RoutineWriter.Text(routine)), (1 + (routine.Moves.Count * 3 / 4)).ToString(System.Globalization.CultureInfo.InvariantCulture)).Out);
+            said.Append(rig.Run("explain", rig.File("one.routine.json", RoutineWriter.Text(routine)), (Math.Max(1, routine.Moves.Count - 1)).ToString(System.Globalization.CultureInfo.InvariantCulture)).Out);
         }
 
         Assert.Empty(Faults(TextReading.Flat(said.ToString())));

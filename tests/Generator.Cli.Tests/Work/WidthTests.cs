@@ -1,8 +1,15 @@
+using Generator.Cli.Changes;
 using Generator.Cli.Work;
+using Generator.Domain;
 using Generator.Library;
+using Generator.Library.Files;
+using Generator.Library.Reading;
 using Generator.Paperwork.Text;
+using Generator.Rules;
+using Generator.Rules.Judging;
 using Generator.Solver;
 using Generator.Solver.Questions;
+using Generator.Solver.Reworking;
 
 namespace Generator.Cli.Tests.Work;
 
@@ -84,6 +91,18 @@ public class WidthTests
             Assert.All(card.Split('\n'), l => Assert.True(Page.LengthOf(l) <= 80, l));
             Assert.StartsWith($"{name} (", card, StringComparison.Ordinal);
         }
+    }
+
+    /// <summary>Whatever a search comes to: a move that is later, waits longer, gets a cue and comes from elsewhere.</summary>
+    [Fact]
+    public void A_move_that_shifts_in_every_way_at_once_is_told_in_lines_that_fit()
+    {
+        var old = Samples.Found(BriefReader.Parse(new SourceFile("brief.json", Brief.Replace("Bruno", "Bartholomew", StringComparison.Ordinal)), Rig.Book).Value!, Rig.Book).Routine!;
+        var now = old with { Moves = [old.Moves[0] with { Start = new HalfCounts(7), Linger = new HalfCounts(1), Cue = Cue.Voice, From = new Bearing(7) }] };
+        var scene = new Scene(now.Brief, Rig.Book);
+        var lines = ChangeLines.Of(new Reworked(scene, old, now, Audit.Of(scene, now), RoutineChange.Between(old, now))).ToList();
+        Assert.All(lines, l => Assert.True(Page.LengthOf(l) <= 80, l));
+        Assert.Equal("  move 1, Bartholomew: count 1 becomes count 4&, linger 0 becomes 0.5, gets a cue by voice, comes from 3:30", "  " + string.Join(' ', lines.Select(l => l.Trim())));
     }
 
     private static HashSet<string> Words(string text) => text.Split([' ', '\n', '/'], StringSplitOptions.RemoveEmptyEntries).Select(w => w.Trim(',')).ToHashSet(StringComparer.OrdinalIgnoreCase);

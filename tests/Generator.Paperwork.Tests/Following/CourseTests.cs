@@ -60,7 +60,7 @@ public class CourseTests
     public void Who_lies_is_drawn_lying_where_they_lie()
     {
         var (lying, across, still, forGood) = (0, 0, 0, 0);
-        foreach (var routine in Enumerable.Range(0, 180).Select(s => RandomRoutine.Of(s, Ferry.Book)).Append(Ferry.Routine).Where(r => r.Moves.Count > 0))
+        foreach (var routine in Enumerable.Range(0, 80).Select(s => RandomRoutine.Of(s, Ferry.Book)).Append(Ferry.Routine).Where(r => r.Moves.Count > 0))
         {
             var source = PaperSource.Of(new Scene(routine.Brief, Ferry.Book), routine);
             var course = Course.Of(source);
@@ -100,7 +100,7 @@ public class CourseTests
             }
         }
 
-        Assert.True(lying > 400 && across > 50 && still > 200 && forGood > 10, $"{lying}, {across} of them across, {still} still, {forGood} for good");
+        Assert.True(lying > 180 && across > 20 && still > 90 && forGood > 4, $"{lying}, {across} of them across, {still} still, {forGood} for good");
     }
 
     [Fact]

@@ -151,14 +151,14 @@ public sealed class TwoHeroesRuleTests
     public void Hero_and_ally_are_judged_alike_whatever_they_do()
     {
         var (rules, alike) = (new HashSet<string>(StringComparer.Ordinal), 0);
-        foreach (var fight in Enumerable.Range(0, 80).Select(TwoHeroes.Random).Where(f => f.Steps().All(s => !s.HasTarget || s.Before.Attackers[s.Row.Attacker].Distance > 0)))
+        foreach (var fight in Enumerable.Range(0, 30).Select(TwoHeroes.Random).Where(f => f.Steps().All(s => !s.HasTarget || s.Before.Attackers[s.Row.Attacker].Distance > 0)))
         {
             rules.UnionWith(fight.Audit().Findings.Select(f => f.Rule));
             Assert.Equal(OfMoves(fight), OfMoves(TwoHeroes.Swapped(fight)));
             alike++;
         }
 
-        Assert.True(alike > 70 && rules.Count > 15, $"{alike}: {string.Join(' ', rules)}");
+        Assert.True(alike > 26 && rules.Count > 15, $"{alike}: {string.Join(' ', rules)}");
 
         // What is said of the whole fight is said of the hero.
         static IEnumerable<string> OfMoves(Fight fight) => Told(fight).Where(t => !t.Contains(" length ", StringComparison.Ordinal));

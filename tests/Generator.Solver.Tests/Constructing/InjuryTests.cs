@@ -51,16 +51,15 @@ public class InjuryTests(ITestOutputHelper output)
         var kicked = new Moment([new MomentMove("hold-and-kick", "Wanda", null, null)], null, null);
         var sound = Brief() with { Moments = [kicked], Attackers = [.. Brief().Attackers, new AttackerPart { Name = "Piet", Skill = Skill.Stunt }], Setbacks = null };
         var hurt = sound with { Attackers = [sound.Attackers[0] with { Limits = [limit] }, .. sound.Attackers.Skip(1)] };
-        var (freely, spared) = (Bases(sound), Bases(hurt));
-        output.WriteLine($"base of the kick with nobody hurt: {string.Join(' ', freely)}; with Bruno hurt: {string.Join(' ', spared)}");
-        Assert.Contains(0, freely);
+        var spared = Bases(hurt).ToList();
+        output.WriteLine($"base of the kick with Bruno hurt: {string.Join(' ', spared)}");
+
+        // With nobody hurt the search ends with the first of whom Bruno is the base.
+        Assert.Contains(0, Bases(sound));
         Assert.True(spared.Count >= 2 * Seeds && spared.All(b => b == 2), string.Join(' ', spared));
 
-        IReadOnlyList<int> Bases(Brief brief) =>
-        [
-            .. Enumerable.Range(1, 3 * Seeds).Select(s => Drafted(brief, s)).OfType<Routine>()
-                .Select(d => Replay.Of(new Scene(d.Brief, Drafts.Book), d).First(s => s.Technique!.GoesBy("hold-and-kick")).Before.Attackers.Select((a, i) => (a, i)).First(p => p.a.Posture.IsControlled()).i),
-        ];
+        static IEnumerable<int> Bases(Brief brief) => Enumerable.Range(1, 3 * Seeds).Select(s => Drafted(brief, s)).OfType<Routine>()
+            .Select(d => Replay.Of(new Scene(d.Brief, Drafts.Book), d).First(s => s.Technique!.GoesBy("hold-and-kick")).Before.Attackers.Select((a, i) => (a, i)).First(p => p.a.Posture.IsControlled()).i);
     }
 
     /// <summary>The injury comes when the fight stands: what is put in for what must go does not load it either, nor does anything else.</summary>

@@ -18,7 +18,7 @@ public class FoldsTests
     public void Findings_of_spoilt_moves_fold_to_about_as_many_headings()
     {
         var (planted, findings, headings, folded) = (0, 0, 0, 0);
-        Each((scene, broken, breaks, verdict) =>
+        Each(Cases, (scene, broken, breaks, verdict) =>
         {
             var folds = Folds.Of(scene, broken, verdict);
             Assert.Equal(
@@ -38,7 +38,7 @@ public class FoldsTests
     public void The_last_change_leaves_the_routine_as_it_was_mended()
     {
         var changes = 0;
-        Each((scene, broken, _, _) =>
+        Each(Cases / 2, (scene, broken, _, _) =>
         {
             var mended = Complete.Soon(Sketch.Of(broken), scene.Book, 30_000)!;
             var made = new Mending(scene, broken, mended).Changes().ToList();
@@ -50,16 +50,16 @@ public class FoldsTests
             Assert.All(made, c => Assert.Equal(c.Written.Where(w => w > 0).Order().Distinct(), c.Written.Where(w => w > 0)));
             Assert.All(made, c => Assert.NotEmpty(c.Told));
         });
-        Assert.True(changes > Cases, $"{changes} changes");
+        Assert.True(changes > Cases / 2, $"{changes} changes");
     }
 
     private static (int?, string?, string?, string?, HalfCounts, HalfCounts, Bearing?) Plain(Move move) =>
         (move.Attacker, move.Attack, move.Technique, move.Reaction, move.Start, move.Linger, move.From);
 
-    private static void Each(Action<Scene, Routine, int, Verdict> check)
+    private static void Each(int cases, Action<Scene, Routine, int, Verdict> check)
     {
         var tried = 0;
-        for (var i = 0; i < Cases; i++)
+        for (var i = 0; i < cases; i++)
         {
             if (Drafts.OfSmall(i / 3).Routine is not { } routine)
             {
@@ -72,6 +72,6 @@ public class FoldsTests
             tried++;
         }
 
-        Assert.True(tried >= Cases * 3 / 4, $"{tried} of {Cases}");
+        Assert.True(tried >= cases * 3 / 4, $"{tried} of {cases}");
     }
 }

@@ -12,15 +12,18 @@ namespace Generator.Solver.Tests.Twin;
 /// <summary>CP-SAT and exhaustive enumeration over Replay and the audit's rules know the same routines and the same least points.</summary>
 public sealed class TwinTests(ITestOutputHelper output)
 {
-    private const int Cases = 180;
+    private const int Cases = 120;
 
     /// <summary>So many of them in the plain way.</summary>
-    private const int InOneTable = 80;
+    private const int InOneTable = 50;
 
     /// <summary>Sets with more routines are left out: each routine is a search of its own.</summary>
     private const int MostRoutines = 16;
 
-    private const int EnoughInfeasible = 25;
+    private const int EnoughInfeasible = 15;
+
+    /// <summary>Sets that are compared; their worlds are those of other tests, so that they are enumerated once.</summary>
+    private const int Compared = 30;
 
     /// <summary>In this world the solver once said no without its presolve where there are routines.</summary>
     private const int Once = 308;
@@ -67,7 +70,7 @@ public sealed class TwinTests(ITestOutputHelper output)
     {
         var (compared, routines) = (0, 0);
         var points = Enum.GetNames<FightRule>().Append("Music").ToDictionary(r => r, _ => 0, StringComparer.Ordinal);
-        for (var seed = 1001; seed <= 1001 + (3 * Cases) && compared < 45; seed++)
+        for (var seed = 1; seed <= 3 * Cases && compared < Compared; seed++)
         {
             var world = new TinyWorld(seed);
             var clean = Exhaustive.Clean(world);
@@ -89,8 +92,8 @@ public sealed class TwinTests(ITestOutputHelper output)
         }
 
         output.WriteLine($"{compared} worlds, {routines} routines, with points of {string.Join(", ", points)}");
-        Assert.All(points, p => Assert.True(p.Value >= 20, $"{p.Value} routines with points of {p.Key}"));
-        Assert.True(compared >= 40, $"only {compared} worlds had a set to compare");
+        Assert.All(points, p => Assert.True(p.Value >= 10, $"{p.Value} routines with points of {p.Key}"));
+        Assert.True(compared == Compared, $"only {compared} worlds had a set to compare");
     }
 
     /// <summary>The same in worlds where reactions bump into a second attacker and a technique takes two.</summary>

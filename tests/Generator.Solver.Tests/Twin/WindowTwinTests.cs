@@ -31,7 +31,7 @@ public sealed class WindowTwinTests(ITestOutputHelper output)
     public void Windows_of_long_routines_are_judged_as_in_the_whole()
     {
         var (allowed, refused, n) = (0, 0, 0);
-        foreach (var seed in (int[])[1, 2, 3, 4, 5, 6, 9, 13])
+        foreach (var seed in (int[])[1, 2, 3, 4, 5])
         {
             if (Drafts.Rounds(seed % 2 == 0 ? Drafts.Small(seed) : Long(seed), seed, 1) is not { Status: DraftStatus.Found, Routine: { } routine })
             {
