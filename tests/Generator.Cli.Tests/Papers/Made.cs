@@ -15,7 +15,7 @@ namespace Generator.Cli.Tests.Papers;
 internal static class Made
 {
     /// <summary>How many routines are looked at: half of them drafted, half put together at random.</summary>
-    public const int Routines = 24;
+    public const int Routines = 40;
 
     public static Book Book { get; } = Rig.Book;
 
