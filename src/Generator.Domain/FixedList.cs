@@ -16,9 +16,21 @@ public sealed class FixedList<T>(T[] items) : IReadOnlyList<T>
     /// <summary>A copy to change.</summary>
     public T[] ToArray() => items.AsSpan().ToArray();
 
-    public IEnumerator<T> GetEnumerator() => ((IEnumerable<T>)items).GetEnumerator();
+    public Enumerator GetEnumerator() => new(items);
+
+    IEnumerator<T> IEnumerable<T>.GetEnumerator() => ((IEnumerable<T>)items).GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => items.GetEnumerator();
+
+    /// <summary>Goes through the items without a new object.</summary>
+    public struct Enumerator(T[] items)
+    {
+        private int at = -1;
+
+        public readonly T Current => items[at];
+
+        public bool MoveNext() => ++at < items.Length;
+    }
 }
 
 /// <summary>Makes fixed lists of what stands in brackets.</summary>

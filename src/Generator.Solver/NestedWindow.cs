@@ -4,4 +4,4 @@ namespace Generator.Solver;
 /// <param name="Moment">Its number in the brief, from 0.</param>
 /// <param name="Earliest">First half count.</param>
 /// <param name="Latest">Last half count.</param>
-internal readonly record struct NestedWindow(int Moment, int Earliest, int Latest);
+internal sealed record NestedWindow(int Moment, int Earliest, int Latest);

@@ -53,6 +53,9 @@ public static class RuleBook
     /// </summary>
     internal static readonly int[] Sifting = [.. All.Select((_, i) => i).OrderBy(i => All[i] is Spacing or ClearLane or Underfoot ? 0 : 1)];
 
+    /// <summary>The rules of <see cref="Sifting"/> in that order, with their positions.</summary>
+    internal static readonly (int At, Rule Rule)[] Sifted = [.. Sifting.Select(i => (i, All[i]))];
+
     private static readonly Dictionary<string, int> Positions = All.Select((rule, i) => (rule.Id, i)).ToDictionary(p => p.Id, p => p.i, StringComparer.Ordinal);
 
     /// <summary>Position of a rule in <see cref="All"/>; throws for an unknown id.</summary>

@@ -93,10 +93,10 @@ public sealed class Score
         var tally = new Tally(inWords: false);
         object?[]? next = null;
         var points = PointsByRule;
-        foreach (var i in RuleBook.Sifting)
+        foreach (var (i, rule) in RuleBook.Sifted)
         {
             var before = tally.Points;
-            var memory = RuleBook.All[i].Observe(scene, memories[i], step, tally);
+            var memory = rule.Observe(scene, memories[i], step, tally);
             if (tally.Forbidden > 0)
             {
                 return null;

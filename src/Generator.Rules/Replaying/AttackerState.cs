@@ -6,6 +6,9 @@ namespace Generator.Rules.Replaying;
 /// <summary>What is true of one attacker between two moves; shared by all states in which it is still true. Times are half counts from count 1, bearings half hours, distances centimetres from the mark.</summary>
 public sealed record AttackerState
 {
+    private Leg? leg;
+    private Place? stays;
+
     /// <summary>0 to 23.</summary>
     public int Bearing { get; init; }
 
@@ -15,7 +18,11 @@ public sealed record AttackerState
     public Place Origin { get; init; }
 
     /// <summary>Where they are to the millimetre, of somebody whom no move has concerned since the hero came to another mark: nothing has brought them onto a bearing of that one. Else null.</summary>
-    public Place? Stays { get; init; }
+    public Place? Stays
+    {
+        get => stays;
+        init => stays = value;
+    }
 
     /// <summary>Where they are, whatever the mark.</summary>
     public Place Place => Stays ?? Origin + Place.At(Bearing, Distance);
@@ -50,7 +57,14 @@ public sealed record AttackerState
     public bool Gone { get; init; }
 
     /// <summary>The legs of their way so far, the last first, beginning with the entrance; null while somebody who is in from the start has not stirred.</summary>
-    public Leg? Leg { get; init; }
+    public Leg? Leg
+    {
+        get => leg;
+        init => leg = value;
+    }
+
+    /// <summary>Gives somebody their legs whose state a step has just made, so that nobody else knows it yet: without another copy, since a search does this with every move that it tries.</summary>
+    internal void Lay(Leg last, Place? staying) => (leg, stays) = (last, staying);
 
     /// <summary>The same with the one leg of who has not stirred.</summary>
     public Leg Way => Leg ?? Bodies.Leg.Always(Place);

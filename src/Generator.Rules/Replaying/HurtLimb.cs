@@ -19,11 +19,11 @@ public sealed record HurtLimb(int Who, Hurt What, int From, int Move)
     internal static FixedList<HurtLimb> After(Scene scene, Step step)
     {
         var was = step.Before.Hurts;
-        if (was.Count == 0 && step.Row.Hurt is null)
-        {
-            return was;
-        }
+        return was.Count == 0 && step.Row.Hurt is null ? was : Changed(scene, step, was);
+    }
 
+    private static FixedList<HurtLimb> Changed(Scene scene, Step step, FixedList<HurtLimb> was)
+    {
         var now = was.Where(h => h.IsSparedAt(step.End));
         return step.Row.Hurt is { } hurt && hurt.By(step.Row, scene.Book) is { } who && hurt.What.Until.Value > step.End
             ? [.. now, new HurtLimb(who, hurt.What, step.End, step.Index)]

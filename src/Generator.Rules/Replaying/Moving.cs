@@ -15,7 +15,8 @@ internal static class Moving
             if (step.Concerns(a))
             {
                 var motion = Of(scene, step, a, attackers[a]).Motion(scene);
-                attackers[a] = attackers[a] with { Leg = motion.Laid(before[a].Way), Stays = motion.Staying };
+                attackers[a] = ReferenceEquals(attackers[a], before[a]) ? attackers[a] with { } : attackers[a];
+                attackers[a].Lay(motion.Laid(before[a].Way), motion.Staying);
                 attackers[a] = scene.Other is null ? attackers[a] : attackers[a] with { BusyUntil = step.Over, BusyWithAlly = step.IsByAlly };
             }
             else if (attackers[a].Bearing != before[a].Bearing || attackers[a].Distance != before[a].Distance || attackers[a].Origin != before[a].Origin)

@@ -29,11 +29,8 @@ public sealed class Climax : Rule
             return was;
         }
 
-        var now = was with { Heaviest = Math.Max(was.Heaviest, step.Technique?.Weight ?? 0) };
-        if (step.HasTarget)
-        {
-            now = step.Second >= 0 ? now with { RunOn = -1, Run = 0 } : now with { RunOn = step.Row.Attacker, Run = step.Row.Attacker == was.RunOn ? was.Run + 1 : 1 };
-        }
+        var (runOn, run) = !step.HasTarget ? (was.RunOn, was.Run) : step.Second >= 0 ? (-1, 0) : (step.Row.Attacker, step.Row.Attacker == was.RunOn ? was.Run + 1 : 1);
+        var now = was with { Heaviest = Math.Max(was.Heaviest, step.Technique?.Weight ?? 0), RunOn = runOn, Run = run };
 
         for (var a = 0; a < scene.Cast; a++)
         {

@@ -27,13 +27,21 @@ public sealed class Momentum : Rule
             return was;
         }
 
-        var now = was with { HasTarget = step.HasTarget, Throws = step.Throws, Limb = Chain.LimbOf(step), Way = step.HasTarget ? Chain.WayOf(step) : 0 };
-        if (step.Opens || !step.HasTarget || !was.HasTarget)
+        var (way, goesOn) = (step.HasTarget ? Chain.WayOf(step) : 0, !step.Opens && step.HasTarget && was.HasTarget);
+        var now = was with
+        {
+            HasTarget = step.HasTarget,
+            Throws = step.Throws,
+            Limb = Chain.LimbOf(step),
+            Way = way,
+            Neighbours = was.Neighbours + (goesOn ? 1 : 0),
+            Against = was.Against + (goesOn && was.Way * way < 0 ? 1 : 0),
+        };
+        if (!goesOn)
         {
             return now;
         }
 
-        now = now with { Neighbours = was.Neighbours + 1, Against = was.Against + (was.Way * now.Way < 0 ? 1 : 0) };
         if (now.Against > was.Against && Chain.Exceeds(now.Against, now.Neighbours, Chain.MostAgainst) && tally.Count(Severity.Rough, 1))
         {
             tally.Tell(At(scene, step, Severity.Rough, $"{scene.Brief.Hero.Name} turns one way for the last move and back for this one; {now.Against} of {now.Neighbours} moves in an exchange so far are wound up like this.") with

@@ -32,23 +32,21 @@ public sealed class Rhythm : Rule
             return was;
         }
 
-        var now = was with { Moves = was.Moves + 1 };
+        // Told by numbers, of which one memory is made at the end: a search asks this at every move that it tries.
+        var (moves, length, alike) = (was.Moves + 1, was.Length, was.Alike);
         if (step.Opens && was.Moves > 0)
         {
-            now = Ended(was) with { Moves = 1 };
-            if (now.Alike > Exchange.MostAlike && tally.Count(Severity.Rough, 1))
+            (moves, length, alike) = (1, was.Moves, AlikeWith(was));
+            if (alike > Exchange.MostAlike && tally.Count(Severity.Rough, 1))
             {
-                tally.Tell(Alike(At(scene, step, Severity.Rough, $"The exchange before this one has {Amounts.Many(now.Length, "move")}, as have the {now.Alike - 1} before it."), now));
+                tally.Tell(Alike(At(scene, step, Severity.Rough, $"The exchange before this one has {Amounts.Many(length, "move")}, as have the {alike - 1} before it."), alike));
             }
         }
 
-        now = now with { IsLong = now.IsLong || now.Moves >= Exchange.LongFrom };
-        if (Contact.OfAttack(step))
-        {
-            now = Met(now, step.Contact);
-        }
-
-        return Contact.OfHero(step) ? Met(now, step.End) : now;
+        var met = (was.Contact, was.Beats, was.Flurries);
+        met = Contact.OfAttack(step) ? Met(met, step.Contact) : met;
+        met = Contact.OfHero(step) ? Met(met, step.End) : met;
+        return new RhythmMemory(moves, length, alike, was.IsLong || moves >= Exchange.LongFrom, met.Contact, met.Beats, met.Flurries);
     }
 
     public override void Close(Scene scene, object? memory, FightState end, Tally tally)
@@ -59,13 +57,13 @@ public sealed class Rhythm : Rule
             return;
         }
 
-        var last = Ended(was);
-        if (last.Alike > Exchange.MostAlike && tally.Count(Severity.Rough, 1))
+        var alike = AlikeWith(was);
+        if (alike > Exchange.MostAlike && tally.Count(Severity.Rough, 1))
         {
-            tally.Tell(Alike(AtEnd(end, Severity.Rough, scene.Brief.Hero.Name, $"The last exchange has {Amounts.Many(last.Length, "move")}, as have the {last.Alike - 1} before it."), last));
+            tally.Tell(Alike(AtEnd(end, Severity.Rough, scene.Brief.Hero.Name, $"The last exchange has {Amounts.Many(was.Moves, "move")}, as have the {alike - 1} before it."), alike));
         }
 
-        if (!last.IsLong && tally.Count(Severity.Rough, NoneLong))
+        if (!was.IsLong && tally.Count(Severity.Rough, NoneLong))
         {
             tally.Tell(AtEnd(end, Severity.Rough, scene.Brief.Hero.Name, $"No exchange has {Exchange.LongFrom} moves.") with
             {
@@ -89,24 +87,20 @@ public sealed class Rhythm : Rule
         }
     }
 
-    /// <summary>With the exchange in hand ended.</summary>
-    private static RhythmMemory Ended(RhythmMemory was) => was with { Length = was.Moves, Alike = was.Moves == was.Length ? was.Alike + 1 : 1 };
+    /// <summary>How many exchanges have had the length of the one in hand, one after the other, when that ends here.</summary>
+    private static int AlikeWith(RhythmMemory was) => was.Moves == was.Length ? was.Alike + 1 : 1;
 
-    private static RhythmMemory Met(RhythmMemory was, int contact)
+    private static (int Contact, int Beats, int Flurries) Met((int Contact, int Beats, int Flurries) was, int contact)
     {
         var gap = contact - was.Contact;
-        return was.Beats > 0 && gap <= 0 ? was : was with
-        {
-            Contact = contact,
-            Beats = was.Beats > 0 && gap <= HalfCounts.PerCount ? Math.Min(Flurry.Fewest, was.Beats + 1) : 1,
-            Flurries = was.Flurries + (was.Beats == Flurry.Fewest && gap >= Flurry.RestFrom ? 1 : 0),
-        };
+        return was.Beats > 0 && gap <= 0 ? was
+            : (contact, was.Beats > 0 && gap <= HalfCounts.PerCount ? Math.Min(Flurry.Fewest, was.Beats + 1) : 1, was.Flurries + (was.Beats == Flurry.Fewest && gap >= Flurry.RestFrom ? 1 : 0));
     }
 
-    private static Finding Alike(Finding finding, RhythmMemory now) => finding with
+    private static Finding Alike(Finding finding, int alike) => finding with
     {
         Points = 1,
-        Measured = now.Alike,
+        Measured = alike,
         Allowed = Exchange.MostAlike,
         Unit = "exchanges",
         Advice = "Let one of them go on longer, or break off.",

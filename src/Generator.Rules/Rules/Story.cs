@@ -42,12 +42,20 @@ public sealed class Story : Rule
             return was;
         }
 
-        foreach (var setback in was.Owed)
+        if (was.Owed.Count > 0)
         {
-            Judge(scene, setback, step.Start, technique.Family, f => At(scene, step, Severity.Rough, f), tally);
+            ScoredAgain(scene, was, step, technique.Family, tally);
         }
 
         return was.Owed.Count == 0 && was.Scored == technique.Family ? was : was with { Owed = [], Scored = technique.Family };
+    }
+
+    private void ScoredAgain(Scene scene, StoryMemory was, Step step, Family family, Tally tally)
+    {
+        foreach (var setback in was.Owed)
+        {
+            Judge(scene, setback, step.Start, family, f => At(scene, step, Severity.Rough, f), tally);
+        }
     }
 
     public override void Close(Scene scene, object? memory, FightState end, Tally tally)

@@ -17,6 +17,11 @@ public sealed class Thing : Rule
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
+        if (step.Technique?.Uses is null && step.Attack?.Uses is null && step.Reaction?.Uses is null)
+        {
+            return null;
+        }
+
         foreach (var (need, name, thing) in Of(scene, step))
         {
             if (thing is null && scene.Things.Serves(need) && tally.Count(Severity.Broken))

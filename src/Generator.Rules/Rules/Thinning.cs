@@ -19,7 +19,7 @@ public sealed class Thinning : Rule
 
     public override Whose Looks => Whose.Both;
 
-    public override object? Begin(Scene scene, FightState open, Tally tally) => new ThinningMemory([.. new int[scene.Cast]], [.. new int[scene.Cast]], false);
+    public override object? Begin(Scene scene, FightState open, Tally tally) => new ThinningMemory(new int[scene.Cast], new int[scene.Cast], false);
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
@@ -29,11 +29,13 @@ public sealed class Thinning : Rule
             return was;
         }
 
-        var (moves, blows, isOut) = (was.Moves.ToArray(), was.Blows.ToArray(), was.IsAnybodyOut);
+        var (moves, blows, isOut) = (new int[scene.Cast], was.Blows, was.IsAnybodyOut);
         for (var a = 0; a < scene.Cast; a++)
         {
-            moves[a] += step.Concerns(a) ? 1 : 0;
-            if (Wear.Hits(step, a) && ++blows[a] > Thin.MostBlows(scene, a) && tally.Count(Severity.Rough, 1))
+            moves[a] = was.Moves[a] + (step.Concerns(a) ? 1 : 0);
+            var isHit = Wear.Hits(step, a);
+            blows = isHit ? OneMore(blows, a) : blows;
+            if (isHit && blows[a] > Thin.MostBlows(scene, a) && tally.Count(Severity.Rough, 1))
             {
                 tally.Tell(At(scene, step, Severity.Rough, $"{Words.Name(scene, a)} takes blow {blows[a]}; an audience believes {Thin.MostBlows(scene, a)}.") with
                 {
@@ -54,7 +56,14 @@ public sealed class Thinning : Rule
             FirstOut(scene, step, tally);
         }
 
-        return new ThinningMemory([.. moves], [.. blows], isOut);
+        return new ThinningMemory(moves, blows, isOut);
+    }
+
+    private static int[] OneMore(IReadOnlyList<int> blows, int attacker)
+    {
+        var more = blows.ToArray();
+        more[attacker]++;
+        return more;
     }
 
     public override void Close(Scene scene, object? memory, FightState end, Tally tally)

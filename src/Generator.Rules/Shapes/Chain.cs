@@ -56,7 +56,13 @@ public sealed record Chain(int Links, IReadOnlyList<int> SameLimb, IReadOnlyList
             Side.Right => BodyParts.RightArm | BodyParts.RightLeg,
             _ => BodyParts.All,
         };
-        return Limbs.Where(l => (works & l) != BodyParts.None).Aggregate(BodyParts.None, (all, l) => all | l);
+        var limbs = BodyParts.None;
+        foreach (var limb in Limbs)
+        {
+            limbs |= (works & limb) != BodyParts.None ? limb : BodyParts.None;
+        }
+
+        return limbs;
     }
 
     /// <summary>The way that the hero turns, in the gap and in the technique together: 1 clockwise, −1 the other way, 0 where it is less than 30°.</summary>

@@ -28,6 +28,14 @@ internal sealed class Answering(Scene scene, Dice dice)
 
         var wanted = dice.Percent(scene.AnsweredPercent(attacker));
         var left = dice.Next(wanted ? answers : all.Length - answers);
-        return Array.Find(all, r => scene.Book.Reactions[r].AnswersBlow == wanted && left-- == 0);
+        foreach (var reaction in all)
+        {
+            if (scene.Book.Reactions[reaction].AnswersBlow == wanted && left-- == 0)
+            {
+                return reaction;
+            }
+        }
+
+        return all[^1];
     }
 }

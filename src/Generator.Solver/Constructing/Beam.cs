@@ -206,9 +206,11 @@ internal sealed class Beam
     private void Put(Node node)
     {
         var layer = aims.LayerOf(node.State);
-        if (layer < layers.Length && Toll(node) < bound && node.Score.Points <= mostPoints && tail?.IsPast(node) != true)
+        if (layer < layers.Length && Toll(node) < bound && node.Points <= mostPoints && tail?.IsPast(node) != true)
         {
             var waiting = layers[layer] ??= [];
+            node.Twin = TwinKey(node);
+            node.Forget(expander.Maker);
             waiting.Add(node);
             if (waiting.Count == 2 * Waiting * width)
             {
@@ -232,7 +234,7 @@ internal sealed class Beam
                 break;
             }
 
-            if (Toll(node) >= bound || !twins.Add(TwinKey(node)))
+            if (Toll(node) >= bound || !twins.Add(node.Twin))
             {
                 continue;
             }
@@ -270,7 +272,7 @@ internal sealed class Beam
         return score.Forbidden == 0 && toll < bound ? new Finish(node, returns, score.Points, toll) : null;
     }
 
-    private int Toll(Node node) => guide?.TollSoFar(node) ?? node.Score.Points;
+    private int Toll(Node node) => guide?.TollSoFar(node) ?? node.Points;
 
     /// <summary>Much the same situation. Mixed by hand, for the framework's hash codes differ from process to process.</summary>
     private ulong TwinKey(Node node)

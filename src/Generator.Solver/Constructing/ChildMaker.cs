@@ -23,11 +23,18 @@ internal sealed class ChildMaker(Scene scene, Aims aims)
     public Node? Child(Node node, FightState state, LaterReturn[] returns, in Row row, bool opens)
     {
         Effort.Add(1);
-        if (!Goes(state, row))
-        {
-            return null;
-        }
+        return Goes(state, row) ? Made(node, state, returns, row, opens) : null;
+    }
 
+    /// <summary>The child that a node once was, worked out again.</summary>
+    public Node Again(Node child)
+    {
+        var (node, row) = (child.Parent!, child.Row);
+        return Made(node, Lingering.With(scene, node.State, child.LaterReturns), child.LaterReturns, row, Expander.Opens(node.State, row)) ?? throw new InvalidOperationException("A move that was possible is so no more.");
+    }
+
+    private Node? Made(Node node, FightState state, LaterReturn[] returns, in Row row, bool opens)
+    {
         if (node.Score.Refuses(scene, state, row))
         {
             return null;

@@ -41,13 +41,13 @@ internal sealed class Combining(Scene scene, Repertoire repertoire, Dice dice)
     /// <summary>What the attacker may throw next.</summary>
     private Choice[] Onward(int attacker, AttackRun run, bool setbacks)
     {
-        if (onward.TryGetValue((attacker, run.Last, setbacks), out var choices))
-        {
-            return choices;
-        }
+        return onward.TryGetValue((attacker, run.Last, setbacks), out var choices) ? choices : onward[(attacker, run.Last, setbacks)] = WorkedOut(attacker, run, setbacks);
+    }
 
+    private Choice[] WorkedOut(int attacker, AttackRun run, bool setbacks)
+    {
         var next = scene.Combinations.Of(attacker).SelectMany(f => Enumerable.Range(1, f.Attacks.Count - 1).Where(i => f.Attacks[i - 1] == run.Last).Select(i => f.Attacks[i])).ToHashSet();
-        return onward[(attacker, run.Last, setbacks)] = [.. Answers(attacker, next), .. repertoire.Menus[attacker].Setbacks.Where(c => setbacks && next.Contains(c.Attack))];
+        return [.. Answers(attacker, next), .. repertoire.Menus[attacker].Setbacks.Where(c => setbacks && next.Contains(c.Attack))];
     }
 
     /// <summary>Answers that leave the attacker ready to go on.</summary>

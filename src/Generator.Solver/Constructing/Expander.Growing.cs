@@ -127,7 +127,8 @@ internal sealed partial class Expander
         return grown;
     }
 
-    private static bool Opens(FightState state, in Row row) => row.Attacker >= 0 && (row.Attack >= 0 || row.Attacker != state.LastTarget);
+    /// <summary>The move begins an exchange.</summary>
+    public static bool Opens(FightState state, in Row row) => row.Attacker >= 0 && (row.Attack >= 0 || row.Attacker != state.LastTarget);
 
     /// <summary>Steps, lets the rules look, and keeps the child when nothing forbids it.</summary>
     private bool Grow(Node node, in Row row, List<Node> children, bool isHasty = false)

@@ -61,6 +61,9 @@ internal sealed partial class Expander(Ground ground, Dice dice, Guide? guide = 
         set => maker.Effort = value;
     }
 
+    /// <summary>Makes a child again that has forgotten what it knew.</summary>
+    public ChildMaker Maker => maker;
+
     /// <summary>The soonest start at which a move fits, as far as feet, hands, turn and threat times say; −1 for none.</summary>
     public int Soonest(Node node, in Row row, out Cue cue)
     {

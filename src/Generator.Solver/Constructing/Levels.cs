@@ -18,14 +18,10 @@ internal static class Levels
     /// <param name="state">How they are.</param>
     public static Menu Of(Scene scene, Menu menu, int attacker, AttackerState state)
     {
-        if (scene.Brief.Attackers[attacker].Kneels is null)
-        {
-            return menu;
-        }
-
-        var both = Sifted.GetValue(menu, m => [At(scene, m, fromKnee: false), At(scene, m, fromKnee: true)]);
-        return both[state.Posture == Posture.Knelt ? 1 : 0];
+        return scene.Brief.Attackers[attacker].Kneels is null ? menu : Both(scene, menu)[state.Posture == Posture.Knelt ? 1 : 0];
     }
+
+    private static Menu[] Both(Scene scene, Menu menu) => Sifted.GetValue(menu, m => [At(scene, m, fromKnee: false), At(scene, m, fromKnee: true)]);
 
     private static Menu At(Scene scene, Menu menu, bool fromKnee) =>
         menu.Only(c => c.Attack < 0 || scene.Book.Attacks[c.Attack].FromKnee == fromKnee ? c : null);

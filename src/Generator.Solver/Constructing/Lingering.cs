@@ -114,6 +114,24 @@ internal sealed class Lingering(Scene scene)
         return Done(node, attackers, decided, ref returns);
     }
 
+    /// <summary>A state with what was decided afterwards about earlier moves.</summary>
+    public static FightState With(Scene scene, FightState state, LaterReturn[] returns)
+    {
+        if (returns.Length == 0)
+        {
+            return state;
+        }
+
+        var attackers = state.Attackers.ToArray();
+        foreach (var later in returns)
+        {
+            var was = attackers[later.Attacker];
+            attackers[later.Attacker] = later.Row == Node.AtEntrance ? was.Entering(scene, later.Attacker, later.Value) : was with { ReadyAt = was.ReadyAt + later.Value };
+        }
+
+        return state with { Attackers = new FixedList<AttackerState>(attackers) };
+    }
+
     private static FightState Done(Node node, AttackerState[]? attackers, int decided, ref LaterReturn[] returns)
     {
         if (attackers is null)

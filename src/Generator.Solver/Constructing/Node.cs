@@ -4,9 +4,20 @@ using Generator.Rules.Replaying;
 
 namespace Generator.Solver.Constructing;
 
-/// <summary>The beginning of a routine: its last move, the node before it, and what is true and known after it. Immutable once made.</summary>
+/// <summary>
+/// The beginning of a routine: its last move, the node before it, and what is true and known after it. Immutable once made; what is true after it may be forgotten, and is worked out again from the
+/// node before when it is asked for.
+/// </summary>
 internal sealed class Node
 {
+    private FightState? state;
+    private Score? score;
+    private int[]? anchors;
+    private int[]? lingers;
+    private int[]? exchanges;
+    private int[]? threats;
+    private ChildMaker? maker;
+
     /// <summary>The attacker has not acted yet: their return is put off by a later entrance.</summary>
     public const int AtEntrance = -1;
 
@@ -18,9 +29,20 @@ internal sealed class Node
 
     public Row Row { get; init; }
 
-    public required FightState State { get; init; }
+    public required FightState State
+    {
+        get => state ?? Again().state!;
+        init => state = value;
+    }
 
-    public required Score Score { get; init; }
+    public required Score Score
+    {
+        get => score ?? Again().score!;
+        init => (score, Points) = (value, value.Points);
+    }
+
+    /// <summary>Points so far.</summary>
+    public int Points { get; private init; }
 
     /// <summary>Opening placements; entrances as the brief fixes them.</summary>
     public required IReadOnlyList<Placement> Placements { get; init; }
@@ -35,16 +57,32 @@ internal sealed class Node
     public int FirstStart { get; init; }
 
     /// <summary>For each attacker the row whose linger puts off their return, or <see cref="AtEntrance"/> or <see cref="Fixed"/>.</summary>
-    public required int[] Anchors { get; init; }
+    public required int[] Anchors
+    {
+        get => anchors ?? Again().anchors!;
+        init => anchors = value;
+    }
 
     /// <summary>For each attacker the half counts by which that row may still put them off.</summary>
-    public required int[] Lingers { get; init; }
+    public required int[] Lingers
+    {
+        get => lingers ?? Again().lingers!;
+        init => lingers = value;
+    }
 
     /// <summary>Exchanges of each attacker.</summary>
-    public required int[] Exchanges { get; init; }
+    public required int[] Exchanges
+    {
+        get => exchanges ?? Again().exchanges!;
+        init => exchanges = value;
+    }
 
     /// <summary>Threat times, <see cref="int.MaxValue"/> for those who are not active.</summary>
-    public required int[] Threats { get; init; }
+    public required int[] Threats
+    {
+        get => threats ?? Again().threats!;
+        init => threats = value;
+    }
 
     public int Setbacks { get; init; }
 
@@ -85,9 +123,33 @@ internal sealed class Node
     /// <summary>What the beam sorts by: the less the better.</summary>
     public double Value { get; set; }
 
+    /// <summary>By which the beam tells twins; set when the node is put into its layer.</summary>
+    public ulong Twin { get; set; }
+
     public bool IsOpening => Parent is null;
 
     public int Depth => State.Moves;
+
+    /// <summary>
+    /// Forgets what takes memory: of all nodes that wait in a layer few are ever gone on from, and a collector has to walk through everything that the others know. Not for openings.
+    /// </summary>
+    /// <param name="by">Who can make it again.</param>
+    public void Forget(ChildMaker by)
+    {
+        if (Parent is not null)
+        {
+            maker = by;
+            (state, score, anchors, lingers, exchanges, threats) = (null, null, null, null, null, null);
+        }
+    }
+
+    /// <summary>Knows again what it has forgotten: the same to the letter, so that it does not matter who asks, nor whether two do.</summary>
+    private Node Again()
+    {
+        var again = maker!.Again(this);
+        (state, score, anchors, lingers, exchanges, threats) = (again.state, again.score, again.anchors, again.lingers, again.exchanges, again.threats);
+        return this;
+    }
 
     /// <summary>All nodes from the opening to this one.</summary>
     public List<Node> Path()

@@ -193,7 +193,7 @@ internal static class Packing
     /// <param name="Bearing">Half hours.</param>
     /// <param name="Near">Nearest, in centimetres from the mark.</param>
     /// <param name="Far">Farthest.</param>
-    private readonly record struct Stretch(int Bearing, int Near, int Far)
+    private sealed record Stretch(int Bearing, int Near, int Far)
     {
         /// <summary>The farthest that two in these stretches can be apart, which is between ends of them.</summary>
         public int Apart(Stretch other)

@@ -85,7 +85,7 @@ internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs, int 
     public double Value(Node node) => costs.Pull * node.Track!.Min() / MoveCosts.Move;
 
     /// <summary>Toll that a beginning has already run up.</summary>
-    public int TollSoFar(Node node) => (costs.Point * node.Score.Points) + node.Track!.Min();
+    public int TollSoFar(Node node) => (costs.Point * node.Points) + node.Track!.Min();
 
     /// <summary>Toll of a routine that ends here.</summary>
     public int Toll(Node node, int points) => (costs.Point * points) + node.Track![^1];
