@@ -50,7 +50,7 @@ public sealed class LiveServer : IAsyncDisposable
         app.UseWebSockets(new WebSocketOptions { KeepAliveInterval = TimeSpan.FromSeconds(20) });
         app.Run(Answer);
         document.Changed = news.Tell;
-        offering.Ended = news.Tell;
+        offering.Changed = news.Tell;
     }
 
     /// <summary>Who has it may do everything that the page can.</summary>

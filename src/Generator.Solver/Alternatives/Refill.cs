@@ -37,11 +37,12 @@ public sealed class Refill
     /// <summary>Ways to do it, one after the other, as long as they are asked for; null for an attempt that came to nothing.</summary>
     /// <param name="seed">Other seeds give other ways.</param>
     /// <param name="stop">Ends the attempt in hand.</param>
-    public IEnumerable<Routine?> Ways(int seed, CancellationToken stop)
+    /// <param name="lane">Which of several that search at once.</param>
+    public IEnumerable<Routine?> Ways(int seed, CancellationToken stop, int lane = 1)
     {
         for (var round = 0; ; round++)
         {
-            yield return Way(new Dice(Dice.SeedOf(seed, 1, round)), round, stop);
+            yield return Way(new Dice(Dice.SeedOf(seed, lane, round)), round, stop);
         }
     }
 
