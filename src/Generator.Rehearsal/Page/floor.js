@@ -46,6 +46,12 @@ async function draw() {
     const own = move >= 0 && (open === null || move < open - 1) ? move : -1;
     const said = await call('floor', { move: own, whole: whole && own < 0, ...(seen ? seen.of : {}) });
     if (said.gone) return;
+    if (said.cannot) {
+      at('floor-head').textContent = 'Floor';
+      box.replaceChildren(make('p', { className: 'hint', textContent: said.cannot }));
+      shown = wanted;
+      return;
+    }
     plate = said;
     at('floor-head').textContent = (seen ? `${seen.name}: ` : '') + (own >= 0 ? `${seen ? 'move' : 'Floor, move'} ${own + 1}` : move >= 0 && !seen ? 'Floor, opening places (this move is still open)' : `${seen ? 'opening' : 'Floor, opening'} places`);
     box.style.aspectRatio = `${plate.width} / ${plate.height}`;
@@ -100,7 +106,17 @@ function things() {
     says: (clock, d) => `${c.name} at ${clock} o'clock, ${d.toFixed(1)} m from the mark`,
     put: (clock, d) => hooks.recast(`where ${c.name} stands`, { ...brief, cameras: patched('cameras', i, { bearing: clock, distance: d }) }),
   }));
-  return [...attackers, ...onFloor('obstacles', 'stands', 0, 0), ...onFloor('waysIn', 'is', -3, 3), ...cameras];
+  // The first of several marks is the floor's own.
+  const marks = brief.marks?.length > 0 ? brief.marks.map((m, i) => ({
+    key: `mark${i}`, name: m.name, at: [m.x - markX, m.y - markY],
+    says: (x, y) => `mark ${m.name}: ${(x + markX).toFixed(1)} m from the 9 o'clock side, ${(y + markY).toFixed(1)} m from the 6 o'clock side`,
+    put: (x, y) => hooks.recast(`where ${m.name} is`, { ...brief, ...(i === 0 ? { floor: { ...brief.floor, mark: [clamp(round(x + markX), 0, brief.floor.width), clamp(round(y + markY), 0, brief.floor.depth)] } } : {}), marks: brief.marks.map((o, j) => j === i ? { ...o, x: clamp(round(x + markX), 0, brief.floor.width), y: clamp(round(y + markY), 0, brief.floor.depth) } : o) }),
+  })) : [{
+    key: 'mark', name: brief.hero.name, at: [0, 0],
+    says: (x, y) => `${brief.hero.name}'s mark: ${(x + markX).toFixed(1)} m from the 9 o'clock side, ${(y + markY).toFixed(1)} m from the 6 o'clock side`,
+    put: (x, y) => hooks.recast(`where ${brief.hero.name} stands`, { ...brief, floor: { ...brief.floor, mark: [clamp(round(x + markX), 0, brief.floor.width), clamp(round(y + markY), 0, brief.floor.depth)] } }),
+  }];
+  return [...marks, ...attackers, ...onFloor('obstacles', 'stands', 0, 0), ...onFloor('waysIn', 'is', -3, 3), ...cameras];
 }
 
 function handles() {
