@@ -39,12 +39,16 @@ internal sealed class Waiting : IDisposable
 
     public bool IsThere => !worker.HasExited;
 
-    /// <summary>The worker's side: reads the library, and waits for a command line. Null when there will be none.</summary>
+    /// <summary>The worker's side: reads the library, exercises, and waits for a command line. Null when there will be none.</summary>
     public static string[]? Line()
     {
         EarlyBook.Begin(["complete"]);
         EarlyBook.Bundled();
-        return Console.In.ReadLine() is { } line ? JsonConvert.DeserializeObject<string[]>(line) : null;
+        var asked = new CancellationTokenSource();
+        var line = Task.Factory.StartNew(Console.In.ReadLine, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        _ = line.ContinueWith(_ => asked.Cancel(), CancellationToken.None, TaskContinuationOptions.ExecuteSynchronously, TaskScheduler.Default);
+        _ = Exercise.Do(asked.Token);
+        return line.GetAwaiter().GetResult() is { } text ? JsonConvert.DeserializeObject<string[]>(text) : null;
     }
 
     /// <summary>Has it do something, once.</summary>

@@ -24,7 +24,7 @@ public sealed record Question(Errand Errand, string Name, Document.State Of, str
     public Action<string> Told { get; init; } = _ => { };
 
     /// <summary>For how long it is worked on at most.</summary>
-    public TimeSpan Time => TimeSpan.FromSeconds(Errand == Errand.OtherWays ? 6 : 20);
+    public TimeSpan Time => TimeSpan.FromSeconds(Errand == Errand.OtherWays ? 10 : 20);
 
     /// <exception cref="RefusedEditException">There is an ally.</exception>
     public static Question Fill(Document.State state) => new(Errand.Fill, "fill what was open", Searched(state), SketchWriter.Text(state.Sketch));

@@ -11,6 +11,10 @@ public class WaysThroughTests
 {
     private const int First = 8, Length = 5, Number = 3;
 
+    private static readonly Lazy<Routine> Drafted = new(() =>
+        Drafts.Rounds(new Brief { Length = new Length(null, 24, 1), Attackers = [.. new[] { "Bruno", "Wanda", "Piet" }.Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })] }, 1, 1).Routine
+        ?? throw new InvalidOperationException("Nothing is drafted."));
+
     [Fact]
     public void Ways_are_told_as_they_are_found_and_are_the_answer_in_the_end()
     {
@@ -51,9 +55,8 @@ public class WaysThroughTests
 
     private static (Routine Routine, Brief Brief, AlternativesOptions Options) Asked()
     {
-        var brief = new Brief { Length = new Length(null, 24, 1), Attackers = [.. new[] { "Bruno", "Wanda", "Piet" }.Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })] };
-        var routine = Drafts.Rounds(brief, 1, 1).Routine ?? throw new InvalidOperationException("Nothing is drafted.");
-        brief = DraftBrief.Like(routine, routine.Brief, Drafts.Book);
+        var routine = Drafted.Value;
+        var brief = DraftBrief.Like(routine, routine.Brief, Drafts.Book);
         LockedStretch[] locked = [new(0, First - 1, (0, 4)), new(First + Length, routine.Moves.Count - 1, (0, 4))];
         var kept = KeptMoves.Of(new Scene(brief, Drafts.Book), routine, locked);
         return (routine, brief with { Moments = kept.Moments }, new AlternativesOptions { Number = Number, Locked = kept.Locked, Time = Drafts.Hang });
