@@ -43,6 +43,9 @@ public sealed class Store : IDisposable
     /// <summary>Another program has written the file since it was read or saved.</summary>
     public bool IsChangedOutside => !string.Equals(MarkNow, read, StringComparison.Ordinal);
 
+    /// <summary>The mark of what another program has written since; null where none has. Two changes after one another are two marks.</summary>
+    internal string? Outside => MarkNow is var mark && string.Equals(mark, read, StringComparison.Ordinal) ? null : mark;
+
     /// <summary>What the file says, in short: another text has another mark.</summary>
     internal string MarkNow => Mark(Target);
 

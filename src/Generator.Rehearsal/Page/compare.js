@@ -86,7 +86,7 @@ const words = m => m ? `${m.count || 'open'}  ${m.attacker ? m.attacker + ': ' :
 
 function pair(row) {
   return make('tr', { className: row.same ? row.shifted ? 'shifted' : 'same' : 'other' },
-    make('td', {}, button(String((row.was ?? row.now).move + 1), () => floors(row), `show ${row.was ? `move ${row.was.move + 1}` : `move ${row.now.move + 1} of the other`} on both floors`)),
+    make('td', {}, button(String((row.was ?? row.now).move + 1), () => floors(row, true), `show ${row.was ? `move ${row.was.move + 1}` : `move ${row.now.move + 1} of the other`} on both floors`)),
     make('td', { textContent: words(row.was) }), make('td', { textContent: words(row.now) }),
     make('td', { textContent: row.same ? row.shifted ? 'other count' : '' : !row.was ? 'only there' : !row.now ? 'only here' : 'different' }));
 }
@@ -103,14 +103,14 @@ async function times(key) {
 }
 
 /** Both floors at a move, side by side. */
-async function floors(row) {
+async function floors(row, leads = false) {
   try {
     const [one, two] = await Promise.all([call('floor', { move: row.was?.move ?? -1, ...side('compare-one') }), call('floor', { move: row.now?.move ?? -1, ...side('compare-with') })]);
     if (one.gone || two.gone) return;
     if (one.cannot || two.cannot) { at('compare-floors').replaceChildren(make('p', { className: 'hint', textContent: one.cannot ?? two.cannot })); return; }
     at('compare-floors').replaceChildren(...[['compare-one', row.was, one], ['compare-with', row.now, two]].map(([id, m, plate]) => make('figure', {},
       make('figcaption', { textContent: `${nameOf(id)}, ${m ? `move ${m.move + 1}` : 'opening'}` }), ...drawn(plate.svg), make('div', { className: 'strip' }, ...drawn(plate.figures)), make('p', { className: 'hint', textContent: plate.told }))));
-    if (row.was && kind('compare-one') === own) choose(row.was.move);
+    if (leads && row.was && kind('compare-one') === own) choose(row.was.move);
   } catch (fault) { hooks.fault(fault); }
 }
 

@@ -1,5 +1,5 @@
 // The moves as a grid. What is being typed belongs to the cell until it is written: no answer of the program ever takes letters away.
-import { call } from './talk.js';
+import { call, inTurn } from './talk.js';
 import { make, button, letter } from './make.js';
 import { chosen, choose, isChosen, watch } from './chosen.js';
 
@@ -14,7 +14,6 @@ const drawn = [];
 let state;
 let hooks;
 let trying = 0;
-let asked = 0;
 let stretching = false;
 
 export function start(given) {
@@ -131,7 +130,7 @@ function build(i) {
   brief.addEventListener('click', () => focus(i, 'technique'));
   const also = make('p', { className: 'also' });
   row.append(make('div', { className: 'top' }, number, brief, line, tools), also, further, found);
-  return { row, cells, found, tools, further, also, brief, values: {} };
+  return { row, cells, found, tools, further, also, brief, values: {}, waiting: new Set() };
 }
 
 /** Shows what few moves say, to be written; or only what is said of it. */
@@ -152,7 +151,7 @@ function fill(d, row, i) {
   look(d, i);
   for (const [name, label, none] of all) {
     const { input, as, lock } = d.cells[name];
-    const typing = document.activeElement === input && input.value !== d.values[name];
+    const typing = d.waiting.has(name) || (document.activeElement === input && input.value !== d.values[name]);
     if (!typing) {
       input.value = row[name];
       as.textContent = heard(row, name);
@@ -173,8 +172,7 @@ function fill(d, row, i) {
   }
   d.also.textContent = details.filter(([name]) => row[name]).map(([name, label]) => name === 'note' ? row.note : `${label.replace(', counts', '').toLowerCase()} ${row[name]}`).join('; ');
   const short = [row.count || 'open', row.attacker, row.gap ? row.technique : row.technique === '-' ? `${row.attack}, lands` : row.technique || 'open'];
-  d.brief.replaceChildren(...short.map(s => make('span', { textContent: s })));
-  d.brief.setAttribute('aria-label', `open move ${i + 1}: ${short.join(' ')}`);
+  d.brief.replaceChildren(...short.flatMap(s => [make('span', { textContent: s }), ' ']));
   d.row.classList.toggle('locked', row.sayings > 0 && row.locked.length === row.sayings);
 }
 
@@ -207,10 +205,18 @@ async function write(move, column) {
   if (input.value === drawn[move].values[column]) return true;
   trying++;
   try {
-    const said = await call('type', { revision: state.revision, move, column, text: input.value });
-    drawn[move].values[column] = input.value;
-    hooks.changed(said);
-    return true;
+    const [text, { waiting }] = [input.value, drawn[move]];
+    waiting.add(column);
+    return await inTurn(async () => {
+      try {
+        if (text === drawn[move]?.values[column]) return true;
+        const said = await call('type', { revision: state.revision, move, column, text });
+        waiting.delete(column);
+        if (drawn[move]) drawn[move].values[column] = text;
+        hooks.changed(said);
+        return true;
+      } finally { waiting.delete(column); }
+    });
   } catch (fault) {
     if (fault.status !== 400) { hooks.fault(fault); return false; }
     input.setAttribute('aria-invalid', 'true');
@@ -221,9 +227,7 @@ async function write(move, column) {
 }
 
 async function edit(name, message) {
-  if (asked) return;
-  asked++;
-  try { hooks.changed(await call(name, { revision: state.revision, ...message })); } catch (fault) { hooks.fault(fault); } finally { asked--; }
+  try { await inTurn(async () => hooks.changed(await call(name, { revision: state.revision, ...message }))); } catch (fault) { hooks.fault(fault); }
 }
 
 /** To the technique of a move, from wherever else the keys are. */

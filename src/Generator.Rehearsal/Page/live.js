@@ -1,5 +1,5 @@
 // The live page: one state of the program, shown by every view; every change is asked of the program and comes back as the next state.
-import { call, listen } from './talk.js';
+import { call, inTurn, listen } from './talk.js';
 import { at, make, button, letter } from './make.js';
 import { chosen, named, watch, within } from './chosen.js';
 import * as grid from './grid.js';
@@ -46,7 +46,7 @@ function name(id, word, what) {
 }
 
 function verdict(found) {
-  time.findings(found);
+  time.findings(found, found !== state?.found);
   const grave = found.findings.filter(f => f.severity === 'unsafe' || f.severity === 'broken').length;
   const line = found.moves === 0 ? 'Nothing is written yet. Write a first move below.'
     : found.open === 1 ? 'Something of move 1 is still open, so nothing can be judged yet.'
@@ -93,7 +93,8 @@ async function refresh() {
 
 async function ask(what, message = {}) {
   at('remark').dataset.kind = '';
-  try { show(await call(what, message)); return true; } catch (fault) { tell(fault); return false; }
+  const own = 'revision' in message ? () => ({ ...message, revision: state.revision }) : () => message;
+  try { await inTurn(async () => show(await call(what, own()))); return true; } catch (fault) { tell(fault); return false; }
 }
 
 const onStretch = (what, more = () => ({})) => () => { const { first, last } = chosen(); if (first >= 0) ask(what, { revision: state.revision, move: first, last, ...more() }); };
@@ -109,8 +110,9 @@ at('notes').addEventListener('submit', async e => {
   e.preventDefault();
   const line = at('line');
   try {
-    show(await call('note', { revision: state.revision, before: state.rows.length, text: line.value }));
-    line.value = '';
+    const text = line.value;
+    await inTurn(async () => show(await call('note', { revision: state.revision, before: state.rows.length, text })));
+    if (line.value === text) line.value = '';
     at('line-answer').textContent = '';
     at('grid').lastElementChild?.scrollIntoView({ block: 'nearest' });
   } catch (fault) {

@@ -1,5 +1,5 @@
 // The fight over time: weight, and a lane for each performer. What is chosen is marked; a move is chosen by a press and put elsewhere by dragging, with all behind it.
-import { call } from './talk.js';
+import { call, inTurn } from './talk.js';
 import { at, make, drawn } from './make.js';
 import { chosen, choose, watch, named } from './chosen.js';
 import { playing } from './player.js';
@@ -13,6 +13,7 @@ let seen = null;
 let shown = '';
 let busy = false;
 let found = null;
+let isTyped = false;
 const order = ['unsafe', 'broken', 'rough'];
 
 export function start(given) {
@@ -26,14 +27,14 @@ export function start(given) {
 
 export function show(next) { state = next; draw(); }
 
-/** Marks every move about which something is found, by its gravest; also while words are only being typed. */
-export function findings(next) {
-  found = next;
+/** Marks moves about which something is found, by the gravest: what is rough, and while words are only being typed, of which the drawing does not know, all. */
+export function findings(next, typed = false) {
+  [found, isTyped] = [next, typed];
   if (!plan?.svg) return;
   plan.svg.querySelectorAll('.found-at').forEach(n => n.remove());
   const worst = new Map();
   for (const f of found.findings) {
-    if (f.severity === 'note' || !plan.moves[f.move - 1]) continue;
+    if (f.severity === 'note' || (!isTyped && f.severity !== 'rough') || !plan.moves[f.move - 1]) continue;
     if (!worst.has(f.move) || order.indexOf(f.severity) < order.indexOf(worst.get(f.move).severity)) worst.set(f.move, f);
   }
   for (const [move, f] of worst) {
@@ -69,7 +70,7 @@ async function draw() {
     line.hidden = own.moves.length === 0;
     shown = wanted;
     mark();
-    if (found) findings(found);
+    if (found) findings(found, isTyped);
   } catch (fault) { hooks.fault(fault); } finally {
     busy = false;
 
@@ -154,7 +155,7 @@ function press(down) {
 }
 
 async function shift(move, by) {
-  try { hooks.changed(await call('shift', { revision: state.revision, move, by })); } catch (fault) { hooks.fault(fault); }
+  try { await inTurn(async () => hooks.changed(await call('shift', { revision: state.revision, move, by }))); } catch (fault) { hooks.fault(fault); }
 }
 
 function pressed(e) {
