@@ -11,31 +11,14 @@ using Newtonsoft.Json.Linq;
 namespace Generator.Browser.Tests;
 
 /// <summary>The live page in a real browser: a fight is written, judged with every letter, mended, filled, saved and opened again.</summary>
-public sealed class LiveTests(Browser browser) : IClassFixture<Browser>, IAsyncLifetime
+public sealed class LiveTests(Browser browser) : LivePage(browser), IClassFixture<Browser>
 {
-    private readonly string folder = Directory.CreateTempSubdirectory("generator-").FullName;
-    private LiveServer server = null!;
-
-    private string File => Path.Combine(folder, "yard.routine.json");
-
-    public async Task InitializeAsync()
-    {
-        await System.IO.File.WriteAllTextAsync(File, RoutineWriter.Text(Papers.YardRoutine));
-        await Start();
-    }
-
-    public async Task DisposeAsync()
-    {
-        await server.DisposeAsync();
-        Directory.Delete(folder, recursive: true);
-    }
-
     [Fact]
     public async Task A_fight_is_written_judged_mended_saved_and_opened_again_by_keyboard_alone()
     {
         await using var sheet = await Ready();
         var rows = await sheet.Page.Locator(".row").CountAsync();
-        Assert.DoesNotContain(server.Token, await sheet.Eval<string>("location.href"), StringComparison.Ordinal);
+        Assert.DoesNotContain(Server.Token, await sheet.Eval<string>("location.href"), StringComparison.Ordinal);
         await sheet.Page.Locator("#line").FocusAsync();
         await sheet.Page.Keyboard.TypeAsync("Bruno: wide swing > low parry");
         await sheet.Page.Keyboard.PressAsync("Enter");
@@ -65,25 +48,18 @@ public sealed class LiveTests(Browser browser) : IClassFixture<Browser>, IAsyncL
 
         // A page that is still open would look for the program that ends here.
         await sheet.Page.CloseAsync();
-        await server.DisposeAsync();
+        await Server.DisposeAsync();
         await Start();
         await using var again = await Ready();
         Assert.Equal(rows, await again.Page.Locator(".row").CountAsync());
         Assert.Equal(1, await again.Page.Locator(".lock.on").CountAsync());
     }
 
-    [Theory]
-    [InlineData(1280, ColorScheme.Light)]
-    [InlineData(390, ColorScheme.Dark)]
-    public async Task Axe_finds_nothing_and_nothing_is_wider_than_the_screen(int width, ColorScheme scheme)
-    {
-        await using var sheet = await Ready(new() { ViewportSize = new() { Width = width, Height = 900 }, ColorScheme = scheme, BypassCSP = true });
-        await sheet.Eval<bool>("(document.querySelectorAll('details').forEach(d => d.open = true), true)");
-        await sheet.Page.Locator("#m2-technique").FocusAsync();
-        await sheet.Until("document.getElementById('floor-head').textContent === 'Floor, move 3' && document.getElementById('player') !== null && document.querySelector('#time-line svg') !== null");
-        await Clean(sheet);
-        Assert.InRange(await sheet.Eval<int>("document.documentElement.scrollWidth"), 0, width);
-    }
+    /// <summary>The answer to what was typed before is still under way.</summary>
+
+    /// <summary>An offer stands already when the page is opened.</summary>
+
+    /// <summary>Whatever people are called, no name becomes part of the page.</summary>
 
     [Fact]
     public async Task Two_tabs_stay_in_step_and_take_no_letters_from_one_another()
@@ -118,6 +94,7 @@ public sealed class LiveTests(Browser browser) : IClassFixture<Browser>, IAsyncL
     }
 
     /// <summary>The picture of the offer is under way when it is taken: the program has none any more, and the floor shows what there is.</summary>
+
     [Fact]
     public async Task An_offer_that_is_taken_while_its_picture_is_under_way_leaves_the_floor_as_it_is_now()
     {
@@ -268,10 +245,10 @@ public sealed class LiveTests(Browser browser) : IClassFixture<Browser>, IAsyncL
     [Fact]
     public async Task A_new_fight_is_cast_placed_and_written_by_keyboard_alone()
     {
-        await server.DisposeAsync();
-        var (document, _) = Opening.New(folder, Papers.Book);
-        server = await LiveServer.Start(document, (_, _) => Task.FromResult(new Answer(string.Empty, "no")));
-        await using var sheet = await browser.Open(server.Address, new() { BypassCSP = true });
+        await Server.DisposeAsync();
+        var (document, _) = Opening.New(Folder, Papers.Book);
+        Server = await LiveServer.Start(document, (_, _) => Task.FromResult(new Answer(string.Empty, "no")));
+        await using var sheet = await Browser.Open(Server.Address, new() { BypassCSP = true });
         await sheet.Until("document.getElementById('cast').open && document.getElementById('cast-hero-name') !== null && document.querySelector('#floor .handle') !== null");
         await sheet.Page.Locator("#cast-hero-name").FillAsync("Zora");
         await sheet.Page.Keyboard.PressAsync("Tab");
@@ -290,25 +267,5 @@ public sealed class LiveTests(Browser browser) : IClassFixture<Browser>, IAsyncL
         await sheet.Page.Keyboard.PressAsync("Control+s");
         await sheet.Until("document.getElementById('file').textContent === 'fight.routine.json, saved'");
         await Clean(sheet);
-    }
-
-    private static async Task Clean(Sheet sheet)
-    {
-        var result = await sheet.Page.RunAxe(new AxeRunOptions());
-        Assert.Empty(result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {n.Html}")));
-    }
-
-    private async Task Start()
-    {
-        var (document, _) = Opening.Of(File, Papers.Book);
-        var whole = new JObject { ["routine"] = JObject.Parse(RoutineWriter.Text(Papers.YardRoutine)), ["gave"] = new JArray() }.ToString();
-        server = await LiveServer.Start(document, (_, _) => Task.FromResult(new Answer(whole, string.Empty)));
-    }
-
-    private async Task<Sheet> Ready(BrowserNewContextOptions? options = null)
-    {
-        var sheet = await browser.Open(server.Address, options);
-        await sheet.Until("document.querySelectorAll('.row').length > 0 && document.querySelector('#floor svg') !== null");
-        return sheet;
     }
 }

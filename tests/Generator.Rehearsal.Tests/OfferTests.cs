@@ -84,6 +84,57 @@ public class OfferTests
     }
 
     [Fact]
+    public async Task The_first_of_several_ways_is_offered_before_the_others_are_there_and_may_be_taken_at_once()
+    {
+        var (first, rest) = (new TaskCompletionSource<Question>(), new TaskCompletionSource());
+        var other = JObject.Parse(Clean);
+        other["moves"]![1]!["reaction"] = "head-back";
+        var one = new JObject { ["routine"] = other }.ToString();
+        var stopped = new List<bool>();
+        await using var stage = await Stage.Open(
+            async (question, stop) =>
+            {
+                question.Told(one);
+                first.TrySetResult(question);
+                await rest.Task;
+                stopped.Add(stop.IsCancellationRequested);
+                question.Told(one);
+                return new Answer($$"""{"alternatives":[{{one}},{{one}}]}""", string.Empty);
+            },
+            Clean);
+        await stage.Good("ways", """{"revision":0,"move":1,"last":1}""");
+        await first.Task;
+        var said = await stage.Good("state");
+        Assert.Equal("another way for move 2", (string?)said["offers"]!["running"]);
+        Assert.Equal(1, (int)said["offers"]!["cards"]!.Single()["rows"]!.Single()["now"]!["move"]!);
+        said = await stage.Good("take", """{"revision":0,"card":0}""");
+        Assert.Equal("head back", (string?)said["rows"]![1]!["reaction"]);
+        Assert.Equal(JTokenType.Null, said["offers"]!.Type);
+
+        // What comes after is for a fight that is no more.
+        rest.SetResult();
+        await stage.Good("fill");
+        await stage.Settled();
+        Assert.Equal([true, false], stopped);
+        Assert.DoesNotContain((await stage.Good("state"))["offers"]!["cards"]!, c => (string?)c["name"] == "another way for move 2");
+    }
+
+    [Fact]
+    public async Task A_solver_that_breaks_down_leaves_what_it_had_found()
+    {
+        var one = new JObject { ["routine"] = JObject.Parse(Clean) }.ToString();
+        await using var stage = await Stage.Open(
+            (question, _) =>
+            {
+                question.Told(one);
+                throw new IOException("gone");
+            },
+            Clean);
+        await stage.Good("ways", """{"revision":0,"move":1,"last":1}""");
+        Assert.Single((await stage.Settled())["offers"]!["cards"]!);
+    }
+
+    [Fact]
     public async Task Somebody_who_is_hurt_is_spared_in_the_brief_of_the_question_and_of_what_is_taken()
     {
         Question? asked = null;

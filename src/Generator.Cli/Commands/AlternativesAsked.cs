@@ -16,4 +16,6 @@ internal sealed record AlternativesAsked : SearchAsked
     public int? Differ { get; init; }
 
     public int? Slack { get; init; }
+
+    public bool Each { get; init; }
 }

@@ -15,11 +15,12 @@ internal static class AlternativesCommand
         var number = NumberOption.Whole("--number", "N", "How many (5).", 2, 9);
         var differ = NumberOption.Whole("--differ", "PERCENT", "Share of the other moves in which each two differ at least (30).", 1, 100);
         var slack = NumberOption.Whole("--slack", "POINTS", "How many points more than the best one may have (10).", 0, 1000);
+        var each = new Option<bool>("--each") { Description = "Writes each as a line of JSON as soon as it is found, instead of a set that is chosen in the end." };
         var folder = new Option<string?>("--out") { HelpName = "FOLDER", Description = "Writes the routines into this folder, alternative-1.routine.json and so on; it is made when it is not there." };
         var search = new SearchOptions("Another number gives other routines", "30", folder);
         var command = new HouseCommand("alternatives", "Drafts several routines around the same hero moments, and shows side by side what is different. Each has passed the audit.")
         {
-            file, brief, keep, number, differ, slack, search.Seed, search.Time, search.Out, search.Json, search.Library,
+            file, brief, keep, number, differ, slack, each, search.Seed, search.Time, search.Out, search.Json, search.Library,
         };
         command.Example = "generator alternatives ferry.routine.json --keep 12-13 --out ferry-ways";
         command.ExitCodes =
@@ -38,6 +39,7 @@ internal static class AlternativesCommand
             Number = parsed.GetValue(number),
             Differ = parsed.GetValue(differ),
             Slack = parsed.GetValue(slack),
+            Each = parsed.GetValue(each),
         })));
         return command;
     }

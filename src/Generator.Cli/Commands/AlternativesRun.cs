@@ -57,6 +57,11 @@ internal static class AlternativesRun
         };
         var (shown, keep) = (0, desk.Keeper(book));
         desk.Limit(options.Time);
+        if (asked.Each)
+        {
+            return AlternativesEach.Of(desk, brief, book, options, given.Routine);
+        }
+
         var progress = Progress.At(desk);
         var result = progress.Run("Looking for alternatives", () => AlternativeSearch.Of(brief, book, options, given.Routine is { } routine ? [routine] : [], Told, desk.Stop));
         return result switch

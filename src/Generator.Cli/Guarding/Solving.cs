@@ -27,7 +27,16 @@ internal sealed class Solving : IDisposable
         using var worker = Interlocked.Exchange(ref spare, null) is { IsThere: true } there ? there : new Waiting();
         try
         {
-            return await worker.Do([.. Words(question, brief?.Path), "--json", .. library.SelectMany(f => new[] { "--library", f })], question.Text, (SecondsOf(question.Errand), Patience), stop).ConfigureAwait(false);
+            var lines = new List<string>();
+            Action<string> told = question.Errand == Errand.OtherWays ? Each : _ => { };
+            var answer = await worker.Do([.. Words(question, brief?.Path), "--json", .. library.SelectMany(f => new[] { "--library", f })], question.Text, (question.Time, Patience), told, stop).ConfigureAwait(false);
+            return lines.Count == 0 ? answer : new Answer($"{{\"alternatives\":[{string.Join(',', lines)}]}}", string.Empty);
+
+            void Each(string line)
+            {
+                lines.Add(line);
+                question.Told(line);
+            }
         }
         finally
         {
@@ -41,16 +50,14 @@ internal sealed class Solving : IDisposable
         Interlocked.Exchange(ref spare, null)?.Dispose();
     }
 
-    private static TimeSpan SecondsOf(Errand errand) => TimeSpan.FromSeconds(errand == Errand.OtherWays ? 6 : 20);
-
     private static string[] Words(Question question, string? brief)
     {
         string[] Kept(string slip) => [.. question.Kept.SelectMany(k => new[] { "--keep", FormattableString.Invariant($"{k.First}-{k.Last}{slip}") })];
-        string[] time = ["--time", SecondsOf(question.Errand).TotalSeconds.ToString(CultureInfo.InvariantCulture)];
+        string[] time = ["--time", question.Time.TotalSeconds.ToString(CultureInfo.InvariantCulture)];
         return question.Errand switch
         {
             Errand.Fill => ["complete", "-", .. time],
-            Errand.OtherWays => ["alternatives", "-", .. time, "--number", Ways.ToString(CultureInfo.InvariantCulture), .. Kept("@+2")],
+            Errand.OtherWays => ["alternatives", "-", .. time, "--each", "--number", Ways.ToString(CultureInfo.InvariantCulture), .. Kept("@+2")],
             Errand.Mend => ["repair", "-", .. time, .. Kept(string.Empty)],
             Errand.Revise => ["revise", "-", .. time, "--brief", brief!],
             Errand.Causes => ["audit", "-"],

@@ -23,7 +23,7 @@ public static class Editing
             Insert insert => Numbered(sketch, [.. sketch.Moves.Take(insert.Before), .. insert.New, .. sketch.Moves.Skip(insert.Before)]),
             Delete delete => Numbered(sketch, [.. sketch.Moves.Take(delete.First), .. sketch.Moves.Skip(Math.Max(delete.First, delete.Last + 1))]),
             Swap swap => Swapped(sketch, swap.First),
-            Shift shift => With(sketch, shift.From, sketch.Moves.Count - 1, m => m with { Count = m.Count is { } count ? (Later(count.First, shift.By), Later(count.Last, shift.By)) : null, Hurts = m.Hurts is { } hurts ? hurts with { Until = Later(hurts.Until, shift.By) } : null }),
+            Shift shift => With(sketch, shift.From, sketch.Moves.Count - 1, m => At(m, m.Count is { } count ? (Later(count.First, shift.By), Later(count.Last, shift.By)) : null)),
             Padlock padlock => With(sketch, padlock.First, padlock.Last, m => padlock.Of is { } of && m.Attacker != of.Attacker ? m : Locked(m, padlock)),
             Clear clear => With(sketch, clear.First, clear.Last, Cleared),
             Place place => Placed(sketch, place),
@@ -42,12 +42,18 @@ public static class Editing
 
     private static SketchMove Written(SketchMove move, Column column, SketchMove said) => column switch
     {
-        Column.Count => move with { Count = said.Count },
-        Column.Attacker => move with { Attacker = said.Attacker },
+        Column.Count => At(move, said.Count),
+        Column.Attacker => move with { Attacker = said.Attacker, From = said.Attacker is null ? null : move.From },
+        Column.By => move with { ByAlly = said.ByAlly },
         Column.From => move with { From = said.From },
+        Column.Cue => move with { Cue = said.Cue },
         Column.Attack => move with { Attack = said.Attack, FollowsUp = said.FollowsUp, IsSuffered = move.IsSuffered && said.Attack is not null },
         Column.Technique => move with { Technique = said.Technique, IsSuffered = said.IsSuffered, Open = said.Open },
         Column.Reaction => move with { Reaction = said.Reaction },
+        Column.Hurts => move with { Hurts = said.Hurts },
+        Column.To => move with { To = said.To },
+        Column.Stance => move with { Stance = said.Stance },
+        Column.Linger => move with { Linger = said.Linger },
         Column.Note => move with { Note = said.Note },
         _ => throw new ArgumentOutOfRangeException(nameof(column)),
     };
@@ -55,7 +61,19 @@ public static class Editing
     private static Sketch Swapped(Sketch sketch, int first)
     {
         var (a, b) = (sketch.Moves[first], sketch.Moves[first + 1]);
-        return Numbered(sketch, [.. sketch.Moves.Take(first), b with { Count = a.Count }, a with { Count = b.Count }, .. sketch.Moves.Skip(first + 2)]);
+        return Numbered(sketch, [.. sketch.Moves.Take(first), At(b, a.Count), At(a, b.Count), .. sketch.Moves.Skip(first + 2)]);
+    }
+
+    /// <summary>The move at another count; what it hurts stays hurt for as long as before, and until after its start.</summary>
+    private static SketchMove At(SketchMove move, (HalfCounts First, HalfCounts Last)? count)
+    {
+        if (move.Hurts is not { } hurts || count is not { } now)
+        {
+            return move with { Count = count };
+        }
+
+        var until = hurts.Until.Value + (move.Count is { } was ? now.First.Value - was.First.Value : 0);
+        return move with { Count = count, Hurts = hurts with { Until = new HalfCounts(Math.Max(until, now.First.Value + 1)) } };
     }
 
     private static HalfCounts Later(HalfCounts count, int by) => new(Math.Clamp(count.Value + by, 0, HalfCounts.FromCounts(9998).Value));
@@ -91,8 +109,16 @@ public static class Editing
         {
             Brief = recast.Brief,
             Placements = [.. recast.Was.Select(w => w is { } was ? sketch.Placements[was] : null)],
-            Moves = [.. sketch.Moves.Select(m => m.Attacker is { } who ? m with { Attacker = recast.Was.Index().Where(w => w.Item == who).Select(w => (int?)w.Index).FirstOrDefault() } : m)],
+            Moves = [.. sketch.Moves.Select(m => Fitted(m, recast))],
         };
+    }
+
+    /// <summary>Nobody comes from anywhere in a move that nobody is left for, no ally acts who is gone, and no mark is gone to that is not there.</summary>
+    private static SketchMove Fitted(SketchMove move, Recast recast)
+    {
+        var attacker = move.Attacker is { } who ? recast.Was.Index().Where(w => w.Item == who).Select(w => (int?)w.Index).FirstOrDefault() : null;
+        var to = move.To is { } mark && recast.Brief.Travels && mark < recast.Brief.Marks.Count ? move.To : null;
+        return move with { Attacker = attacker, From = attacker is null ? null : move.From, To = to, ByAlly = move.ByAlly && recast.Brief.Ally is not null };
     }
 
     private static Sketch Placed(Sketch sketch, Place place) => place.Attacker < 0 || place.Attacker >= sketch.Placements.Count

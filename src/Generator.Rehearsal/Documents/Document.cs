@@ -86,7 +86,6 @@ public sealed class Document
             throw new RefusedEditException(read.Problems[0].Message, read.Problems[0].Maybe);
         }
 
-        Opening.Refuse(read.Value);
         Do(revision, new Recast(what, read.Value, was));
     }
 
@@ -120,12 +119,29 @@ public sealed class Document
 
     public void Redo(int revision) => Change(revision, history => history.Redo());
 
+    /// <param name="over">Over what another program has written, too, which stays as a version.</param>
     /// <exception cref="RefusedEditException">The file was changed by another program.</exception>
-    public void Save()
+    public void Save(bool over = false)
     {
         lock (door)
         {
-            store.Save(state.Sketch, IsPlain(state.Sketch) && state.Seen.Open is null ? state.Seen.Routine : null);
+            store.Save(state.Sketch, IsPlain(state.Sketch) && state.Seen.Open is null ? state.Seen.Routine : null, over);
+            saved = state.Revision;
+        }
+
+        Changed();
+    }
+
+    /// <summary>The file as another program has left it, as an edit that can be taken back.</summary>
+    /// <exception cref="RefusedEditException">It cannot be read, or the revision is not the present one.</exception>
+    public void Reread(int revision)
+    {
+        var mark = store.MarkNow;
+        var file = SourceFile.Load(store.Target, new ProblemList()) ?? throw new RefusedEditException($"{Path.GetFileName(store.Target)} is gone, or cannot be read.", "Maybe save: that writes it anew.");
+        Do(revision, new Take("read the file anew", Opening.Sketch(file, Book)));
+        lock (door)
+        {
+            store.Read(mark);
             saved = state.Revision;
         }
 

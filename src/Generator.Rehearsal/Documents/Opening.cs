@@ -4,7 +4,6 @@ using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Files.Notes;
 using Generator.Library.Reading;
-using Generator.Paperwork.Text;
 
 namespace Generator.Rehearsal.Documents;
 
@@ -49,23 +48,6 @@ public static class Opening
     }
 
     internal static Sketch Sketch(SourceFile file, Book book)
-    {
-        var sketch = Any(file, book);
-        Refuse(sketch.Brief);
-        return sketch;
-    }
-
-    /// <summary>The page shows and fills one hero's fight.</summary>
-    /// <exception cref="RefusedEditException">There is an ally.</exception>
-    internal static void Refuse(Brief brief)
-    {
-        if (AllyWords.WhyNot(brief, "shows and fills no live page") is var (wrong, maybe))
-        {
-            throw new RefusedEditException(wrong, maybe);
-        }
-    }
-
-    private static Sketch Any(SourceFile file, Book book)
     {
         if (NotesReader.IsNotes(file))
         {

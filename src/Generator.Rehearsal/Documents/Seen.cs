@@ -67,22 +67,26 @@ public sealed record Seen(Routine Routine, Verdict Verdict, int? Open)
 
         var technique = techniques is [var only] ? only : null;
         if (attacks.Count > 1 || techniques.Count > 1 || (move.Technique is not null && technique is null) || (move.Attack is not null && attacks.Count == 0) || move.Technique?.Foot is not null
-            || (move.Attacker is null && !(technique is { HasNoTarget: true } && attacks.Count == 0)))
+            || (technique is { Travel: not null } && move.To is null) || (move.Attacker is null && !(technique is { HasNoTarget: true } && attacks.Count == 0)))
         {
             return null;
         }
 
-        var reaction = move.Reaction is { } said ? said.Ids is [var one] ? one : null : technique is { Reactions: [var alone] } ? alone : null;
+        // What the words mean where nothing is done, or to nobody, is said of nobody in a routine.
+        var isToNobody = technique is { HasNoTarget: true } && attacks.Count == 0;
+        var reaction = technique is null ? null : move.Reaction is { } said ? said.Ids is [var one] ? one : null : technique is { Reactions: [var alone] } ? alone : null;
         return reaction is null && technique is { Reactions.Count: > 0 } ? null : new Move
         {
             Start = count.First,
-            Attacker = move.Attacker,
-            From = move.From,
+            ByAlly = move.ByAlly,
+            Attacker = isToNobody ? null : move.Attacker,
+            From = isToNobody ? null : move.From,
             Cue = move.Cue,
             Attack = attacks.FirstOrDefault()?.Id,
             Technique = technique?.Id,
             Reaction = reaction,
-            Hurts = technique is null ? null : move.Hurts,
+            Hurts = technique is null or { HasNoTarget: true, Family: not Family.Setback } ? null : move.Hurts,
+            To = technique is { Travel: not null } ? move.To : null,
             Stance = move.Stance,
             Linger = move.Linger,
             Note = move.Note,

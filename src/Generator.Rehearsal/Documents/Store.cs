@@ -41,7 +41,13 @@ public sealed class Store : IDisposable
     public string Working { get; }
 
     /// <summary>Another program has written the file since it was read or saved.</summary>
-    public bool IsChangedOutside => !string.Equals(Mark(Target), read, StringComparison.Ordinal);
+    public bool IsChangedOutside => !string.Equals(MarkNow, read, StringComparison.Ordinal);
+
+    /// <summary>The mark of what another program has written since; null where none has. Two changes after one another are two marks.</summary>
+    internal string? Outside => MarkNow is var mark && string.Equals(mark, read, StringComparison.Ordinal) ? null : mark;
+
+    /// <summary>What the file says, in short: another text has another mark.</summary>
+    internal string MarkNow => Mark(Target);
 
     /// <summary>Opens a file for one program at a time.</summary>
     /// <exception cref="RefusedEditException">Another one has it open.</exception>
@@ -110,13 +116,23 @@ public sealed class Store : IDisposable
     /// <summary>The working copy says so much from now on.</summary>
     public void Keep(Sketch sketch) => RoutineFiles.Write(Working, SketchWriter.Text(sketch));
 
-    /// <summary>Writes the file, and the working copy goes.</summary>
-    /// <exception cref="RefusedEditException">Another program has changed it; it is as that one left it.</exception>
-    public void Save(Sketch sketch, Routine? whole)
+    /// <summary>The file has been read as it was when it had that mark, so the working copy goes.</summary>
+    internal void Read(string mark)
     {
-        if (IsChangedOutside)
+        read = mark;
+        File.Delete(Working);
+    }
+
+    /// <summary>Writes the file, and the working copy goes.</summary>
+    /// <param name="sketch">What it is to say.</param>
+    /// <param name="whole">The same as a routine, where nothing is open or locked.</param>
+    /// <param name="over">Over what another program has written, too, which stays as a version.</param>
+    /// <exception cref="RefusedEditException">Another program has changed it; it is as that one left it.</exception>
+    public void Save(Sketch sketch, Routine? whole, bool over = false)
+    {
+        if (!over && IsChangedOutside)
         {
-            throw new RefusedEditException($"{System.IO.Path.GetFileName(Target)} was changed by another program. It is as that one left it, and what you see here is in {System.IO.Path.GetFileName(Working)}.", "Maybe compare the two, and start again with the one that is right.") { IsStale = true };
+            throw new RefusedEditException($"{System.IO.Path.GetFileName(Target)} was changed by another program. It is as that one left it, and what you see here is in {System.IO.Path.GetFileName(Working)}.", "Maybe read the file anew, which can be undone, or save over it, which keeps it as a version.") { IsStale = true };
         }
 
         var isCsv = Target.EndsWith(".csv", StringComparison.OrdinalIgnoreCase);

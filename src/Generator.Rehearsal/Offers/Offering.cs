@@ -16,8 +16,8 @@ public sealed class Offering(Document document, Func<Question, CancellationToken
     private CancellationTokenSource? running;
     private Stand now = new(0, null, 0, [], null);
 
-    /// <summary>Told when a question has been answered.</summary>
-    public Action Ended { get; set; } = () => { };
+    /// <summary>Told when there is another offer, or a question has been answered.</summary>
+    public Action Changed { get; set; } = () => { };
 
     /// <summary>How it stands.</summary>
     /// <param name="Number">Another one whenever anything of it is other.</param>
@@ -41,9 +41,9 @@ public sealed class Offering(Document document, Func<Question, CancellationToken
         lock (door)
         {
             CheckIsFree();
-            running = new CancellationTokenSource();
+            var own = running = new CancellationTokenSource();
             Become(new Stand(0, question, question.Of.Revision, [], null));
-            _ = Run(question, running);
+            _ = Run(question with { Told = json => Add(question, json, own) }, own);
         }
     }
 
@@ -78,7 +78,13 @@ public sealed class Offering(Document document, Func<Question, CancellationToken
         }
 
         document.Do(revision, new Take(taken.Name, taken.After));
-        Leave();
+        lock (door)
+        {
+            // What is still being looked for would be another way for a fight that is no more.
+            running?.Cancel();
+            running = null;
+            Become(new Stand(0, null, 0, [], null));
+        }
     }
 
     /// <summary>A card by its place among those that are offered, from 0.</summary>
@@ -112,6 +118,23 @@ public sealed class Offering(Document document, Func<Question, CancellationToken
 
     private void Become(Stand next) => now = next with { Number = now.Number + 1 };
 
+    /// <summary>One of several answers, before the others are there.</summary>
+    private void Add(Question question, string json, CancellationTokenSource of)
+    {
+        var more = Answers.Of(question, json, document.Book);
+        lock (door)
+        {
+            if (!ReferenceEquals(running, of))
+            {
+                return;
+            }
+
+            Become(now with { Cards = [.. now.Cards, .. more] });
+        }
+
+        Changed();
+    }
+
     private async Task Run(Question question, CancellationTokenSource stop)
     {
         IReadOnlyList<Card> found = [];
@@ -140,11 +163,17 @@ public sealed class Offering(Document document, Func<Question, CancellationToken
 
         lock (door)
         {
-            running = null;
-            Become(new Stand(0, null, question.Of.Revision, found, wrong) { Causes = causes });
+            if (ReferenceEquals(running, stop))
+            {
+                running = null;
+
+                // A solver that broke down leaves what it had found.
+                var cards = found.Count >= now.Cards.Count ? found : now.Cards;
+                Become(new Stand(0, null, question.Of.Revision, cards, cards.Count > 0 ? null : wrong) { Causes = causes });
+            }
         }
 
         stop.Dispose();
-        Ended();
+        Changed();
     }
 }

@@ -2,6 +2,7 @@ using Generator.Domain;
 using Generator.Domain.Sketches;
 using Generator.Library.Files;
 using Generator.Library.Files.Notes;
+using Generator.Paperwork.Text;
 using Generator.Rehearsal.Documents;
 
 namespace Generator.Rehearsal.Offers;
@@ -19,12 +20,19 @@ public sealed record Question(Errand Errand, string Name, Document.State Of, str
     /// <summary>The brief as it is from now on; null for that of the fight.</summary>
     public Brief? Brief { get; init; }
 
-    public static Question Fill(Document.State state) => new(Errand.Fill, "fill what was open", state, SketchWriter.Text(state.Sketch));
+    /// <summary>To be told of each of several answers as soon as it is there, as JSON; the whole answer has them again.</summary>
+    public Action<string> Told { get; init; } = _ => { };
+
+    /// <summary>For how long it is worked on at most.</summary>
+    public TimeSpan Time => TimeSpan.FromSeconds(Errand == Errand.OtherWays ? 10 : 20);
+
+    /// <exception cref="RefusedEditException">There is an ally.</exception>
+    public static Question Fill(Document.State state) => new(Errand.Fill, "fill what was open", Searched(state), SketchWriter.Text(state.Sketch));
 
     /// <summary>The smallest mend of all that is unsafe or broken; locked moves stay.</summary>
     /// <exception cref="RefusedEditException">Something is open.</exception>
     public static Question Mend(Document.State state) =>
-        new(Errand.Mend, "mend", state, Whole(state, "Mending")) { Kept = Runs(Enumerable.Range(0, state.Sketch.Moves.Count).Where(i => state.Sketch.Moves[i].IsLocked && !state.Sketch.Moves[i].IsSuffered)) };
+        new(Errand.Mend, "mend", Searched(state), Whole(state, "Mending")) { Kept = Runs(Enumerable.Range(0, state.Sketch.Moves.Count).Where(i => state.Sketch.Moves[i].IsLocked && !state.Sketch.Moves[i].IsSuffered)) };
 
     /// <summary>Which findings vanish with which.</summary>
     /// <exception cref="RefusedEditException">Something is open.</exception>
@@ -37,7 +45,7 @@ public sealed record Question(Errand Errand, string Name, Document.State Of, str
     /// <exception cref="RefusedEditException">Something is open, unsafe or broken, or nothing of it is free.</exception>
     public static Question OtherWays(Document.State state, int first, int last)
     {
-        var moves = state.Sketch.Moves;
+        var moves = Searched(state).Sketch.Moves;
         if (first > last || last >= moves.Count)
         {
             throw new RefusedEditException("There are no such moves.", "Maybe choose some in the grid first.");
@@ -63,7 +71,7 @@ public sealed record Question(Errand Errand, string Name, Document.State Of, str
     /// <exception cref="RefusedEditException">Something is open, or there is nobody or nothing of the kind.</exception>
     public static Question Hurt(Document.State state, int performer, string limit)
     {
-        var brief = state.Sketch.Brief;
+        var brief = Searched(state).Sketch.Brief;
         if (performer < -1 || performer >= brief.Attackers.Count || !Limit.All.Contains(limit, StringComparer.Ordinal))
         {
             throw new RefusedEditException("There is nobody or nothing of that kind.", "Maybe load the page again.");
@@ -75,6 +83,10 @@ public sealed record Question(Errand Errand, string Name, Document.State Of, str
         var who = performer < 0 ? brief.Hero.Name : brief.Attackers[performer].Name;
         return new Question(Errand.Revise, $"{who}: {limit}", state, Whole(state, "Fitting it to somebody who is hurt")) { Brief = spared };
     }
+
+    /// <summary>All searching moves one hero.</summary>
+    private static Document.State Searched(Document.State state) => AllyWords.WhyNot(state.Sketch.Brief, "searches nothing") is var (wrong, _)
+        ? throw new RefusedEditException(wrong, "Maybe go on by hand: everything that is written is audited, and single changes are offered for a finding.") : state;
 
     private static string Whole(Document.State state, string what) => state.Seen.Open is null && state.Sketch.Moves.Count > 0 ? RoutineWriter.Text(state.Seen.Routine)
         : throw new RefusedEditException($"{what} needs a fight in which nothing is open.", "Maybe fill what is open first.");

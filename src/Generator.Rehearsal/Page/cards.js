@@ -8,6 +8,9 @@ let hooks;
 let state;
 let shown = '';
 let seen = -1;
+let began = null;
+let clock = 0;
+let laid = [];
 
 export function start(given) {
   hooks = given;
@@ -22,23 +25,44 @@ export function show(next) {
   state = next;
   const offers = next.offers;
   at('offer').hidden = !offers;
-  if (!offers) { shown = ''; look(-1); return; }
+  if (offers?.running) { began ??= performance.now(); clock ||= setInterval(works, 500); } else { began = null; clearInterval(clock); clock = 0; }
+  at('offer-time').hidden = !offers?.running;
+  if (!offers) { shown = ''; laid = []; at('cards').replaceChildren(); look(-1); return; }
+  works();
   const folded = offers.causes.filter(c => c.under !== null).length;
   at('offer-head').textContent = offers.causes.length ? 'Folded by cause' : offers.running ? `Looking: ${offers.running}` : offers.cards.length === 0 ? 'No offer' : many(offers.cards.length, 'offer');
   at('leave').textContent = offers.running ? 'Stop' : 'Leave';
-  at('offer-words').textContent = offers.causes.length ? (offers.isPresent ? `${folded} of ${offers.causes.length} findings vanish when others are mended, and stand under them.` : 'The fight has changed since, so all findings stand by themselves again.') : offers.running ? 'Go on writing: this works on the fight as it was when it began.'
+  at('offer-words').textContent = offers.causes.length ? (offers.isPresent ? `${folded} of ${offers.causes.length} findings vanish when others are mended, and stand under them.` : 'The fight has changed since, so all findings stand by themselves again.') : offers.running ? 'Go on writing: this works on the fight as it was when it began, and is shown here as it is found.'
     : offers.trouble ?? (offers.isPresent ? 'Nothing changes until one is taken.' : 'The fight has changed since; these can be read, no longer taken.');
   const wanted = `${next.instance} ${offers.number} ${offers.isPresent}`;
   if (wanted === shown) return;
-  const isNew = shown.split(' ')[1] !== String(offers.number);
   shown = wanted;
-  at('cards').replaceChildren(...offers.cards.map(card));
+
+  // What is laid out already stays as it is, with the keys in it and what is seen.
+  const now = offers.cards.map(c => JSON.stringify([c, offers.isPresent]));
+  const stays = laid.length > 0 && laid.every((c, i) => c === now[i]);
+  if (!stays) at('cards').replaceChildren();
+  at('cards').append(...offers.cards.slice(stays ? laid.length : 0).map((c, i) => card(c, i + (stays ? laid.length : 0))));
+  const isFirst = laid.length === 0 || !stays;
+  laid = now;
   if (offers.cards.length === 0) { look(-1); return; }
   pictures(offers.number);
-  if (isNew && !offers.running) {
+  if (isFirst) {
     if (matchMedia('(max-width: 60rem)').matches) at('offer').scrollIntoView({ block: 'nearest' });
-    look(0);
-  }
+    seen = -1;
+    look(offers.isPresent ? 0 : -1);
+  } else mark();
+}
+
+/** How long it has been at work, and how long it may be. */
+function works() {
+  const offers = state?.offers;
+  if (!offers?.running || began === null) return;
+  const seconds = Math.floor((performance.now() - began) / 1000);
+  at('offer-time').value = Math.min(offers.seconds, seconds);
+  at('offer-time').max = offers.seconds;
+  at('offer-time').setAttribute('aria-label', `${seconds} s of at most ${offers.seconds}`);
+  at('offer-head').textContent = `Looking: ${offers.running}, ${seconds} s${offers.cards.length ? `, ${offers.cards.length} so far` : ''}`;
 }
 
 /** With the keys to the offer that is seen, and back to the move that is chosen. */
@@ -92,8 +116,12 @@ function look(i) {
   seen = i;
   const offer = state?.offers?.cards[i];
   hooks.preview(offer ? { of: { card: i }, name: `Offer ${i + 1}`, move: offer.at } : null);
+  mark();
+}
+
+function mark() {
   [...at('cards').children].forEach((li, j) => {
-    li.classList.toggle('seen', j === i);
-    li.querySelector('.look').setAttribute('aria-pressed', String(j === i));
+    li.classList.toggle('seen', j === seen);
+    li.querySelector('.look').setAttribute('aria-pressed', String(j === seen));
   });
 }

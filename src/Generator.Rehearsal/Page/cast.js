@@ -1,5 +1,5 @@
 // Who is in the fight, and the floor: a form over the brief. What it does not show stays as it is. And the form for somebody who is hurt.
-import { call } from './talk.js';
+import { call, inTurn } from './talk.js';
 import { at, make, button } from './make.js';
 
 const trees = ['Ash', 'Birch', 'Cedar', 'Elm', 'Fir', 'Juniper', 'Larch', 'Oak'];
@@ -48,7 +48,8 @@ async function limits() {
 /** Asks for another brief; attackers stay who they are unless it is said who was who. */
 export async function recast(what, brief, was) {
   try {
-    hooks.changed(await call('recast', { revision: state.revision, what, brief: JSON.stringify(brief), was: (was ?? brief.attackers.map((_, i) => String(i))).join(',') }));
+    const revision = state.revision;
+    await inTurn(async () => hooks.changed(await call('recast', { revision, what, brief: JSON.stringify(brief), was: (was ?? brief.attackers.map((_, i) => String(i))).join(',') })));
     at('cast-answer').textContent = '';
   } catch (fault) {
     if (fault.status !== 400) { hooks.fault(fault); return; }

@@ -1,5 +1,5 @@
 // The floor plan, drawn by the program, with handles over what may be placed: dragged, or moved by the arrow keys.
-import { call } from './talk.js';
+import { call, inTurn } from './talk.js';
 import { at, make, button, drawn } from './make.js';
 import { chosen, choose, watch } from './chosen.js';
 
@@ -15,6 +15,7 @@ let busy = false;
 let whole = false;
 let seen = null;
 let focused = null;
+let nudging = false;
 
 export function start(given) {
   hooks = given;
@@ -29,7 +30,7 @@ export function show(next) {
 }
 
 /** All of the floor with what stands on it, or the part on which people are. */
-export function setWhole(on) { whole = on; if (on) choose(-1); draw(); }
+export function setWhole(on) { whole = on; if (on) { seen = null; choose(-1); } draw(); }
 
 /** Shows an offer or a version instead of the fight; null for the fight again. */
 export function preview(subject) { seen = subject; draw(); }
@@ -37,8 +38,9 @@ export function preview(subject) { seen = subject; draw(); }
 const key = () => JSON.stringify([state.instance, state.revision, state.offers?.number, chosen().at, whole, seen]);
 
 async function draw() {
+  if (busy || !state) return;
   const wanted = key();
-  if (busy || !state || wanted === shown) return;
+  if (wanted === shown) return;
   busy = true;
   try {
     const move = seen ? seen.move : chosen().at;
@@ -46,6 +48,12 @@ async function draw() {
     const own = move >= 0 && (open === null || move < open - 1) ? move : -1;
     const said = await call('floor', { move: own, whole: whole && own < 0, ...(seen ? seen.of : {}) });
     if (said.gone) return;
+    if (said.cannot) {
+      at('floor-head').textContent = 'Floor';
+      box.replaceChildren(make('p', { className: 'hint', textContent: said.cannot }));
+      shown = wanted;
+      return;
+    }
     plate = said;
     at('floor-head').textContent = (seen ? `${seen.name}: ` : '') + (own >= 0 ? `${seen ? 'move' : 'Floor, move'} ${own + 1}` : move >= 0 && !seen ? 'Floor, opening places (this move is still open)' : `${seen ? 'opening' : 'Floor, opening'} places`);
     box.style.aspectRatio = `${plate.width} / ${plate.height}`;
@@ -100,7 +108,17 @@ function things() {
     says: (clock, d) => `${c.name} at ${clock} o'clock, ${d.toFixed(1)} m from the mark`,
     put: (clock, d) => hooks.recast(`where ${c.name} stands`, { ...brief, cameras: patched('cameras', i, { bearing: clock, distance: d }) }),
   }));
-  return [...attackers, ...onFloor('obstacles', 'stands', 0, 0), ...onFloor('waysIn', 'is', -3, 3), ...cameras];
+  // The first of several marks is the floor's own.
+  const marks = brief.marks?.length > 0 ? brief.marks.map((m, i) => ({
+    key: `mark${i}`, name: m.name, at: [m.x - markX, m.y - markY],
+    says: (x, y) => `mark ${m.name}: ${(x + markX).toFixed(1)} m from the 9 o'clock side, ${(y + markY).toFixed(1)} m from the 6 o'clock side`,
+    put: (x, y) => hooks.recast(`where ${m.name} is`, { ...brief, ...(i === 0 ? { floor: { ...brief.floor, mark: [clamp(round(x + markX), 0, brief.floor.width), clamp(round(y + markY), 0, brief.floor.depth)] } } : {}), marks: brief.marks.map((o, j) => j === i ? { ...o, x: clamp(round(x + markX), 0, brief.floor.width), y: clamp(round(y + markY), 0, brief.floor.depth) } : o) }),
+  })) : [{
+    key: 'mark', name: brief.hero.name, at: [0, 0],
+    says: (x, y) => `${brief.hero.name}'s mark: ${(x + markX).toFixed(1)} m from the 9 o'clock side, ${(y + markY).toFixed(1)} m from the 6 o'clock side`,
+    put: (x, y) => hooks.recast(`where ${brief.hero.name} stands`, { ...brief, floor: { ...brief.floor, mark: [clamp(round(x + markX), 0, brief.floor.width), clamp(round(y + markY), 0, brief.floor.depth)] } }),
+  }];
+  return [...marks, ...attackers, ...onFloor('obstacles', 'stands', 0, 0), ...onFloor('waysIn', 'is', -3, 3), ...cameras];
 }
 
 function handles() {
@@ -146,7 +164,7 @@ function drag(down, handle, thing) {
   for (const [name, heard] of [['pointermove', move], ['pointerup', drop], ['pointercancel', drop]]) handle.addEventListener(name, heard);
 }
 
-function nudge(e, thing, [x, y]) {
+async function nudge(e, thing, [x, y]) {
   const step = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] }[e.key];
   if (!step || e.altKey || e.ctrlKey) return;
   e.preventDefault();
@@ -154,7 +172,11 @@ function nudge(e, thing, [x, y]) {
   const by = e.shiftKey ? 5 : 1;
   const to = thing.round ? [clockAt(halfOf(thing.clock) + step[0]), clamp(round(Number(thing.far) + step[1] * smallest * by), thing.least, thing.most)] : [round(x + step[0] * smallest * by), round(y + step[1] * smallest * by)];
   at('floor-says').textContent = thing.says(...to);
-  thing.put(...to);
+
+  // A key that is held down goes on from where the thing has come to.
+  if (nudging) return;
+  nudging = true;
+  try { await thing.put(...to); } finally { nudging = false; }
 }
 
 // ---- the same in writing
@@ -187,7 +209,7 @@ function row(i) {
     input.addEventListener('change', () => put(i, clock.value || clock.placeholder, Math.round(Number((far.value || far.placeholder).replace(',', '.')) * 100)));
   }
   const lock = button('', async () => {
-    try { hooks.changed(await call('lock', { revision: state.revision, attacker: i, locked: lock.getAttribute('aria-pressed') !== 'true' })); } catch (fault) { hooks.fault(fault); }
+    try { await inTurn(async () => hooks.changed(await call('lock', { revision: state.revision, attacker: i, locked: lock.getAttribute('aria-pressed') !== 'true' }))); } catch (fault) { hooks.fault(fault); }
   }, `padlock on all that ${name} is in, or off`);
   lock.className = 'lock-all';
   lock.append(hooks.padlock());
@@ -203,5 +225,5 @@ function field(label) {
 }
 
 async function put(attacker, bearing, distance) {
-  try { hooks.changed(await call('place', { revision: state.revision, attacker, bearing, distance })); } catch (fault) { hooks.fault(fault); }
+  try { await inTurn(async () => hooks.changed(await call('place', { revision: state.revision, attacker, bearing, distance }))); } catch (fault) { hooks.fault(fault); }
 }

@@ -1,9 +1,12 @@
 // The moves as a grid. What is being typed belongs to the cell until it is written: no answer of the program ever takes letters away.
-import { call } from './talk.js';
-import { make, button } from './make.js';
+import { call, inTurn } from './talk.js';
+import { make, button, letter } from './make.js';
 import { chosen, choose, isChosen, watch } from './chosen.js';
 
-const columns = [['count', 'Count'], ['attacker', 'Attacker'], ['attack', 'Attack'], ['technique', 'Technique'], ['reaction', 'Reaction']];
+const columns = [['count', 'Count'], ['by', 'Who'], ['attacker', 'Attacker'], ['attack', 'Attack'], ['technique', 'Technique'], ['reaction', 'Reaction']];
+// What few moves say; read under the move, written once the move is opened further.
+const details = [['from', 'Comes from', 'where they are'], ['cue', 'Cue', 'none'], ['hurts', 'Hurts', 'nothing'], ['linger', 'Down longer, counts', '0'], ['stance', 'Stance before it', 'soonest reached'], ['to', 'To the mark', ''], ['note', 'Note', '']];
+const all = [...columns, ...details];
 const words = ['attack', 'technique', 'reaction'];
 const signs = { unsafe: '▲!', broken: '■×', rough: '◆~', note: '●i' };
 const grid = document.getElementById('grid');
@@ -11,20 +14,21 @@ const drawn = [];
 let state;
 let hooks;
 let trying = 0;
-let asked = 0;
 let stretching = false;
 
 export function start(given) {
   hooks = given;
-  watch(() => drawn.forEach((d, i) => d.row.classList.toggle('chosen', isChosen(i))));
+  watch(() => drawn.forEach(look));
 }
 
 /** The cell holds letters that are not written yet. */
-export const isTyping = cell => drawn.some(d => columns.some(([name]) => d.cells[name].input === cell && cell.value !== d.values[name]));
+export const isTyping = cell => drawn.some(d => all.some(([name]) => d.cells[name].input === cell && cell.value !== d.values[name]));
 
 /** Shows a state; only rows that look otherwise than before are touched. */
 export function show(next) {
   state = next;
+  grid.classList.toggle('two', Boolean(next.ally));
+  grid.classList.toggle('marks', (next.brief.marks ?? []).length > 1);
   while (drawn.length > next.rows.length) drawn.pop().row.remove();
   next.rows.forEach((row, i) => {
     if (!drawn[i]) { drawn[i] = build(i); grid.append(drawn[i].row); }
@@ -91,9 +95,11 @@ function build(i) {
   number.addEventListener('click', e => choose(i, e.shiftKey));
   const cells = {};
   const line = make('div', { className: 'cells' });
-  for (const [name, label] of columns) {
+  const further = make('div', { className: 'further', id: `m${i}-further`, hidden: true });
+  for (const [name, label, none] of all) {
     // Words have as many lines as they need; a count and a name have one.
-    const input = make(words.includes(name) ? 'textarea' : 'input', { spellcheck: false, autocomplete: 'off', maxLength: 200, ...(words.includes(name) ? { rows: 1 } : {}) });
+    const isLong = words.includes(name) || name === 'note';
+    const input = make(isLong ? 'textarea' : 'input', { spellcheck: name === 'note', autocomplete: 'off', maxLength: name === 'note' ? 2000 : 200, ...(isLong ? { rows: 1 } : {}) });
     input.id = `m${i}-${name}`;
     input.setAttribute('aria-label', `${name} of move ${i + 1}`);
     const as = make('p', { className: 'as', id: input.id + '-as' });
@@ -101,41 +107,60 @@ function build(i) {
     const lock = words.includes(name) ? make('button', { type: 'button', className: 'lock', tabIndex: -1 }, padlockSign()) : null;
     lock?.addEventListener('click', () => padlock(i, name));
     input.addEventListener('focus', () => choose(i, stretching));
-    input.addEventListener('input', () => { if (/[\r\n]/.test(input.value)) input.value = input.value.replace(/\s*[\r\n]+\s*/g, ' '); attempt(i, name); });
+    input.addEventListener('input', () => { if (name !== 'note' && /[\r\n]/.test(input.value)) input.value = input.value.replace(/\s*[\r\n]+\s*/g, ' '); attempt(i, name); });
     input.addEventListener('change', () => write(i, name));
     input.addEventListener('keydown', e => pressed(e, i, name));
     cells[name] = { input, as, lock };
-    line.append(make('div', { className: 'cell ' + name }, make('span', { className: 'label', textContent: label, ariaHidden: 'true' }), make('div', { className: 'box' }, input, lock), as));
+    if (none) input.placeholder = none;
+    (none === undefined ? line : further).append(make('div', { className: 'cell ' + name }, make('span', { className: 'label', textContent: label, ariaHidden: 'true' }), make('div', { className: 'box' }, input, lock), as));
   }
   const tools = make('div', { className: 'row-tools' });
   for (const [text, label, act] of [
     ['↑', 'move up', () => swap(i, -1)], ['↓', 'move down', () => swap(i, 1)], ['', 'padlock on the move, or off', () => padlock(i, null)],
-    ['+', 'an open move below', () => insert(i + 1)], ['×', 'take out', () => remove(i)]]) {
+    ['+', 'an open move below', () => insert(i + 1)], ['×', 'take out', () => remove(i)], ['…', 'more of it', () => open(i)]]) {
     const button = make('button', { type: 'button', title: label }, text || padlockSign());
     button.setAttribute('aria-label', `${label}: move ${i + 1}`);
     button.addEventListener('click', act);
     tools.append(button);
   }
+  tools.lastElementChild.setAttribute('aria-controls', further.id);
+  tools.lastElementChild.setAttribute('aria-expanded', 'false');
   const found = make('div', { className: 'found' });
-  row.append(make('div', { className: 'top' }, number, line, tools), found);
-  return { row, cells, found, tools, values: {} };
+  const brief = make('button', { type: 'button', className: 'brief' });
+  brief.addEventListener('click', () => focus(i, 'technique'));
+  const also = make('p', { className: 'also' });
+  row.append(make('div', { className: 'top' }, number, brief, line, tools), also, further, found);
+  return { row, cells, found, tools, further, also, brief, values: {}, waiting: new Set() };
+}
+
+/** Shows what few moves say, to be written; or only what is said of it. */
+function open(i, shown = drawn[i].further.hidden) {
+  drawn[i].further.hidden = !shown;
+  drawn[i].tools.lastElementChild.setAttribute('aria-expanded', String(shown));
+  if (shown) focus(i, 'from'); else focus(i, 'technique');
+}
+
+/** On a phone the move that is chosen is a card, and the others are a line each. */
+function look(d, i) {
+  d.row.classList.toggle('chosen', isChosen(i));
+  d.row.classList.toggle('now', chosen().at === i);
 }
 
 function fill(d, row, i) {
   d.row.classList.toggle('gap', row.gap);
-  d.row.classList.toggle('chosen', isChosen(i));
-  for (const [name, label] of columns) {
+  look(d, i);
+  for (const [name, label, none] of all) {
     const { input, as, lock } = d.cells[name];
-    const typing = document.activeElement === input && input.value !== d.values[name];
+    const typing = d.waiting.has(name) || (document.activeElement === input && input.value !== d.values[name]);
     if (!typing) {
       input.value = row[name];
       as.textContent = heard(row, name);
       as.className = 'as';
       input.removeAttribute('aria-invalid');
     }
-    d.values[name] = row[name];
-    input.placeholder = row.gap && name === 'technique' ? '' : 'open';
-    input.parentElement.classList.toggle('is-open', row[name] === '' && !row.gap);
+    d.values[name] = row[name].replace(/\r\n?/g, '\n');
+    if (none === undefined) input.placeholder = row.gap && name === 'technique' ? '' : 'open';
+    input.parentElement.classList.toggle('is-open', none === undefined && row[name] === '' && !row.gap);
     input.parentElement.classList.toggle('is-none', row[name] === '-');
     if (lock) {
       const on = row.locked.includes(name);
@@ -145,6 +170,9 @@ function fill(d, row, i) {
       lock.setAttribute('aria-label', `padlock on the ${label.toLowerCase()} of move ${i + 1}`);
     }
   }
+  d.also.textContent = details.filter(([name]) => row[name]).map(([name, label]) => name === 'note' ? row.note : `${label.replace(', counts', '').toLowerCase()} ${row[name]}`).join('; ');
+  const short = [row.count || 'open', row.attacker, row.gap ? row.technique : row.technique === '-' ? `${row.attack}, lands` : row.technique || 'open'];
+  d.brief.replaceChildren(...short.flatMap(s => [make('span', { textContent: s }), ' ']));
   d.row.classList.toggle('locked', row.sayings > 0 && row.locked.length === row.sayings);
 }
 
@@ -177,10 +205,18 @@ async function write(move, column) {
   if (input.value === drawn[move].values[column]) return true;
   trying++;
   try {
-    const said = await call('type', { revision: state.revision, move, column, text: input.value });
-    drawn[move].values[column] = input.value;
-    hooks.changed(said);
-    return true;
+    const [text, { waiting }] = [input.value, drawn[move]];
+    waiting.add(column);
+    return await inTurn(async () => {
+      try {
+        if (text === drawn[move]?.values[column]) return true;
+        const said = await call('type', { revision: state.revision, move, column, text });
+        waiting.delete(column);
+        if (drawn[move]) drawn[move].values[column] = text;
+        hooks.changed(said);
+        return true;
+      } finally { waiting.delete(column); }
+    });
   } catch (fault) {
     if (fault.status !== 400) { hooks.fault(fault); return false; }
     input.setAttribute('aria-invalid', 'true');
@@ -191,15 +227,19 @@ async function write(move, column) {
 }
 
 async function edit(name, message) {
-  if (asked) return;
-  asked++;
-  try { hooks.changed(await call(name, { revision: state.revision, ...message })); } catch (fault) { hooks.fault(fault); } finally { asked--; }
+  try { await inTurn(async () => hooks.changed(await call(name, { revision: state.revision, ...message }))); } catch (fault) { hooks.fault(fault); }
 }
 
 /** To the technique of a move, from wherever else the keys are. */
 export const enter = move => focus(move, 'technique');
 
-const focus = (move, column) => drawn[Math.max(0, Math.min(drawn.length - 1, move))]?.cells[column].input.focus();
+function focus(move, column) {
+  const to = Math.max(0, Math.min(drawn.length - 1, move));
+  if (!drawn[to]) return;
+  // What is not chosen may be a line only, in which nothing can be typed.
+  choose(to, stretching);
+  drawn[to].cells[column].input.focus();
+}
 
 async function swap(move, by) {
   const first = by < 0 ? move - 1 : move;
@@ -245,10 +285,12 @@ async function pressed(e, move, column) {
     ArrowRight: () => edit('shift', { move, by: 1 }),
     l: () => words.includes(column) && padlock(move, column),
     m: () => drawn[move].found.querySelector('.mender')?.click(),
+    n: () => open(move),
     Enter: async () => { await insert(move + 1); focus(move + 1, 'attacker'); },
     Delete: async () => { await remove(move); focus(move, column); },
   };
-  if (!acts[e.key]) return;
+  const act = acts[e.key] ?? acts[letter(e)];
+  if (!act) return;
   e.preventDefault();
-  if (await write(move, column)) await acts[e.key]();
+  if (await write(move, column)) await act();
 }

@@ -1,6 +1,6 @@
 // The live page: one state of the program, shown by every view; every change is asked of the program and comes back as the next state.
-import { call, listen } from './talk.js';
-import { at, make } from './make.js';
+import { call, inTurn, listen } from './talk.js';
+import { at, make, button, letter } from './make.js';
 import { chosen, named, watch, within } from './chosen.js';
 import * as grid from './grid.js';
 import * as floor from './floor.js';
@@ -35,7 +35,8 @@ function show(next) {
   for (const view of views) view.show(next);
   verdict(next.found);
   stretch();
-  if (next.outside) remark(`${next.file} was changed by another program. Saving will not overwrite it.`, 'outside');
+  if (next.outside) remark(`${next.file} was changed by another program. Saving does not overwrite it.`, 'outside',
+    button('Read it anew', () => ask('reread', { revision: state.revision }), 'read the file anew, which can be undone'), button('Save over it', () => ask('save', { over: true }), 'save over it; what it says now stays as a version'));
   else if (at('remark').dataset.kind !== 'fault') at('remark').hidden = true;
 }
 
@@ -45,6 +46,7 @@ function name(id, word, what) {
 }
 
 function verdict(found) {
+  time.findings(found, found !== state?.found);
   const grave = found.findings.filter(f => f.severity === 'unsafe' || f.severity === 'broken').length;
   const line = found.moves === 0 ? 'Nothing is written yet. Write a first move below.'
     : found.open === 1 ? 'Something of move 1 is still open, so nothing can be judged yet.'
@@ -72,8 +74,10 @@ function stretch() {
   at('stretch-lock').setAttribute('aria-pressed', String(said.length > 0 && said.every(r => r.locked.length === r.sayings)));
 }
 
-function remark(text, kind) {
-  at('remark').textContent = text;
+function remark(text, kind, ...buttons) {
+  if (at('remark').dataset.kind === kind && at('remark').dataset.text === text && !at('remark').hidden) return;
+  at('remark').replaceChildren(make('p', { textContent: text }), ...buttons);
+  at('remark').dataset.text = text;
   at('remark').dataset.kind = kind;
   at('remark').hidden = false;
 }
@@ -89,7 +93,8 @@ async function refresh() {
 
 async function ask(what, message = {}) {
   at('remark').dataset.kind = '';
-  try { show(await call(what, message)); return true; } catch (fault) { tell(fault); return false; }
+  const own = 'revision' in message ? () => ({ ...message, revision: state.revision }) : () => message;
+  try { await inTurn(async () => show(await call(what, own()))); return true; } catch (fault) { tell(fault); return false; }
 }
 
 const onStretch = (what, more = () => ({})) => () => { const { first, last } = chosen(); if (first >= 0) ask(what, { revision: state.revision, move: first, last, ...more() }); };
@@ -105,8 +110,9 @@ at('notes').addEventListener('submit', async e => {
   e.preventDefault();
   const line = at('line');
   try {
-    show(await call('note', { revision: state.revision, before: state.rows.length, text: line.value }));
-    line.value = '';
+    const text = line.value;
+    await inTurn(async () => show(await call('note', { revision: state.revision, before: state.rows.length, text })));
+    if (line.value === text) line.value = '';
     at('line-answer').textContent = '';
     at('grid').lastElementChild?.scrollIntoView({ block: 'nearest' });
   } catch (fault) {
@@ -116,8 +122,8 @@ at('notes').addEventListener('submit', async e => {
 });
 
 addEventListener('keydown', e => {
-  if (e.altKey && !e.ctrlKey && e.key === 'o') { e.preventDefault(); cards.go(); return; }
-  if (e.altKey && !e.ctrlKey && e.key === 'w' && !at('stretch').hidden) { e.preventDefault(); acts['stretch-ways'](); return; }
+  if (e.altKey && !e.ctrlKey && letter(e) === 'o') { e.preventDefault(); cards.go(); return; }
+  if (e.altKey && !e.ctrlKey && letter(e) === 'w' && !at('stretch').hidden) { e.preventDefault(); acts['stretch-ways'](); return; }
   if (!(e.ctrlKey || e.metaKey)) return;
   // While words are being typed, undoing is the cell's own.
   const typing = grid.isTyping(e.target) || (e.target.id === 'line' && e.target.value !== '');

@@ -20,4 +20,7 @@ export const drawn = markup => {
   return [...body.childNodes].map(n => document.importNode(n, true));
 };
 
+/** The letter of a key, also where Alt makes another sign of it. */
+export const letter = e => (/^[a-z]$/i.test(e.key) ? e.key : e.code.replace(/^Key/, '')).toLowerCase();
+
 export const many = (number, one, several = one + 's') => `${number} ${number === 1 ? one : several}`;

@@ -1,6 +1,6 @@
 // The playback of the printed page, on the fight as it is; it stays at its count when the fight changes.
 import { call } from './talk.js';
-import { at, drawn } from './make.js';
+import { at, make, drawn } from './make.js';
 import { chosen, choose, watch } from './chosen.js';
 
 const calm = 400;
@@ -32,6 +32,7 @@ async function load() {
   shown = `${state.instance} ${state.revision}`;
   try {
     const said = await call('player');
+    if (said.cannot) { at('play-here').replaceChildren(make('p', { className: 'hint', textContent: said.cannot })); player = null; return; }
     const { playback } = await import('/playback.js');
     const was = moment;
     at('play-here').replaceChildren(...drawn(said.html));

@@ -19,6 +19,15 @@ export async function call(name, message = {}) {
   return said;
 }
 
+let last = Promise.resolve();
+
+/** Does one thing after the other: each knows the fight as the one before has left it, however quickly they are asked for. */
+export function inTurn(act) {
+  const next = last.then(act);
+  last = next.catch(() => {});
+  return next;
+}
+
 /** Tells of every change, made here or in another tab; tries again when the line breaks. */
 export function listen(changed, lost) {
   const socket = new WebSocket(`ws://${location.host}/news`, 'rehearsal.' + token);

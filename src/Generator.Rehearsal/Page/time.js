@@ -1,5 +1,5 @@
 // The fight over time: weight, and a lane for each performer. What is chosen is marked; a move is chosen by a press and put elsewhere by dragging, with all behind it.
-import { call } from './talk.js';
+import { call, inTurn } from './talk.js';
 import { at, make, drawn } from './make.js';
 import { chosen, choose, watch, named } from './chosen.js';
 import { playing } from './player.js';
@@ -12,6 +12,9 @@ let plan = null;
 let seen = null;
 let shown = '';
 let busy = false;
+let found = null;
+let isTyped = false;
+const order = ['unsafe', 'broken', 'rough'];
 
 export function start(given) {
   hooks = given;
@@ -23,6 +26,26 @@ export function start(given) {
 }
 
 export function show(next) { state = next; draw(); }
+
+/** Marks moves about which something is found, by the gravest: what is rough, and while words are only being typed, of which the drawing does not know, all. */
+export function findings(next, typed = false) {
+  [found, isTyped] = [next, typed];
+  if (!plan?.svg) return;
+  plan.svg.querySelectorAll('.found-at').forEach(n => n.remove());
+  const worst = new Map();
+  for (const f of found.findings) {
+    if (f.severity === 'note' || (!isTyped && f.severity !== 'rough') || !plan.moves[f.move - 1]) continue;
+    if (!worst.has(f.move) || order.indexOf(f.severity) < order.indexOf(worst.get(f.move).severity)) worst.set(f.move, f);
+  }
+  for (const [move, f] of worst) {
+    const x = xOf(plan.moves[move - 1][0], plan);
+    const sign = shape('path', { class: `found-at ${f.severity}`, d: f.severity === 'unsafe' ? `M${x - 6},15L${x},4L${x + 6},15Z` : f.severity === 'broken' ? `M${x - 5},5h10v10h-10Z` : `M${x - 6},10L${x},4L${x + 6},10L${x},16Z` });
+    const title = shape('title', {});
+    title.textContent = `move ${move}: ${f.severity}, ${f.rule}`;
+    sign.append(title);
+    plan.svg.append(sign);
+  }
+}
 
 /** An offer or a version below the fight; null for none. */
 export function preview(subject) { seen = subject; draw(); }
@@ -37,6 +60,8 @@ async function draw() {
   try {
     const [own, other] = await Promise.all([call('time'), seen ? call('time', seen.of) : null]);
     if (other?.gone) return;
+    at('time-empty').textContent = own.cannot ?? 'Nothing is settled yet that could be drawn over time.';
+    if (own.cannot) { plan = null; line.hidden = true; at('time-empty').hidden = false; shown = wanted; return; }
     plan = picture(own);
     line.replaceChildren(...plan.nodes);
     const second = other && picture(other);
@@ -45,6 +70,7 @@ async function draw() {
     line.hidden = own.moves.length === 0;
     shown = wanted;
     mark();
+    if (found) findings(found, isTyped);
   } catch (fault) { hooks.fault(fault); } finally {
     busy = false;
 
@@ -53,13 +79,18 @@ async function draw() {
   }
 }
 
-function picture(said) {
+export function picture(said) {
   const plate = isNarrow() ? said.narrow : said.wide;
   const nodes = drawn(plate.svg);
   return { ...plate, moves: said.moves, end: Math.max(1, said.end), nodes, svg: nodes.find(n => n.nodeName === 'svg') };
 }
 
-const xOf = moment => plan.left + (plan.right - plan.left) * Math.min(plan.end, Math.max(0, moment)) / plan.end;
+const xOf = (moment, plan) => plan.left + (plan.right - plan.left) * Math.min(plan.end, Math.max(0, moment)) / plan.end;
+
+/** Marks moves on a time line that is drawn, numbered from 0. */
+export function shade(plan, moves) {
+  for (const [from, to] of moves.map(m => plan.moves[m]).filter(m => m)) plan.svg.prepend(shape('rect', { class: 'differs', x: xOf(from, plan), y: 18, width: Math.max(4, xOf(to, plan) - xOf(from, plan)), height: plan.height - 20 }));
+}
 
 function shape(kind, own) {
   const made = document.createElementNS('http://www.w3.org/2000/svg', kind);
@@ -73,9 +104,9 @@ export function mark() {
   plan.svg.querySelectorAll('.chosen, .now-at').forEach(n => n.remove());
   const { first, last, at: head } = chosen();
   const [a, b] = [plan.moves[first], plan.moves[Math.min(last, plan.moves.length - 1)]];
-  if (head >= 0 && a) plan.svg.prepend(shape('rect', { class: 'chosen', x: xOf(a[0]), y: 18, width: Math.max(4, xOf(b[1]) - xOf(a[0])), height: plan.height - 20 }));
+  if (head >= 0 && a) plan.svg.prepend(shape('rect', { class: 'chosen', x: xOf(a[0], plan), y: 18, width: Math.max(4, xOf(b[1], plan) - xOf(a[0], plan)), height: plan.height - 20 }));
   const moment = playing();
-  if (moment !== null) plan.svg.append(shape('path', { class: 'now-at', d: `M${xOf(moment)},18V${plan.height}` }));
+  if (moment !== null) plan.svg.append(shape('path', { class: 'now-at', d: `M${xOf(moment, plan)},18V${plan.height}` }));
   const row = state.rows[head];
   line.setAttribute('aria-valuemax', String(Math.max(1, plan.moves.length)));
   line.setAttribute('aria-valuenow', String(Math.max(0, head + 1)));
@@ -111,7 +142,7 @@ function press(down) {
     by = Math.round(momentAt(e) - momentAt(down));
     const from = plan.moves[move][0] + by;
     plan.svg.querySelectorAll('.moved').forEach(n => n.remove());
-    plan.svg.append(shape('path', { class: 'moved', d: `M${xOf(from)},18V${plan.height}M${xOf(from)},${plan.height - 8}H${plan.right}` }));
+    plan.svg.append(shape('path', { class: 'moved', d: `M${xOf(from, plan)},18V${plan.height}M${xOf(from, plan)},${plan.height - 8}H${plan.right}` }));
     at('time-says').textContent = by ? `from move ${move + 1} on ${Math.abs(by) / 2} ${Math.abs(by) === 2 ? 'count' : 'counts'} ${by < 0 ? 'sooner' : 'later'}` : '';
   };
   const drop = async e => {
@@ -124,7 +155,7 @@ function press(down) {
 }
 
 async function shift(move, by) {
-  try { hooks.changed(await call('shift', { revision: state.revision, move, by })); } catch (fault) { hooks.fault(fault); }
+  try { await inTurn(async () => hooks.changed(await call('shift', { revision: state.revision, move, by }))); } catch (fault) { hooks.fault(fault); }
 }
 
 function pressed(e) {

@@ -14,6 +14,9 @@ internal sealed class Calls
     /// <summary>Letters of the longest brief that a form sends, and figures on one card.</summary>
     private const int LongestBrief = 40_000, MostFigures = 3;
 
+    /// <summary>Of the first of two fights that are compared.</summary>
+    private const string First = "first-";
+
     private readonly Document document;
     private readonly Offering offering;
     private readonly Pictures pictures;
@@ -40,12 +43,14 @@ internal sealed class Calls
             ["recast"] = a => After(() => document.Recast(Revision(a), a.Text("what"), a.Text("brief", LongestBrief), a.Numbers("was"))),
             ["undo"] = a => After(() => document.Undo(Revision(a))),
             ["redo"] = a => After(() => document.Redo(Revision(a))),
-            ["save"] = _ => After(document.Save),
+            ["save"] = a => After(() => document.Save(a.Says("over") && a.Flag("over"))),
+            ["reread"] = a => After(() => document.Reread(Revision(a))),
             ["floor"] = a => On(a, (scene, seen) => pictures.Floor(scene, seen, a.Whole("move", -1), a.Says("whole") && a.Flag("whole"))),
             ["time"] = a => On(a, pictures.Time),
-            ["player"] = a => On(a, (scene, seen) => new JObject { ["html"] = pictures.Player(scene, seen) }),
+            ["player"] = a => On(a, pictures.Player),
             ["cards"] = _ => Cards(),
-            ["compare"] = a => Compare(Subject(a) ?? throw new RefusedEditException("There is nothing to compare with.", "Maybe choose an offer or a saved version.")),
+            ["compare"] = a => Compare(Subject(a, First), Subject(a) ?? throw new RefusedEditException("There is nothing to compare with.", "Maybe choose an offer or a saved version.")),
+            ["restore"] = Restore,
             ["beside"] = _ => new JObject { ["files"] = new JArray(document.Store.Beside.Select(Path.GetFileName)) },
             ["fill"] = _ => After(() => offering.Ask(Question.Fill(document.Now))),
             ["ways"] = a => After(() => offering.Ask(Question.OtherWays(document.Now, a.Whole("move"), Last(a)))),
@@ -118,9 +123,11 @@ internal sealed class Calls
     }
 
     /// <summary>What is drawn or compared: a card, a version that was saved before, or null for the fight as it is.</summary>
-    private Card? Subject(Asked asked) => asked.Says("card") ? offering.Find(asked.Whole("card"))
-        : asked.Says("version") ? Other("an earlier version", document.Store.Versions, asked.Whole("version"))
-        : asked.Says("beside") ? Other("another routine", document.Store.Beside, asked.Whole("beside")) : null;
+    /// <param name="asked">The message.</param>
+    /// <param name="side">Before the names of its fields: of which of two fights it is asked.</param>
+    private Card? Subject(Asked asked, string side = "") => asked.Says(side + "card") ? offering.Find(asked.Whole(side + "card"))
+        : asked.Says(side + "version") ? Other("an earlier version", document.Store.Versions, asked.Whole(side + "version"))
+        : asked.Says(side + "beside") ? Other("another routine", document.Store.Beside, asked.Whole(side + "beside")) : null;
 
     private Card Other(string name, IReadOnlyList<string> files, int at) => Card.Of(name, document.Now, document.Other(files, at), document.Book);
 
@@ -151,15 +158,25 @@ internal sealed class Calls
         };
     }
 
-    private JObject Compare(Card other)
+    /// <param name="one">Null for the fight as it is.</param>
+    /// <param name="other">What it is compared with.</param>
+    private JObject Compare(Card? one, Card other)
     {
         var now = document.Now;
+        var sketch = one?.After ?? now.Sketch;
         return new JObject
         {
-            ["rows"] = CardJson.Rows(document.Book, now.Sketch, other),
-            ["one"] = Facts(now.Seen, now.Sketch),
+            ["rows"] = CardJson.Rows(document.Book, sketch, one is null ? other : other with { Pairs = SideBySide.Of(sketch, other.After) }),
+            ["one"] = Facts(one?.Seen ?? now.Seen, sketch),
             ["other"] = Facts(other.Seen, other.After),
         };
+    }
+
+    /// <summary>A version or another routine in place of the fight, as an edit.</summary>
+    private JObject Restore(Asked asked)
+    {
+        var back = Subject(asked) ?? throw new RefusedEditException("There is nothing to go back to.", "Maybe choose a saved version.");
+        return Do(asked, new Take("go over to " + back.Name, back.After));
     }
 
     private static JObject Facts(Seen seen, Sketch sketch) => new()

@@ -16,6 +16,7 @@ internal static class CardJson
     {
         ["number"] = stand.Number,
         ["running"] = stand.Running?.Name,
+        ["seconds"] = stand.Running?.Time.TotalSeconds,
         ["trouble"] = stand.Trouble,
         ["isPresent"] = stand.Revision == document.Now.Revision,
         ["causes"] = new JArray(stand.Causes.Select(c => new JObject { ["under"] = c.Under, ["mended"] = c.Mended })),

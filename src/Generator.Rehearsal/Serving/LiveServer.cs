@@ -50,7 +50,7 @@ public sealed class LiveServer : IAsyncDisposable
         app.UseWebSockets(new WebSocketOptions { KeepAliveInterval = TimeSpan.FromSeconds(20) });
         app.Run(Answer);
         document.Changed = news.Tell;
-        offering.Ended = news.Tell;
+        offering.Changed = news.Tell;
     }
 
     /// <summary>Who has it may do everything that the page can.</summary>
@@ -89,16 +89,16 @@ public sealed class LiveServer : IAsyncDisposable
     /// <summary>Tells the pages when another program has written the file.</summary>
     private async Task LookOutside()
     {
-        var was = document.Store.IsChangedOutside;
+        var was = document.Store.Outside;
         using var timer = new PeriodicTimer(Look);
         try
         {
             while (await timer.WaitForNextTickAsync(ends.Token).ConfigureAwait(false))
             {
-                var isNow = document.Store.IsChangedOutside;
-                if (isNow != was)
+                var now = document.Store.Outside;
+                if (!string.Equals(now, was, StringComparison.Ordinal))
                 {
-                    was = isNow;
+                    was = now;
                     news.Tell();
                 }
             }

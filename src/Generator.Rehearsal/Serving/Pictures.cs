@@ -23,6 +23,11 @@ internal sealed class Pictures(Book book)
     /// <summary>The floor at a move, with its figures; before the first, everybody where they open.</summary>
     public JObject Floor(Scene scene, Seen seen, int move, bool whole)
     {
+        if (Cannot(scene) is { } cannot)
+        {
+            return cannot;
+        }
+
         var source = Of(scene, seen.Routine);
         var plate = FloorPlate.Of(source, move, whole);
         var step = move >= 0 && move < source.Steps.Count ? source.Steps[move] : null;
@@ -42,6 +47,11 @@ internal sealed class Pictures(Book book)
     /// <summary>Weight and lanes over time, and when the moves are.</summary>
     public JObject Time(Scene scene, Seen seen)
     {
+        if (Cannot(scene) is { } cannot)
+        {
+            return cannot;
+        }
+
         var source = Of(scene, seen.Routine);
         return new JObject
         {
@@ -55,11 +65,20 @@ internal sealed class Pictures(Book book)
     /// <summary>The figures of some moves, each with its number from 0 and what is done.</summary>
     public JArray Figures(Scene scene, Seen seen, IEnumerable<int> moves)
     {
+        if (Cannot(scene) is not null)
+        {
+            return [];
+        }
+
         var source = Of(scene, seen.Routine);
         return new JArray(moves.Where(m => m < source.Steps.Count).Select(m => new JObject { ["move"] = m, ["svg"] = FigurePlate.Of(source, source.Steps[m]), ["told"] = FigurePlate.Told(source.Steps[m]) }));
     }
 
-    public string Player(Scene scene, Seen seen) => PlayerPlate.Of(Of(scene, seen.Routine));
+    public JObject Player(Scene scene, Seen seen) => Cannot(scene) ?? new JObject { ["html"] = PlayerPlate.Of(Of(scene, seen.Routine)) };
+
+    /// <summary>The drawings know one hero: with an ally they would give one's moves to the other. Null where they can be drawn.</summary>
+    private static JObject? Cannot(Scene scene) => scene.Brief.Ally is not { } ally ? null
+        : new JObject { ["cannot"] = $"This drawing cannot show {ally.Part.Name} beside {scene.Brief.Hero.Name} yet. The moves, the audit and the files hold both." };
 
     private static JObject Plate(TimePlate plate) => new() { ["svg"] = plate.Svg, ["left"] = plate.Left, ["right"] = plate.Right, ["width"] = plate.Width, ["height"] = plate.Height };
 

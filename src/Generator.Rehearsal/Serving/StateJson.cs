@@ -32,6 +32,7 @@ internal static class StateJson
             ["fresh"] = document.Store.IsNew && sketch.Moves.Count == 0,
             ["versions"] = document.Store.Versions.Count,
             ["hero"] = sketch.Brief.Hero.Name,
+            ["ally"] = sketch.Brief.Ally?.Part.Name,
             ["brief"] = BriefWriter.Object(sketch.Brief),
             ["attackers"] = new JArray(sketch.Brief.Attackers.Select((a, i) => new JObject
             {

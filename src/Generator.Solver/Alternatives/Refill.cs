@@ -13,13 +13,14 @@ namespace Generator.Solver.Alternatives;
 /// </summary>
 public sealed class Refill
 {
-    private static readonly int[] Widths = [4, 12, 24, 48];
+    private static readonly int[] Widths = [2, 4, 12, 24, 48];
 
     /// <summary>Beams tried for one window before it stays as it was.</summary>
     private const int Tries = 4;
 
     private readonly Routine routine;
     private readonly Ground ground;
+    private readonly Lazy<IReadOnlyList<Node>> walked;
     private readonly IReadOnlyList<LockedStretch> locked;
 
     /// <param name="routine">A routine without findings that are unsafe or broken, with its brief.</param>
@@ -32,16 +33,18 @@ public sealed class Refill
         var scene = new Scene(brief with { Length = brief.Length ?? new Length(null, Math.Max(1, routine.Moves.Count), 1), Ending = brief.Ending ?? new Ending([], null) }, book);
         var outs = Replay.Of(scene, this.routine) is { Count: > 0 } steps ? steps[^1].After.Attackers.Select(a => a.OutAt >= 0) : Enumerable.Repeat(false, scene.Cast);
         ground = new Ground(scene, [.. outs]);
+        walked = new Lazy<IReadOnlyList<Node>>(() => RoutinePath.Of(ground, this.routine));
     }
 
     /// <summary>Ways to do it, one after the other, as long as they are asked for; null for an attempt that came to nothing.</summary>
     /// <param name="seed">Other seeds give other ways.</param>
     /// <param name="stop">Ends the attempt in hand.</param>
-    public IEnumerable<Routine?> Ways(int seed, CancellationToken stop)
+    /// <param name="lane">Which of several that search at once.</param>
+    public IEnumerable<Routine?> Ways(int seed, CancellationToken stop, int lane = 1)
     {
         for (var round = 0; ; round++)
         {
-            yield return Way(new Dice(Dice.SeedOf(seed, 1, round)), round, stop);
+            yield return Way(new Dice(Dice.SeedOf(seed, lane, round)), round, stop);
         }
     }
 
@@ -75,7 +78,7 @@ public sealed class Refill
     /// <summary>The routine with other moves from one on up to those behind; null where none were found.</summary>
     private Routine? Window(Routine now, int first, List<int> behind, Dice dice, int round, CancellationToken stop)
     {
-        var path = RoutinePath.Of(ground, now);
+        var path = ReferenceEquals(now, routine) ? walked.Value : RoutinePath.Of(ground, now);
         if (path.Count <= now.Moves.Count)
         {
             return null;

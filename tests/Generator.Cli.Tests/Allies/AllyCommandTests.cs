@@ -25,7 +25,6 @@ public sealed class AllyCommandTests : IDisposable
         ["revise", "ROUTINE", "--brief", "BRIEF"],
         ["complete", "TABLE", "--brief", "BRIEF"],
         ["shape", "TABLE", "--brief", "BRIEF"],
-        ["rehearse", "BRIEF", "--no-browser"],
     ];
 
     public void Dispose() => rig.Dispose();

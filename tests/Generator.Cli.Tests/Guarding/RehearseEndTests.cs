@@ -12,6 +12,9 @@ public sealed class RehearseEndTests : IDisposable
           "moves": [ { "count": 1, "attacker": "Bruno", "attack": "swing-right", "technique": "parry-down-left", "reaction": "head-drops" } ] }
         """;
 
+    /// <summary>At which a solver works for long.</summary>
+    private static readonly string Open = $$"""{ "brief": { "hero": { "name": "Zora", "limits": [ "no-jump" ] }, "attackers": [ { "name": "Bruno" }, { "name": "Wanda" } ] }, "moves": [ {{string.Join(", ", Enumerable.Range(0, 200).Select(i => """{ "count": "?", "attacker": "Bruno", "attack": "?", "technique": "high-round-kick-right!", "reaction": "?" }"""))}} ] }""";
+
     private readonly string folder = Directory.CreateTempSubdirectory("generator-").FullName;
     private readonly HttpClient client = new();
 
@@ -54,8 +57,7 @@ public sealed class RehearseEndTests : IDisposable
     [Fact]
     public async Task A_solver_that_is_at_work_ends_when_the_page_is_killed()
     {
-        var open = string.Join(", ", Enumerable.Range(0, 200).Select(i => $$"""{ "count": "?", "attacker": "Bruno", "attack": "?", "technique": "high-round-kick-right!", "reaction": "?" }"""));
-        using var terminal = Start($$"""{ "brief": { "hero": { "name": "Zora", "limits": [ "no-jump" ] }, "attackers": [ { "name": "Bruno" }, { "name": "Wanda" } ] }, "moves": [ {{open}} ] }""");
+        using var terminal = Start(Open);
         var site = await Site(terminal);
         var program = Children(terminal.Id).Single();
         await Ask(site, "fill", []);
@@ -67,6 +69,36 @@ public sealed class RehearseEndTests : IDisposable
         {
             await Gone(solver);
         }
+    }
+
+    [Fact]
+    public async Task When_the_solver_is_killed_the_page_says_so_and_goes_on()
+    {
+        using var terminal = Start(Open);
+        var site = await Site(terminal);
+        var program = Children(terminal.Id).Single();
+        await Ask(site, "fill", []);
+        await Ask(site, "shift", new JObject { ["revision"] = 0, ["move"] = 0, ["by"] = 4 });
+        var solvers = Children(program);
+        foreach (var solver in solvers)
+        {
+            Guarded.Send("KILL", solver);
+            await Gone(solver);
+        }
+
+        JToken? offers;
+        while ((string?)(offers = (await Ask(site, "state", []))["offers"])?["running"] is not null)
+        {
+            await Task.Delay(20);
+        }
+
+        Assert.NotEmpty(((string?)offers!["trouble"])!);
+        Assert.Equal("later from move 1 on", (string?)(await Ask(site, "state", []))["undo"]);
+        await terminal.StandardInput.WriteAsync('\x03');
+        await terminal.StandardInput.FlushAsync();
+        await terminal.WaitForExitAsync();
+        Assert.Equal(ExitCode.Good, terminal.ExitCode);
+        Assert.Equal(["yard.live.json", "yard.routine.json"], Directory.EnumerateFiles(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }
 
     private Process Start(string? fight)

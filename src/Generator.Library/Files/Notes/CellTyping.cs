@@ -17,14 +17,17 @@ public sealed class CellTyping(Book book)
     public TypedCell Read(Sketch sketch, int at, Column column, string text)
     {
         var move = sketch.Moves[at];
-        var row = new TypedRow(at + 1, f => f == column ? text : f is Column.Attack && column is Column.Technique || f is Column.Attacker && column is Column.From ? SketchWriter.Typed(sketch, move, f) : null);
+        var row = new TypedRow(at + 1, f => f == column ? text : IsBeside(f, column) ? SketchWriter.Typed(sketch, move, f) : null);
         var reader = new RowNotes(sketch.Brief, finder);
         var said = reader.Read(row);
 
         // What is read last is this cell's, unless nothing was read from it: then it is that of a cell beside it.
-        var isRead = row.Problem is null && text.Trim() is not ("" or RowNotes.None or RowNotes.Open);
+        var isRead = row.Problem is null && column is not (Column.By or Column.Cue or Column.To or Column.Stance or Column.Linger) && text.Trim() is not ("" or RowNotes.None or RowNotes.Open);
         return new TypedCell(column == Column.Note ? said with { Note = text } : said, isRead && reader.Understood is [.., var last] ? last : null, row.Problem);
     }
+
+    /// <summary>Cells on which it depends what another one means.</summary>
+    private static bool IsBeside(Column cell, Column read) => (cell, read) is (Column.Attack, Column.Technique) or (Column.Attacker, Column.From) or (Column.Count, Column.Hurts);
 
     private sealed class TypedRow(int line, Func<Column, string?> typed) : RoutineRow
     {

@@ -43,10 +43,16 @@ public static class SketchWriter
     {
         Column.Count => move.Count is { } count ? Range(count) : string.Empty,
         Column.Attacker => move.Attacker is { } attacker ? sketch.Brief.Attackers[attacker].Name : string.Empty,
+        Column.By => sketch.Brief.Ally is { } ally ? move.ByAlly ? ally.Part.Name : sketch.Brief.Hero.Name : string.Empty,
         Column.From => move.From?.ToClockText() ?? string.Empty,
+        Column.Cue => move.Cue == Cue.None ? string.Empty : EnumWords.Of(move.Cue),
         Column.Attack => move.FollowsUp ? RowNotes.None : Typed(move.Attack),
         Column.Technique => Technique(move),
         Column.Reaction => Typed(move.Reaction),
+        Column.Hurts => move.Hurts?.Text ?? string.Empty,
+        Column.To => move.To is { } to ? sketch.Brief.Marks[to].Name : string.Empty,
+        Column.Stance => move.Stance is { } stance ? EnumWords.Of(stance) : string.Empty,
+        Column.Linger => move.Linger == HalfCounts.Zero ? string.Empty : RoutineWriter.Cell(BriefWriter.Span(move.Linger)),
         Column.Note => move.Note,
         _ => throw new ArgumentOutOfRangeException(nameof(column)),
     };
