@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using Generator.Library.Files;
 using Generator.Rules;
@@ -42,15 +41,9 @@ public sealed class AnswerTimeTests(Browser browser, ITestOutputHelper told) : I
 
     private static readonly int Keys = int.TryParse(Environment.GetEnvironmentVariable("GENERATOR_KEYS"), NumberStyles.None, CultureInfo.InvariantCulture, out var asked) ? asked : 6;
 
-    private readonly string folder = Directory.CreateTempSubdirectory("generator-").FullName;
-    private Process? program;
+    private readonly Own own = new();
 
-    public void Dispose()
-    {
-        program?.Kill(entireProcessTree: true);
-        program?.Dispose();
-        Directory.Delete(folder, recursive: true);
-    }
+    public void Dispose() => own.Dispose();
 
     [Fact]
     public async Task Every_key_is_answered_by_painted_findings()
@@ -111,7 +104,7 @@ public sealed class AnswerTimeTests(Browser browser, ITestOutputHelper told) : I
 
     private async Task<Sheet> Open()
     {
-        var file = Path.Combine(folder, "fight.routine.json");
+        var file = Path.Combine(own.Folder, "fight.routine.json");
         if (Environment.GetEnvironmentVariable("GENERATOR_FIGHT") is { Length: > 0 } fight)
         {
             File.Copy(fight, file);
@@ -121,10 +114,7 @@ public sealed class AnswerTimeTests(Browser browser, ITestOutputHelper told) : I
             await File.WriteAllTextAsync(file, RoutineWriter.Text(StoredRoutines.All(Papers.Book).First(r => Audit.Of(new Scene(r.Brief, Papers.Book), r).IsClean)));
         }
 
-        var own = Environment.GetEnvironmentVariable("GENERATOR_PROGRAM");
-        string[] line = [.. own is null ? [Own.Program] : (string[])[], "rehearse", file, "--no-browser"];
-        program = Process.Start(new ProcessStartInfo(own ?? "dotnet", line) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true })!;
-        var sheet = await browser.Open(await program.StandardOutput.ReadLineAsync() ?? throw new InvalidOperationException(await program.StandardError.ReadToEndAsync()));
+        var sheet = await browser.Open(await own.Rehearse(file));
         await sheet.Until("document.querySelectorAll('.row').length > 0 && document.querySelector('#floor svg') !== null && document.querySelector('#time-line svg') !== null");
         return sheet;
     }

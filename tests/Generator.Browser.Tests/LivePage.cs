@@ -1,7 +1,6 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 using Generator.Library.Files;
-using Generator.Library.Reading;
 using Generator.Rehearsal.Documents;
 using Generator.Rehearsal.Offers;
 using Generator.Rehearsal.Serving;

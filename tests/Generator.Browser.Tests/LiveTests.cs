@@ -1,11 +1,6 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
-using Generator.Library.Files;
-using Generator.Library.Reading;
 using Generator.Rehearsal.Documents;
 using Generator.Rehearsal.Offers;
 using Generator.Rehearsal.Serving;
-using Microsoft.Playwright;
 using Newtonsoft.Json.Linq;
 
 namespace Generator.Browser.Tests;

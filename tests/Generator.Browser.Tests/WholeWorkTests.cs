@@ -1,5 +1,3 @@
-using System.Diagnostics;
-
 namespace Generator.Browser.Tests;
 
 /// <summary>The whole work in a real browser with the program and its solver as they are: a new fight, notes, a padlock, filling, mending, saving, comparing, and going on after the program was killed.</summary>
@@ -7,24 +5,18 @@ public sealed class WholeWorkTests(Browser browser) : IClassFixture<Browser>, ID
 {
     private const string Grave = ".finding.broken .mender, .finding.unsafe .mender";
 
-    private readonly string folder = Directory.CreateTempSubdirectory("generator-").FullName;
-    private Process? program;
+    private readonly Own own = new();
 
-    public void Dispose()
-    {
-        program?.Kill(entireProcessTree: true);
-        program?.Dispose();
-        Directory.Delete(folder, recursive: true);
-    }
+    public void Dispose() => own.Dispose();
 
     [Fact]
     public async Task A_fight_from_nothing_to_a_saved_file_and_on_after_a_kill()
     {
-        var said = await Rows(await Start());
-        Assert.Equal(["fight.live.json", "fight.live.json.open", "fight.routine.json", "fight.versions"], Directory.EnumerateFileSystemEntries(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        var said = await Rows(await own.Rehearse());
+        Assert.Equal(["fight.live.json", "fight.live.json.open", "fight.routine.json", "fight.versions"], Directory.EnumerateFileSystemEntries(own.Folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
 
         // What was written last was not saved, and is there.
-        await using var again = await browser.Open(await Start("fight.routine.json"));
+        await using var again = await browser.Open(await own.Rehearse("fight.routine.json"));
         await again.Until("document.querySelectorAll('.row').length > 0");
         Assert.Equal(said, await Written(again));
         Assert.Equal(1, await again.Page.Locator(".lock.on").CountAsync());
@@ -75,17 +67,9 @@ public sealed class WholeWorkTests(Browser browser) : IClassFixture<Browser>, ID
         await sheet.Until("document.getElementById('undo').textContent === 'Undo: note of move 1'");
         var written = await Written(sheet);
         await sheet.Page.CloseAsync();
-        program!.Kill();
-        await program.WaitForExitAsync();
+        await own.Kill();
         return written;
     }
 
     private static Task<string[]> Written(Sheet sheet) => sheet.Eval<string[]>("[...document.querySelectorAll('.row')].map(r => [...r.querySelectorAll('input, textarea')].map(i => i.value).join(' | '))");
-
-    private async Task<string> Start(params string[] file)
-    {
-        program?.Dispose();
-        program = Process.Start(new ProcessStartInfo("dotnet", [Own.Program, "rehearse", .. file, "--no-browser"]) { WorkingDirectory = folder, UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true })!;
-        return await program.StandardOutput.ReadLineAsync() ?? throw new InvalidOperationException(await program.StandardError.ReadToEndAsync());
-    }
 }

@@ -46,18 +46,17 @@ public static class Rig
     }
 
     /// <summary>A body at rest, one long, with the hips where they are when it stands.</summary>
-    public static Figure AtRest
-    {
-        get
-        {
-            var points = new Vec[Skeleton.Points];
-            foreach (var joint in Enum.GetValues<Joint>())
-            {
-                points[(int)joint] = Parent(joint) is { } parent ? points[(int)parent] + Offset(joint) : Vec.Up * Skeleton.HipHeight;
-            }
+    public static Figure AtRest { get; } = Resting();
 
-            return new Figure(1, points, Turned.None, Turned.None, Turned.None, open: false);
+    private static Figure Resting()
+    {
+        var points = new Vec[Skeleton.Points];
+        foreach (var joint in Enum.GetValues<Joint>())
+        {
+            points[(int)joint] = Parent(joint) is { } parent ? points[(int)parent] + Offset(joint) : Vec.Up * Skeleton.HipHeight;
         }
+
+        return new Figure(1, points, Turned.None, Turned.None, Turned.None, open: false);
     }
 
     /// <summary>How every joint of a body is turned against its parent, from the hips outwards.</summary>

@@ -49,7 +49,7 @@ public sealed class CameraView(PaperSource source, CameraPlan plan, Acted? acted
         var (time, setUp) = (HeroTrail.SoundsAt(source.Steps[hit.Move - 1]), plan.Places[place]);
         var course = Course.Performers.Select(p => p.FigureAt(time) != Following.Figure.Away).ToList();
         var bodies = acted.Parts.Where((_, i) => course[i]).Select(p => (p.KeyAt(time).Body, p.Attacker < 0));
-        return Still.Of(bodies, acted.PropsAt(time), Stage.Of(Standing(setUp), setUp.Height.Value / Metre), Stage.Of(PlaceOf(hit), hit.Height / Metre));
+        return Still.Of(bodies, acted.PropsAt(time), Stage.Of(setUp.Bearing, setUp.Distance, setUp.Height), Stage.Of(PlaceOf(hit), hit.Height / Metre));
     }
 
     internal static Reading ReadingOf(SetUp setUp, Hit hit) => Sight.Lens.Of(setUp, hit);

@@ -18,15 +18,6 @@ namespace Generator.Paperwork.HandOffs;
 /// </summary>
 internal static class FightGlb
 {
-    /// <summary>Camera lenses are not in a brief: 35 degrees from top to bottom. Common practice, no source.</summary>
-    private const double LensDegrees = 35;
-
-    /// <summary>Cameras look at the hero's chest; metres above the mark.</summary>
-    private const double Looks = 1.2;
-
-    /// <summary>How high an obstacle is where neither the brief nor its kind says; metres. Common practice, no source.</summary>
-    private const double ObstacleHeight = 0.9;
-
     private const double FloorThickness = 0.02;
 
     public static byte[] Of(PaperSource source, Acted acted)
@@ -89,7 +80,7 @@ internal static class FightGlb
         Box(scene, paint.Box("floor", 0xd9d4c7), "floor", plan.MarkX, plan.MarkY, default, default, plan.Width, plan.Depth, -FloorThickness, FloorThickness);
         foreach (var thing in plan.Obstacles)
         {
-            Box(scene, paint.Box("obstacle", 0x8f7f66), Page.Clean(thing.Name), plan.MarkX, plan.MarkY, thing.X, thing.Y, thing.Width, thing.Depth, 0, things.HeightOf(thing) is { } high ? (double)high.Metres : ObstacleHeight);
+            Box(scene, paint.Box("obstacle", 0x8f7f66), Page.Clean(thing.Name), plan.MarkX, plan.MarkY, thing.X, thing.Y, thing.Width, thing.Depth, 0, Stage.HeightOf(things, thing));
         }
     }
 
@@ -104,13 +95,13 @@ internal static class FightGlb
     private static void Place(ModelRoot model, Scene scene, Camera camera)
     {
         var lens = model.CreateCamera(Page.Clean(camera.Text));
-        lens.SetPerspectiveMode(16 / 9f, (float)(LensDegrees * Math.PI / 180), 0.1f, 500);
+        lens.SetPerspectiveMode(16 / 9f, (float)(Stage.Lens * Math.PI / 180), 0.1f, 500);
         var node = scene.CreateNode(Page.Clean(camera.Text));
         node.Camera = lens;
-        var at = Stage.Of(Rules.Bodies.Place.At(camera.Bearing.HalfHours, camera.Distance.Value), camera.Height.Value / 100.0);
+        var at = Stage.Of(camera.Bearing, camera.Distance, camera.Height);
 
         // A camera looks along −Z.
-        var back = (at - (Vec.Up * Looks)).Unit;
+        var back = (at - (Vec.Up * Stage.Chest)).Unit;
         var left = Vec.Up.Cross(back).Unit;
         node.LocalTransform = new AffineTransform(Vector3.One, GlbPaint.Of(Rotation.Of(new Turned(left, back.Cross(left), back))), GlbPaint.Of(at));
     }

@@ -30,5 +30,5 @@ public sealed record FloorPlate(string Svg, Point Mark, double Scale, double Wid
     public static string Patterns => HtmlPage.Body<Patterns>(new Dictionary<string, object?>(StringComparer.Ordinal));
 
     /// <summary>The styles of the printed pages.</summary>
-    public static string Style => HtmlPage.BuiltIn("page.css");
+    public static string Style => HtmlPage.Style;
 }

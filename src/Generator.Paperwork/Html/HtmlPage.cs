@@ -19,6 +19,9 @@ internal static partial class HtmlPage
 {
     private static readonly HtmlEncoder Encoder = HtmlEncoder.Create(UnicodeRanges.All);
 
+    /// <summary>The styles of the house.</summary>
+    public static string Style => BuiltIn("page.css") + BuiltIn("papers.css");
+
     /// <summary>Renders a component as the body of a page.</summary>
     /// <typeparam name="TBody">The component; it takes one parameter called View.</typeparam>
     /// <param name="title">Title of the page.</param>
@@ -30,7 +33,7 @@ internal static partial class HtmlPage
     public static string Of<TBody>(string title, object view, PaperHead head, string? script = null, PageSize? paper = null, string own = "")
         where TBody : IComponent
     {
-        var style = BuiltIn("page.css") + own + RunningFoot.Of(head) + (paper is null ? string.Empty : $"@page {{ size: {paper.Css}; }}\n");
+        var style = Style + own + RunningFoot.Of(head) + (paper is null ? string.Empty : $"@page {{ size: {paper.Css}; }}\n");
         return Shell(title, style, Body<TBody>(new(StringComparer.Ordinal) { ["View"] = view }), script);
     }
 

@@ -19,5 +19,5 @@ public static class ReadingPage
     /// <param name="title">Of the page.</param>
     /// <param name="body">HTML that was made here; nothing in it comes from outside.</param>
     public static string Of(string title, string body) =>
-        HtmlPage.Shell(title, HtmlPage.BuiltIn("page.css") + Style.ReplaceLineEndings("\n"), $"<main>\n{body}</main>", null);
+        HtmlPage.Shell(title, HtmlPage.Style + Style.ReplaceLineEndings("\n"), $"<main>\n{body}</main>", null);
 }

@@ -23,9 +23,6 @@ internal static class RoundData
 
     private const double Centimetre = 100;
 
-    /// <summary>How high an obstacle is drawn where neither the brief nor its kind says; metres. Common practice, no source.</summary>
-    private const double ObstacleHeight = 0.9;
-
     /// <summary>JSON that can stand inside a script element.</summary>
     public static string Of(RoutineView view, Acted acted)
     {
@@ -45,8 +42,10 @@ internal static class RoundData
             ["props"] = new JArray(acted.Props.Select(Prop)),
             ["floor"] = Box(source.Brief.Floor, default, default, source.Brief.Floor.Width, source.Brief.Floor.Depth),
             ["things"] = new JArray(source.Brief.Floor.Obstacles.Select(o =>
-                new JArray(Page.Clean(o.Name), Box(source.Brief.Floor, o.X, o.Y, o.Width, o.Depth), source.Scene.Book.Things.HeightOf(o) is { } high ? Rounded((double)high.Metres) : ObstacleHeight))),
-            ["lenses"] = new JArray(source.Brief.Cameras.Select(c => Place(Stage.Of(Rules.Bodies.Place.At(c.Bearing.HalfHours, c.Distance.Value), c.Height.Value / Centimetre)))),
+                new JArray(Page.Clean(o.Name), Box(source.Brief.Floor, o.X, o.Y, o.Width, o.Depth), Rounded(Stage.HeightOf(source.Scene.Book.Things, o))))),
+            ["lens"] = Stage.Lens,
+            ["chest"] = Stage.Chest,
+            ["lenses"] = new JArray(source.Brief.Cameras.Select(c => Place(Stage.Of(c.Bearing, c.Distance, c.Height)))),
         };
         using var text = new StringWriter { NewLine = "\n" };
         using var writer = new JsonTextWriter(text) { StringEscapeHandling = StringEscapeHandling.EscapeHtml };

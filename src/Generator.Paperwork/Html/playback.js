@@ -10,6 +10,7 @@ const playback = () => {
   const state = { at: course.from, playing: false, speed: 0.5, last: 0, followed: null, sounded: null, countIn: 0 };
   let sound = null;
   const round = byId("round") ? inTheRound(JSON.parse(byId("round").textContent), byId("scene"), { signs: course.performers.map((_, p) => p ? `A${p}` : "H"), names: course.performers.map(p => p.name), last: null }) : null;
+  const nextView = round ? waysToSee(round) : () => {};
 
   const range = () => byId("part").value === "all" ? [course.from, course.to] : course.phrases[Number(byId("part").value)];
   const clamp = (value, least, most) => Math.min(most, Math.max(least, value));
@@ -273,28 +274,6 @@ const playback = () => {
     draw();
   }
 
-  /** From where the fight is seen: as a plan, or in the round. */
-  function see(name) {
-    document.querySelector(`[name=seen][value=${name}]`).checked = true;
-    byId("stage").toggleAttribute("hidden", name !== "plan");
-    byId("turning").hidden = name !== "free" && name !== "above";
-    byId("seen-note").hidden = name === "plan";
-    round.show(name);
-  }
-
-  function nextView() {
-    if (!round) return;
-    const views = [...document.querySelectorAll("[name=seen]")];
-    see(views[(views.findIndex(v => v.checked) + 1) % views.length].value);
-  }
-
-  function views() {
-    byId("views").hidden = false;
-    byId("views").addEventListener("change", event => see(event.target.value));
-    const ways = { "turn-left": [-0.2, 0, 1], "turn-right": [0.2, 0, 1], higher: [0, 0.12, 1], lower: [0, -0.12, 1], nearer: [0, 0, 0.85], farther: [0, 0, 1 / 0.85] };
-    for (const [id, way] of Object.entries(ways)) byId(id).addEventListener("click", () => round.move(...way));
-  }
-
   function nextFinding() {
     const counts = byId("finding").dataset.counts.split(" ").map(Number);
     byId("part").value = "all";
@@ -388,7 +367,7 @@ const playback = () => {
       const root = document.documentElement;
       const dark = (root.dataset.theme ?? (matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light")) === "dark";
       root.dataset.theme = dark ? "light" : "dark";
-      round?.again();
+      round?.repaint();
     });
   }
 
@@ -408,8 +387,7 @@ const playback = () => {
   byId("finding")?.addEventListener("click", nextFinding);
   player.addEventListener("keydown", onKey);
   calm.addEventListener("change", draw);
-  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => round?.again());
-  if (round) views();
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => round?.repaint());
   touch();
   themes();
   showNames();

@@ -2,79 +2,23 @@
 const inTheRound = (data, canvas, told) => {
   "use strict";
   const ink = canvas.getContext("2d");
-  /** Degrees from top to bottom that a lens sees; the brief names none. */
-  const LENS = 35, NEAR = 0.15, CHEST = 1.2;
-  const bytes = text => Uint8Array.from(atob(text), c => c.charCodeAt(0));
-  const clamp = (value, least, most) => Math.min(most, Math.max(least, value));
-
-  /* turns: x, y, z, w */
-  const unpack = packed => {
-    const greatest = packed >>> 30, parts = [0, 0, 0, 0];
-    let rest = 1;
-    [3, 2, 1, 0].filter(i => i !== greatest).forEach((i, n) => {
-      parts[i] = (((packed >>> (10 * n)) & 1023) / 1023 - 0.5) / Math.SQRT1_2;
-      rest -= parts[i] * parts[i];
-    });
-    parts[greatest] = Math.sqrt(Math.max(0, rest));
-    return parts;
-  };
-  const turned = ([x, y, z, w], [a, b, c]) => {
-    const [p, q, r] = [2 * (y * c - z * b), 2 * (z * a - x * c), 2 * (x * b - y * a)];
-    return [a + w * p + y * r - z * q, b + w * q + z * p - x * r, c + w * r + x * q - y * p];
-  };
-  const after = ([x, y, z, w], [a, b, c, d]) => [w * a + x * d + y * c - z * b, w * b - x * c + y * d + z * a, w * c + x * b - y * a + z * d, w * d - x * a - y * b - z * c];
-  const blended = (p, q, share) => {
-    const other = p[0] * q[0] + p[1] * q[1] + p[2] * q[2] + p[3] * q[3] < 0 ? -share : share;
-    const sum = p.map((v, i) => v * (1 - share) + q[i] * other), long = Math.hypot(...sum) || 1;
-    return sum.map(v => v / long);
-  };
-  const plus = (a, b, by = 1) => [a[0] + b[0] * by, a[1] + b[1] * by, a[2] + b[2] * by];
-  const minus = (a, b) => plus(a, b, -1);
-  const dot = (a, b) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-  const cross = (a, b) => [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
-  const unit = a => { const long = Math.hypot(...a) || 1; return a.map(v => v / long); };
-
-  /* what was packed */
-  const joints = data.rig.length - 1;
-  const poseBytes = new DataView(bytes(data.poses).buffer);
-  const poses = Array.from({ length: poseBytes.byteLength / (4 * joints) }, (_, p) => Array.from({ length: joints }, (_, j) => unpack(poseBytes.getUint32(4 * (p * joints + j), true))));
-  const people = data.performers.map(([stature, keys]) => {
-    const view = new DataView(bytes(keys).buffer);
-    return { stature, keys: Array.from({ length: view.byteLength / 15 }, (_, k) => {
-      const at = i => view.getInt16(15 * k + i, true);
-      return { time: at(0) / 4, pose: poses[view.getUint16(15 * k + 2, true)], hips: [at(4) / 100, at(6) / 100, at(8) / 100], turn: unpack(view.getUint32(15 * k + 10, true)) };
-    }) };
-  });
-
-  /** Where every joint of somebody is at a moment, and how it is turned. */
-  function bodyAt({ stature, keys }, time) {
-    let i = keys.length - 1;
-    while (i > 0 && keys[i].time > time) i--;
-    const [a, b] = [keys[i], keys[Math.min(i + 1, keys.length - 1)]];
-    const share = b.time > a.time ? clamp((time - a.time) / (b.time - a.time), 0, 1) : 0;
-    const body = [{ at: plus(a.hips, minus(b.hips, a.hips), share), turn: blended(a.turn, b.turn, share) }];
-    for (let j = 1; j <= joints; j++) {
-      const [parent, offset] = data.rig[j];
-      const from = body[parent];
-      body.push({ at: plus(from.at, turned(from.turn, offset), stature), turn: after(from.turn, blended(a.pose[j - 1], b.pose[j - 1], share)) });
-    }
-    return body;
-  }
+  const NEAR = 0.15, HIPS = 0.9;
+  const { clamp, turned, plus, minus, dot, cross, unit, people, bodyAt } = bodiesInSpace(data);
 
   /* from where it is seen */
   const view = { name: "free", round: 0.6, over: 0.4, far: 8 };
   let eye = null;
-  function lookFrom(at, to, lens) {
+  function lookFrom(at, to) {
     const ahead = unit(minus(to, at));
     const right = unit(Math.abs(ahead[1]) > 0.999 ? [1, 0, 0] : cross(ahead, [0, 1, 0]));
-    eye = { at, ahead, right, up: cross(right, ahead), scale: canvas.height / 2 / Math.tan(lens * Math.PI / 360) };
+    eye = { at, ahead, right, up: cross(right, ahead), scale: canvas.height / 2 / Math.tan(data.lens * Math.PI / 360) };
   }
   function aim(middle) {
-    if (view.name === "above") lookFrom([middle[0], view.far * 1.3, middle[2] + 0.001], middle, LENS);
-    else if (view.name.startsWith("lens")) lookFrom(data.lenses[Number(view.name.slice(4))], [middle[0], CHEST, middle[2]], LENS);
+    if (view.name === "above") lookFrom([middle[0], view.far * 1.3, middle[2]], middle);
+    else if (view.name.startsWith("lens")) lookFrom(data.lenses[Number(view.name.slice(4))], [middle[0], data.chest, middle[2]]);
     else {
       const flat = Math.cos(view.over) * view.far;
-      lookFrom([middle[0] + Math.sin(view.round) * flat, 0.9 + Math.sin(view.over) * view.far, middle[2] + Math.cos(view.round) * flat], [middle[0], 0.9, middle[2]], LENS);
+      lookFrom(plus(middle, [Math.sin(view.round) * flat, Math.sin(view.over) * view.far, Math.cos(view.round) * flat]), middle);
     }
   }
   const see = at => {
@@ -273,7 +217,7 @@ const inTheRound = (data, canvas, told) => {
     if (canvas.width !== wide || canvas.height !== high) [canvas.width, canvas.height] = [wide, high];
     if (!inks) paint();
     const bodies = people.map(p => bodyAt(p, moment.time));
-    aim(bodies[0][0].at.map((v, i) => i === 1 ? 0.9 : v));
+    aim([bodies[0][0].at[0], HIPS, bodies[0][0].at[2]]);
     ink.globalAlpha = 1;
     ink.fillStyle = inks.paper;
     ink.fillRect(0, 0, canvas.width, canvas.height);
@@ -322,5 +266,6 @@ const inTheRound = (data, canvas, told) => {
   });
   for (const end of ["pointerup", "pointercancel"]) canvas.addEventListener(end, () => { held = null; });
   new ResizeObserver(again).observe(canvas);
-  return { draw, show, move, places: time => people.map(p => bodyAt(p, time).map(j => j.at)), again: () => { inks = null; again(); } };
+  const repaint = () => { inks = null; again(); };
+  return { draw, show, move, repaint, places: time => people.map(p => bodyAt(p, time).map(j => j.at)) };
 };
