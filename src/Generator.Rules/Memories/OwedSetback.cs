@@ -6,4 +6,5 @@ namespace Generator.Rules.Memories;
 /// <param name="Move">Number of the move, from 1.</param>
 /// <param name="Time">When it hits, in half counts.</param>
 /// <param name="Before">Family of the technique with which the hero scored last before it; null for none.</param>
-public readonly record struct OwedSetback(int Move, int Time, Family? Before);
+/// <param name="Felt">Half counts for which it is felt.</param>
+public readonly record struct OwedSetback(int Move, int Time, Family? Before, int Felt);

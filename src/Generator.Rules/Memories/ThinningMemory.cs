@@ -1,7 +1,11 @@
 namespace Generator.Rules.Memories;
 
-/// <summary>What thinning remembers, for each attacker.</summary>
-/// <param name="Moves">Moves that they are part of.</param>
-/// <param name="Blows">Blows that they have taken.</param>
+/// <summary>What thinning remembers.</summary>
+/// <param name="Parts">Of each attacker.</param>
 /// <param name="IsAnybodyOut">Somebody has gone out.</param>
-public sealed record ThinningMemory(IReadOnlyList<int> Moves, IReadOnlyList<int> Blows, bool IsAnybodyOut);
+public sealed record ThinningMemory(IReadOnlyList<PartSoFar> Parts, bool IsAnybodyOut)
+{
+    /// <summary>Before the first move.</summary>
+    /// <param name="cast">Number of attackers.</param>
+    public static ThinningMemory Fresh(int cast) => new([.. Enumerable.Repeat(PartSoFar.Fresh, cast)], false);
+}

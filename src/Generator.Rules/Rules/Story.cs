@@ -7,7 +7,7 @@ namespace Generator.Rules.Rules;
 
 /// <summary>
 /// Setbacks stand in the acts that want them, and are felt: two points for each too many or too few in an act; for each setback a point for every half count that it lacks of two
-/// counts before the hero scores again, and a point where the hero goes on with the family of technique that they scored with last before it.
+/// counts before the hero scores again (of three from the third on: blows wear the hero, too), and a point where the hero goes on with the family of technique that they scored with last before it.
 /// </summary>
 public sealed class Story : Rule
 {
@@ -104,22 +104,22 @@ public sealed class Story : Rule
             });
         }
 
-        var owed = new OwedSetback(step.Index + 1, Setback.TimeOf(step), was.Scored);
+        var owed = new OwedSetback(step.Index + 1, Setback.TimeOf(step), was.Scored, setbacks.Sum() < Worn.HeroFrom ? Setback.Felt : Worn.Felt);
         return was with { Setbacks = setbacks, Owed = [.. was.Owed, owed] };
     }
 
     private static void Judge(Scene scene, OwedSetback setback, int again, Family? family, Func<string, Finding> found, Tally tally)
     {
         var cost = Math.Max(0, again - setback.Time);
-        if (cost < Setback.Felt && tally.Count(Severity.Rough, Setback.Felt - cost))
+        if (cost < setback.Felt && tally.Count(Severity.Rough, setback.Felt - cost))
         {
-            tally.Tell(found($"{scene.Brief.Hero.Name} scores again {Words.Counts(cost)} after the setback of move {setback.Move}; it is felt from {Words.Counts(Setback.Felt)} on.") with
+            tally.Tell(found($"{scene.Brief.Hero.Name} scores again {Words.Counts(cost)} after the setback of move {setback.Move}; it is felt for {Words.Counts(setback.Felt)}.") with
             {
-                Points = Setback.Felt - cost,
+                Points = setback.Felt - cost,
                 Measured = cost,
-                Allowed = Setback.Felt,
+                Allowed = setback.Felt,
                 Unit = "half counts",
-                Advice = "Give the attackers two counts of it: a second attack, a grip to get out of, a way back to the feet.",
+                Advice = "Give the attackers the time for it: a second attack, a grip to get out of, a way back to the feet.",
             });
         }
 

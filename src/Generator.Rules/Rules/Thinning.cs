@@ -7,19 +7,20 @@ namespace Generator.Rules.Rules;
 
 /// <summary>
 /// The crowd gets smaller in time, and everybody has had a part in it: of several attackers a point for each tenth of the fight, begun, by which the first goes out later than at 45 of a hundred of
-/// the length asked for; where there are six moves for each, a point for each move that somebody lacks of four; a point for each blow that somebody takes beyond eight, or twelve who is to go out last.
+/// the length asked for; where there are six moves for each, a point for each move that somebody lacks of four; a point for each blow that somebody takes beyond eight, or twelve who is to go out last. Blows wear:
+/// of several attackers, whoever has taken four costs a point when they attack again sooner than two counts and half a count for each blow after the last, and a point when no blow since their last attack beat them.
 /// </summary>
 public sealed class Thinning : Rule
 {
     public override string Id => "thinning";
 
-    public override string Title => "The first goes out in time, everybody has four moves, and nobody takes more blows than one believes.";
+    public override string Title => "The first goes out in time, everybody has four moves, blows wear, and nobody takes more than one believes.";
 
     public override Severity Worst => Severity.Rough;
 
     public override Whose Looks => Whose.Both;
 
-    public override object? Begin(Scene scene, FightState open, Tally tally) => new ThinningMemory(new int[scene.Cast], new int[scene.Cast], false);
+    public override object? Begin(Scene scene, FightState open, Tally tally) => ThinningMemory.Fresh(scene.Cast);
 
     public override object? Observe(Scene scene, object? memory, Step step, Tally tally)
     {
@@ -29,23 +30,18 @@ public sealed class Thinning : Rule
             return was;
         }
 
-        var (moves, blows, isOut) = (new int[scene.Cast], was.Blows, was.IsAnybodyOut);
+        if (step.Attack is not null)
+        {
+            Again(scene, was.Parts[step.Row.Attacker], step, tally);
+        }
+
+        var (parts, isOut) = (new PartSoFar[scene.Cast], was.IsAnybodyOut);
         for (var a = 0; a < scene.Cast; a++)
         {
-            moves[a] = was.Moves[a] + (step.Concerns(a) ? 1 : 0);
-            var isHit = Wear.Hits(step, a);
-            blows = isHit ? OneMore(blows, a) : blows;
-            if (isHit && blows[a] > Thin.MostBlows(scene, a) && tally.Count(Severity.Rough, 1))
+            parts[a] = Worn.After(was.Parts[a], step, a);
+            if (parts[a].Blows > was.Parts[a].Blows)
             {
-                tally.Tell(At(scene, step, Severity.Rough, $"{Words.Name(scene, a)} takes blow {blows[a]}; an audience believes {Thin.MostBlows(scene, a)}.") with
-                {
-                    Who = Words.Name(scene, a),
-                    Points = 1,
-                    Measured = blows[a],
-                    Allowed = Thin.MostBlows(scene, a),
-                    Unit = "blows",
-                    Advice = "Let it be blocked, or give it to somebody else.",
-                });
+                Hit(scene, a, parts[a].Blows, step, tally);
             }
 
             isOut |= step.After.Attackers[a].OutAt >= 0;
@@ -56,14 +52,53 @@ public sealed class Thinning : Rule
             FirstOut(scene, step, tally);
         }
 
-        return new ThinningMemory(moves, blows, isOut);
+        return new ThinningMemory(parts, isOut);
     }
 
-    private static int[] OneMore(IReadOnlyList<int> blows, int attacker)
+    private void Hit(Scene scene, int attacker, int blows, Step step, Tally tally)
     {
-        var more = blows.ToArray();
-        more[attacker]++;
-        return more;
+        if (blows > Thin.MostBlows(scene, attacker) && tally.Count(Severity.Rough, 1))
+        {
+            tally.Tell(At(scene, step, Severity.Rough, $"{Words.Name(scene, attacker)} takes blow {blows}; an audience believes {Thin.MostBlows(scene, attacker)}.") with
+            {
+                Who = Words.Name(scene, attacker),
+                Points = 1,
+                Measured = blows,
+                Allowed = Thin.MostBlows(scene, attacker),
+                Unit = "blows",
+                Advice = "Let it be blocked, or give it to somebody else.",
+            });
+        }
+    }
+
+    /// <summary>Somebody attacks once more: whoever is worn has stayed away for longer, and from a blow that beat them.</summary>
+    private void Again(Scene scene, PartSoFar part, Step step, Tally tally)
+    {
+        var who = Words.Name(scene, step.Row.Attacker);
+        var (rest, needed) = (step.Contact - part.HitAt, Worn.RestOf(scene, part));
+        if (rest < needed && tally.Count(Severity.Rough, 1))
+        {
+            tally.Tell(At(scene, step, Severity.Rough, $"{who} has taken {Amounts.Many(part.Blows, "blow")} and lands an attack {Words.Counts(rest)} after the last; so worn, they need {Words.Counts(needed)}.") with
+            {
+                Points = 1,
+                Measured = rest,
+                Allowed = needed,
+                Unit = "half counts",
+                Advice = $"Let {who} stay away for longer, and somebody else come first.",
+            });
+        }
+
+        if (Worn.IsUnbeaten(scene, part) && tally.Count(Severity.Rough, 1))
+        {
+            tally.Tell(At(scene, step, Severity.Rough, $"{who} has taken {Amounts.Many(part.Blows, "blow")}, and comes again from one that only moved them.") with
+            {
+                Points = 1,
+                Measured = part.Blows,
+                Allowed = Worn.From,
+                Unit = "blows",
+                Advice = "Sell the last blow as one that beats: a fall, a fold, a head that snaps back.",
+            });
+        }
     }
 
     public override void Close(Scene scene, object? memory, FightState end, Tally tally)
@@ -76,13 +111,13 @@ public sealed class Thinning : Rule
 
         for (var a = 0; a < scene.Cast; a++)
         {
-            var lacking = Thin.FewestMoves - was.Moves[a];
+            var lacking = Thin.FewestMoves - was.Parts[a].Moves;
             if (lacking > 0 && tally.Count(Severity.Rough, lacking))
             {
-                tally.Tell(AtEnd(end, Severity.Rough, Words.Name(scene, a), $"{Words.Name(scene, a)} has {Amounts.Many(was.Moves[a], "move")}; {Thin.FewestMoves} make a part.") with
+                tally.Tell(AtEnd(end, Severity.Rough, Words.Name(scene, a), $"{Words.Name(scene, a)} has {Amounts.Many(was.Parts[a].Moves, "move")}; {Thin.FewestMoves} make a part.") with
                 {
                     Points = lacking,
-                    Measured = was.Moves[a],
+                    Measured = was.Parts[a].Moves,
                     Allowed = Thin.FewestMoves,
                     Unit = "moves",
                     Advice = "Give them an exchange more.",

@@ -14,6 +14,7 @@ internal static class StoryFigures
     /// late-setbacks: setbacks whose contact lies at 50 to 85 of a hundred of the time from count 1 to the end (50 × end ≤ 100 × moment ≤ 85 × end).
     /// (Only where the brief has no acts.) out-of-act: where it has, setbacks by which an act has more or fewer than it wants, all acts together.
     /// setback-cost: the least half counts from the contact of a setback to the start of the next move with which the hero scores (hit, throw, lock, finish), or to the end.
+    /// worn-cost: the same of the third setback and later, by which the hero is worn.
     /// unchanged: setbacks after which the hero next scores with the same family of technique as last before.
     /// </summary>
     public static IEnumerable<Figure> Of(FightShape shape)
@@ -24,6 +25,8 @@ internal static class StoryFigures
         yield return Figure.Of(Rule, "late-setbacks", "setbacks at 50 to 85 % of the fight", "setbacks", isLong && plan is null ? shape.Setbacks.Count(s => IsLate(shape, s)) : null, 1, null, () => Late(shape));
         yield return Figure.Of(Rule, "out-of-act", "setbacks too many or too few in an act", "setbacks", plan is null ? null : OutOfAct(shape, plan).Sum(Math.Abs), null, 0, () => Misplaced(shape, plan!));
         yield return Figure.Of(Rule, "setback-cost", "least that a setback costs before the hero scores again", "half counts", some ? shape.Setbacks.Min(s => s.Cost) : null, Setback.Felt, null, () => Cost(shape));
+        yield return Figure.Of(Rule, "worn-cost", "least that the third setback or a later one costs", "half counts", shape.Setbacks.Count < Worn.HeroFrom ? null : Worst(shape).Cost, Worn.Felt, null, () =>
+            $"The hero scores again {Words.Counts(Worst(shape).Cost)} after the setback of {Figures.Move(shape, Worst(shape).Move)}, and has been hit often by then: let it take {Words.Counts(Worn.Felt)}.");
         yield return Figure.Of(Rule, "unchanged", "setbacks after which the hero goes on as before", "setbacks", some ? shape.Setbacks.Count(s => !s.Otherwise) : null, null, 0, () =>
             $"After {Figures.Moves(shape, [.. shape.Setbacks.Where(s => !s.Otherwise).Select(s => s.Move)])} the hero scores with the same family of technique as before: answer with another (a throw where it was a strike).");
     }
@@ -47,6 +50,9 @@ internal static class StoryFigures
             ? $"The hero is never in trouble: a setback {room} would let the audience doubt."
             : $"Setbacks come at {Figures.Moves(shape, [.. shape.Setbacks.Select(s => s.Move)])}: move one, or add one, {room}.";
     }
+
+    /// <summary>The cheapest of the setbacks of a hero who is worn.</summary>
+    private static Setback Worst(FightShape shape) => shape.Setbacks.Skip(Worn.HeroFrom - 1).MinBy(s => s.Cost);
 
     private static string Cost(FightShape shape)
     {

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Rules.Memories;
 
 namespace Generator.Rules.Shapes;
 
@@ -12,6 +13,8 @@ internal static class ThinningFigures
     /// even-outs: half counts by which the longest time from one out to the next exceeds the shortest.
     /// lacking-moves: moves that attackers lack of four, where the length asked for has six for each.
     /// blows: blows that attackers take beyond eight, or twelve for who is to go out last; a single one may take any number.
+    /// worn-rest: of several attackers, attacks of who has taken four blows or more that land sooner than two counts and half a count for each blow after the last.
+    /// worn-light: such attacks before which no blow since the last attack beat them.
     /// </summary>
     public static IEnumerable<Figure> Of(FightShape shape)
     {
@@ -19,6 +22,8 @@ internal static class ThinningFigures
         var spacing = Out.Spacing(shape.Outs);
         int[] moves = [.. Enumerable.Range(0, scene.Cast).Select(a => shape.Steps.Count(s => s.Concerns(a)))];
         var fewest = Array.IndexOf(moves, moves.DefaultIfEmpty().Min());
+        var (soon, light) = (new List<int>(), new List<int>());
+        Comebacks(shape, soon, light);
         var over = shape.Wears.Skip(1).MaxBy(w => Over(scene, w));
         yield return Figure.Of(Rule, "first-out", "when the first goes out", "% of the fight", isJudged && scene.Cast > 1 && shape.Outs.Count > 0 ? FirstOut(shape) : null, null, Thin.FirstOut, () =>
             $"{Figures.Name(shape, shape.Outs[0].Attacker)} goes out first, at {Figures.Move(shape, shape.Outs[0].Move)}: finish somebody before {Figures.At(Thin.FirstOut * shape.End / 100)}.");
@@ -28,6 +33,31 @@ internal static class ThinningFigures
             $"{Figures.Name(shape, fewest)} has {Amounts.Many(moves[fewest], "move")}: give them an exchange more.");
         yield return Figure.Of(Rule, "blows", "blows beyond what one believes", "blows", shape.Wears.Skip(1).Sum(w => Over(scene, w)), null, 0, () =>
             $"{Figures.Name(shape, over.Performer)} takes {Amounts.Many(over.Blows, "blow")}: let some be blocked, or give them to somebody else.");
+        yield return Figure.Of(Rule, "worn-rest", "attacks of somebody worn that come too soon after a blow", "attacks", scene.Cast == 1 ? null : soon.Count, null, 0, () =>
+            $"Whoever attacks at {Figures.Moves(shape, soon)} has taken four blows or more: let them stay away for longer.");
+        yield return Figure.Of(Rule, "worn-light", "attacks of somebody worn whom no blow beat since the last", "attacks", scene.Cast == 1 ? null : light.Count, null, 0, () =>
+            $"Whoever attacks at {Figures.Moves(shape, light)} has taken four blows or more: sell the blow before it as one that beats them.");
+    }
+
+    /// <summary>The moves, from 1, in which somebody worn attacks too soon, or unbeaten.</summary>
+    private static void Comebacks(FightShape shape, List<int> soon, List<int> light)
+    {
+        PartSoFar[] parts = [.. Enumerable.Repeat(PartSoFar.Fresh, shape.Scene.Cast)];
+        foreach (var step in shape.Steps.Where(s => s.HasTarget))
+        {
+            var part = parts[step.Row.Attacker];
+            if (step.Attack is not null && step.Contact - part.HitAt < Worn.RestOf(shape.Scene, part))
+            {
+                soon.Add(step.Index + 1);
+            }
+
+            if (step.Attack is not null && Worn.IsUnbeaten(shape.Scene, part))
+            {
+                light.Add(step.Index + 1);
+            }
+
+            parts = [.. parts.Select((p, a) => Worn.After(p, step, a))];
+        }
     }
 
     private static int Over(Scene scene, Wear wear) => Math.Max(0, wear.Blows - Thin.MostBlows(scene, wear.Performer));

@@ -84,7 +84,7 @@ internal sealed class StoryOutlook(Aims aims)
         var owed = 0.0;
         for (var a = 0; a < scene.Cast; a++)
         {
-            owed += Math.Max(0, Part - so.Moves[a]) * (node.State.Attackers[a].Posture == Posture.Out ? 1 : 0.5 * share);
+            owed += Math.Max(0, Part - so.Parts[a].Moves) * (node.State.Attackers[a].Posture == Posture.Out ? 1 : 0.5 * share);
         }
 
         return owed;

@@ -7,12 +7,14 @@ using Google.OrTools.Sat;
 namespace Generator.Solver.Rules;
 
 /// <summary>
-/// Charges for setbacks too many in an act and, at the end, too few (2 each), for half counts that a setback lacks of four before the hero scores again, and for scoring again with the same family (1).
+/// Charges for setbacks too many in an act and, at the end, too few (2 each), for half counts that a setback lacks of four, from the third on of six, before the hero scores again, and for scoring again with the same family (1).
 /// </summary>
 public sealed class Story : RuleModule
 {
     private const int OutOfPlace = 2;
     private const int Felt = 4;
+    private const int FeltWhenWorn = 6;
+    private const int WornFrom = 3;
 
     public override string Id => "story";
 
@@ -71,14 +73,16 @@ public sealed class Story : RuleModule
 
         for (var n = 0; n < was.Owed.Count; n++)
         {
-            Owed(model, cp.True, LinearExpr.Constant(was.Owed[n].Time), cp.Const(Code(was.Owed[n].Before)), next[0], $"owed[{n}]");
+            Owed(model, cp.True, LinearExpr.Constant(was.Owed[n].Time), LinearExpr.Constant(was.Owed[n].Felt), cp.Const(Code(was.Owed[n].Before)), next[0], $"owed[{n}]");
         }
 
         var before = cp.Const(Code(was.Scored));
+        var so = was.Setbacks.Sum();
         for (var i = 0; i < slots.Count; i++)
         {
             var time = slots[i].Start + LinearExpr.Term(slots[i].HasAttack, model.Scene.Settle.ContactAfter.Value);
-            Owed(model, setbacks[i], time, before, next[i + 1], $"setbackowes[{i}]");
+            var worn = so + i + 1 < WornFrom ? cp.False : cp.AtMost(LinearExpr.Constant(WornFrom - so), Engine.Cp.Sum(setbacks.Take(i + 1)), $"heroworn[{i}]");
+            Owed(model, setbacks[i], time, LinearExpr.Affine(worn, FeltWhenWorn - Felt, Felt), before, next[i + 1], $"setbackowes[{i}]");
             var after = cp.Int(0, last, $"scored[{i}]");
             Either(model, scores[i], after, families[i], before);
             before = after;
@@ -100,7 +104,7 @@ public sealed class Story : RuleModule
         model.Cp.Model.Add(what == otherwise).OnlyEnforceIf(which.Not());
     }
 
-    private void Owed(MoveModel model, BoolVar setback, LinearExpr time, IntVar before, (IntVar Start, IntVar Family) next, string name)
+    private void Owed(MoveModel model, BoolVar setback, LinearExpr time, LinearExpr felt, IntVar before, (IntVar Start, IntVar Family) next, string name)
     {
         var cp = model.Cp;
         if (cp.IsFalse(setback))
@@ -111,10 +115,10 @@ public sealed class Story : RuleModule
         // What is still open where these rows do not end the routine is judged by later ones.
         var none = cp.Is(next.Family, 0, name + ".none");
         var judged = model.Options.Ends ? setback : cp.And(name + ".judged", setback, none.Not());
-        var (wait, lacking) = (cp.Int(0, 4L * model.Far, name + ".wait"), cp.Int(0, Felt, name + ".lacking"));
-        cp.Model.AddMaxEquality(wait, [LinearExpr.Constant(0), Felt - (next.Start - time)]);
-        var atMost = cp.Int(0, Felt, name + ".atmost");
-        cp.Model.AddMinEquality(atMost, [LinearExpr.Constant(Felt), wait]);
+        var (wait, lacking) = (cp.Int(0, 4L * model.Far, name + ".wait"), cp.Int(0, FeltWhenWorn, name + ".lacking"));
+        cp.Model.AddMaxEquality(wait, [LinearExpr.Constant(0), felt - (next.Start - time)]);
+        var atMost = cp.Int(0, FeltWhenWorn, name + ".atmost");
+        cp.Model.AddMinEquality(atMost, [felt, wait]);
         cp.Model.Add(lacking == atMost).OnlyEnforceIf(judged);
         cp.Model.Add(lacking == 0).OnlyEnforceIf(judged.Not());
         model.Charge(Id, lacking);

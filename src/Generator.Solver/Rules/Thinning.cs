@@ -7,7 +7,7 @@ using Google.OrTools.Sat;
 namespace Generator.Solver.Rules;
 
 /// <summary>
-/// Charges for a first out after 45 of a hundred of the length asked for (1 for each tenth begun), for blows beyond eight, or twelve for who is to be last (1 each), and at the end for moves that somebody lacks of four (1 each).
+/// Charges for a first out after 45 of a hundred of the length asked for (1 for each tenth begun), for blows beyond eight, or twelve for who is to be last (1 each), for attacks of who has taken four that come too soon after the last or from one that did not beat them (1 each), and at the end for moves that somebody lacks of four (1 each).
 /// </summary>
 public sealed class Thinning : RuleModule
 {
@@ -16,6 +16,8 @@ public sealed class Thinning : RuleModule
     private const int MovesForEach = 6;
     private const int Blows = 8;
     private const int BlowsOfLast = 12;
+    private const int WornFrom = 4;
+    private const int Rest = 4;
 
     public override string Id => "thinning";
 
@@ -26,7 +28,7 @@ public sealed class Thinning : RuleModule
             return;
         }
 
-        var was = model.Options.Memory?.MemoryOf(Id) as ThinningMemory ?? new ThinningMemory([.. new int[model.Cast]], [.. new int[model.Cast]], false);
+        var was = model.Options.Memory?.MemoryOf(Id) as ThinningMemory ?? ThinningMemory.Fresh(model.Cast);
         var length = model.Scene.Brief.Length;
         if (model.Cast > 1)
         {
@@ -70,23 +72,54 @@ public sealed class Thinning : RuleModule
         for (var a = 0; a < model.Cast; a++)
         {
             var most = string.Equals(model.Scene.Brief.Ending?.Last, model.Scene.Brief.Attackers[a].Name, StringComparison.Ordinal) ? BlowsOfLast : Blows;
-            var so = new List<LinearExpr> { LinearExpr.Constant(was.Blows[a]) };
-            foreach (var slot in model.Slots.Take(was.Blows[a] + model.Slots.Count > most ? model.Slots.Count : 0))
+            var so = new List<LinearExpr> { LinearExpr.Constant(was.Parts[a].Blows) };
+            if (was.Parts[a].Blows + model.Slots.Count <= Math.Min(most, WornFrom))
+            {
+                continue;
+            }
+
+            var wear = new WearVars(cp.Const(was.Parts[a].HitAt), was.Parts[a].HitAt >= 0 ? cp.True : cp.False, was.Parts[a].IsBeaten ? cp.True : cp.False);
+            foreach (var slot in model.Slots)
             {
                 var on = slot.HasSeconds(cp) ? cp.Or($"blowon[{slot.Index},{a}]", slot.Targets[a], cp.And($"blowtoo[{slot.Index},{a}]", slot.Seconds[a], slot.TakesTwo)) : slot.Targets[a];
                 var hits = model.UseIs(slot, u => u is { HasTarget: true, Technique.IsHit: true }, $"thinhit[{slot.Index}]");
                 var blow = model.Unanswered(slot, cp.And($"thinblow[{slot.Index},{a}]", hits, on), $"thinblowhit[{slot.Index},{a}]");
+                wear = Again(model, slot, a, blow, wear, LinearExpr.Sum(so));
                 so.Add(blow);
                 model.Charge(Id, cp.And($"thinover[{slot.Index},{a}]", blow, cp.AtMost(LinearExpr.Constant(most + 1), LinearExpr.Sum(so), $"thinmany[{slot.Index},{a}]")));
             }
         }
     }
 
+    /// <summary>An attack of somebody worn comes too soon after the last blow, or from one that did not beat them; then what is true after the move.</summary>
+    private WearVars Again(MoveModel model, SlotVars slot, int attacker, BoolVar blow, WearVars was, LinearExpr blows)
+    {
+        var (cp, name) = (model.Cp, $"[{slot.Index},{attacker}]");
+        var attacks = cp.And("wornattacks" + name, slot.Targets[attacker], slot.HasAttack);
+        var worn = cp.And("wornagain" + name, attacks, was.IsHit, cp.AtMost(LinearExpr.Constant(WornFrom), blows, "worn" + name));
+        var contact = (LinearExpr)slot.Start + model.Scene.Settle.ContactAfter.Value;
+        model.Charge(Id, cp.And("wornsoon" + name, worn, cp.AtMost(contact + 1, was.HitAt + Rest + blows, "wornrest" + name)));
+        model.Charge(Id, cp.And("wornlight" + name, worn, was.IsBeaten.Not()));
+
+        var hitAt = cp.Int(-1, model.Far, "hitat" + name);
+        cp.Model.Add(hitAt == slot.End).OnlyEnforceIf(blow);
+        cp.Model.Add(hitAt == was.HitAt).OnlyEnforceIf(blow.Not());
+        var goesOn = cp.And("wornon" + name, attacks.Not(), was.IsBeaten);
+        var beats = cp.And("wornbeats" + name, blow, model.ReactionIs(slot, r => r.Beats, $"thinbeats[{slot.Index}]"));
+        return new WearVars(hitAt, cp.Or("ishit" + name, blow, cp.And("washit" + name, attacks.Not(), was.IsHit)), cp.Or("isbeaten" + name, beats, goesOn));
+    }
+
+    /// <summary>What an attacker has taken since their last attack.</summary>
+    /// <param name="HitAt">End of the last blow.</param>
+    /// <param name="IsHit">There was one.</param>
+    /// <param name="IsBeaten">One of them beat them.</param>
+    private readonly record struct WearVars(IntVar HitAt, BoolVar IsHit, BoolVar IsBeaten);
+
     private void Parts(MoveModel model, ThinningMemory was)
     {
         for (var a = 0; a < model.Cast; a++)
         {
-            var moves = model.Slots.SelectMany(s => new LinearExpr[] { s.Targets[a], s.Seconds[a] }).Append(LinearExpr.Constant(was.Moves[a]));
+            var moves = model.Slots.SelectMany(s => new LinearExpr[] { s.Targets[a], s.Seconds[a] }).Append(LinearExpr.Constant(was.Parts[a].Moves));
             model.Charge(Id, model.Cp.Positive(FewestMoves - LinearExpr.Sum(moves), FewestMoves, $"partlacks[{a}]"));
         }
     }

@@ -13,10 +13,11 @@ public sealed class FightRulesTests
     public void Points_are_those_of_the_figures()
     {
         var judged = new Dictionary<string, int>(StringComparer.Ordinal);
+        var worn = 0;
         for (var seed = 1; seed <= 300; seed++)
         {
             string?[] manners = [null, "brawler", "kicker", "boxer"];
-            var fight = RandomFight.Of(seed).With(b => b with
+            var fight = RandomFight.Of(seed, more: seed % 4 == 0 ? 30 : 0).With(b => b with
             {
                 Hero = b.Hero with { Manner = manners[seed % 4] },
                 Attackers = [.. b.Attackers.Select((a, i) => a with { Manner = manners[(seed + i) % 4] })],
@@ -34,7 +35,7 @@ public sealed class FightRulesTests
             }
 
             var off = Figures.Of(shape).ToDictionary(f => f.Id, f => f.Off, StringComparer.Ordinal);
-            var felt = shape.Setbacks.Sum(s => Math.Max(0, Setback.Felt - s.Cost) + (s.Otherwise ? 0 : 1));
+            var felt = shape.Setbacks.Select((s, i) => Math.Max(0, (i < 2 ? 4 : 6) - s.Cost) + (s.Otherwise ? 0 : 1)).Sum();
             Equal("story", (2 * off["out-of-act"]) + felt);
             Equal("climax", off["last-short"] + off["last-fight"] + off["run-offs"]);
             if (shape.Contacts.Zip(shape.Contacts.Skip(1)).All(p => p.First.Move < p.Second.Move || (p.First.Move == p.Second.Move && !p.First.ByHero)))
@@ -43,7 +44,8 @@ public sealed class FightRulesTests
                 Equal("rhythm", off["equal-lengths"] + (2 * off["long-exchanges"]) + off["flurries"]);
             }
 
-            Equal("thinning", ((off["first-out"] + 9) / 10) + off["lacking-moves"] + off["blows"]);
+            Equal("thinning", ((off["first-out"] + 9) / 10) + off["lacking-moves"] + off["blows"] + off["worn-rest"] + off["worn-light"]);
+            worn += off["worn-rest"] + off["worn-light"];
             Equal("manner", off["out-of-manner"] + (3 * off["avoided"]) + (2 * off["missing"]) + (2 * off["combinations"]));
             Equal("momentum", off["same-limb"] + off["wound-up"]);
             Equal("echo", (2 * off["beaten-later"]) + (fight.Brief.Signature is null ? 0 : EchoOf(off, shape)));
@@ -59,6 +61,7 @@ public sealed class FightRulesTests
         static int EchoOf(Dictionary<string, int> off, FightShape shape) =>
             off["signature-alike"] + (off["signature"] * (shape.Steps.Count(s => s.Attack?.BaseId == "swing" && s.Technique is not null) < 2 ? 2 : 1));
 
+        Assert.True(worn > 10, $"{worn} attacks of somebody worn");
         Assert.All(judged, r => Assert.True(r.Value > 10, $"{r.Value} with points of {r.Key}"));
     }
 }

@@ -46,4 +46,12 @@ public sealed class StoryTests
     [InlineData(HeroStanding.InTrouble, 0, 2)]
     public void An_act_says_how_many_it_wants(HeroStanding hero, int? setbacks, int points) =>
         Judge("swing-right > takes-face-hit {presses-on} ; +6 hip-throw-right {thrown-over}", new Act(100, hero, setbacks)).Costs(points);
+
+    /// <summary>A third blow that gets through is felt for three counts: the throw may start six half counts after it lands, and not sooner.</summary>
+    [Theory]
+    [InlineData(2, 4, 0)]
+    [InlineData(3, 4, 2)]
+    [InlineData(3, 6, 0)]
+    public void Blows_wear_the_hero(int setbacks, int gap, int points) =>
+        Judge("jab-left {head-back} ; " + string.Join(" ; +8 ", Enumerable.Repeat("swing-right > takes-face-hit {presses-on}", setbacks)) + $" ; +{gap} hip-throw-right {{thrown-over}}", new Act(100, HeroStanding.InTrouble)).Costs(points);
 }

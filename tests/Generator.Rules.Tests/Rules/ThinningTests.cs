@@ -8,6 +8,8 @@ public sealed class ThinningTests
 {
     private const string Jab = "jab-left {rocks-back}";
 
+    private const string Block = "swing-right > outside-block-left {limb-stopped}";
+
     private static Found Judge(string moves, Domain.Length length, string? last = null) =>
         Verify.Rule("thinning").Given(Fight.Of("left-lead Bruno@12/250 Wanda@2/250", moves).With(b => b with { Judged = [FightRule.Thinning], Length = length, Ending = last is null ? null : new Ending([last], last) }));
 
@@ -53,4 +55,31 @@ public sealed class ThinningTests
     [Fact]
     public void A_single_attacker_is_last_and_takes_what_there_is() =>
         Verify.Rule("thinning").Given(Fight.Of("left-lead Bruno@12/250", Jabs("Bruno", 15) + " ; finishing-hook-left {out-crumples}").With(b => b with { Judged = [FightRule.Thinning], Length = new Domain.Length(null, 16, 1) })).FindsNothing();
+
+    /// <summary>Four jabs end at half count 8, the attack lands two after it starts: so worn, Bruno needs 4 + 4. With three he is as good as new.</summary>
+    [Theory]
+    [InlineData(4, "head-back", 5, 1)]
+    [InlineData(4, "head-back", 6, 0)]
+    [InlineData(5, "head-back", 6, 1)]
+    [InlineData(5, "head-back", 7, 0)]
+    [InlineData(3, "head-back", 0, 0)]
+    [InlineData(4, "rocks-back", 6, 1)]
+    [InlineData(4, "rocks-back", 5, 2)]
+    [InlineData(3, "rocks-back", 0, 0)]
+    public void Blows_wear(int blows, string reaction, int gap, int points) =>
+        Judge($"Bruno: {string.Join(" ; ", Enumerable.Repeat(Jab, blows - 1).Append($"jab-left {{{reaction}}}"))} ; +{gap} {Block}", new Domain.Length(null, 10, 4)).Costs(points);
+
+    /// <summary>Who has attacked since then has shown that they can: only the first attack after a blow is judged.</summary>
+    [Fact]
+    public void Somebody_worn_goes_on_once_back() =>
+        Judge($"Bruno: {string.Join(" ; ", Enumerable.Repeat("jab-left {head-back}", 4))} ; +6 {Block} ; {Block}", new Domain.Length(null, 10, 4)).FindsNothing();
+
+    [Fact]
+    public void A_single_attacker_is_not_worn() =>
+        Verify.Rule("thinning").Given(Fight.Of("left-lead Bruno@12/250", Jabs("Bruno", 4) + " ; " + Block).With(b => b with { Judged = [FightRule.Thinning], Length = new Domain.Length(null, 10, 1) })).FindsNothing();
+
+    [Fact]
+    [Fails("thinning")]
+    public void A_worn_attacker_is_named_with_figures() =>
+        Judge($"{Jabs("Bruno", 4)} ; +1 {Block}", new Domain.Length(null, 10, 4)).Finds(2, 5).Says("Bruno has taken 4 blows");
 }

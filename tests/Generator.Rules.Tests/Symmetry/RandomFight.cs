@@ -13,7 +13,9 @@ internal static class RandomFight
 {
     private static readonly string[] Names = ["Bruno", "Wanda", "Piet", "Ama"];
 
-    public static Fight Of(int seed)
+    /// <param name="seed">Of the dice.</param>
+    /// <param name="more">Moves beyond the four to fourteen.</param>
+    public static Fight Of(int seed, int more = 0)
     {
         var chance = new Chance(seed);
         var brief = Brief(chance);
@@ -21,7 +23,7 @@ internal static class RandomFight
         var scene = new Scene(brief, TheBook.Book);
         var state = Replay.Open(scene, placements);
         var moves = new List<Move>();
-        for (var i = chance.Whole(4, 14); i > 0; i--)
+        for (var i = chance.Whole(4, 14) + more; i > 0; i--)
         {
             var move = Next(chance, scene, state);
             moves.Add(move);

@@ -147,6 +147,38 @@ public sealed class WindowTwinTests(ITestOutputHelper output)
         Assert.True(compared >= 20 && costs.Count >= 2, $"{compared} windows, costs {string.Join(", ", costs.Order())}");
     }
 
+    /// <summary>Blows before the cut wear whoever took them: a fight drafted without a thought of it is judged by thinning alone, attacks as early as they are and later.</summary>
+    [Fact]
+    public void Who_was_worn_before_the_cut_is_worn_after_it()
+    {
+        var two = new Brief { Length = new Length(64, null, 4), Acts = [], Judged = [], Attackers = [.. new[] { "Bruno", "Wanda" }.Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })] };
+        var (compared, costs) = (0, new HashSet<int>());
+        for (var seed = 1; seed <= 3; seed++)
+        {
+            var routine = Drafts.Rounds(two, seed, 1).Routine!;
+            var scene = new Scene(routine.Brief with { Length = null, Judged = [FightRule.Thinning] }, Drafts.Book);
+            var rows = routine.Moves.Select(m => Row.Of(m, scene)).ToList();
+            var worn = Replay.Of(scene, routine).Where(s => s.Attack is not null && s.Index >= 8 && s.Index + 2 < rows.Count).Select(s => s.Index).ToList();
+            foreach (var cut in worn.SelectMany(i => new[] { i - 1, i }).Distinct())
+            {
+                var draft = Draft.Of(scene, routine.Placements, rows[..cut]);
+                foreach (var late in new[] { 0, 3 })
+                {
+                    var window = rows.GetRange(cut, Rows).Select((r, i) => i == 0 ? r : r with { Start = r.Start + late }).ToList();
+                    var (answer, points) = Solved(scene, draft, window, ends: false, only: "thinning");
+                    Assert.Equal(CpAnswer.Optimal, answer);
+                    var cost = Judged(scene, draft, window, ends: false).Costs.Single(c => c.Rule == "thinning").Cost;
+                    Assert.True(cost == points.GetValueOrDefault("thinning"), $"seed {seed}, cut before move {cut + 1}, {late} later: {cost} in the audit, {points.GetValueOrDefault("thinning")} in the model");
+                    compared++;
+                    costs.Add(cost);
+                }
+            }
+        }
+
+        output.WriteLine($"{compared} windows, costs {string.Join(", ", costs.Order())}");
+        Assert.True(compared >= 40 && costs.Count >= 3, $"{compared} windows, costs {string.Join(", ", costs.Order())}");
+    }
+
     /// <summary>Four attackers, setbacks, pauses, an arc and a wish for the share of the first.</summary>
     private static Brief Long(int seed) => new()
     {
