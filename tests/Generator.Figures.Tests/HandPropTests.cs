@@ -91,4 +91,20 @@ public sealed class HandPropTests
     private static IEnumerable<(string Id, PropNeed Need, bool ByHero, Card Card)> Armed() =>
         Library.Book.Techniques.Where(t => t.Prop is not null).Select(t => (t.Id, t.Prop!, t.Prop!.Holder == PropHolder.Hero, Cards.Of(t)!))
             .Concat(Library.Book.Attacks.Where(a => a.Prop is not null).Select(a => (a.Id, a.Prop!, false, Cards.Of(a)!)));
+
+    /// <summary>Who reacts with something in the hand has it in the picture; who lets go of it has it only before.</summary>
+    [Fact]
+    public void What_a_reaction_needs_in_the_hand_is_drawn()
+    {
+        var some = Library.Book.Reactions.Where(r => r.Prop is not null).ToList();
+        Assert.Contains(some, r => r.Prop!.Then == PropFate.Drops);
+        Assert.Contains(some, r => r.Prop!.Then == PropFate.Keeps);
+        Assert.All(some, r =>
+        {
+            var card = Cards.Of(r)!;
+            Assert.Equal(0, Assert.Single(card.Start.Props).Hand.To(card.Start.Attacker![Joint.RightHand]), 6);
+            Assert.Equal(r.Prop!.Then == PropFate.Keeps ? 1 : 0, card.Contact.Props.Count);
+            Assert.Equal(r.Prop!.Then == PropFate.Keeps ? 1 : 0, card.End.Props.Count);
+        });
+    }
 }

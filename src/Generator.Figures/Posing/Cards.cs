@@ -112,7 +112,7 @@ public sealed class Cards
             return null;
         }
 
-        return new ReactionCard(poses, statures, reaction, shape).Card;
+        return new ReactionCard(poses, statures, reaction, shape, book.Props).Card;
     }
 
     /// <summary>The card of a technique by itself, with the thing of the room that it is done with.</summary>

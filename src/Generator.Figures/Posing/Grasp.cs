@@ -45,6 +45,9 @@ internal static class Grasp
     /// <summary>What an attack is done with.</summary>
     public static IReadOnlyList<Holding> Of(PropTable kinds, Attack attack) => attack.Prop is { } need && Usual(kinds, need) is { } one ? [one] : [];
 
+    /// <summary>What an attacker holds who reacts with it.</summary>
+    public static IReadOnlyList<Holding> Of(PropTable kinds, Reaction reaction) => reaction.Prop is { } need && Usual(kinds, need) is { } one ? [one] : [];
+
     private static Holding? Usual(PropTable kinds, PropNeed need)
     {
         var hand = need.Hand ?? need.Into;

@@ -5,14 +5,16 @@ namespace Generator.Figures.Posing;
 
 /// <summary>
 /// Works out the instants of a reaction: of an attacker alone or, where the shape says what the hero does, of both. What the hero does comes first then, as it is what is
-/// answered.
+/// answered. What the attacker holds for it is in the hand, and gone where the reaction lets go of it.
 /// </summary>
-internal sealed class ReactionCard(PoseBook poses, (double Hero, double Attacker) statures, Reaction reaction, Shape shape)
+internal sealed class ReactionCard(PoseBook poses, (double Hero, double Attacker) statures, Reaction reaction, Shape shape, PropTable props)
 {
     /// <summary>From mark to mark where the shape says nothing; share of stature.</summary>
     private const double UsualDistance = 0.6;
 
     private readonly Pose guard = poses.Poses[poses.Postures[Posture.Ready]];
+
+    private readonly IReadOnlyList<Holding> held = Grasp.Of(props, reaction);
 
     public Card Card => shape.Contact.Other is null ? Alone : Both;
 
@@ -39,7 +41,10 @@ internal sealed class ReactionCard(PoseBook poses, (double Hero, double Attacker
         }
     }
 
-    private Card Of(Frame start, Frame contact, Frame end) => new(reaction.Id, reaction.Name, shape.Side, start, contact, end, ShowsStart: true) { ByAttacker = true };
+    private Card Of(Frame start, Frame contact, Frame end) =>
+        new(reaction.Id, reaction.Name, shape.Side, Arming.Of(start, held, [], []), Left(contact), Left(end), ShowsStart: true) { ByAttacker = true };
+
+    private Frame Left(Frame frame) => reaction.Prop is { Then: not PropFate.Keeps } ? frame : Arming.Of(frame, held, [], []);
 
     private Frame Single(string when, Pose pose) => new(when, null, Kinematics.Of(pose, statures.Attacker), 0);
 
