@@ -6,8 +6,8 @@ using Generator.Figures.Posing;
 namespace Generator.Figures.Tests;
 
 /// <summary>
-/// What strikes, kicks and attacks must reach and stay out of, at both ends of every band and for small and tall people. Poses and library are judged together:
-/// the records that are named do not keep to it with the poses that they have, and each that is mended leaves its list.
+/// What strikes, kicks, defences, aimed finishes and attacks must reach and stay out of, at both ends of every band and for small and tall people. Poses and library are judged together, and no record is let off:
+/// whichever is named in a failure has a wrong pose, a wrong aim, or a band in which nobody can do it.
 /// </summary>
 public class BlowTests
 {
@@ -17,40 +17,22 @@ public class BlowTests
 
     private const double Deep = 0.05;
 
+    /// <summary>With two of one stature, in the middle of a band.</summary>
+    private const double FartherOff = 0.10;
+
     private static readonly Lazy<List<Blow>> Blows = new(() => [.. All()]);
 
-    /// <summary>At some end of the band with some statures, the blow ends more than 5 cm before or inside what it should touch.</summary>
-    private static readonly string[] TooFar =
-    [
-        "attack ankle-sweep", "attack charge-rear", "attack prop-back-swing", "attack rush", "attack tackle", "back-kick-stop", "body-backhand", "double-fist-down", "elbow-back",
-        "elbow-down", "elbow-side", "elbows-to-both-sides", "floor-sole-push", "foot-shield", "guarding-step-back", "held-back-elbow", "hold-and-elbow", "kick-and-palm-both",
-        "kick-scoop", "raised-leg-stop", "raised-push-kick", "rear-elbow-stop",
-        "shoulder-barge", "side-elbow-stop",
-    ];
-
-    /// <summary>It comes more than 3 cm into the planned gap.</summary>
-    private static readonly string[] TooNear =
-    [
-        "axe-kick", "fists-to-both-sides", "head-pull-knee", "knee-to-head", "rising-knee", "shin-kick", "shin-scrape", "shoulder-lift",
-    ];
-
-    /// <summary>Trunks or heads are more than 5 cm inside each other.</summary>
-    private static readonly string[] ThroughEachOther =
-    [
-        "double-fist-down", "elbow-down", "face-push", "head-pull-knee", "knee-to-head", "leapfrog", "rising-knee", "shoulder-lift", "sprawl",
-    ];
-
-    /// <summary>With two of one stature a foot cannot be lifted so far: it stays more than 10 cm farther off than planned.</summary>
-    private static readonly string[] FartherOff = ["finishing-round-kick", "finishing-spin-kick", "ground-elbow", "high-round-kick", "inside-crescent", "outside-crescent"];
-
+    /// <summary>At every end of the band and with all statures, what should touch ends no more than 5 cm before or inside what it should touch: every hand and foot of it, at the second partner too.</summary>
     [Fact]
-    public void Blows_that_touch_reach() => Same(TooFar, Blows.Value.Where(b => b.Aim.Gap == 0), b => Math.Abs(b.Apart), Reached);
+    public void Blows_that_touch_reach() => None(Blows.Value.Where(b => b.Aim.Gap == 0), b => Math.Abs(b.Apart), Reached);
 
+    /// <summary>It comes no more than 3 cm into the planned gap.</summary>
     [Fact]
-    public void Blows_that_miss_stay_out_of_the_planned_gap() => Same(TooNear, Blows.Value.Where(b => b.Aim.Gap > 0), b => (b.Aim.Gap!.Value / 100.0) - b.Apart, Within);
+    public void Blows_that_miss_stay_out_of_the_planned_gap() => None(Blows.Value.Where(b => b.Aim.Gap > 0), b => (b.Aim.Gap!.Value / 100.0) - b.Apart, Within);
 
+    /// <summary>Trunks and heads are no more than 5 cm inside each other.</summary>
     [Fact]
-    public void Bodies_are_not_through_each_other() => Same(ThroughEachOther, Blows.Value, b => b.Depth, Deep);
+    public void Bodies_are_not_through_each_other() => None(Blows.Value, b => b.Depth, Deep);
 
     /// <summary>
     /// What a card says of a planned miss is what the naive measure of its figures says, and with two of one stature in the middle of the band no hand or foot is much farther off than planned: what is
@@ -68,7 +50,7 @@ public class BlowTests
             if (contact is { Hero: { } hero, Attacker: { } other } && aim.Gap > 0)
             {
                 Assert.Equal(Aiming.Apart(hero, other, aim), contact.Gap!.Value, 6);
-                if (contact.Gap > (aim.Gap.Value / 100.0) + 0.1)
+                if (contact.Gap > (aim.Gap.Value / 100.0) + FartherOff)
                 {
                     far.Add(technique.BaseId);
                 }
@@ -78,33 +60,33 @@ public class BlowTests
         }
 
         Assert.True(seen > 40, $"{seen}");
-        Assert.Equal(FartherOff, far.Order(StringComparer.Ordinal));
+        Assert.Empty(far);
     }
 
-    private static void Same(string[] known, IEnumerable<Blow> blows, Func<Blow, double> wrong, double most)
+    private static void None(IEnumerable<Blow> blows, Func<Blow, double> wrong, double most)
     {
         var list = blows.ToList();
         Assert.True(list.Count > 200, $"{list.Count} blows");
-        var found = list.GroupBy(b => b.Id, StringComparer.Ordinal).Select(g => (Id: g.Key, Worst: g.Max(wrong))).Where(g => g.Worst > most).OrderBy(g => g.Id, StringComparer.Ordinal).ToList();
-        Assert.True(known.SequenceEqual(found.Select(f => f.Id), StringComparer.Ordinal), string.Join(' ', found.Select(f => FormattableString.Invariant($"{f.Id}={f.Worst:0.00}"))));
+        var found = list.GroupBy(b => b.Id, StringComparer.Ordinal).Select(g => (Id: g.Key, Worst: g.Max(wrong))).Where(g => g.Worst > most).ToList();
+        Assert.True(found.Count == 0, string.Join(' ', found.Select(f => FormattableString.Invariant($"{f.Id}={f.Worst:0.00}"))));
     }
 
     private static IEnumerable<Blow> All()
     {
-        foreach (var (hero, attacker) in new[] { (1.50, 1.50), (1.50, 2.00), (2.00, 1.50), (2.00, 2.00) })
+        foreach (var (hero, attacker) in new[] { (1.50, 1.50), (1.50, 2.00), (1.75, 1.75), (2.00, 1.50), (2.00, 2.00) })
         {
             var cards = new Cards(Library.Poses, Library.Book, hero, attacker);
             foreach (var at in new[] { 0.0, 1.0 })
             {
-                foreach (var technique in Library.Book.Techniques.Where(t => t.Family is Family.Strike or Family.Kick or Family.Defence))
+                foreach (var technique in Library.Book.Techniques.Where(t => t.Family is Family.Strike or Family.Kick or Family.Defence || (t.Family == Family.Finish && Library.Poses.Of(t)!.Contact.Aims.Count > 0)))
                 {
                     var shape = Library.Poses.Of(technique)!;
-                    if (technique.Side is null || technique.Side == shape.Side)
+                    if ((technique.Side is null || technique.Side == shape.Side) && cards.Of(technique, at)!.Contact is { Attacker: { } other } contact)
                     {
-                        var contact = cards.Of(technique, at)!.Contact;
-                        if (contact.Attacker is not null)
+                        var second = contact.Second is null ? [] : Blow.Of(technique.BaseId, shape.Contact.SecondAims, contact.Hero!, contact.Second, contact.Props);
+                        foreach (var blow in Blow.Of(technique.BaseId, shape.Contact.Aims, contact.Hero!, other, contact.Props).Concat(second))
                         {
-                            yield return Blow.Of(technique.BaseId, shape.Contact, contact.Hero!, contact.Attacker, contact.Props);
+                            yield return blow;
                         }
                     }
                 }
@@ -112,7 +94,10 @@ public class BlowTests
                 foreach (var attack in Library.Book.Attacks.Where(a => !a.IsGrab && (a.Side is null or Side.Right)))
                 {
                     var contact = cards.Of(attack, at)!.Contact;
-                    yield return Blow.Of("attack " + attack.BaseId, Library.Poses.Of(attack)!.Contact, contact.Attacker!, contact.Hero!, contact.Props);
+                    foreach (var blow in Blow.Of("attack " + attack.BaseId, Library.Poses.Of(attack)!.Contact.Aims, contact.Attacker!, contact.Hero!, contact.Props))
+                    {
+                        yield return blow;
+                    }
                 }
             }
         }
@@ -123,16 +108,17 @@ public class BlowTests
         private static readonly (Joint From, Joint To, double Radius)[] Trunk =
             [(Joint.Hips, Joint.Chest, 0.062), (Joint.Chest, Joint.Neck, 0.055), (Joint.Head, Joint.Crown, 0.040)];
 
-        public static Blow Of(string id, Instant contact, Figure doer, Figure other, IReadOnlyList<HeldProp> props)
+        /// <summary>One for everything that is aimed; where nothing is, one for the bodies alone.</summary>
+        public static IEnumerable<Blow> Of(string id, IReadOnlyList<Aim> aims, Figure doer, Figure other, IReadOnlyList<HeldProp> props)
         {
-            var aim = contact.Aims.Count > 0 ? contact.Aims[0] : default;
-            if (aim.Part == Part.RightHand && props.FirstOrDefault(p => p.Hand.To(doer[Joint.RightHand]) < 1e-6) is { } armed)
-            {
-                aim = aim with { Longer = armed.Kind.Length.Value / 100.0 };
-            }
-
-            return new Blow(id, aim, contact.Aims.Count > 0 ? Aiming.Apart(doer, other, aim) : 0, DepthOf(doer, other));
+            var depth = DepthOf(doer, other);
+            return aims.Count == 0
+                ? [new Blow(id, default, 0, depth)]
+                : aims.Select(a => Armed(a, doer, props)).Select(a => new Blow(id, a, Aiming.Apart(doer, other, a), depth));
         }
+
+        private static Aim Armed(Aim aim, Figure doer, IReadOnlyList<HeldProp> props) =>
+            aim.Part == Part.RightHand && props.FirstOrDefault(p => p.Hand.To(doer[Joint.RightHand]) < 1e-6) is { } armed ? aim with { Longer = armed.Kind.Length.Value / 100.0 } : aim;
 
         /// <summary>How deep trunks and heads are inside each other; metres. Points along each, a tenth of its length apart.</summary>
         private static double DepthOf(Figure one, Figure other)

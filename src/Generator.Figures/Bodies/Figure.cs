@@ -50,6 +50,18 @@ public sealed class Figure
         return new(Stature, [.. points.Select(p => turn * p)], turn * HipsTurned, turn * ChestTurned, turn * HeadTurned, IsOpen);
     }
 
+    /// <summary>Bent at the waist: everything above it turned about it.</summary>
+    internal Figure Bent(Turned turn)
+    {
+        var (copy, waist) = ((Vec[])points.Clone(), this[Joint.Waist]);
+        foreach (var joint in Enum.GetValues<Joint>().Where(j => j is (>= Joint.Chest and <= Joint.RightWrist) or >= Joint.Crown))
+        {
+            copy[(int)joint] = waist + (turn * (this[joint] - waist));
+        }
+
+        return new(Stature, copy, HipsTurned, turn * ChestTurned, turn * HeadTurned, IsOpen);
+    }
+
     /// <summary>Seen in a mirror, so that left is right.</summary>
     public Figure Mirrored
     {

@@ -86,7 +86,7 @@ public sealed class Cards
         var holds = held ?? Grasp.Of(book.Props, attack);
         holds = flips ? Mirrored(holds)! : holds;
         var with = Arming.Of(record.Prop, byHero: false, holds);
-        var contact = Instant(shape.Contact) with { Distance = shape.Contact.Distance ?? (DistanceOf(record.Contact, at) + Longer(with, statures)) };
+        var contact = Instant(shape.Contact) with { Distance = shape.Contact.Distance ?? (DistanceOf(record.Contact, at, record.NonContact, (statures.Other, statures.Doer)) + Longer(with, statures)) };
         contact = contact with { Aims = Arming.Aims(contact.Aims, with) };
         var first = Staging.Of(PoseOf(contact.Pose, guard), PoseOf(contact.Other, hero), contact, (statures.Other, statures.Doer));
         var start = Instant(shape.Start ?? new Instant { Distance = contact.Distance + 0.2 }) with { Aims = [], OtherAims = [] };
@@ -134,9 +134,13 @@ public sealed class Cards
     /// <summary>Degrees by which a body is turned to its left so that what lies in the middle of its window is ahead.</summary>
     internal static double Bearing(Window window) => window.IsAnywhere ? 0 : (window.From + window.To) / 2.0 * Domain.Bearing.DegreesPerHalfHour;
 
-    /// <summary>A distance in a band as a share of stature.</summary>
-    internal static double DistanceOf(Band band, double at) =>
-        Math.Min(Farthest, (double)(band.From + ((band.To - band.From) * (decimal)at)) * (band.Limb == Limb.Arm ? ArmShare : LegShare));
+    /// <summary>A distance in a band as a share of the mean stature. It goes by the limb of whoever does it, as the rules have it; where nobody may be touched, by the longer of both.</summary>
+    internal static double DistanceOf(Band band, double at, bool misses, (double Doer, double Other) statures)
+    {
+        var own = misses ? Math.Max(statures.Doer, statures.Other) : statures.Doer;
+        var share = Math.Min(Farthest, (double)(band.From + ((band.To - band.From) * (decimal)at)) * (band.Limb == Limb.Arm ? ArmShare : LegShare));
+        return share * own * 2 / (statures.Doer + statures.Other);
+    }
 
     private static IReadOnlyList<Holding>? Mirrored(IReadOnlyList<Holding>? held) => held is null ? null : [.. held.Select(h => h.Mirrored)];
 

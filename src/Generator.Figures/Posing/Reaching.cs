@@ -54,9 +54,22 @@ public static class Reaching
     {
         var (_, _, ankle, ball) = Skeleton.Leg(side);
         var foot = figure[ball] - figure[ankle];
-        var wanted = at - (foot * FootAhead(figure, side));
-        var moved = Ankle(figure, side, wanted with { Y = Math.Max(wanted.Y, Math.Max(Skeleton.Thickness(ankle), Skeleton.ToeHeight - (foot.Y / figure.Stature)) * figure.Stature) });
-        return (moved, FootPoint(moved, side).To(at));
+        var least = Math.Max(Skeleton.Thickness(ankle), Skeleton.ToeHeight - (foot.Y / figure.Stature)) * figure.Stature;
+
+        // With the leg bent otherwise, another point of the foot may be what meets.
+        var (moved, missing) = (figure, double.MaxValue);
+        for (var (tries, ahead) = (0, FootAhead(figure, side)); tries < 8 && missing > 0.001; tries++)
+        {
+            var wanted = at - (foot * ahead);
+            var tried = Ankle(figure, side, wanted with { Y = Math.Max(wanted.Y, least) });
+            ahead = (ahead + FootAhead(tried, side)) / 2;
+            if (FootPoint(tried, side).To(at) is var off && off < missing)
+            {
+                (moved, missing) = (tried, off);
+            }
+        }
+
+        return (moved, missing);
     }
 
     /// <summary>An elbow or a knee at a point: the whole limb turns about its root. How far it stays short.</summary>
@@ -84,11 +97,12 @@ public static class Reaching
         return figure[ankle] + ((figure[ball] - figure[ankle]) * FootAhead(figure, side));
     }
 
-    /// <summary>A pointed foot meets with its middle, one at a right angle with its sole.</summary>
+    /// <summary>A pointed foot meets with its middle, one at a right angle with its sole, and in between as much as it is pointed.</summary>
     private static double FootAhead(Figure figure, Side side)
     {
         var (_, knee, ankle, ball) = Skeleton.Leg(side);
-        return (figure[ball] - figure[ankle]).Unit.Dot((figure[ankle] - figure[knee]).Unit) > 0.5 ? 0.5 : 0.2;
+        var pointed = (figure[ball] - figure[ankle]).Unit.Dot((figure[ankle] - figure[knee]).Unit);
+        return 0.2 + (0.3 * Math.Clamp((pointed - 0.3) / 0.4, 0, 1));
     }
 
     private static Vec Pole(Figure figure, Joint root, Joint middle, Joint end, Vec otherwise)

@@ -7,6 +7,9 @@ namespace Generator.Figures.Posing;
 /// <summary>Puts the second attacker of a technique for two into its pictures: as far round as in the fight, and no nearer or farther than the record allows. What happens to the first happens to the second.</summary>
 internal sealed class SecondPartner
 {
+    /// <summary>So near to where it is aimed, something is there; metres.</summary>
+    private const double Near = 0.02;
+
     private readonly PoseBook poses;
     private readonly double stature;
     private readonly SecondNeed need;
@@ -34,7 +37,7 @@ internal sealed class SecondPartner
             return frame;
         }
 
-        var own = Math.Clamp(space, need.Nearest.Value / 100.0, need.Farthest.Value / 100.0);
+        var (nearest, own) = (need.Nearest.Value / 100.0, Math.Clamp(space, need.Nearest.Value / 100.0, need.Farthest.Value / 100.0));
         var stands = asFirst ? first.Moved(Vec.Ahead * (own - space)) : Kinematics.Of(poses.Poses[poses.Postures[posture]], stature).TurnedLeft(180).Moved(Vec.Ahead * own);
         var second = stands.TurnedLeft(At);
         if (instant is not { SecondAims: { Count: > 0 } aims })
@@ -42,7 +45,37 @@ internal sealed class SecondPartner
             return frame with { Second = second };
         }
 
-        (hero, _) = Aiming.Limbs(hero, second, aims);
-        return frame with { Hero = hero, Second = second, Marks = [.. frame.Marks, .. Aiming.Marks(hero, second, aims)] };
+        // Who has gone in to the first is farther from the second, who comes in by as much as the record lets them, or nearer, and then they give ground.
+        (var reached, var missing) = Aiming.Limbs(hero, second, aims);
+        for (var tries = 0; tries < 3 && missing > Near && own > nearest; tries++)
+        {
+            var comes = Math.Min(missing, own - nearest);
+            own -= comes;
+            second = second.Moved((second[Joint.Hips] - hero[Joint.Hips]).Level.Unit * -comes);
+            (reached, missing) = Aiming.Limbs(hero, second, aims);
+        }
+
+        if (Clearing.Depth(reached, second) is var depth and > Clearing.Gives)
+        {
+            second = second.Moved((second[Joint.Hips] - hero[Joint.Hips]).Level.Unit * Math.Min(depth, Math.Max(0, (need.Farthest.Value / 100.0) - own)));
+            (reached, _) = Aiming.Limbs(hero, second, aims);
+        }
+
+        var best = (Hero: reached, Wrong: Wrong(reached));
+        foreach (var bent in best.Wrong > 0 ? Leaning.Ways(hero, (second[Joint.Hips] - hero[Joint.Hips]).Level.Unit) : [])
+        {
+            var both = Aiming.Limbs(Aiming.Limbs(bent, first, instant.Aims).Figure, second, aims).Figure;
+            best = Wrong(both) is var wrong && wrong < best.Wrong && best.Wrong > 0 ? (both, wrong) : best;
+        }
+
+        return frame with
+        {
+            Hero = best.Hero,
+            Second = second,
+            Marks = [.. Aiming.Marks(best.Hero, first, instant.Aims), .. Aiming.Marks(first, best.Hero, instant.OtherAims), .. Aiming.Marks(best.Hero, second, aims)],
+            Gap = frame.Gap is null ? null : Aiming.Gap(best.Hero, first, instant.Aims),
+        };
+
+        double Wrong(Figure body) => Math.Max(Clearing.Wrong(body, first, instant.Aims), Clearing.Wrong(body, second, aims));
     }
 }

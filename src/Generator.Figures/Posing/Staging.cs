@@ -22,7 +22,7 @@ internal static class Staging
         var mean = (statures.Doer + statures.Other) / 2;
         var second = otherStands ?? Kinematics.Of(other!, statures.Other).TurnedLeft(180 + (instant.OtherTurn ?? 0))
             .Moved(new Vec(instant.Aside * mean, instant.OtherLift * mean, (instant.Distance ?? 0) * mean));
-        (first, var missing) = Clearing.Of(first, second, instant.Aims);
+        (first, var missing) = Clearing.Of(first, second, instant.Aims, stays: instant.SecondAims.Count > 0);
         (second, _) = Aiming.At(second, first, instant.OtherAims);
         return new Pair(first, second, missing) { Marks = [.. Aiming.Marks(first, second, instant.Aims), .. Aiming.Marks(second, first, instant.OtherAims)] };
     }

@@ -37,8 +37,7 @@ internal sealed class TechniqueCard
         posture = technique.HasNoTarget ? null : poses.Poses[poses.Postures[Found(technique, met.Posture)]];
         (held, left) = met is { Held: { } known, Left: { } kept } ? (known, kept) : Grasp.Of(book.Props, technique, attack, reaction);
         (own, others) = (Arming.Of(technique.Prop, byHero: true, held), Arming.Of(attack?.Prop, byHero: false, held));
-        var reached = Cards.DistanceOf(technique.Band, at) + Cards.Longer(own, statures);
-        distance = shape.Contact.Distance ?? (attack is null ? reached : Math.Max(own is null ? 0 : reached, Cards.DistanceOf(attack.Contact, at) + Cards.Longer(others, statures)));
+        distance = shape.Contact.Distance ?? DistanceAt(at);
         second = technique.Two is { } two ? new SecondPartner(poses, statures.Other, two, met) : null;
         Contact = ContactFrame();
         Start = StartFrame();
@@ -62,6 +61,22 @@ internal sealed class TechniqueCard
     public int? Second => second?.At;
 
     private bool IsHeld => attack is { IsGrab: true };
+
+    /// <summary>
+    /// As far as the technique reaches; where it answers an attack, as far as that does, but no nearer or farther than the technique may be done. Whoever stops an attack on its way in meets it
+    /// where they reach.
+    /// </summary>
+    private double DistanceAt(double at)
+    {
+        double Reached(double share) => Cards.DistanceOf(technique.Band, share, technique.Kind == ContactKind.NonContact, statures) + Cards.Longer(own, statures);
+        if (attack is null || technique.Band.MeetsOnTheWay)
+        {
+            return Reached(at);
+        }
+
+        var comes = Cards.DistanceOf(attack.Contact, at, attack.NonContact, (statures.Other, statures.Doer)) + Cards.Longer(others, statures);
+        return own is null ? Math.Clamp(comes, Reached(0), Reached(1)) : Math.Max(Reached(at), comes);
+    }
 
     private Frame StartFrame()
     {
