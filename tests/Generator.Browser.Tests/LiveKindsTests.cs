@@ -140,6 +140,22 @@ public sealed class LiveKindsTests(Browser browser) : LivePage(browser), IClassF
     }
 
     [Fact]
+    public async Task What_the_hero_does_alone_has_no_attacker_and_no_reaction_and_nothing_of_it_is_open()
+    {
+        await Server.DisposeAsync();
+        await System.IO.File.WriteAllTextAsync(File, """
+            { "brief": { "hero": { "name": "Zora" }, "marks": [ { "name": "door", "x": 2, "y": 3 }, { "name": "window", "x": 5, "y": 3 } ], "attackers": [ { "name": "Bruno" } ] },
+              "moves": [ { "count": 2, "technique": "walks-across", "to": "window" },
+                { "count": 9, "attacker": "Bruno", "from": "3", "attack": "cross-right", "technique": "parry-down-left", "reaction": "?" } ] }
+            """);
+        await Start();
+        await using var sheet = await Ready();
+        Assert.Equal(["none", "none", "none"], await sheet.Eval<string[]>("['attacker', 'attack', 'reaction'].map(c => document.getElementById('m0-' + c).placeholder)"));
+        Assert.Equal(["m1-reaction"], await sheet.Eval<string[]>("[...document.querySelectorAll('.box.is-open :is(textarea, input)')].filter(e => e.checkVisibility()).map(e => e.id)"));
+        Assert.Equal("2 Zora alone walks across", (await sheet.Eval<string>("document.querySelector('.row .brief').textContent")).Trim());
+    }
+
+    [Fact]
     public async Task A_fight_with_an_ally_is_written_and_audited_and_no_drawing_shows_half_of_it()
     {
         await Server.DisposeAsync();
