@@ -1,5 +1,3 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Generator.Library.Files;
 using Generator.Rehearsal.Documents;
 using Generator.Rehearsal.Offers;
@@ -29,12 +27,6 @@ public abstract class LivePage(Browser browser) : IAsyncLifetime
     {
         await Server.DisposeAsync();
         Directory.Delete(Folder, recursive: true);
-    }
-
-    protected static async Task Clean(Sheet sheet)
-    {
-        var result = await sheet.Page.RunAxe(new AxeRunOptions());
-        Assert.Empty(result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {n.Html}")));
     }
 
     protected async Task Start()

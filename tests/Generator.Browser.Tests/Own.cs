@@ -6,7 +6,7 @@ namespace Generator.Browser.Tests;
 internal sealed class Own : IDisposable
 {
     /// <summary>Where it is built, beside these tests.</summary>
-    private static readonly string Built = Path.GetFullPath(Path.Combine(AppContext.BaseDirectory, "..", "..", "Generator.Cli", new DirectoryInfo(AppContext.BaseDirectory).Name, "generator.dll"));
+    public static readonly string Built = Path.GetFullPath(Path.Combine(AppContext.BaseDirectory, "..", "..", "Generator.Cli", new DirectoryInfo(AppContext.BaseDirectory).Name, "generator.dll"));
 
     private Process? program;
 

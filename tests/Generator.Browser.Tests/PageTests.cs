@@ -1,5 +1,3 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Generator.Domain;
 using Microsoft.Playwright;
 
@@ -119,29 +117,6 @@ public sealed class PageTests(Browser browser, Papers papers) : IClassFixture<Br
         await sheet.Page.Locator("#play").ClickAsync();
         var passed = await sheet.Eval<int>("Number(document.getElementById('place').value) - JSON.parse(document.getElementById('course').textContent).from + 1");
         Assert.InRange(await sheet.Eval<int>("window.seen.size"), 1, passed);
-    }
-
-    [Theory]
-    [InlineData("routine.html", 1280, ColorScheme.Light)]
-    [InlineData("routine.html", 390, ColorScheme.Dark)]
-    [InlineData("part-bruno.html", 390, ColorScheme.Light)]
-    [InlineData("part-bruno.html", 1280, ColorScheme.Dark)]
-    [InlineData("part-zora.html", 1280, ColorScheme.Light)]
-    [InlineData("part-zora.html", 390, ColorScheme.Dark)]
-    [InlineData("risk-assessment.html", 390, ColorScheme.Light)]
-    [InlineData("risk-assessment.html", 1280, ColorScheme.Dark)]
-    [InlineData("camera-plan.html", 390, ColorScheme.Light)]
-    [InlineData("camera-plan.html", 390, ColorScheme.Dark)]
-    [InlineData("camera-plan.html", 1280, ColorScheme.Dark)]
-    [InlineData("wall.html", 390, ColorScheme.Dark)]
-    [InlineData("wall.html", 1280, ColorScheme.Light)]
-    public async Task Axe_finds_nothing_and_nothing_is_wider_than_the_screen(string file, int width, ColorScheme scheme)
-    {
-        await using var sheet = await browser.Open(papers.Of(file), new() { ViewportSize = new() { Width = width, Height = 900 }, ColorScheme = scheme, BypassCSP = true });
-        await sheet.Eval<bool>("(document.querySelectorAll('details').forEach(d => d.open = true), true)");
-        var result = await sheet.Page.RunAxe(new AxeRunOptions());
-        Assert.Empty(result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {n.Html}")));
-        Assert.InRange(await sheet.Eval<int>("document.documentElement.scrollWidth"), 0, width);
     }
 
     [Theory]

@@ -60,6 +60,19 @@ public sealed class PrintTests(Browser browser, Papers papers) : IClassFixture<B
         Assert.Equal(0, await sheet.Eval<int>("[...document.querySelectorAll('.move > .figure')].filter(f => f.getBoundingClientRect().bottom > f.parentElement.getBoundingClientRect().bottom + 1).length"));
     }
 
+    /// <summary>A page on which one line of a list is left is not worth turning to.</summary>
+    [Fact]
+    public async Task A_short_list_of_checks_is_not_cut_over_two_pages()
+    {
+        var path = Path.Combine(papers.Folder, "pack.html");
+        await File.WriteAllTextAsync(path, PackPage.Of(PaperSource.Of(new Scene(Papers.YardRoutine.Brief, Papers.Book), Papers.YardRoutine)));
+        await using var sheet = await browser.Open(path);
+        await sheet.Page.EmulateMediaAsync(new() { Media = Media.Print });
+        var lists = await sheet.Eval<string[]>("[...document.querySelectorAll('.checks')].map(l => (l.children.length > 5 ? 'long ' : 'short ') + getComputedStyle(l).breakInside)");
+        Assert.Contains("short avoid", lists);
+        Assert.DoesNotContain("short auto", lists);
+    }
+
     [Theory]
     [InlineData("a4", 595, 842)]
     [InlineData("letter", 612, 792)]

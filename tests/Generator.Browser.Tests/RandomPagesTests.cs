@@ -40,7 +40,7 @@ public sealed class RandomPagesTests(Browser browser, Papers papers) : IClassFix
         """;
 
     /// <summary>What reaches farthest to the right.</summary>
-    private const string Widest = """
+    internal const string Widest = """
         (() => {
           const right = e => e.getBoundingClientRect().right;
           const e = [...document.querySelectorAll('body *')].filter(e => e.getClientRects().length && !e.closest('.unseen, .skip')).sort((a, b) => right(b) - right(a))[0];

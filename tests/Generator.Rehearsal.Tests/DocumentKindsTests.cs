@@ -76,8 +76,19 @@ public class DocumentKindsTests
         var said = await stage.Good("state");
         Assert.Equal(audited.Findings.Select(f => f.Message), said["found"]!["findings"]!.Select(f => (string?)f["message"]));
         Assert.Equal(["window", "door", ""], said["rows"]!.Select(r => (string?)r["to"]));
+
+        // What the hero does alone has no attacker and no reaction; nothing of it is open.
+        Assert.Equal(["attacker attack reaction", "", ""], said["rows"]!.Select(r => string.Join(' ', r["none"]!)));
         said = await stage.Good("type", """{"revision":0,"move":0,"column":"to","text":""}""");
         Assert.Equal(1, (int)said["found"]!["open"]!);
+        said = await stage.Good("type", """{"revision":1,"move":2,"column":"reaction","text":""}""");
+        Assert.Empty(said["rows"]![2]!["none"]!);
+        said = await stage.Good("type", """{"revision":2,"move":2,"column":"technique","text":"-"}""");
+        Assert.Equal("reaction", string.Join(' ', said["rows"]![2]!["none"]!));
+        said = await stage.Good("type", """{"revision":3,"move":0,"column":"to","text":"window"}""");
+        Assert.Equal(JTokenType.Null, said["found"]!["open"]!.Type);
+        said = await stage.Good("type", """{"revision":4,"move":0,"column":"attack","text":""}""");
+        Assert.Equal(JTokenType.Null, said["found"]!["open"]!.Type);
     }
 
     [Fact]

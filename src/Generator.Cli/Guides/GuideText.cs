@@ -33,8 +33,8 @@ internal static class GuideText
         return text.ToString();
     }
 
-    /// <summary>As HTML; what Markdown would take for HTML stays text.</summary>
-    public static string Html(string page) => Document(page).ToHtml(Pipeline).ReplaceLineEndings("\n");
+    /// <summary>As HTML; what Markdown would take for HTML stays text. Examples wider than a phone are reached and moved by keys, too.</summary>
+    public static string Html(string page) => Document(page).ToHtml(Pipeline).ReplaceLineEndings("\n").Replace("<pre>", "<pre tabindex=\"0\">", StringComparison.Ordinal);
 
     /// <summary>Without the marks by which tests find examples.</summary>
     private static MarkdownDocument Document(string page) =>

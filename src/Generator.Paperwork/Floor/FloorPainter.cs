@@ -21,9 +21,6 @@ public sealed class FloorPainter
     /// <summary>A name, and from and until when it lies there.</summary>
     private const double WidestProp = 340;
 
-    /// <summary>Of the breadth of a body, over which nothing can be read; its rounded edge may be touched.</summary>
-    private const double Read = 0.8;
-
     private static readonly int[] Hours = [0, 12, 6, 18, 2, 4, 8, 10, 14, 16, 20, 22];
 
     private readonly PaperSource source;
@@ -161,10 +158,7 @@ public sealed class FloorPainter
         }
 
         List<Outline> bodies = [.. falls.Select(f => f.Body), .. markers.Select(m => (Marker: m, Body: course.Performers[m.Performer + 1].BodyAt(FloorPeople.SeenFrom(course.Performers[m.Performer + 1], from, to)))).Where(m => m.Body is not null).Select(m => people.OutlineOf(m.Marker.Performer, m.Body!.Value, m.Marker.Style))];
-        foreach (var body in bodies)
-        {
-            placer.Cover(body.Feet, body.Head, body.Body.Width * Read);
-        }
+        bodies.ForEach(placer.Cover);
 
         foreach (var marker in markers)
         {

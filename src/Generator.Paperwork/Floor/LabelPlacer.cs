@@ -15,7 +15,7 @@ public sealed class LabelPlacer(double width, double height)
 
     private const double Widening = 9;
 
-    private const int Directions = 16;
+    private const int Directions = 32;
 
     /// <summary>So many units farther a label goes to keep off a piece of a line.</summary>
     private const double Crossing = 2;
@@ -23,16 +23,16 @@ public sealed class LabelPlacer(double width, double height)
     /// <summary>So many units farther a label goes to keep its own line off something else that is read.</summary>
     private const double Overrunning = 15;
 
-    /// <summary>So many units farther a label goes to keep off whoever lies there, however many and however much of them it would cover.</summary>
-    private const double Covering = 130;
+    /// <summary>So many units farther a label goes to keep off whoever lies there: farther than there is room, and over the hours, for nothing can be read over a body.</summary>
+    private const double Covering = 1000;
 
-    /// <summary>So many units farther a label goes to stay inside its home: more than to keep off a body, so that none goes over the hours for it.</summary>
+    /// <summary>So many units farther a label goes to stay inside its home.</summary>
     private const double Straying = 170;
 
     private readonly Box sheet = new(0, 0, width, height);
     private readonly List<Box> taken = [];
     private readonly List<Box> shunned = [];
-    private readonly List<IReadOnlyList<Box>> bodies = [];
+    private readonly List<Outline> bodies = [];
     private readonly List<Label> labels = [];
     private double row = height;
     private double column = Gap;
@@ -57,8 +57,8 @@ public sealed class LabelPlacer(double width, double height)
         }
     }
 
-    /// <summary>Keeps labels off somebody who lies along a line of that breadth, where there is room elsewhere.</summary>
-    public void Cover(Point feet, Point head, double broad) => bodies.Add([.. Pieces(feet, head).Select(p => Box.Around(p.X, p.Y, broad, broad))]);
+    /// <summary>Keeps labels off somebody who lies there, where there is room elsewhere on the drawing or under it.</summary>
+    public void Cover(Outline body) => bodies.Add(body);
 
     private void Shun(Point from, Point to, double broad)
     {
@@ -111,7 +111,7 @@ public sealed class LabelPlacer(double width, double height)
             }
         }
 
-        if (best is null)
+        if (best is null || IsOnBody(best.Box))
         {
             Under(fitted, anchor, box, size, kind);
             return;
@@ -122,7 +122,7 @@ public sealed class LabelPlacer(double width, double height)
 
     private double Cost(Label label)
     {
-        var crossed = (Crossing * shunned.Count(s => s.Overlaps(label.Box))) + (bodies.Exists(b => b.Any(p => p.Overlaps(label.Box))) ? Covering : 0) + (Home.Holds(label.Box) ? 0 : Straying);
+        var crossed = (Crossing * shunned.Count(s => s.Overlaps(label.Box))) + (IsOnBody(label.Box) ? Covering : 0) + (Home.Holds(label.Box) ? 0 : Straying);
         if (label.Leader is not { } end)
         {
             return crossed;
@@ -131,6 +131,8 @@ public sealed class LabelPlacer(double width, double height)
         var along = Pieces(label.Box.Nearest(end), end).ToList();
         return crossed + (Overrunning * taken.Count(t => !t.Holds(end) && along.Exists(t.Holds)));
     }
+
+    private bool IsOnBody(Box box) => bodies.Exists(b => b.Overlaps(box));
 
     private static Box BoxOf(string text, Point centre, double size) =>
         Box.Around(centre.X, centre.Y, TextSize.Width(text, size) + (2 * Gap), size * TextSize.Line);

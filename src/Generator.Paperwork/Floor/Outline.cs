@@ -8,13 +8,20 @@ namespace Generator.Paperwork.Floor;
 /// <param name="Style">here, out or landing.</param>
 public sealed record Outline(int Performer, Point Feet, double Turned, Box Body, string Style)
 {
-    /// <summary>The other end of the body's axis, as far from the crown as the feet are from the soles.</summary>
-    public Point Head
+    /// <summary>An upright box shares more than an edge with the body: their shadows overlap along the sides of both.</summary>
+    public bool Overlaps(Box box)
     {
-        get
-        {
-            var ((sin, cos), far) = (Math.SinCos(Turned * Math.PI / 180), Body.Bottom + Body.Y);
-            return new Point(Feet.X - (sin * far), Feet.Y + (cos * far));
-        }
+        var (sin, cos) = Math.SinCos(Turned * Math.PI / 180);
+        Point[] own = [.. Corners(Body).Select(c => new Point(Feet.X + (c.X * cos) - (c.Y * sin), Feet.Y + (c.X * sin) + (c.Y * cos)))];
+        Point[] other = [.. Corners(box).Select(c => (X: c.X - Feet.X, Y: c.Y - Feet.Y)).Select(c => new Point((c.X * cos) + (c.Y * sin), (c.Y * cos) - (c.X * sin)))];
+        return Around(own).Overlaps(box) && Around(other).Overlaps(Body);
+    }
+
+    private static Point[] Corners(Box box) => [new(box.X, box.Y), new(box.Right, box.Y), new(box.Right, box.Bottom), new(box.X, box.Bottom)];
+
+    private static Box Around(Point[] points)
+    {
+        var (left, top) = (points.Min(p => p.X), points.Min(p => p.Y));
+        return new Box(left, top, points.Max(p => p.X) - left, points.Max(p => p.Y) - top);
     }
 }

@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Domain.Edits;
 using Generator.Domain.Sketches;
 using Generator.Library;
 using Generator.Library.Files;
@@ -50,7 +51,7 @@ public sealed record Seen(Routine Routine, Verdict Verdict, int? Open)
     /// <summary>The move of a routine that this one is; null while anything of it is open.</summary>
     private static Move? Settled(Book book, SketchMove move)
     {
-        if (move.IsGap || move.Count is not { } count || count.First != count.Last || (!move.FollowsUp && move.Attack is null) || (!move.IsSuffered && move.Technique is null))
+        if (move.IsGap || move.Count is not { } count || count.First != count.Last || (!move.FollowsUp && move.Attack is null && !IsAlone(book, move)) || (!move.IsSuffered && move.Technique is null))
         {
             return null;
         }
@@ -92,6 +93,26 @@ public sealed record Seen(Routine Routine, Verdict Verdict, int? Open)
             Note = move.Note,
         };
     }
+
+    /// <summary>Columns that are empty because there is nothing to say in them: of nobody for what is done alone, of no reaction where none is sold.</summary>
+    public static IEnumerable<Column> Needless(Book book, SketchMove move)
+    {
+        if (IsAlone(book, move))
+        {
+            yield return Column.Attacker;
+            yield return Column.Attack;
+        }
+
+        if (move is { IsGap: false, Reaction: null } && (move.IsSuffered || Are(book, move, t => t.Reactions.Count == 0)))
+        {
+            yield return Column.Reaction;
+        }
+    }
+
+    /// <summary>Only what is done to nobody is written, and no attack can be met with that: nobody else has anything to do with the move.</summary>
+    private static bool IsAlone(Book book, SketchMove move) => move is { IsGap: false, Attacker: null, Attack: null } && Are(book, move, t => t.HasNoTarget && t.Answers.IsEmpty);
+
+    private static bool Are(Book book, SketchMove move, Predicate<Technique> so) => Meant(move.Technique) is { Count: > 0 } ids && ids.All(id => so(book.Technique(id)));
 
     private static IReadOnlyList<string> Meant(SketchCell? cell) => cell?.Ids ?? [];
 }

@@ -159,8 +159,9 @@ function fill(d, row, i) {
       input.removeAttribute('aria-invalid');
     }
     d.values[name] = row[name].replace(/\r\n?/g, '\n');
-    if (none === undefined) input.placeholder = row.gap && name === 'technique' ? '' : 'open';
-    input.parentElement.classList.toggle('is-open', none === undefined && row[name] === '' && !row.gap);
+    const needless = row.none.includes(name);
+    if (none === undefined) input.placeholder = row.gap && name === 'technique' ? '' : needless ? 'none' : 'open';
+    input.parentElement.classList.toggle('is-open', none === undefined && row[name] === '' && !row.gap && !needless);
     input.parentElement.classList.toggle('is-none', row[name] === '-');
     if (lock) {
       const on = row.locked.includes(name);
@@ -171,16 +172,19 @@ function fill(d, row, i) {
     }
   }
   d.also.textContent = details.filter(([name]) => row[name]).map(([name, label]) => name === 'note' ? row.note : `${label.replace(', counts', '').toLowerCase()} ${row[name]}`).join('; ');
-  const short = [row.count || 'open', row.attacker, row.gap ? row.technique : row.technique === '-' ? `${row.attack}, lands` : row.technique || 'open'];
+  const short = [row.count || 'open', isAlone(row) ? `${row.by || state.hero} alone` : row.attacker, row.gap ? row.technique : row.technique === '-' ? `${row.attack}, lands` : row.technique || 'open'];
   d.brief.replaceChildren(...short.flatMap(s => [make('span', { textContent: s }), ' ']));
   d.row.classList.toggle('locked', row.sayings > 0 && row.locked.length === row.sayings);
 }
 
 const plain = text => text.toLowerCase().replace(/[^a-z0-9]+/g, ' ').split(' ').sort().join(' ').trim();
 
+/** Nobody else has anything to do with the move. */
+const isAlone = row => row.none.includes('attacker');
+
 /** What the words were taken for, where that is not what they say already. */
 function heard(row, name) {
-  if (name === 'attack' && row.attack === '-') return 'goes on';
+  if (name === 'attack' && row.attack === '-') return isAlone(row) ? 'none' : 'goes on';
   if (name === 'technique' && row.technique === '-') return 'it lands';
   const as = row.as[name];
   return as && plain(as) !== plain(row[name]) ? as : '';

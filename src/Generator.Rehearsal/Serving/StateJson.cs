@@ -89,6 +89,7 @@ internal static class StateJson
         row["as"] = new JObject(cells.Select(c => new JProperty(Name(c.Column), Meant(book, c.Column, c.Cell!.Ids))));
         row["locked"] = new JArray(cells.Where(c => c.Cell!.Firmness == Firmness.Fixed).Select(c => Name(c.Column)));
         row["sayings"] = cells.Count;
+        row["none"] = new JArray(Seen.Needless(book, move).Select(Name));
         return row;
     }
 

@@ -57,12 +57,20 @@ internal static partial class PackReading
             else
             {
                 facts.AddRange(Drawn(body, page.Width, cast));
+                facts.AddRange(Ends(body, page));
             }
         }
 
         facts.Add(new Fact(Pages, "number of phrases", "all", facts.Count(f => f.Topic == "phrase").ToString(System.Globalization.CultureInfo.InvariantCulture)));
         return facts.Concat(sheets.SelectMany(s => TextReading.Body(s.Paper, string.Join('\n', s.Lines), cast)).Select(f => f with { Paper = Sheets }));
     }
+
+    /// <summary>No column ends with the heading of a move or of a finding: what it says of it would stand on the next page.</summary>
+    private static IEnumerable<Fact> Ends(IReadOnlyList<Word> words, Page page) => words.GroupBy(w => w.BoundingBox.Left > page.Width / 2).Select(c => Joined(Lines(c)[^1])).SelectMany(end => new[]
+    {
+        new Fact(Pages, "end of a column", $"pack {page.Number}", Heading().IsMatch(end) ? end : "whole"),
+        new Fact(Pages, "end of a column", $"pack {page.Number}", "whole"),
+    });
 
     private static string? PaperOf(string title) => title switch
     {
@@ -155,6 +163,9 @@ internal static partial class PackReading
 
     [GeneratedRegex(@"\*Phrase \*(?<number>\d+) counts (?<counts>(click )?-?\d+&? to (click )?-?\d+&?)", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex Phrase();
+
+    [GeneratedRegex(@"^(\S+ )?(unsafe|broken|rough|note) [a-z-]+, (move \d+, )?count|\bMove \d+:", RegexOptions.CultureInvariant)]
+    private static partial Regex Heading();
 
     [GeneratedRegex(@"^(H|A\d)$", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex Sign();

@@ -101,18 +101,19 @@ public class PapersAgreeTests(ITestOutputHelper output)
     [BrowserFact]
     public void And_the_printed_pack_with_them()
     {
-        var facts = 0;
+        var (facts, packs) = (0, 0);
+        var faults = new List<string>();
 
-        // Letters for which the machine has no font are blanks in print.
-        foreach (var pack in new[] { Made.Ferry }.Concat(Made.Packs.Where(p => p.Cast.All(n => n.All(c => c < 'ɐ'))).Where((_, i) => i % Printing == 3 % Printing)))
+        foreach (var pack in new[] { Made.Ferry }.Concat(Made.Packs.Where((_, i) => i % Printing == 3 % Printing).Select(InPrint)))
         {
             var read = Read(pack.Source, Printed(pack, p => p));
             facts += read.Count(f => PackReading.All.Contains(f.Paper));
-            var faults = Fact.Faults(read);
-            Assert.True(faults.Count == 0, string.Join('\n', faults.Take(20)));
+            packs++;
+            faults.AddRange(Fact.Faults(read).Take(5).Select(f => $"{pack.Source.Brief.Title}, {pack.Source.Steps.Count} moves, {(pack.Source.Verdict.IsClean ? "clean" : "faulty")}: {f}"));
         }
 
-        output.WriteLine($"{facts} facts printed");
+        output.WriteLine($"{facts} facts in {packs} packs printed");
+        Assert.True(faults.Count == 0, string.Join('\n', faults));
         Assert.True(facts > 300, $"only {facts}");
     }
 
@@ -122,6 +123,22 @@ public class PapersAgreeTests(ITestOutputHelper output)
     [InlineData("<td>00:00:0", "<td>00:00:4")]
     public void A_lie_in_the_printed_pack_is_found(string truth, string lie) =>
         Assert.NotEmpty(Fact.Faults(Read(Made.Ferry.Source, Printed(Made.Ferry, p => p.Contains(truth, StringComparison.Ordinal) ? p.Replace(truth, lie, StringComparison.Ordinal) : throw new InvalidOperationException(truth)))));
+
+    /// <summary>Letters for which the machine has no font are blanks in print: whoever has a name of such goes by another.</summary>
+    private static PaperPack InPrint(PaperPack pack)
+    {
+        var (routine, brief) = (pack.Source.Routine, pack.Source.Brief);
+        return pack.Cast.All(IsInPrint) ? pack : Made.Pack(routine with
+        {
+            Brief = brief with
+            {
+                Hero = brief.Hero with { Name = IsInPrint(brief.Hero.Name) ? brief.Hero.Name : "Olga" },
+                Attackers = [.. brief.Attackers.Select((a, i) => IsInPrint(a.Name) ? a : a with { Name = "Igor " + (i + 1) })],
+            },
+        });
+    }
+
+    private static bool IsInPrint(string name) => name.All(c => c < 'ɐ');
 
     private static Dictionary<string, byte[]> Printed(PaperPack pack, Func<string, string> change)
     {

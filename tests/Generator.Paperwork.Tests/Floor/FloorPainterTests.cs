@@ -45,9 +45,9 @@ public class FloorPainterTests
         Assert.True(plans > 4 * Seeds && labels > 10 * plans && beside > 0, $"{plans} plans, {labels} labels, {beside} under the drawing");
     }
 
-    /// <summary>A name over the hatching of somebody who lies cannot be read.</summary>
+    /// <summary>A name over the hatching of somebody who lies cannot be read: where there is no room beside it, it stands under the drawing, with a line to what it names.</summary>
     [Fact]
-    public void Labels_keep_off_those_who_lie_while_there_is_room()
+    public void No_label_lies_over_somebody_on_the_floor()
     {
         var (labels, over) = (0, 0);
         foreach (var (painter, plan) in Plans().Where(p => p.Plan.Bodies.Count > 0))
@@ -58,7 +58,7 @@ public class FloorPainterTests
             }
         }
 
-        Assert.True(labels > 1000 && over < labels / 50, $"{over} of {labels} labels over a body");
+        Assert.True(labels > 1000 && over == 0, $"{over} of {labels} labels over a body");
     }
 
     /// <summary>The middle of a line of text lies on a body, judged point by point.</summary>
