@@ -18,7 +18,7 @@ internal static class MoveText
         IReadOnlyList<string?> parts =
         [
             move.Attack is { } attack ? book.Attack(attack).Name + (move.From is { } from ? " from " + from.InWords : string.Empty) : null,
-            move.Technique is { } technique ? book.Technique(technique).Name : $"({Words.Unanswered})",
+            move.Technique is { } technique ? book.Technique(technique).Name + (move.To is { } to && to < scene.Brief.Marks.Count ? $" to {Page.Clean(scene.Brief.Marks[to].Name)}" : string.Empty) : $"({Words.Unanswered})",
             move.Reaction is { } reaction ? book.Reaction(reaction).Name : null,
             move.Hurts is { } hurts ? $"hurts the {hurts.PartInWords} until count {hurts.Until.ToCountText()}" : null,
             move.Cue == Cue.None ? null : "cue: " + EnumWords.Of(move.Cue),

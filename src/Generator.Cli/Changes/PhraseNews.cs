@@ -27,8 +27,10 @@ internal sealed record PhraseNews(Phrase Phrase, IReadOnlyList<string> News, int
     /// <param name="taught">The routine as taught.</param>
     /// <param name="revised">The revision.</param>
     /// <param name="taken">Positions in the taught routine of the moves that were taken over.</param>
-    public static IReadOnlyList<PhraseNews> Of(Scene book, Routine taught, Reworked revised, IReadOnlyList<int> taken)
+    /// <param name="marks">What marks that have moved make different.</param>
+    public static IReadOnlyList<PhraseNews> Of(Scene book, Routine taught, Reworked revised, IReadOnlyList<int> taken, MarkNews marks)
     {
+        var walked = marks.Ways.Select(w => w.Taught + 1).ToHashSet();
         var fates = new MoveChange?[taught.Moves.Count];
         var added = new int[taught.Moves.Count + 1];
         var last = 0;
@@ -45,13 +47,13 @@ internal sealed record PhraseNews(Phrase Phrase, IReadOnlyList<string> News, int
         }
 
         var phrases = PhraseCut.Of(Replay.Of(book, taught));
-        return [.. phrases.Select(p => One(p, p.Number == phrases.Count, revised, fates, added))];
+        return [.. phrases.Select(p => One(p, p.Number == phrases.Count, revised, fates, added, walked))];
     }
 
     /// <summary>"phrase 2, moves 6 to 10: unchanged, 2 counts later, now moves 8 to 12".</summary>
     public string ToText() => $"phrase {Words.Number(Phrase.Number)}, moves {Words.Number(Phrase.First)} to {Words.Number(Phrase.Last)}: {(IsUnchanged ? "unchanged" + Moved() : string.Join(", ", News))}";
 
-    private static PhraseNews One(Phrase phrase, bool isLast, Reworked revised, MoveChange?[] fates, int[] added)
+    private static PhraseNews One(Phrase phrase, bool isLast, Reworked revised, MoveChange?[] fates, int[] added, HashSet<int> walked)
     {
         var moves = Enumerable.Range(phrase.First, phrase.Moves).ToList();
         MoveChange? Fate(int move) => fates[move - 1] is { Kind: not ChangeKind.Dropped } fate ? fate : null;
@@ -66,6 +68,7 @@ internal sealed record PhraseNews(Phrase Phrase, IReadOnlyList<string> News, int
             Told(gone, "goes", "go"),
             Told(apart, "comes sooner or later after the move before", "come sooner or later after the move before"),
             Told(otherwise, "has another cue, bearing or linger", "have another cue, bearing or linger"),
+            Told([.. moves.Where(walked.Contains)], "has another way on the floor", "have another way on the floor"),
             .. moves.Prepend(phrase.Number == 1 ? 0 : Nowhere).Where(m => m >= 0 && added[m] > 0 && (m < phrase.Last || isLast)).Select(m => m == 0
                 ? $"{Words.Many(added[m], "new move")} before it"
                 : $"{Words.Many(added[m], "new move")} after {Words.Number(m)}"),

@@ -43,7 +43,7 @@ internal static class ReviseRun
             return Endings.Impossible(desk, result.Clash);
         }
 
-        return result is { Revised: { } revised, Teaching: { } teaching } ? Show(desk, asked, result, routine.Brief, revised.WithStances(), teaching, PhraseNews.Of(new Scene(routine.Brief, book), routine, revised, result.Taken)) : Endings.OutOfTime(desk, "a revision");
+        return result is { Revised: { } revised, Teaching: { } teaching } ? Show(desk, asked, result, routine.Brief, revised.WithStances(), teaching, PhraseNews.Of(new Scene(routine.Brief, book), routine, revised, result.Taken, teaching.Marks)) : Endings.OutOfTime(desk, "a revision");
     }
 
     private static int Show(Desk desk, ReviseAsked asked, ReviseResult result, Brief taught, Reworked revised, Reteaching teaching, IReadOnlyList<PhraseNews> phrases)
@@ -59,22 +59,25 @@ internal static class ReviseRun
     private static IEnumerable<string> Lines(ReviseResult result, Brief taught, Reworked revised, Reteaching teaching, IReadOnlyList<PhraseNews> phrases) =>
     [
         .. Page.Wrap("Revision: " + revised.Routine.Brief.Title, Page.Width),
-        .. Page.Wrap(Sum(result, revised), Page.Width),
+        .. Page.Wrap(Sum(result, revised, teaching.Marks), Page.Width),
         Page.Line('='),
         "TO TEACH",
         .. teaching.People.Select((p, i) => i > 0 && TakesOver(revised, taught, i - 1) is { } part ? Told(p, "does all as taught") + part : Told(p, "learns nothing anew")).SelectMany(l => Page.Hang("  ", l)),
         .. Phrases("REHEARSAL CAN SKIP (phrases and moves as they were taught)", phrases.Where(p => p.IsUnchanged)),
         .. Phrases("TO REHEARSE (phrases and moves as they were taught)", phrases.Where(p => !p.IsUnchanged)),
+        .. teaching.Marks.IsNothing ? Array.Empty<string>() : [string.Empty, "ON THE FLOOR (moves as they are now)"],
+        .. MarkLines.Of(teaching.Marks, revised),
         .. revised.Change.IsNothing ? Array.Empty<string>() : [string.Empty, "CHANGES"],
         .. ChangeLines.Of(revised, result.Taken),
         Page.Line('-'),
         string.Create(CultureInfo.InvariantCulture, $"POINTS  {revised.Verdict.Points}. Nothing is unsafe or broken. Cost of teaching {teaching.Cost}."),
     ];
 
-    private static string Sum(ReviseResult result, Reworked revised)
+    private static string Sum(ReviseResult result, Reworked revised, MarkNews marks)
     {
+        var elsewhere = marks.IsNothing ? string.Empty : marks.Ways.Count == 0 ? " What is done stands elsewhere on the floor." : $" {Words.Many(marks.Ways.Count, "way")} on the floor {(marks.Ways.Count == 1 ? "is another" : "are others")}.";
         var gone = result.Gone == 0 ? string.Empty : $"{Words.Many(result.Gone, "move")} {(result.Gone == 1 ? "goes" : "go")} with those who are no longer in it. ";
-        return gone + (gone.Length > 0 && revised.Change.IsNothing ? "Nothing else changes." : ChangeLines.Sum(revised));
+        return gone + (gone.Length > 0 && revised.Change.IsNothing ? "Nothing else changes." : !marks.IsNothing && revised.Change.IsNothing ? "No move changes." : ChangeLines.Sum(revised)) + elsewhere;
     }
 
     /// <summary>Whoever is new in a part has to learn all of it, also what stays as it was.</summary>
@@ -95,7 +98,7 @@ internal static class ReviseRun
     private static string Told(Relearned person, string nothing)
     {
         var name = Page.Clean(person.Name);
-        if (person is { Moves: 0, Gone: 0, Counts: 0 })
+        if (person is { Moves: 0, Gone: 0, Counts: 0, Ways: 0 })
         {
             return $"{name} {nothing}";
         }
@@ -105,6 +108,7 @@ internal static class ReviseRun
             person.Moves > 0 ? $"relearns {Words.Many(person.Moves, "move")}" : null,
             person.Gone > 0 ? $"forgets {Words.Many(person.Gone, "move")}" : null,
             person.Counts > 0 ? $"has {Words.Many(person.Counts, "move")} at another distance from the one before" : null,
+            person.Ways > 0 ? $"goes another way in {Words.Many(person.Ways, "move")}" : null,
         ];
         return $"{name} {string.Join(", ", parts.OfType<string>())} (cost {person.Cost.ToString(CultureInfo.InvariantCulture)})";
     }
@@ -115,7 +119,8 @@ internal static class ReviseRun
     private static string Json(ReviseResult result, Reworked revised, Reteaching teaching, IReadOnlyList<PhraseNews> phrases)
     {
         var answer = ChangeJson.Object(revised, result.SmallerTried ? "smaller tried" : "best found");
-        answer["teaching"] = new JArray(teaching.People.Select(p => new JObject { ["name"] = p.Name, ["moves"] = p.Moves, ["gone"] = p.Gone, ["counts"] = p.Counts, ["cost"] = p.Cost }));
+        answer["teaching"] = new JArray(teaching.People.Select(p => new JObject { ["name"] = p.Name, ["moves"] = p.Moves, ["gone"] = p.Gone, ["counts"] = p.Counts, ["ways"] = p.Ways, ["cost"] = p.Cost }));
+        answer["marks"] = MarkLines.Json(teaching.Marks, revised.Scene.Brief);
         answer["unchanged"] = new JArray(teaching.Unchanged.Select(r => new JObject { ["first"] = r.First + 1, ["last"] = r.Last + 1, ["wasFirst"] = r.WasFirst + 1, ["shiftCounts"] = r.Shift / 2m }));
         answer["phrases"] = new JArray(phrases.Select(p => new JObject
         {

@@ -26,6 +26,9 @@ internal sealed class Aims
 
     private const double Thinning = 0.6;
 
+    /// <summary>Share of the stay on its marks after which a moment that is bound to things there is owed.</summary>
+    private const double OfStay = 0.4;
+
     private static readonly int StoryAt = RuleBook.IndexOf("story");
     private static readonly int ClimaxAt = RuleBook.IndexOf("climax");
 
@@ -313,9 +316,22 @@ internal sealed class Aims
         var windows = NestedMoments.Windows(Scene.Brief, index, within, Scene.Book);
         var steps = moment.Moves.Select((m, s) => new MomentStep(Scene, repertoire, m, windows[s])).ToArray();
         var marks = Marks(steps, repertoire);
-        due = Scene.Marks.Count > 1 && moment.Earliest is null && moment.Latest is null
-            ? Math.Max(marks.First == 0 ? 0 : TravelDue(marks.First), Math.Min(due, marks.Last < Scene.Marks.Count - 1 ? TravelsFrom(marks.Last + 1) : Total)) : due;
+        due = moment.Earliest is null && moment.Latest is null ? OnItsMarks(due, marks) : due;
         return new MomentAim(steps, earliest, latest, due, Approach.To(Scene, repertoire, steps[0].Techniques, steps[0].Attacker), Pairing.For(Scene, steps[0]), OutOfSight(steps)) { Marks = marks };
+    }
+
+    /// <summary>A moment that no count binds, but a thing that stands near some marks, is owed while there is time to lead up to it before the hero leaves the last of them.</summary>
+    private double OnItsMarks(double due, (int First, int Last) marks)
+    {
+        var count = Scene.Marks.Count;
+        if (count == 1 || (marks.First == 0 && marks.Last >= count - 1))
+        {
+            return due;
+        }
+
+        var comes = marks.First == 0 ? 0 : TravelDue(marks.First);
+        var goes = marks.Last < count - 1 ? TravelsFrom(marks.Last + 1) : Total;
+        return Math.Clamp(due, comes, comes + (OfStay * (goes - comes)));
     }
 
     /// <summary>The marks from which all moves of a moment can be done; all where none seems to be one.</summary>

@@ -57,13 +57,22 @@ internal sealed class MomentStep
         {
             if (techniques[t] && (scene.Book.Techniques[t] is var technique && technique.Travel is not null
                 ? mark + 1 < scene.Marks.Count && repertoire.Leg(mark, mark + 1).All.Any(c => c.Technique == t)
-                : technique.Uses is not { } need || need.Where == ThingPlace.OnTheWay || scene.Things.BearingsOf(need, mark).Any()))
+                : technique.Uses is not { } need || need.Where == ThingPlace.OnTheWay || IsThere(scene, need, technique, t, mark)))
             {
                 return true;
             }
         }
 
         return false;
+    }
+
+    /// <summary>Somebody whom the technique reaches from a mark, and whom it may send farther off, comes to such a thing on some bearing.</summary>
+    private bool IsThere(Scene scene, ThingNeed need, Technique technique, int index, int mark)
+    {
+        var farthest = need.Where != ThingPlace.BehindAttacker || technique.HasNoTarget ? int.MaxValue
+            : Enumerable.Range(0, scene.Cast).Where(a => attacker < 0 || attacker == a).Max(a => scene.TechniqueReach(index, a).Most) + scene.Settle.FollowMost.Value
+                + technique.Reactions.Select(r => scene.Book.Reaction(r).Back.Value).DefaultIfEmpty(0).Max();
+        return scene.Things.BearingsOf(need, mark).Any(b => scene.Things.At(need, mark, b).Least <= farthest);
     }
 
     /// <summary>It is a setback.</summary>

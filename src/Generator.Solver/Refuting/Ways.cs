@@ -29,6 +29,22 @@ internal static class Ways
         }
     }
 
+    /// <summary>Marks to which no travel move leads from any other mark, whatever the order: no routine comes there.</summary>
+    public static IEnumerable<string> Nowhere(Scene scene, IReadOnlyList<int> marks)
+    {
+        if (marks.Count == 0)
+        {
+            yield break;
+        }
+
+        var repertoire = new Repertoire(scene);
+        var all = Enumerable.Range(0, scene.Marks.Count);
+        foreach (var mark in marks.Where(m => !all.Any(from => from != m && repertoire.Leg(from, m).All.Any())))
+        {
+            yield return Why(scene, repertoire.Doable, all.Where(from => from != mark).MinBy(from => scene.Marks.Way(from, mark)), mark);
+        }
+    }
+
     private static string Why(Scene scene, bool[] doable, int from, int to)
     {
         var travels = scene.Book.Techniques.Where((t, i) => doable[i] && t.Travel is not null).Select(t => t.Travel!).ToList();

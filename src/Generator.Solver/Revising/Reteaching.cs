@@ -12,19 +12,24 @@ public sealed record Reteaching
 
     public required IReadOnlyList<UnchangedRun> Unchanged { get; init; }
 
+    /// <summary>What is elsewhere on the floor though nothing of it changes.</summary>
+    public required MarkNews Marks { get; init; }
+
     /// <summary>Sum over everybody.</summary>
     public int Cost => People.Sum(p => p.Cost);
 
     /// <summary>Works it out.</summary>
     /// <param name="reworked">The change.</param>
     /// <param name="weights">What re-teaching costs.</param>
+    /// <param name="marks">What marks that have moved make different.</param>
     /// <param name="gone">Moves that went with attackers who are no longer in it; the hero has to forget them.</param>
-    public static Reteaching Of(Reworked reworked, TeachingWeights weights, int gone = 0)
+    public static Reteaching Of(Reworked reworked, TeachingWeights weights, MarkNews marks, int gone = 0)
     {
+        Relearned Walked(Relearned person, int who) => marks.WaysOf(who) is var ways and > 0 ? person with { Ways = ways, Cost = person.Cost + (ways * weights.Count) } : person;
         var gaps = Gaps(reworked);
         var brief = reworked.Scene.Brief;
-        var people = brief.Attackers.Select((a, i) => Person(a.Name, i, reworked, gaps, weights)).Prepend(WithGone(Person(brief.Hero.Name, -1, reworked, gaps, weights), gone, weights));
-        return new Reteaching { People = [.. people], Unchanged = [.. Runs(reworked)] };
+        var people = brief.Attackers.Select((a, i) => Person(a.Name, i, reworked, gaps, weights)).Prepend(WithGone(Person(brief.Hero.Name, -1, reworked, gaps, weights), gone, weights)).Select((p, i) => Walked(p, i - 1));
+        return new Reteaching { People = [.. people], Unchanged = [.. Runs(reworked)], Marks = marks };
     }
 
     /// <summary>Positions in the new routine of moves that stay, but come sooner or later after the move before.</summary>
@@ -60,7 +65,7 @@ public sealed record Reteaching
             }
         }
 
-        return new Relearned(name, moves, gone, counts, cost);
+        return new Relearned(name, moves, gone, counts, 0, cost);
     }
 
     private static Relearned WithGone(Relearned hero, int gone, TeachingWeights weights) => hero with { Gone = hero.Gone + gone, Cost = hero.Cost + (gone * weights.Order / 2) };

@@ -22,20 +22,21 @@ public static class Revise
     {
         var clock = Stopwatch.StartNew();
         var original = Original.Of(routine, Complete(brief, routine.Brief), book);
-        if (Refutations.Reasons(original.Search) is { Count: > 0 } clash)
+        if (Refutations.Reasons(original.Search).Concat(Ways.Nowhere(original.Search, original.NewMarks)).ToList() is { Count: > 0 } clash)
         {
             return new ReviseResult { Clash = clash, Elapsed = clock.Elapsed };
         }
 
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
         ends.CancelAfter(options.Time);
-        long Rank(Reworked reworked) => (Reteaching.Of(reworked, options.Weights).Cost * OneCost) + (10 * reworked.Change.Shift) + reworked.Verdict.Points;
+        var marks = MarkNews.For(routine, original.Scene.Brief, book, original.Taken);
+        long Rank(Reworked reworked) => (Reteaching.Of(reworked, options.Weights, marks(reworked)).Cost * OneCost) + (10 * reworked.Change.Shift) + reworked.Verdict.Points;
         var reworker = new Reworker(original, new TeachingCosts(options.Weights), Rank) { Better = better ?? (_ => { }) };
         var tried = reworker.Run(options.Seed, ends.Token);
         return new ReviseResult
         {
             Revised = reworker.Best,
-            Teaching = reworker.Best is { } best ? Reteaching.Of(best, options.Weights, original.Gone) : null,
+            Teaching = reworker.Best is { } best ? Reteaching.Of(best, options.Weights, marks(best), original.Gone) : null,
             Taken = original.Taken,
             Gone = original.Gone,
             SmallerTried = tried,

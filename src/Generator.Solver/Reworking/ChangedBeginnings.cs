@@ -9,10 +9,10 @@ namespace Generator.Solver.Reworking;
 /// made: each holds all its moves, and there may be some hundred thousand of them.
 /// </summary>
 /// <param name="ground">What the search shares.</param>
-/// <param name="old">The old routine.</param>
+/// <param name="guide">The old routine.</param>
 /// <param name="mostMoves">Beginnings with more changed moves are not wanted.</param>
 /// <param name="width">How many of one number of changed moves are asked for at most.</param>
-internal sealed class ChangedBeginnings(Ground ground, IReadOnlyList<OldMove> old, Func<int> mostMoves, int width)
+internal sealed class ChangedBeginnings(Ground ground, Guide guide, Func<int> mostMoves, int width)
 {
     /// <summary>Beginnings held before it is looked which of them to let go.</summary>
     private const int Few = 4096;
@@ -30,31 +30,34 @@ internal sealed class ChangedBeginnings(Ground ground, IReadOnlyList<OldMove> ol
         }
     }
 
-    /// <summary>So many for each number of changed moves, those that come farthest first; once something was found, only those that can still end with fewer.</summary>
+    /// <summary>
+    /// So many for each number of changed moves and of what they still owe, since one that owes nothing mostly does not come as far as one that changes next to nothing; those that come
+    /// farthest first. Once something was found, only those that can still end with fewer.
+    /// </summary>
     public List<ChangedBeginning> Best(int number) =>
     [
         .. held.Where(s => s.Moves <= mostMoves())
             .OrderByDescending(s => s.Next).ThenBy(Owed).ThenBy(s => s.Trail[^1].Track!.Min())
             .DistinctBy(s => (s.Next, s.Moves, Owed(s), Key(s.Trail[^1].State)))
-            .GroupBy(s => s.Moves).OrderBy(g => g.Key)
+            .GroupBy(s => (s.Moves, Owed: Owed(s))).OrderBy(g => g.Key)
             .SelectMany(g => g.Take(number)),
     ];
 
-    /// <summary>Setbacks and pauses that there will be too few or too many of when the rest stays as it was.</summary>
+    /// <summary>Setbacks and pauses that there will be too few or too many of when the rest stays as it was, and marks to which the hero will not come.</summary>
     public int Owed(ChangedBeginning begun)
     {
         var (brief, node) = (ground.Scene.Brief, begun.Trail[^1]);
         var (setbacks, beats) = (node.Setbacks, node.Beats);
-        for (var move = begun.Next; move < old.Count; move++)
+        for (var move = begun.Next; move < guide.Old.Count; move++)
         {
-            if (old[move].Row.Technique is >= 0 and var t && ground.Scene.Book.Techniques[t] is var technique)
+            if (guide.Old[move].Row.Technique is >= 0 and var t && ground.Scene.Book.Techniques[t] is var technique)
             {
                 setbacks += technique.Family == Family.Setback ? 1 : 0;
                 beats += technique.IsStoryPause ? 1 : 0;
             }
         }
 
-        return Math.Abs((brief.Setbacks ?? setbacks) - setbacks) + Math.Abs((brief.Pauses ?? beats) - beats);
+        return Math.Abs((brief.Setbacks ?? setbacks) - setbacks) + Math.Abs((brief.Pauses ?? beats) - beats) + guide.MarksLeft(node, begun.Next);
     }
 
     private static int Key(FightState state) =>

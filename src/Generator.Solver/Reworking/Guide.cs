@@ -97,7 +97,20 @@ internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs, int 
         return score.Forbidden == 0 && Comes(node) ? new Finish(node, [], score.Points, Toll(node, score.Points)) : null;
     }
 
-    private bool Comes(Node node) => marks.Count == 0 || (node.Path().Where(n => !n.IsOpening).Select(n => n.Row.To).ToHashSet() is var to && marks.All(to.Contains));
+    private bool Comes(Node node) => MarksLeft(node, old.Count) == 0;
+
+    /// <summary>Marks to which the hero must come and to which neither a beginning nor the old moves from one on lead.</summary>
+    public int MarksLeft(Node node, int next) => marks.Count == 0 ? 0
+        : marks.Except(node.Path().Where(n => !n.IsOpening).Select(n => n.Row.To)).Except(old.Skip(next).Select(m => m.Row.To)).Count();
+
+    /// <summary>The mark to which a travel move in the place of an old one leads: where that does, but to the next where it would pass one to which nothing leads any more.</summary>
+    public int Leads(Node node, int index)
+    {
+        var (here, to) = (node.State.Mark, old[index].Row.To);
+        return to < 0 || !marks.Any(m => m > here && m < to && IsLeft(node, index + 1, m)) ? to : here + 1;
+    }
+
+    private bool IsLeft(Node node, int next, int mark) => old.Skip(next).All(m => m.Row.To != mark) && node.Path().All(n => n.IsOpening || n.Row.To != mark);
 
     /// <summary>Adds the children that go on as the old routine did: in its time, as soon after the last move, or as soon as possible.</summary>
     public void Follow(Expander expander, Node node, List<Node> children)
@@ -118,7 +131,7 @@ internal sealed class Guide(IReadOnlyList<OldMove> old, IChangeCosts costs, int 
     public IEnumerable<Node> Ways(Expander expander, Node node, int index)
     {
         var row = old[index].Row;
-        if (row.Technique < 0 || (node.IsOpening && row.Attacker != node.First))
+        if (row.Technique < 0 || (node.IsOpening && row.Attacker != node.First) || Leads(node, index) != row.To)
         {
             yield break;
         }

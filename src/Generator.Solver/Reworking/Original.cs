@@ -38,10 +38,13 @@ internal sealed class Original
 
     public IReadOnlyList<OldMove> Moves { get; }
 
-    /// <summary>The marks to which it goes; none where the brief has a way between marks that no travel move goes.</summary>
+    /// <summary>The marks to which it goes, none of them where the brief has a way between marks that no travel move goes, and those that the old brief did not have.</summary>
     public IReadOnlyList<int> Marks { get; private init; } = [];
 
-    /// <summary>A routine goes to every mark to which the old one goes.</summary>
+    /// <summary>Marks that the old brief did not have; where the hero begins is none of them.</summary>
+    public IReadOnlyList<int> NewMarks { get; private init; } = [];
+
+    /// <summary>A routine goes to every mark to which the old one goes, and to every new one.</summary>
     public bool KeepsMarks(Routine routine) => Marks.All(m => routine.Moves.Any(r => r.To == m));
 
     /// <summary>Half counts by which it is shorter than the brief allows; 0 when it is long enough.</summary>
@@ -63,6 +66,7 @@ internal sealed class Original
             Moves = moves,
         };
         var steps = Replay.Of(scene, routine);
+        int[] added = [.. Enumerable.Range(0, brief.Marks.Count).Skip(1).Where(m => !old.Brief.Marks.Any(o => IsCalled(o, brief.Marks[m].Name)))];
         return new Original(
             scene,
             new Scene(Searched(scene, steps), book),
@@ -72,7 +76,8 @@ internal sealed class Original
             [.. steps.Select((s, i) => new OldMove(s.Row, s.Index == 0 ? 0 : s.Gap, moves[i].Note))],
             [.. Enumerable.Range(0, scene.Cast).Select(a => brief.Ending is null || (steps.Count > 0 && steps[^1].After.Attackers[a].OutAt >= 0))])
         {
-            Marks = brief.Travels && Refutations.First(scene) is null ? [.. moves.Select(m => m.To).OfType<int>().Distinct()] : [],
+            Marks = [.. (brief.Travels && Refutations.First(scene) is null ? moves.Select(m => m.To).OfType<int>() : []).Union(added)],
+            NewMarks = added,
             Lacks = brief.Length is { Counts: { } counts } length && steps.Count > 0 ? Math.Max(0, (HalfCounts.PerCount * (counts - length.Tolerance)) - steps[^1].After.Time) : 0,
         };
     }
@@ -100,8 +105,10 @@ internal sealed class Original
     private static int? Mark(Brief old, int mark, Brief brief)
     {
         var names = brief.Marks.Select(m => m.Name).ToList();
-        return brief.Travels ? old.Marks.Skip(mark).Select(m => names.FindIndex(n => string.Equals(n, m.Name, StringComparison.OrdinalIgnoreCase))).Where(n => n >= 0).Select(n => (int?)n).FirstOrDefault() : null;
+        return brief.Travels ? old.Marks.Skip(mark).Select(m => names.FindIndex(n => IsCalled(m, n))).Where(n => n >= 0).Select(n => (int?)n).FirstOrDefault() : null;
     }
+
+    private static bool IsCalled(HeroMark mark, string name) => string.Equals(mark.Name, name, StringComparison.OrdinalIgnoreCase);
 
     private static Placement Place(AttackerPart part, Placement? was, Scene scene, int index)
     {

@@ -27,7 +27,7 @@ internal sealed class Variants(Scene scene, Guide guide, Expander expander)
         }
 
         var start = node.IsOpening ? node.FirstStart : Math.Max(old.Start, node.State.Time);
-        foreach (var row in Swaps(old with { Start = start }, node.State.Mark))
+        foreach (var row in Swaps(old with { Start = start }, guide.Leads(node, move), node.State.Mark))
         {
             if (expander.AsWritten(node, row) is { } child)
             {
@@ -40,7 +40,7 @@ internal sealed class Variants(Scene scene, Guide guide, Expander expander)
     public IEnumerable<Node> Retimed(Node node, int move)
     {
         var row = guide.Old[move].Row;
-        if (row.Technique < 0 || (node.IsOpening && row.Attacker != node.First))
+        if (row.Technique < 0 || (node.IsOpening && row.Attacker != node.First) || guide.Leads(node, move) != row.To)
         {
             yield break;
         }
@@ -65,7 +65,7 @@ internal sealed class Variants(Scene scene, Guide guide, Expander expander)
         }
     }
 
-    private IEnumerable<Row> Swaps(Row old, int mark)
+    private IEnumerable<Row> Swaps(Row old, int leads, int mark)
     {
         var book = scene.Book;
         for (var t = 0; t < book.Techniques.Count; t++)
@@ -73,7 +73,7 @@ internal sealed class Variants(Scene scene, Guide guide, Expander expander)
             var technique = book.Techniques[t];
 
             // A travel move in place of another leads where that did; in place of one that stays it leads to the next mark.
-            var to = technique.Travel is null ? -1 : old.To >= 0 ? old.To : mark + 1 < scene.Marks.Count ? mark + 1 : -1;
+            var to = technique.Travel is null ? -1 : leads >= 0 ? leads : mark + 1 < scene.Marks.Count ? mark + 1 : -1;
             if (technique.HasNoTarget)
             {
                 yield return new Row(old.Start, -1, -1, Cue.None, -1, t, -1, 0) { To = to };
@@ -88,7 +88,7 @@ internal sealed class Variants(Scene scene, Guide guide, Expander expander)
             foreach (var reaction in technique.Reactions.Where(r => IsAnswered(old) || !book.Reaction(r).AnswersBlow))
             {
                 var row = old with { Technique = t, Reaction = book.ReactionIndex(reaction), To = to };
-                if (row.Technique != old.Technique || row.Reaction != old.Reaction)
+                if (row.Technique != old.Technique || row.Reaction != old.Reaction || row.To != old.To)
                 {
                     yield return row;
                 }

@@ -122,7 +122,7 @@ internal sealed class WindowSearch
         return fewest < int.MaxValue && !stop.IsCancellationRequested;
     }
 
-    private ChangedBeginnings Pool(int width) => new(ground, guide.Old, () => most, width);
+    private ChangedBeginnings Pool(int width) => new(ground, guide, () => most, width);
 
     /// <summary>Every change of one move between the end of the last one and the fault.</summary>
     private void Change(ChangedBeginning begun, int window, ChangesTried tried, ChangedBeginnings next)
@@ -206,7 +206,7 @@ internal sealed class WindowSearch
     }
 
     private Node? Next(Node node, int move) => !strict ? guide.Ways(thorough, node, move).FirstOrDefault()
-        : guide.Old[move].Row is { Technique: >= 0 } row && row.Start >= node.State.Time ? thorough.AsWritten(node, row) : null;
+        : guide.Old[move].Row is { Technique: >= 0 } row && row.Start >= node.State.Time && guide.Leads(node, move) == row.To ? thorough.AsWritten(node, row) : null;
 
     /// <summary>The openings, the one of the old routine first.</summary>
     private IEnumerable<Node> Roots(ChangesTried tried = ChangesTried.All)

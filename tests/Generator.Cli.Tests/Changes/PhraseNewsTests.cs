@@ -5,6 +5,7 @@ using Generator.Library.Files;
 using Generator.Library.Reading;
 using Generator.Rules;
 using Generator.Rules.Judging;
+using Generator.Solver.Revising;
 using Generator.Solver.Reworking;
 
 namespace Generator.Cli.Tests.Changes;
@@ -37,6 +38,6 @@ public class PhraseNewsTests
     {
         var scene = new Scene(Taught.Brief, Book);
         var revised = new Reworked(scene, Taught, now, Audit.Of(scene, now), RoutineChange.Between(Taught, now));
-        return PhraseNews.Of(scene, Taught, revised, [.. Enumerable.Range(0, Taught.Moves.Count)]);
+        return PhraseNews.Of(scene, Taught, revised, [.. Enumerable.Range(0, Taught.Moves.Count)], MarkNews.None);
     }
 }

@@ -92,6 +92,35 @@ public class ReviseCommandTests
         Assert.Contains(" Odile does all as taught; takes over from Piet and learns all 9 moves of the part ", string.Join(' ', answer.Out.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
     }
 
+    /// <summary>Nothing that is written in the routine changes, and yet it is walked otherwise.</summary>
+    [Fact]
+    public void A_mark_that_has_moved_is_told_with_the_ways_that_are_others()
+    {
+        using var rig = new Rig();
+        const string Walk = """
+            {
+              "brief": {
+                "length": { "counts": 6, "tolerance": 6 }, "marks": [ { "name": "stove", "x": 3, "y": 4 }, { "name": "sink", "x": 5.5, "y": 4 } ],
+                "hero": { "lead": "left" }, "attackers": [ { "name": "Bruno", "bearing": "3", "distance": 4.5 } ], "acts": [], "ending": { "out": [] }
+              },
+              "moves": [
+                { "count": "3", "technique": "walks-across", "to": "sink" },
+                { "count": "6&", "attacker": "Bruno", "attack": "swing-right", "technique": "parry-down-left", "reaction": "head-drops" }
+              ]
+            }
+            """;
+        var brief = JObject.Parse(Walk)["brief"]!.ToString().Replace("5.5", "5.3", StringComparison.Ordinal);
+        string[] words = ["revise", rig.File("taught.json", Walk), "--brief", rig.File("now.brief.json", brief), "--time", "1200"];
+        var answer = rig.Run(words);
+        Assert.Equal(ExitCode.Good, answer.Code);
+        Assert.Contains("\nNo move changes. 2 ways on the floor are others.\n", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("\n  Hero goes another way in 1 move (cost 1)\n  Bruno goes another way in 1 move (cost 1)\n", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("moves 1 to 2: 1 and 2 have another way on the floor\n", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("\n  sink: was at 5.50 m, 4.00 m, is at 5.30 m, 4.00 m; move 2 there\n  move 1, Hero to sink: 2.30 m towards 3, was 2.50 m towards 3\n  move 2, Bruno: from 3, 2.20 m off; was 3, 2.00 m\n", answer.Out, StringComparison.Ordinal);
+        var marks = JObject.Parse(rig.Run([.. words, "--json"]).Out)["marks"]!;
+        Assert.Equal((5.3m, 2.3m, 2.2m), ((decimal)marks["moved"]![0]!["is"]![0]!, (decimal)marks["ways"]![0]!["is"]!["way"]!, (decimal)marks["ways"]![1]!["is"]!["way"]!));
+    }
+
     /// <summary>Another technique in one move is all that the injury asks for, and hero and attacker both learn it: nobody may stand where the front fall has been, for somebody comes in there.</summary>
     [Fact]
     public void Weights_are_settings() => Assert.Equal((8, 18), (CostOfOneTechnique(), CostOfOneTechnique("--technique-cost", "9")));
@@ -108,7 +137,7 @@ public class ReviseCommandTests
     private static int CostOf(Routine routine, RoutineChange change)
     {
         var scene = new Scene(routine.Brief, Rig.Book);
-        return Reteaching.Of(new Reworked(scene, Taught, routine, Audit.Of(scene, routine), change), new ReviseOptions().Weights).Cost;
+        return Reteaching.Of(new Reworked(scene, Taught, routine, Audit.Of(scene, routine), change), new ReviseOptions().Weights, MarkNews.None).Cost;
     }
 
     /// <summary>A fight that begins a count sooner leaves no phrase at its counts, and on a smaller floor somebody recovers for another while in each, though one move alone changes.</summary>

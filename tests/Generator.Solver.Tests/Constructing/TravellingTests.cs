@@ -36,6 +36,17 @@ public sealed class TravellingTests
     public void No_draft_on_one_mark_has_a_travel_move() =>
         Assert.All(Enumerable.Range(1, 6), seed => Assert.All(Drafts.OfSmall(seed).Routine?.Moves ?? [], m => Assert.True(m.Technique is null || Drafts.Book.Technique(m.Technique).Travel is null)));
 
+    /// <summary>A name for the only mark makes no other fight.</summary>
+    [Fact]
+    public void A_fight_on_one_mark_that_has_a_name_is_the_one_on_the_mark_of_the_floor()
+    {
+        var plain = Drafts.Plain();
+        var named = plain with { Marks = [new HeroMark("well", plain.Floor.MarkX, plain.Floor.MarkY)] };
+        var (one, other) = (Drafts.Rounds(plain, 5, 2).Routine!, Drafts.Rounds(named, 5, 2).Routine!);
+        Assert.Equal(one.Moves, other.Moves);
+        Assert.Equal(one.Placements, other.Placements);
+    }
+
     [Fact]
     public void To_cp_sat_alone_it_is_refused_and_says_so() =>
         Assert.Contains("\n  Maybe ", Assert.Throws<SeveralMarksException>(() => Drafting.Draft(Fights.TwoMarks, Drafts.Book, new DraftOptions { Cold = true })).Message, StringComparison.Ordinal);

@@ -61,6 +61,28 @@ public class TravellingChangeTests
         Assert.Equal([1], Fights.Marks(revised.Routine));
     }
 
+    /// <summary>Marks in their order, whether one is put in between or behind the last: the old routine goes to neither.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_mark_that_is_new_is_gone_to(bool isBetween)
+    {
+        var routine = Fights.All[0];
+        var (first, last, added) = (routine.Brief.Marks[0], routine.Brief.Marks[1], new HeroMark("table", new(430), new(550)));
+        var brief = routine.Brief with { Marks = isBetween ? [first, added, last] : [first, last, added] };
+        var revised = Revised(routine, brief, int.MaxValue);
+        Assert.Equal([1, 2], Fights.Marks(revised.Routine));
+    }
+
+    [Fact]
+    public void A_new_mark_to_which_no_travel_move_goes_is_told_and_not_left_out()
+    {
+        var routine = Fights.All[0];
+        var brief = routine.Brief with { Floor = routine.Brief.Floor with { Width = new(1800) }, Marks = [.. routine.Brief.Marks, new HeroMark("gate", new(1700), new(400))] };
+        var clash = Assert.Single(Revise.Of(routine, brief, Drafts.Book, new ReviseOptions { Time = Drafts.Hang }).Clash);
+        Assert.StartsWith("From sink to gate it is 11.50 m", clash, StringComparison.Ordinal);
+    }
+
     /// <summary>The move that led there leads to the mark after it.</summary>
     [Fact]
     public void A_mark_that_is_gone_is_gone_past()
