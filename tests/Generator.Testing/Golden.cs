@@ -23,6 +23,8 @@ public static class Golden
         }
 
         File.WriteAllText(path + ".actual", actual);
-        throw new InvalidOperationException(expected is null ? $"{path} does not exist; the text is in {name}.txt.actual." : $"The text is not that of {path}; compare it with {name}.txt.actual.\n{actual}");
+        throw new InvalidOperationException(expected is null
+            ? $"{path} does not exist. Read {name}.txt.actual beside it and, when it is right, rename it to {name}.txt."
+            : $"The text is not that of {path}. Compare it with {name}.txt.actual and, when that is right, put it in its place.\n{actual}");
     }
 }

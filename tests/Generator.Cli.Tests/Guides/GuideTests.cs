@@ -1,4 +1,6 @@
+using System.Text.RegularExpressions;
 using Generator.Cli.Guides;
+using Generator.Cli.Tests.Papers;
 using Generator.Cli.Tests.Readme;
 using Generator.Domain;
 using Generator.Library;
@@ -41,8 +43,13 @@ public class GuideTests
     }
 
     [Fact]
-    public void Every_style_and_every_manner_stands_in_the_guide() =>
-        Assert.All(Library.Styles.Select(s => s.Id).Concat(Library.Manners.Select(m => m.Id)), id => Assert.Contains($"`{id}`", Guide.Find("brief")!, StringComparison.Ordinal));
+    public void Every_style_every_manner_and_every_rule_of_a_good_fight_stands_in_the_guide() =>
+        Assert.All([.. Library.Styles.Select(s => s.Id), .. Library.Manners.Select(m => m.Id), .. Enum.GetValues<FightRule>().Select(EnumWords.Of)], id => Named("brief", id));
+
+    /// <summary>Performers' names stand there as NAME.</summary>
+    [Fact]
+    public void Every_paper_stands_in_the_guide() =>
+        Assert.All(Made.Ferry.Files.Keys, f => Named("papers", Regex.Replace(f, @"^(part|motion)-.+\.", "$1-NAME.")));
 
     [Fact]
     public void Every_field_of_a_routine_stands_in_its_table()
@@ -119,6 +126,9 @@ public class GuideTests
         Assert.Equal(new Answer(ExitCode.Input, string.Empty, "generator guide: there is no topic \"breif\".\n  Maybe brief is meant.\n"), rig.Run("guide", "breif"));
         Assert.Contains("Maybe one of these is meant: notes, rehearse, brief, ", rig.Run("guide", Unknown).Err, StringComparison.Ordinal);
     }
+
+    private static void Named(string topic, string word) =>
+        Assert.True(Guide.Find(topic)!.Contains($"`{word}`", StringComparison.Ordinal), $"src/Generator.Cli/Guides/{topic}.md does not name `{word}`.");
 
     /// <summary>Compares what the reader knows of each object of the example with the table under its name; the whole may also lie inside something else, by the fields in <paramref name="round"/>.</summary>
     private static void Compare(string topic, JObject example, string whole, Func<SourceFile, IReadOnlyList<Problem>> read, int least, IReadOnlyList<string> round, params IReadOnlyList<string> apart)

@@ -39,7 +39,7 @@ public class UnsafeLooksUnsafeTests(ITestOutputHelper output)
         }
 
         output.WriteLine(string.Join(", ", counted.Select(c => $"{c.Key} {c.Value}")));
-        Assert.Equal(20, counted.Count);
+        Assert.InRange(counted.Count, 20, 100);
         Assert.All(counted.Where(c => c.Key != "part"), c => Assert.Equal(Spoilt, c.Value));
     }
 

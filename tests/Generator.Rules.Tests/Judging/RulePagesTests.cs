@@ -20,10 +20,6 @@ public sealed class RulePagesTests
     public void There_are_as_many_as_rules() => Assert.Equal(RuleBook.All.Count, RulePages.Ids.Count);
 
     [Theory]
-    [MemberData(nameof(Rules))]
-    public void Every_rule_has_a_page(string id) => Assert.NotNull(RulePages.Find(id));
-
-    [Theory]
     [MemberData(nameof(Pages))]
     public void A_page_is_named_after_its_rule_and_has_every_section(string id)
     {
