@@ -26,16 +26,21 @@ public class TravellingChangeTests
         }
     }
 
+    /// <summary>The hero is not able to do it, so that no later count mends it; the rest of the fight bears the limit.</summary>
     [Fact]
     public void A_travel_move_that_cannot_be_is_mended_by_another_to_the_same_mark()
     {
-        var routine = Fights.All[0];
-        var scene = new Scene(routine.Brief, Drafts.Book);
-        Routine With(Technique travel) => routine with { Moves = [.. routine.Moves.Select(m => m.To is null ? m : m with { Attacker = null, Attack = null, From = null, Cue = Cue.None, Reaction = null, Technique = travel.Id })] };
-        var broken = Drafts.Book.Techniques.Where(t => t is { Travel: not null, HasNoTarget: true }).Select(With).First(r => !Audit.Of(scene, r).IsClean);
+        var drafted = Fights.All[0];
+        var limited = Limit.All.Select(l => drafted with { Brief = drafted.Brief with { Hero = drafted.Brief.Hero with { Limits = [l] } } }).Where(r => Audited(r).IsClean);
+        var broken = limited.SelectMany(r => Drafts.Book.Techniques.Where(t => t is { Travel: not null, HasNoTarget: true }).Select(t => With(r, t))).First(r => Audited(r).Grave.Any(f => f.Rule == "able"));
         var repaired = Planted.Repaired(broken, Drafts.Book, 1).Repaired!;
         Assert.Equal(1, repaired.Change.Changed);
         Assert.Equal([1], Fights.Marks(repaired.Routine));
+
+        static Verdict Audited(Routine routine) => Audit.Of(new Scene(routine.Brief, Drafts.Book), routine);
+
+        static Routine With(Routine routine, Technique travel) =>
+            routine with { Moves = [.. routine.Moves.Select(m => m.To is null ? m : m with { Attacker = null, Attack = null, From = null, Cue = Cue.None, Reaction = null, Technique = travel.Id })] };
     }
 
     [Fact]
