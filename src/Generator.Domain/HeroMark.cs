@@ -8,4 +8,7 @@ public sealed record HeroMark(string Name, Centimetres X, Centimetres Y)
 {
     /// <summary>Most marks of one fight.</summary>
     public const int Most = 8;
+
+    /// <summary>Its name is that, whatever letters are capitals.</summary>
+    public bool IsCalled(string name) => string.Equals(Name, name, StringComparison.OrdinalIgnoreCase);
 }

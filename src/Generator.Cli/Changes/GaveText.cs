@@ -45,7 +45,7 @@ internal sealed record GaveText(int Line, int Move, string Cell, string Was, str
         SketchPart.Count => said.Count is { } c ? c.First == c.Last ? c.First.ToCountText() : $"{c.First.ToCountText()} to {c.Last.ToCountText()}" : string.Empty,
         SketchPart.Place => said.From?.ToClockText() ?? string.Empty,
         SketchPart.Attacker => said.Attacker is { } a ? scene.Brief.Attackers[a].Name : string.Empty,
-        _ => Led(said.Technique?.Text ?? (said.To is null ? said.Attack?.Text : null), said.To, scene),
+        _ => MoveText.Led(said.Technique?.Text ?? (said.To is null ? said.Attack?.Text : null), said.To, scene),
     };
 
     private static string After(Scene scene, Move now, Departure gave) => gave.Part switch
@@ -56,8 +56,6 @@ internal sealed record GaveText(int Line, int Move, string Cell, string Was, str
         SketchPart.Count => now.Start.ToCountText(),
         SketchPart.Place => now.From?.ToClockText() ?? "where they are",
         SketchPart.Attacker => MoveText.Who(scene, now),
-        _ => Led(now.Technique is { } technique ? scene.Book.Technique(technique).Name : null, now.To, scene),
+        _ => MoveText.Led(now.Technique is { } technique ? scene.Book.Technique(technique).Name : null, now.To, scene),
     };
-
-    private static string Led(string? what, int? to, Scene scene) => to is { } mark ? $"{what} to {scene.Brief.Marks[mark].Name}".TrimStart() : what ?? string.Empty;
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Generator.Domain;
 using Generator.Paperwork.Text;
 using Generator.Rules;
@@ -59,22 +58,7 @@ internal static class MarkLines
 
     private static string There(IReadOnlyList<int> moves)
     {
-        var runs = new List<(int First, int Last)>();
-        foreach (var move in moves)
-        {
-            if (runs.Count > 0 && runs[^1].Last + 1 == move)
-            {
-                runs[^1] = (runs[^1].First, move);
-            }
-            else
-            {
-                runs.Add((move, move));
-            }
-        }
-
-        string[] told = [.. runs.Select(r => r.First == r.Last ? Number(r.First) : $"{Number(r.First)} to {Number(r.Last)}")];
+        string[] told = [.. Consecutive.Runs(moves).Select(r => r.First == r.Last ? Words.Number(r.First + 1) : $"{Words.Number(r.First + 1)} to {Words.Number(r.Last + 1)}")];
         return told.Length == 0 ? string.Empty : $"; {(moves.Count == 1 ? "move" : "moves")} {string.Join(", ", told)} there";
-
-        static string Number(int index) => (index + 1).ToString(CultureInfo.InvariantCulture);
     }
 }

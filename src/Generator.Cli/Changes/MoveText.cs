@@ -18,7 +18,7 @@ internal static class MoveText
         IReadOnlyList<string?> parts =
         [
             move.Attack is { } attack ? book.Attack(attack).Name + (move.From is { } from ? " from " + from.InWords : string.Empty) : null,
-            move.Technique is { } technique ? book.Technique(technique).Name + (move.To is { } to && to < scene.Brief.Marks.Count ? $" to {Page.Clean(scene.Brief.Marks[to].Name)}" : string.Empty) : $"({Words.Unanswered})",
+            move.Technique is { } technique ? Led(book.Technique(technique).Name, move.To, scene) : $"({Words.Unanswered})",
             move.Reaction is { } reaction ? book.Reaction(reaction).Name : null,
             move.Hurts is { } hurts ? $"hurts the {hurts.PartInWords} until count {hurts.Until.ToCountText()}" : null,
             move.Cue == Cue.None ? null : "cue: " + EnumWords.Of(move.Cue),
@@ -26,6 +26,9 @@ internal static class MoveText
         ];
         return $"{Who(scene, move)}: {string.Join("; ", parts.OfType<string>())}";
     }
+
+    /// <summary>What is done, and the mark to which it leads, if any that is still there.</summary>
+    public static string Led(string? what, int? to, Scene scene) => to is { } mark && mark < scene.Brief.Marks.Count ? $"{what} to {Page.Clean(scene.Brief.Marks[mark].Name)}".TrimStart() : what ?? string.Empty;
 
     /// <summary>Name of the attacker, or of the hero alone.</summary>
     public static string Who(Scene scene, Move move) => Page.Clean(move.Attacker is { } a ? scene.Brief.Attackers[a].Name : scene.Brief.Hero.Name);

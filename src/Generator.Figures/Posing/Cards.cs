@@ -83,7 +83,7 @@ public sealed class Cards
         var record = flips ? Mirror.Of(attack) : attack;
         var hero = poses.Poses[poses.Stances[record.HeroStances.Members.First()]];
         var guard = poses.Poses[poses.Postures[Posture.Ready]];
-        var holds = held ?? Grasp.Of(book.Props, attack);
+        var holds = held ?? Grasp.Of(book.Props, attack.Prop);
         holds = flips ? Mirrored(holds)! : holds;
         var with = Arming.Of(record.Prop, byHero: false, holds);
         var contact = Instant(shape.Contact) with { Distance = shape.Contact.Distance ?? (DistanceOf(record.Contact, at, record.NonContact, (statures.Other, statures.Doer)) + Longer(with, statures)) };

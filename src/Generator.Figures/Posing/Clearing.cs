@@ -19,7 +19,7 @@ internal static class Clearing
     private const double Highest = 0.60;
 
     /// <summary>So near to where it is aimed, something is there; metres.</summary>
-    private const double Near = 0.02;
+    internal const double Near = 0.02;
 
     /// <summary>Nearer than this nothing is meant to miss; centimetres.</summary>
     private const int Laid = 3;

@@ -8,7 +8,7 @@ internal static class Grasp
     /// <summary>Up to the contact, and afterwards.</summary>
     public static (IReadOnlyList<Holding> Held, IReadOnlyList<Holding> Left) Of(PropTable kinds, Technique technique, Attack? attack, Reaction? reaction)
     {
-        List<Holding> held = [.. attack is null ? [] : Of(kinds, attack)];
+        List<Holding> held = [.. Of(kinds, attack?.Prop)];
         if (technique.Prop is { Holder: not PropHolder.Floor } need && (need.Holder == PropHolder.Hero || held.Count == 0) && Usual(kinds, need) is { } one)
         {
             held.Add(one);
@@ -42,11 +42,8 @@ internal static class Grasp
         return !one.ByHero && (attack?.Prop?.Then == PropFate.Throws || reaction?.Prop?.Then == PropFate.Drops || reaction?.Fall is not (null or FallClass.None or FallClass.ToKnee)) ? null : one;
     }
 
-    /// <summary>What an attack is done with.</summary>
-    public static IReadOnlyList<Holding> Of(PropTable kinds, Attack attack) => attack.Prop is { } need && Usual(kinds, need) is { } one ? [one] : [];
-
-    /// <summary>What an attacker holds who reacts with it.</summary>
-    public static IReadOnlyList<Holding> Of(PropTable kinds, Reaction reaction) => reaction.Prop is { } need && Usual(kinds, need) is { } one ? [one] : [];
+    /// <summary>What an attack or a reaction is done with.</summary>
+    public static IReadOnlyList<Holding> Of(PropTable kinds, PropNeed? need) => need is not null && Usual(kinds, need) is { } one ? [one] : [];
 
     private static Holding? Usual(PropTable kinds, PropNeed need)
     {

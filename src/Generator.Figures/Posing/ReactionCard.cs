@@ -14,7 +14,7 @@ internal sealed class ReactionCard(PoseBook poses, (double Hero, double Attacker
 
     private readonly Pose guard = poses.Poses[poses.Postures[Posture.Ready]];
 
-    private readonly IReadOnlyList<Holding> held = Grasp.Of(props, reaction);
+    private readonly IReadOnlyList<Holding> held = Grasp.Of(props, reaction.Prop);
 
     public Card Card => shape.Contact.Other is null ? Alone : Both;
 

@@ -7,9 +7,6 @@ namespace Generator.Figures.Posing;
 /// <summary>Puts the second attacker of a technique for two into its pictures: as far round as in the fight, and no nearer or farther than the record allows. What happens to the first happens to the second.</summary>
 internal sealed class SecondPartner
 {
-    /// <summary>So near to where it is aimed, something is there; metres.</summary>
-    private const double Near = 0.02;
-
     private readonly PoseBook poses;
     private readonly double stature;
     private readonly SecondNeed need;
@@ -47,7 +44,7 @@ internal sealed class SecondPartner
 
         // Who has gone in to the first is farther from the second, who comes in by as much as the record lets them, or nearer, and then they give ground.
         (var reached, var missing) = Aiming.Limbs(hero, second, aims);
-        for (var tries = 0; tries < 3 && missing > Near && own > nearest; tries++)
+        for (var tries = 0; tries < 3 && missing > Clearing.Near && own > nearest; tries++)
         {
             var comes = Math.Min(missing, own - nearest);
             own -= comes;

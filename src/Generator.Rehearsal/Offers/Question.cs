@@ -92,21 +92,5 @@ public sealed record Question(Errand Errand, string Name, Document.State Of, str
         : throw new RefusedEditException($"{what} needs a fight in which nothing is open.", "Maybe fill what is open first.");
 
     /// <summary>Numbers from 0, in order, as runs from 1.</summary>
-    private static List<(int First, int Last)> Runs(IEnumerable<int> moves)
-    {
-        var runs = new List<(int First, int Last)>();
-        foreach (var move in moves)
-        {
-            if (runs is [.., var (first, last)] && last == move)
-            {
-                runs[^1] = (first, move + 1);
-            }
-            else
-            {
-                runs.Add((move + 1, move + 1));
-            }
-        }
-
-        return runs;
-    }
+    private static IReadOnlyList<(int First, int Last)> Runs(IEnumerable<int> moves) => Consecutive.Runs(moves.Select(m => m + 1));
 }

@@ -50,7 +50,7 @@ public sealed record MarkNews(IReadOnlyList<MovedMark> Marks, IReadOnlyList<Othe
             .Select(m => Way(old[taken[m.Old]], steps[m.Now], taken[m.Old], m.Now))
             .OfType<OtherWay>().ToList();
         var moved = now.SelectMany((mark, i) => before
-            .Where(b => string.Equals(b.Name, mark.Name, StringComparison.OrdinalIgnoreCase) && (b.X, b.Y) != (mark.X, mark.Y))
+            .Where(b => b.IsCalled(mark.Name) && (b.X, b.Y) != (mark.X, mark.Y))
             .Select(b => new MovedMark(b, mark, [.. steps.Where(s => s.Before.Mark == i).Select(s => s.Index)])));
         return new MarkNews([.. moved], ways);
     }
@@ -80,7 +80,11 @@ public sealed record MarkNews(IReadOnlyList<MovedMark> Marks, IReadOnlyList<Othe
 
     private static (int Bearing, int Distance) Leads(Step step) => (step.Scene.Marks.Heading(step.Before.Mark, step.Travels), step.Way);
 
-    private static (int Bearing, int Distance) Stands(Step step) => step.Before.Attackers[step.Row.Attacker] is var attacker ? (attacker.Bearing, attacker.Distance) : default;
+    private static (int Bearing, int Distance) Stands(Step step)
+    {
+        var attacker = step.Before.Attackers[step.Row.Attacker];
+        return (attacker.Bearing, attacker.Distance);
+    }
 
     /// <summary>The marks of a brief; one mark has no name.</summary>
     private static IReadOnlyList<HeroMark> Of(Brief brief) => brief.Travels ? brief.Marks : [new HeroMark(string.Empty, brief.Floor.MarkX, brief.Floor.MarkY)];

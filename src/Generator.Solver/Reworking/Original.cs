@@ -66,7 +66,7 @@ internal sealed class Original
             Moves = moves,
         };
         var steps = Replay.Of(scene, routine);
-        int[] added = [.. Enumerable.Range(0, brief.Marks.Count).Skip(1).Where(m => !old.Brief.Marks.Any(o => IsCalled(o, brief.Marks[m].Name)))];
+        int[] added = [.. Enumerable.Range(0, brief.Marks.Count).Skip(1).Where(m => !old.Brief.Marks.Any(o => o.IsCalled(brief.Marks[m].Name)))];
         return new Original(
             scene,
             new Scene(Searched(scene, steps), book),
@@ -105,10 +105,8 @@ internal sealed class Original
     private static int? Mark(Brief old, int mark, Brief brief)
     {
         var names = brief.Marks.Select(m => m.Name).ToList();
-        return brief.Travels ? old.Marks.Skip(mark).Select(m => names.FindIndex(n => IsCalled(m, n))).Where(n => n >= 0).Select(n => (int?)n).FirstOrDefault() : null;
+        return brief.Travels ? old.Marks.Skip(mark).Select(m => names.FindIndex(m.IsCalled)).Where(n => n >= 0).Select(n => (int?)n).FirstOrDefault() : null;
     }
-
-    private static bool IsCalled(HeroMark mark, string name) => string.Equals(mark.Name, name, StringComparison.OrdinalIgnoreCase);
 
     private static Placement Place(AttackerPart part, Placement? was, Scene scene, int index)
     {

@@ -6,6 +6,7 @@ using Generator.Rules;
 using Generator.Rules.Judging;
 using Generator.Solver.Reworking;
 using Generator.Solver.Revising;
+using Generator.Testing;
 using Newtonsoft.Json.Linq;
 
 namespace Generator.Cli.Tests.Commands;
@@ -97,20 +98,8 @@ public class ReviseCommandTests
     public void A_mark_that_has_moved_is_told_with_the_ways_that_are_others()
     {
         using var rig = new Rig();
-        const string Walk = """
-            {
-              "brief": {
-                "length": { "counts": 6, "tolerance": 6 }, "marks": [ { "name": "stove", "x": 3, "y": 4 }, { "name": "sink", "x": 5.5, "y": 4 } ],
-                "hero": { "lead": "left" }, "attackers": [ { "name": "Bruno", "bearing": "3", "distance": 4.5 } ], "acts": [], "ending": { "out": [] }
-              },
-              "moves": [
-                { "count": "3", "technique": "walks-across", "to": "sink" },
-                { "count": "6&", "attacker": "Bruno", "attack": "swing-right", "technique": "parry-down-left", "reaction": "head-drops" }
-              ]
-            }
-            """;
-        var brief = JObject.Parse(Walk)["brief"]!.ToString().Replace("5.5", "5.3", StringComparison.Ordinal);
-        string[] words = ["revise", rig.File("taught.json", Walk), "--brief", rig.File("now.brief.json", brief), "--time", "1200"];
+        var brief = JObject.Parse(Walk.Json)["brief"]!.ToString().Replace("5.5", "5.3", StringComparison.Ordinal);
+        string[] words = ["revise", rig.File("taught.json", Walk.Json), "--brief", rig.File("now.brief.json", brief), "--time", "1200"];
         var answer = rig.Run(words);
         Assert.Equal(ExitCode.Good, answer.Code);
         Assert.Contains("\nNo move changes. 2 ways on the floor are others.\n", answer.Out, StringComparison.Ordinal);

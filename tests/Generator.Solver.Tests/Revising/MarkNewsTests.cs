@@ -3,28 +3,14 @@ using Generator.Library.Files;
 using Generator.Library.Reading;
 using Generator.Solver.Revising;
 using Generator.Solver.Tests.Constructing;
+using Generator.Testing;
 
 namespace Generator.Solver.Tests.Revising;
 
-/// <summary>A walk of 2.50 m from the stove to the sink, where somebody comes who stood 4.50 m from the stove, towards 3: marks are moved, and no move changes.</summary>
+/// <summary>Marks of a walk are moved, and no move changes.</summary>
 public class MarkNewsTests
 {
-    private static readonly Routine Taught = RoutineReader.Parse(
-        new SourceFile(
-            "taught.json",
-            """
-            {
-              "brief": {
-                "length": { "counts": 6, "tolerance": 6 }, "marks": [ { "name": "stove", "x": 3, "y": 4 }, { "name": "sink", "x": 5.5, "y": 4 } ],
-                "hero": { "lead": "left" }, "attackers": [ { "name": "Bruno", "bearing": "3", "distance": 4.5 } ], "acts": [], "ending": { "out": [] }
-              },
-              "moves": [
-                { "count": "3", "technique": "walks-across", "to": "sink" },
-                { "count": "6&", "attacker": "Bruno", "attack": "swing-right", "technique": "parry-down-left", "reaction": "head-drops" }
-              ]
-            }
-            """),
-        Drafts.Book).Value!;
+    private static readonly Routine Taught = RoutineReader.Parse(new SourceFile("taught.json", Walk.Json), Drafts.Book).Value!;
 
     private static readonly Bearing Three = new(6);
 
