@@ -24,6 +24,9 @@ public sealed record Instant
     /// <summary>How high the lowest part of the other is, as a share of stature: 0 unless they are carried.</summary>
     public double OtherLift { get; init; }
 
+    /// <summary>Where somebody else is whom the hero holds meanwhile, or who holds the hero: degrees from where the hero looks, to the side of that hand. Null for the usual place.</summary>
+    public double? InHand { get; init; }
+
     public IReadOnlyList<Aim> Aims { get; init; } = [];
 
     public IReadOnlyList<Aim> OtherAims { get; init; } = [];

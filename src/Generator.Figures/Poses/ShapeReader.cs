@@ -83,6 +83,7 @@ internal sealed class ShapeReader(IReadOnlyDictionary<string, Pose> poses, Book 
             Distance = PoseReader.ShareOf(source, "distance"),
             Aside = PoseReader.ShareOf(source, "aside") ?? 0,
             OtherLift = PoseReader.ShareOf(source, "otherLift") ?? 0,
+            InHand = PoseReader.AngleOf(source, "inHand"),
             Aims = Aims(source, "aims"),
             OtherAims = Aims(source, "otherAims"),
             SecondAims = Aims(source, "secondAims"),

@@ -115,9 +115,9 @@ public sealed class Cards
         return new ReactionCard(poses, statures, reaction, shape, book.Props).Card;
     }
 
-    /// <summary>The card of a technique by itself, with the thing of the room that it is done with.</summary>
+    /// <summary>The card of a technique by itself, with the thing of the room that it is done with and whoever the hero holds meanwhile.</summary>
     public Card? Pictured(Technique technique) => Of(technique) is { } card
-        ? Surroundings.Usual(book.Things, technique.Uses, card, heroLeads: true, technique.Travel is { } travel && IsBackwards(travel))
+        ? Surroundings.Usual(book.Things, technique.Uses, OneInHand.Into(card, technique, poses, statures.Other), heroLeads: true, technique.Travel is { } travel && IsBackwards(travel))
         : null;
 
     /// <inheritdoc cref="Pictured(Technique)"/>

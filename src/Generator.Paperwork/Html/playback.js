@@ -8,104 +8,13 @@ const playback = () => {
   const actors = new Map([...document.querySelectorAll(".actor")].map(g => [Number(g.dataset.performer), g]));
   const lines = new Map([...document.querySelectorAll("#doings li")].map(li => [Number(li.dataset.performer), li]));
   const state = { at: course.from, playing: false, speed: 0.5, last: 0, followed: null, sounded: null, countIn: 0 };
-  let sound = null;
   const round = byId("round") ? inTheRound(JSON.parse(byId("round").textContent), byId("scene"), { signs: course.performers.map((_, p) => p ? `A${p}` : "H"), names: course.performers.map(p => p.name), last: null }) : null;
+  const { placeOf, held, onTheWay, bodyAt, facingOf, metres, moveAt, after } = momentsOf(course);
+  const blows = blowsOf(course);
+  const sounded = clickSound();
   const nextView = round ? waysToSee(round) : () => {};
 
   const range = () => byId("part").value === "all" ? [course.from, course.to] : course.phrases[Number(byId("part").value)];
-  const clamp = (value, least, most) => Math.min(most, Math.max(least, value));
-  /** "count 14&"; before count 1 the click of the count-in, "click 3". */
-  const countText = time => {
-    const counted = (time < 0 && time >= -8) ? time + 8 : time;
-    return (counted === time ? "count " : "click ") + (Math.floor(counted / 2) + 1) + (Math.floor(counted) % 2 === 0 ? "" : "&");
-  };
-
-  /** The two keyframes around a moment, and how far between them it lies. */
-  function between(frames, time) {
-    let i = frames.length - 1;
-    while (i > 0 && frames[i][0] > time) i--;
-    const [a, b] = [frames[i], frames[Math.min(i + 1, frames.length - 1)]];
-    const share = b[0] > a[0] ? clamp((time - a[0]) / (b[0] - a[0]), 0, 1) : 0;
-    return [a, b, share];
-  }
-
-  const mix = (a, b, share) => a + (b - a) * share;
-
-  function placeOf(performer, time) {
-    const [a, b, share] = between(performer.ways, time);
-    return [mix(a[1], b[1], share), mix(a[2], b[2], share)];
-  }
-
-  /** Where somebody is drawn, and whether that is where they are: who is off the drawing stands at its edge, on the line to the mark. */
-  function held([x, y], [markX, markY]) {
-    const [left, top, right, bottom] = course.inner;
-    const share = Math.min(1,
-      x < left ? (markX - left) / (markX - x) : x > right ? (right - markX) / (x - markX) : 1,
-      y < top ? (markY - top) / (markY - y) : y > bottom ? (bottom - markY) / (y - markY) : 1);
-    return [markX + (x - markX) * share, markY + (y - markY) * share, share === 1];
-  }
-
-  /** Half counts that a fall takes, and getting up. */
-  const [FALLS, RISES] = [2, 1];
-
-  /** The body of somebody who is on the way down or up, and how much of it is on the floor; null for who stands or lies. */
-  function onTheWay(performer, time) {
-    const down = performer.bodies.find(b => b[0] > time && b[0] - time < FALLS);
-    if (down) return [down, 1 - (down[0] - time) / FALLS];
-    const up = performer.bodies.findLast(b => b[1] >= 0 && b[1] <= time && time - b[1] < RISES);
-    return up ? [up, 1 - (time - up[1]) / RISES] : null;
-  }
-
-  const bodyAt = (performer, time) => performer.bodies.findLast(b => b[0] <= time && (b[1] < 0 || b[1] > time));
-
-  function facingOf(performer, time, x, y, mark) {
-    if (performer.turns.length > 0) {
-      const [a, b, share] = between(performer.turns, time);
-      return mix(a[1], b[1], share);
-    }
-    return Math.atan2(mark[0] - x, y - mark[1]) * 180 / Math.PI;
-  }
-
-  /** Who hits whom at this moment: a line from one to the other, whole when it lands, dashed and barred when it is stopped. */
-  function blows(time, places) {
-    const drawn = [];
-    course.performers.forEach((performer, p) => {
-      for (const [contact, on, lands] of performer.contacts) {
-        if (time < contact || time >= contact + 1) continue;
-        const [[x, y], [toX, toY]] = [places[p], places[on]];
-        const path = document.createElementNS("http://www.w3.org/2000/svg", "path");
-        const far = Math.max(1, Math.hypot(toX - x, toY - y));
-        const [dx, dy] = [(toX - x) / far, (toY - y) / far];
-        // Beside the two signs, which it would hide where they stand close: in a bow on the side where nobody else stands.
-        const others = places.filter((_, i) => i !== p && i !== on && course.performers[i].figures[clamp(Math.floor(time) - course.from, 0, course.performers[i].figures.length - 1)] !== "A");
-        const room = side => Math.min(...others.map(([oX, oY]) => Math.hypot((x + toX) / 2 - dy * 30 * side - oX, (y + toY) / 2 + dx * 30 * side - oY)), 1e6);
-        const side = room(1) >= room(-1) ? 1 : -1;
-        const at = (along, aside) => `${(x + dx * along - dy * aside * side).toFixed(1)},${(y + dy * along + dx * aside * side).toFixed(1)}`;
-        const bow = `M${at(0, 22)}Q${at(far / 2, 42)} ${at(far, 24)}`;
-        path.setAttribute("d", bow + (lands ? `M${at(far - 12, 27)}L${at(far, 24)}L${at(far - 3, 37)}` : `M${at(far - 5, 33)}L${at(far + 5, 15)}`));
-        path.setAttribute("class", lands ? "blow" : "blow stopped");
-        drawn.push(path);
-        if (lands) drawn.push(sparkAt(toX, toY));
-      }
-    });
-    byId("blows").replaceChildren(...drawn);
-  }
-
-  /** Rays round whom a blow hits, and round nobody else; their sign stays to be read. */
-  function sparkAt(x, y) {
-    const rays = document.createElementNS("http://www.w3.org/2000/svg", "path");
-    const end = (i, far) => `${(x + Math.sin(i * Math.PI / 6) * far).toFixed(1)},${(y - Math.cos(i * Math.PI / 6) * far).toFixed(1)}`;
-    rays.setAttribute("d", Array.from({ length: 12 }, (_, i) => `M${end(i, 21)}L${end(i, i % 2 ? 26 : 31)}`).join(""));
-    rays.setAttribute("class", "spark");
-    return rays;
-  }
-
-  function metres(performer, time, mark) {
-    const [x, y] = placeOf(performer, time);
-    return (Math.hypot(x - mark[0], y - mark[1]) / course.metre).toFixed(1);
-  }
-
-  const moveAt = time => course.moves.findLast(m => m[0] <= time) ?? null;
 
   function draw() {
     const time = calm.matches ? Math.floor(state.at) : state.at;
@@ -120,7 +29,7 @@ const playback = () => {
       group.setAttribute("transform", `translate(${x.toFixed(1)},${y.toFixed(1)})`);
       const way = figure === "L" || figure === "A" || calm.matches ? null : onTheWay(performer, time);
       const [body, share] = way ?? [bodyAt(performer, time), 1];
-      if (body) group.querySelector(".lying").setAttribute("transform", `translate(${((body[2] - x) * share).toFixed(1)},${((body[3] - y) * share).toFixed(1)}) rotate(${body[4]}) scale(1,${mix(0.3, 1, share).toFixed(3)})`);
+      if (body) group.querySelector(".lying").setAttribute("transform", `translate(${((body[2] - x) * share).toFixed(1)},${((body[3] - y) * share).toFixed(1)}) rotate(${body[4]}) scale(1,${(0.3 + 0.7 * share).toFixed(3)})`);
       group.classList.toggle("falls", way !== null);
       group.querySelector(".turned").setAttribute("transform", `rotate(${facingOf(performer, time, x, y, mark).toFixed(1)})`);
       group.classList.toggle("lies", figure === "L");
@@ -133,7 +42,7 @@ const playback = () => {
       lines.get(p).querySelector(".what").textContent = there || figure === "A" ? doing : `${doing}, off the drawing, ${metres(performer, time, mark)} m from the mark`;
     });
     drawProps(time);
-    blows(time, places);
+    byId("blows").replaceChildren(...blows(time, places));
     round?.draw({ time, followed: state.followed, names: byId("names").checked, blows: course.performers.flatMap((p, i) => p.contacts.filter(c => time >= c[0] - 1 && time < c[0] + 1).map(c => [c[0], i, c[2]])), away: course.performers.map(p => p.figures[cell] === "A") });
     const move = moveAt(time);
     byId("count").textContent = countText(time);
@@ -162,18 +71,7 @@ const playback = () => {
     text.textContent = next ? `Next at ${countText(next[0])}: ${next[3]}` : "Nothing more to do.";
   }
 
-  function click(first) {
-    if (!byId("click").checked || !window.AudioContext) return;
-    sound ??= new AudioContext();
-    const now = sound.currentTime;
-    const [tone, gain] = [sound.createOscillator(), sound.createGain()];
-    tone.frequency.value = first ? 1600 : 1000;
-    gain.gain.setValueAtTime(0.4, now);
-    gain.gain.exponentialRampToValueAtTime(0.001, now + 0.06);
-    tone.connect(gain).connect(sound.destination);
-    tone.start(now);
-    tone.stop(now + 0.07);
-  }
+  const click = first => byId("click").checked && sounded(first);
 
   /** Sounds the click when a whole count has come. */
   function soundCounts() {
@@ -198,23 +96,6 @@ const playback = () => {
     click(beat === 1);
   }
 
-  /** Where it is so many seconds later: by the one tempo, or through passages and held counts. */
-  function after(seconds) {
-    if (!course.clock) return state.at + seconds * course.tempo / 30;
-    const clock = course.clock;
-    if (state.at !== state.timed) {
-      const i = clamp(Math.floor(state.at) - clock[0][0], 0, clock.length - 1);
-      const next = clock[Math.min(i + 1, clock.length - 1)];
-      state.seconds = state.at === clock[i][0] ? clock[i][1] : clock[i][2] + (state.at - clock[i][0]) * (next[1] - clock[i][2]);
-    }
-    state.seconds += seconds;
-    const last = Math.max(0, clock.findLastIndex(c => c[1] <= state.seconds));
-    const [moment, , goes] = clock[last];
-    const lasts = last + 1 < clock.length ? clock[last + 1][1] - goes : 30 / course.tempo;
-    state.timed = moment + Math.max(0, state.seconds - goes) / lasts;
-    return state.timed;
-  }
-
   function frame(now) {
     if (!state.playing) return;
     const [from, to] = range();
@@ -225,7 +106,7 @@ const playback = () => {
       requestAnimationFrame(frame);
       return;
     }
-    state.at = after(seconds);
+    state.at = after(state, seconds);
     if (state.at >= to) {
       if (byId("loop").checked) {
         state.at = from;

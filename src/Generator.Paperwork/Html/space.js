@@ -2,7 +2,6 @@
 const bodiesInSpace = data => {
   "use strict";
   const bytes = text => Uint8Array.from(atob(text), c => c.charCodeAt(0));
-  const clamp = (value, least, most) => Math.min(most, Math.max(least, value));
 
   /* turns: x, y, z, w */
   const unpack = packed => {
