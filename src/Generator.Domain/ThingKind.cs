@@ -12,6 +12,12 @@ public sealed record ThingKind(string Id, string Name, IReadOnlyList<ThingUse> U
     /// <summary>Other words that a brief may write.</summary>
     public IReadOnlyList<string> Aliases { get; init; } = [];
 
+    /// <summary>How long it usually is, where nobody says it.</summary>
+    public Centimetres Long { get; init; } = new(100);
+
+    /// <summary>How deep it usually is, where nobody says it.</summary>
+    public Centimetres Deep { get; init; } = new(60);
+
     /// <summary>This is its id or one of its other words.</summary>
     public bool GoesBy(string word) => string.Equals(Id, word, StringComparison.OrdinalIgnoreCase) || Aliases.Contains(word, StringComparer.OrdinalIgnoreCase);
 }

@@ -116,6 +116,7 @@ internal static class ThingReader
         {
             Aliases = source.Texts("aliases"),
         };
+        kind = kind with { Long = source.Metres("long", Measures.Thing) ?? kind.Long, Deep = source.Metres("deep", Measures.Thing) ?? kind.Deep };
         if (!source.Has("height"))
         {
             source.Missing("height", "\"height\": 0.75");

@@ -24,6 +24,11 @@ internal static class FamilyWords
         ["setback"] = Family.Setback,
         ["is hit"] = Family.Setback,
         ["takes one"] = Family.Setback,
+        ["takes it"] = Family.Setback,
+        ["takes the hit"] = Family.Setback,
+        ["gets hit"] = Family.Setback,
+        ["eats it"] = Family.Setback,
+        ["sells it"] = Family.Setback,
     };
 
     private static readonly Dictionary<string, Family> Kinds = new(StringComparer.Ordinal)

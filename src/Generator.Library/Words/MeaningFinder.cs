@@ -129,6 +129,9 @@ public sealed class MeaningFinder
         return held.Count > 0 ? read with { Ids = held, Unread = [.. read.Unread.Where(u => SideWords.Parse(u) is null)] } : read;
     }
 
+    /// <summary>The words by themselves say what somebody does to the hero: they name an attack, or are a guess in which a word says what is done ("wild swing", and not "both hands").</summary>
+    public bool IsAttack(string text) => Attack(text) is { Ids.Count: > 0 } found && (!found.IsGuess || book.Notebook.Tokens(text).Any(book.Notebook.Acting.Contains));
+
     /// <summary>An attack alone that is none, but an end of the fight for whoever does it: "runs away", "gives up".</summary>
     public Meaning? End(string text) =>
         finder.Attack(text).IsFound || RankedRecords.Techniques(book).Find(text, 1) is not [{ Fit: >= 1, Record: { Family: Family.Finish, BaseId: var id } }] ? null

@@ -20,6 +20,10 @@ internal static class WideWords
         ["finish"] = ["finishing cross", "throw finish", "out crumples", "out flat"],
     };
 
+    /// <summary>"Sells it", "big sell": the attacker takes it in a way that is open.</summary>
+    public static bool IsAnySell(string text) => PlainWord.Of(text).Split(' ') is ["sell" or "sells" or "reacts"] or [_, "sell"]
+        or ["sell" or "sells", "it" or "that" or "big" or "hard" or "cam" or "ds" or "us" or "downstage" or "upstage", ..];
+
     public static bool Contains(string plain) => Offers.ContainsKey(Singular(plain));
 
     public static IReadOnlyList<string> OffersFor(string plain) => Offers.GetValueOrDefault(Singular(plain), []);

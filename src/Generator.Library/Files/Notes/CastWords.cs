@@ -162,6 +162,14 @@ internal sealed partial record CastWords
             return true;
         }
 
+        if (FeetOf(word) is { } feet)
+        {
+            Once(part, Height is null);
+            Height = feet;
+            CheckRange(part, Measures.Stature, feet);
+            return true;
+        }
+
         if (FromWords.TryParse(place, out var bearing))
         {
             Once(part, Bearing is null);
@@ -223,6 +231,13 @@ internal sealed partial record CastWords
 
     [GeneratedRegex(@"^(?<metres>[0-9]+(\.(?<part>[0-9]+))?) ?(?<unit>c?m|metres?|meters?)( (?<what>tall|high|away|off))?$")]
     private static partial Regex Length();
+
+    /// <summary>A stature in feet and inches: 5'11.</summary>
+    private static Centimetres? FeetOf(string text) => Feet().Match(text) is { Success: true } said
+        ? new((int)Math.Round((int.Parse(said.Groups["feet"].Value, CultureInfo.InvariantCulture) * 30.48) + (said.Groups["inches"] is { Length: > 0 } inches ? int.Parse(inches.Value, CultureInfo.InvariantCulture) * 2.54 : 0))) : null;
+
+    [GeneratedRegex("""^(?<feet>[4-7])(['’′] ?| ?(ft|foot|feet) ?)((?<inches>[0-9]|1[01])(["”″]|''| ?in)?)?( tall)?$""", RegexOptions.ExplicitCapture)]
+    private static partial Regex Feet();
 
     [GeneratedRegex("[0-9],[0-9][0-9. ]*m?")]
     private static partial Regex FigureComma();

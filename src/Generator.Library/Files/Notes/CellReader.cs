@@ -34,7 +34,16 @@ internal sealed class CellReader(MeaningFinder finder, Action<int, NotesFault> r
         Repeated(techniques, line, words, t => t.IsAnswer || !isAnswer, isAttack: false, nextMove: false) ?? Cell(line, words, attack is null ? finder.Technique : t => finder.Technique(t, attack.Ids)));
 
     /// <summary>How the attacker takes it.</summary>
-    public SketchCell? Reaction(int line, NotesWords words) => Cell(line, words, finder.Reaction);
+    public SketchCell? Reaction(int line, NotesWords words)
+    {
+        if (!WideWords.IsAnySell(words.Text))
+        {
+            return Cell(line, words, finder.Reaction);
+        }
+
+        Tell(line, words.Text, "sold in any way");
+        return null;
+    }
 
     private static SketchCell? Kept(List<(SketchCell Cell, int Line, bool IsAnswer)> said, int line, bool isAnswer, SketchCell? cell)
     {

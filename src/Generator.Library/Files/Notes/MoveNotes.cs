@@ -12,6 +12,7 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
     private static readonly string[] Numbers = ["two", "three", "four"];
 
     private readonly CellReader cells = new(finder, refuse);
+    private readonly AttackList list = new(finder);
     private readonly HashSet<int> seen = [];
     private (HalfCounts First, int Line)? latest;
 
@@ -96,11 +97,26 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
             yield break;
         }
 
-        var (attack, from) = (left.Words.IsEmpty ? null : cells.Attack(line.Number, left, nextMove: true), From(line, attacker, left));
-        var moves = parts.Count == 1 ? [Suffered(line, attacker, attack, left, hurts)] : Answered(line, attacker, attack, left, parts[1], hurts);
-        foreach (var (move, i) in moves.Select((m, i) => (m, i)))
+        var attacks = parts.Count == 1 ? [left.Words] : list.Of(left.Words);
+        if (attacks.Count > 1)
         {
-            yield return i == 0 ? move with { From = from } : move;
+            cells.Tell(line.Number, left.Text, $"{attacks.Count.ToString(CultureInfo.InvariantCulture)} attacks, one behind the other: each is a move of its own", ofMove: false);
+        }
+
+        else if (attacks[0] != left.Words)
+        {
+            cells.Tell(line.Number, left.Text, $"nothing is taken of it but {FieldText.Quote(attacks[0].Text)}", ofMove: false);
+        }
+
+        for (var i = 0; i < attacks.Count; i++)
+        {
+            var own = left with { Words = attacks[i], Count = i == 0 ? left.Count : null, Faults = i == 0 ? left.Faults : [] };
+            var (attack, from) = (own.Words.IsEmpty ? null : cells.Attack(line.Number, own, nextMove: true), i == 0 ? From(line, attacker, own) : null);
+            var moves = parts.Count == 1 ? [Suffered(line, attacker, attack, own, hurts)] : Answered(line, attacker, attack, own, parts[1], AttackList.Share(parts[1], i, attacks.Count), hurts);
+            foreach (var (move, n) in moves.Select((m, n) => (m, n)))
+            {
+                yield return n == 0 ? move with { From = from } : move;
+            }
         }
     }
 
@@ -112,17 +128,16 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
         return Hurting(new SketchMove { Line = line.Number, Attacker = attacker, Attack = attack, IsSuffered = true, Count = Count(line, left) }, hurts.Between(0, int.MaxValue));
     }
 
-    private IEnumerable<SketchMove> Answered(NotesLine line, int attacker, SketchCell? attack, NotesWords left, NotesPart right, HurtNotes hurts)
+    private IEnumerable<SketchMove> Answered(NotesLine line, int attacker, SketchCell? attack, NotesWords left, NotesPart right, List<NotesPart> listed, HurtNotes hurts)
     {
         var first = true;
-        List<NotesPart> listed = [.. right.Listed()];
         for (var c = 0; c < listed.Count; c++)
         {
-            var (cell, begins) = (listed[c], c == 0 ? 0 : listed[c].Column);
-            var hurt = hurts.Between(begins, c + 1 < listed.Count ? listed[c + 1].Column : int.MaxValue);
+            var cell = listed[c];
+            var hurt = hurts.Between(c == 0 && cell.Column <= right.Column ? 0 : cell.Column, AttackList.NextColumn(right, cell));
             var words = NotesWords.Of(cell);
             var isAnswer = first && !left.Words.IsEmpty;
-            if (words.Words.IsEmpty && !right.IsEmpty && words.Reaction is null)
+            if (words.Words.IsEmpty && !(right.IsEmpty || AttackList.IsOpen(listed)) && words.Reaction is null)
             {
                 refuse(line.Number, NoWords(cell, right));
                 continue;
@@ -215,11 +230,9 @@ internal sealed class MoveNotes(MeaningFinder finder, NotesCast cast, Action<int
         }
 
         var attacks = left.Words.Listed().ToList();
-        if (attacks.Count > 1)
+        if (attacks.Count > 1 && parts.Count == 1)
         {
-            refuse(line.Number, parts.Count == 1
-                ? new NotesFault(attacks[1].Column, "There is no arrow, so all of this would be one attack.", $"Maybe an arrow is missing: {line.Name}: {FieldText.Shorten(attacks[0].Text)} > {FieldText.Shorten(string.Join(", ", attacks.Skip(1).Select(a => a.Text)))}")
-                : new NotesFault(attacks[1].Column, "Two attacks stand before the arrow; each needs an answer of its own.", "Maybe write each on a line of its own, or leave the comma out if it is one attack."));
+            refuse(line.Number, new NotesFault(attacks[1].Column, "There is no arrow, so all of this would be one attack.", $"Maybe an arrow is missing: {line.Name}: {FieldText.Shorten(attacks[0].Text)} > {FieldText.Shorten(string.Join(", ", attacks.Skip(1).Select(a => a.Text)))}"));
         }
     }
 

@@ -27,10 +27,11 @@ internal sealed partial class NotesCast
     /// <param name="lines">All lines.</param>
     /// <param name="given">The brief beside; null for none.</param>
     /// <param name="table">Kinds of props that the library knows.</param>
+    /// <param name="things">Kinds of things that the library knows.</param>
     /// <param name="refuse">Is told what is wrong, with the line.</param>
-    public NotesCast(IReadOnlyList<NotesLine> lines, Brief? given, PropTable table, Action<int, NotesFault> refuse)
+    public NotesCast(IReadOnlyList<NotesLine> lines, Brief? given, PropTable table, ThingTable things, Action<int, NotesFault> refuse)
     {
-        (this.lines, this.refuse, props) = (lines, refuse, new PropsOfNotes(table, refuse));
+        (this.lines, this.refuse, props) = (lines, refuse, new PropsOfNotes(table, things, refuse));
         ReadPeople(table);
         foreach (var line in lines.Where(l => l.Kind == NotesLineKind.Floor))
         {
@@ -53,6 +54,7 @@ internal sealed partial class NotesCast
             Attackers = [.. own.Attackers.Select(a => Part(a, About(a.Name)))],
         };
         brief = given is null ? brief with { Floor = Holding(brief, props.Farthest) } : brief;
+        brief = props.Furnished(brief.Floor) is var floor && floor == brief.Floor ? brief : brief with { Floor = floor };
         brief = props.Any ? brief with { Props = props.Of(brief) } : brief;
         Names = Cast.Of(brief);
     }

@@ -79,7 +79,7 @@ internal sealed partial record NotesLine(int Number, NotesLineKind Kind, string 
 
         return new NotesLine(
             number,
-            Arrow().IsMatch(rest.Text) ? NotesLineKind.Moves : PropNotes.IsFloor(name) ? NotesLineKind.Floor : CastWords.IsAbout(rest, props) ? NotesLineKind.Person : NotesLineKind.Moves,
+            Arrow().IsMatch(rest.Text) ? NotesLineKind.Moves : FloorNotes.IsFloor(name) ? NotesLineKind.Floor : CastWords.IsAbout(rest, props) ? NotesLineKind.Person : NotesLineKind.Moves,
             name,
             from < 0 ? null : NotesPart.Of(line, 1, from + 6, colon),
             rest);

@@ -26,7 +26,7 @@ public static class NotesReader
         }
 
         var lines = NotesLine.All(file.Text, book.Props);
-        var cast = new NotesCast(lines, brief, book.Props, Refuse);
+        var cast = new NotesCast(lines, brief, book.Props, book.Things, Refuse);
         var reader = new MoveNotes(new MeaningFinder(book), cast, Refuse);
         var moves = cast.Lines.Where(l => l.Kind is NotesLineKind.Moves or NotesLineKind.Gap or NotesLineKind.Beat).SelectMany(reader.Read).ToList();
         var said = moves.Count(m => !m.IsGap);

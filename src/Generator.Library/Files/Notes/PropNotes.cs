@@ -22,11 +22,6 @@ internal sealed partial record PropNotes(int Line, NotesPart Part, PropKind Kind
     /// <summary>The hand that holds it: the one that is said, else the right one, or both where it takes both.</summary>
     public PropHand Holds => Hand ?? (Kind.Hands == 2 ? PropHand.Both : PropHand.Right);
 
-    private const string Example = "Maybe write what it is, a clock position and a distance from the mark, such as Floor: a stick at 3, 1.5 m";
-
-    /// <summary>A line about the floor, by what stands before its colon.</summary>
-    public static bool IsFloor(string name) => FloorName().IsMatch(name);
-
     /// <summary>The part of a line about somebody says what they carry in; the word for what it is may be one that no library knows.</summary>
     public static bool IsCarried(string text) => Carried().IsMatch(text);
 
@@ -55,32 +50,13 @@ internal sealed partial record PropNotes(int Line, NotesPart Part, PropKind Kind
         return prop;
     }
 
-    /// <summary>Everything that a line about the floor says to lie there.</summary>
-    /// <param name="line">The line.</param>
+    /// <summary>What a line about the floor says to lie there; null where the library knows no such kind, or where it is not said whole.</summary>
+    /// <param name="line">Number of the line.</param>
+    /// <param name="said">What the line says.</param>
     /// <param name="table">Kinds that the library knows.</param>
     /// <param name="faults">Is told what is wrong.</param>
-    public static IReadOnlyList<PropNotes> OfFloor(NotesLine line, PropTable table, List<NotesFault> faults)
-    {
-        var props = new List<PropNotes>();
-        foreach (var part in line.Rest.Listed())
-        {
-            if (props.Count > 0 && Placed(props[^1], part, faults) is { } placed)
-            {
-                props[^1] = placed;
-                continue;
-            }
-
-            var said = Lying().Match(part.Text);
-            if (Of(line.Number, part, said.Groups["what"].Value, table, faults) is { } prop)
-            {
-                var at = said.Groups["at"];
-                props.Add(at.Success ? Placed(prop, new NotesPart(at.Value.Trim(), part.Column + at.Index), faults) ?? Lost(prop, at.Value, faults) : prop);
-            }
-        }
-
-        faults.AddRange(faults.Count > 0 ? [] : props.Where(p => p.Bearing is null || p.Distance is null).Select(p => new NotesFault(p.Part.Column, $"Where {FieldText.Quote(p.Called)} lies is not said whole: {(p.Bearing is null ? "the clock position" : "the distance")} is missing.", Example)));
-        return faults.Count > 0 ? [] : props;
-    }
+    public static PropNotes? OnTheFloor(int line, FloorNotes said, PropTable table, List<NotesFault> faults) =>
+        Of(line, said.Part, said.What, table, faults) is not { } prop ? null : prop with { Bearing = said.Bearing, Distance = said.Distance };
 
     /// <summary>In words: "a stick in the left hand", "a stick on the floor at 3, 1.50 m from the mark".</summary>
     public string Reading() => (string.Equals(PlainWord.Of(Kind.Name[(Kind.Name.IndexOf(' ', StringComparison.Ordinal) + 1)..]), PlainWord.Of(Called), StringComparison.Ordinal) ? Kind.Name : $"{Called} ({Kind.Name})")
@@ -90,12 +66,6 @@ internal sealed partial record PropNotes(int Line, NotesPart Part, PropKind Kind
     {
         var named = Named().Match(what);
         var (word, called) = named.Success ? (named.Groups["kind"].Value, named.Groups["name"].Value) : (what, what);
-        if (word.Length == 0)
-        {
-            faults.Add(new NotesFault(part.Column, "Nothing is said to lie there.", Example));
-            return null;
-        }
-
         if (table.Find(word) is { } kind)
         {
             return new PropNotes(line, part, kind, called);
@@ -106,47 +76,12 @@ internal sealed partial record PropNotes(int Line, NotesPart Part, PropKind Kind
         return null;
     }
 
-    private static PropNotes? Placed(PropNotes prop, NotesPart part, List<NotesFault> faults)
-    {
-        if (CastWords.LengthOf(part.Text) is { } metres)
-        {
-            if (prop.Distance is not null)
-            {
-                faults.Add(new NotesFault(part.Column, $"{FieldText.Quote(part.Text)} says a second time what was said before it.", "Maybe one of the two can go."));
-            }
-            else if (!Measures.PropDistance.Allows(metres.Metres))
-            {
-                faults.Add(new NotesFault(part.Column, $"{FieldText.Quote(part.Text)} is not {Measures.PropDistance.Range}.", Measures.PropDistance.Advice));
-            }
-
-            return prop with { Distance = metres };
-        }
-
-        var place = part.Text.Replace(" o'clock", string.Empty, StringComparison.OrdinalIgnoreCase);
-        return prop.Bearing is null && FromWords.TryParse(At().Replace(place, string.Empty), out var bearing) ? prop with { Bearing = bearing } : null;
-    }
-
-    private static PropNotes Lost(PropNotes prop, string at, List<NotesFault> faults)
-    {
-        faults.Add(new NotesFault(prop.Part.Column, $"{FieldText.Quote(at)} is no place on the floor.", Example));
-        return prop;
-    }
-
-    [GeneratedRegex(@"^((on|upon) )?(the )?(floor|ground)$", RegexOptions.IgnoreCase)]
-    private static partial Regex FloorName();
-
     [GeneratedRegex(@"^(with|carries|carrying|holds|holding|has|armed with)\s+((a|an|the|his|her|their)\s+)?(?<what>.+?)(\s+in\s+((the|his|her|their)\s+)?(?<hand>left|right|both)(\s+hands?)?)?$", RegexOptions.IgnoreCase)]
     private static partial Regex Carried();
 
     [GeneratedRegex(@"^(carries|carrying|armed with)\s+an?\s", RegexOptions.IgnoreCase)]
     private static partial Regex Brings();
 
-    [GeneratedRegex(@"^((a|an|the)\s+)?(?<what>.*?)((\s+lies)?\s+at\s+(?<at>.+))?$", RegexOptions.IgnoreCase)]
-    private static partial Regex Lying();
-
     [GeneratedRegex(@"^(?<kind>.+?)\s+(called|named)\s+(the\s+)?(?<name>.+)$", RegexOptions.IgnoreCase)]
     private static partial Regex Named();
-
-    [GeneratedRegex(@"^at\s+", RegexOptions.IgnoreCase)]
-    private static partial Regex At();
 }

@@ -1,37 +1,75 @@
 using System.Globalization;
 using Generator.Domain;
+using Generator.Library.Reading;
 
 namespace Generator.Library.Files.Notes;
 
-/// <summary>The props of a fight from what its notes say, added to those of a brief beside them.</summary>
-/// <param name="table">Kinds that the library knows.</param>
+/// <summary>The props and things of a fight from what its notes say, added to those of a brief beside them.</summary>
+/// <param name="table">Kinds of props that the library knows.</param>
+/// <param name="things">Kinds of things that the library knows.</param>
 /// <param name="refuse">Is told what is wrong, with the line.</param>
-internal sealed class PropsOfNotes(PropTable table, Action<int, NotesFault> refuse)
+internal sealed class PropsOfNotes(PropTable table, ThingTable things, Action<int, NotesFault> refuse)
 {
     private static readonly string[] Ordinals = ["second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "eleventh", "twelfth"];
 
     private readonly List<(PropNotes Said, string? With)> said = [];
 
+    private readonly List<(int Line, FloorNotes Said)> stand = [];
+    private readonly Dictionary<FloorNotes, string> readings = [];
+    private readonly List<(NotesLine Line, IReadOnlyList<FloorNotes> Said)> floor = [];
+
     /// <summary>Lines about the floor with what each says.</summary>
-    public List<Understood> Understood { get; } = [];
+    public IEnumerable<Understood> Understood => floor.Select(f => new Understood(f.Line.Number, 0, $"{f.Line.Name}: {f.Line.Rest.Text}", [.. f.Said.Where(readings.ContainsKey).Select(s => readings[s])]) { IsPlain = true });
 
     /// <summary>The notes say something of props.</summary>
     public bool Any => said.Count > 0;
 
     /// <summary>The farthest that something lies from the mark, in centimetres; 0 where nothing does.</summary>
-    public int Farthest => said.Max(s => s.Said.Distance?.Value) ?? 0;
+    public int Farthest => said.Select(s => s.Said.Distance?.Value ?? 0).Concat(stand.Select(t => ThingNotes.Reaches(t.Said, ThingNotes.KindOf(t.Said, things)!))).Append(0).Max();
 
     /// <summary>What somebody carries in.</summary>
     public void Carried(NotesLine line, CastWords words) => said.AddRange(words.Carries.Select(p => (p with { Line = line.Number }, (string?)line.Name)));
 
-    /// <summary>What a line says to lie on the floor.</summary>
+    /// <summary>What a line says to be on the floor.</summary>
     public void OnTheFloor(NotesLine line)
     {
         var faults = new List<NotesFault>();
-        var props = PropNotes.OfFloor(line, table, faults);
+        var all = FloorNotes.Of(line, faults);
+        foreach (var piece in all.Where(p => p.What.Length > 0))
+        {
+            if (table.Find(piece.What) is null && ThingNotes.KindOf(piece, things) is not null)
+            {
+                stand.Add((line.Number, piece));
+            }
+            else if (PropNotes.OnTheFloor(line.Number, piece, table, faults) is { } prop)
+            {
+                said.Add((prop, null));
+                readings[piece] = prop.Reading();
+            }
+        }
+
+        faults.AddRange(faults.Count > 0 ? [] : all.Where(p => p.Bearing is null || p.Distance is null).Select(p => new NotesFault(p.Part.Column, $"Where {FieldText.Quote(p.What)} {(stand.Exists(t => t.Said == p) ? "stands" : "lies")} is not said whole: {(p.Bearing is null ? "the clock position" : "the distance")} is missing.", FloorNotes.Example)));
         faults.ForEach(f => refuse(line.Number, f));
-        said.AddRange(props.Select(p => (p, (string?)null)));
-        Understood.Add(new Understood(line.Number, 0, $"{line.Name}: {line.Rest.Text}", [.. props.Select(p => p.Reading())]) { IsPlain = true });
+        floor.Add((line, all));
+    }
+
+    /// <summary>The floor with everything that stands on it; a kind that a brief beside has already is left as it is there.</summary>
+    /// <param name="plan">The floor, large enough.</param>
+    public FloorPlan Furnished(FloorPlan plan)
+    {
+        foreach (var (line, piece) in stand.Where(t => !plan.Obstacles.Any(o => o.Kind == ThingNotes.KindOf(t.Said, things)!.Id)).ToList())
+        {
+            var faults = new List<NotesFault>();
+            if (ThingNotes.Of(piece, things, plan, faults) is { } thing)
+            {
+                plan = plan with { Obstacles = [.. plan.Obstacles, thing] };
+                readings[piece] = ThingNotes.Reading(piece, thing);
+            }
+
+            faults.ForEach(f => refuse(line, f));
+        }
+
+        return plan;
     }
 
     /// <summary>All props of the fight.</summary>
