@@ -7,16 +7,20 @@ using Generator.Library.Files.Notes;
 using Generator.Library.Reading;
 using Generator.Testing;
 using Newtonsoft.Json.Linq;
+using Xunit.Abstractions;
 
 namespace Generator.Rehearsal.Tests;
 
 /// <summary>
 /// Whatever is done, in any order: the fight is what its edits make of it, undoing leads back to the start, the working copy holds it, and memory stays. <c>GENERATOR_EDITS=2000</c> asks for so many edits of each fight.
 /// </summary>
-public class SoakTests
+public class SoakTests(ITestOutputHelper output)
 {
     /// <summary>Bytes by which the heap may have grown in the end, kept edits included.</summary>
     private const long Growth = 24_000_000;
+
+    /// <summary>How often the working copy is read back: of so few edits as usual every time, because reading takes far longer than writing.</summary>
+    private const int Readings = 100;
 
     private static readonly int Edits = int.TryParse(Environment.GetEnvironmentVariable("GENERATOR_EDITS"), NumberStyles.None, CultureInfo.InvariantCulture, out var asked) ? asked : 70;
 
@@ -70,7 +74,10 @@ public class SoakTests
             {
                 kinds.Add(call);
                 done++;
-                Kept(stage, $"{call} {message}");
+                if (done % Math.Max(1, Edits / Readings) == 0)
+                {
+                    Kept(stage, $"{call} {message}");
+                }
             }
 
             if (done == Edits / 10 && before == 0)
@@ -81,7 +88,9 @@ public class SoakTests
 
         Assert.True(kinds.Count >= 8, string.Join(' ', kinds));
         Assert.Equal(SketchWriter.Text(stage.Document.Now.Sketch), SketchWriter.Text(stage.Document.Now.History.Done.Aggregate(start, Editing.Apply)));
-        Assert.InRange(GC.GetTotalMemory(forceFullCollection: true) - before, long.MinValue, Growth);
+        var growth = GC.GetTotalMemory(forceFullCollection: true) - before;
+        output.WriteLine(FormattableString.Invariant($"{done} edits, {stage.Document.Now.Sketch.Moves.Count} moves in the end, heap {growth / 1e6:0.0} MB more than after a tenth of them"));
+        Assert.InRange(growth, long.MinValue, Growth);
         while (stage.Document.Now.History.ToUndo is not null)
         {
             await stage.Good("undo", $$"""{"revision":{{stage.Document.Now.Revision}}}""");
