@@ -210,17 +210,18 @@ public class OfferTests
     {
         var fight = JObject.Parse(Clean);
         fight["brief"]!["moments"] = new JArray(new JObject { ["technique"] = "knee-to-head-right", ["attacker"] = "Bruno" });
-        Question? asked = null;
+        var asked = new List<Question>();
         await using var stage = await Stage.Open(
             (question, _) =>
             {
-                asked = question;
+                asked.Add(question);
                 return Task.FromResult(Answered(Clean));
             },
             fight.ToString());
         await stage.Good("hurt", new JObject { ["performer"] = -1, ["limit"] = limit }.ToString());
         var card = (await stage.Settled())["offers"]!["cards"]!.Single();
-        Assert.Equal((kept, limit), (asked!.Brief!.Moments.Count, asked.Brief.Hero.Limits.Single()));
+        var brief = Assert.Single(asked).Brief!;
+        Assert.Equal((kept, limit), (brief.Moments.Count, brief.Hero.Limits.Single()));
         Assert.Equal(1 - kept, card["gave"]!.Count(g => ((string?)g)!.StartsWith("The hero moment knee to head right goes. ", StringComparison.Ordinal)));
     }
 
