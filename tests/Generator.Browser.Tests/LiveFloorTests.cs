@@ -50,6 +50,7 @@ public sealed class LiveFloorTests(Browser browser) : LivePage(browser), IClassF
         await Drag(sheet, "mats0", 60, 0);
         await sheet.Until($"document.getElementById('cast-mats0-x').value !== '{was}'");
         await Undoes(sheet, "where mat lies");
+        await sheet.Until("document.querySelector('[data-handle=mats0]')?.title.startsWith('mat: ' + Number(document.getElementById('cast-mats0-x').value).toFixed(1) + ' m')");
         var table = await sheet.Page.Locator("[data-handle=obstacles0]").BoundingBoxAsync();
         var mark = await sheet.Page.Locator("[data-handle=mark1]").BoundingBoxAsync();
         await Drag(sheet, "mark1", table!.X - mark!.X, table.Y - mark.Y);
