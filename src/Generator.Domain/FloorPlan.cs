@@ -18,6 +18,9 @@ public sealed record FloorPlan
 
     public IReadOnlyList<Obstacle> Obstacles { get; init; } = [];
 
+    /// <summary>Where falls may land on a hard floor.</summary>
+    public IReadOnlyList<Mat> Mats { get; init; } = [];
+
     /// <summary>Where people come in; with none, anywhere over the floor's edge.</summary>
     public IReadOnlyList<WayIn> WaysIn { get; init; } = [];
 }

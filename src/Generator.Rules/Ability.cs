@@ -17,11 +17,11 @@ public sealed class Ability
     private readonly string?[,] reaction;
 
     public Ability(Brief brief, Book book)
-        : this(brief, book, FloorThings.Of(brief, book), new HandProps(brief, book))
+        : this(brief, book, FloorThings.Of(brief, book), new HandProps(brief, book), new FloorMats(brief, book.Settle))
     {
     }
 
-    public Ability(Brief brief, Book book, FloorThings things, HandProps props)
+    public Ability(Brief brief, Book book, FloorThings things, HandProps props, FloorMats mats)
     {
         var cast = brief.Attackers.Count;
         Meanwhile = new Meanwhile(brief, book);
@@ -35,7 +35,7 @@ public sealed class Ability
         }
 
         allowed = [.. Stances.Select(from => StanceSet.Of([.. Stances.Where(to => WhyNotStance(from, to) is null)]))];
-        technique = [.. book.Techniques.Select(t => Technique(t, brief, book) ?? Lacking(t.Uses, t.Prop, t.Name) ?? (t.IsAgainstPropsAlone && !props.Any ? $"{t.Name} answers only what comes with a prop, and the brief has none" : null))];
+        technique = [.. book.Techniques.Select(t => Technique(t, brief, book, mats) ?? Lacking(t.Uses, t.Prop, t.Name) ?? (t.IsAgainstPropsAlone && !props.Any ? $"{t.Name} answers only what comes with a prop, and the brief has none" : null))];
         techniqueOn = new string?[book.Techniques.Count, cast];
         attack = new string?[book.Attacks.Count, cast];
         reaction = new string?[book.Reactions.Count, cast];
@@ -54,7 +54,7 @@ public sealed class Ability
 
             for (var r = 0; r < book.Reactions.Count; r++)
             {
-                reaction[r, a] = Reaction(book.Reactions[r], person, brief.Floor.Surface, book.Settle) ?? Lacking(book.Reactions[r].Uses, book.Reactions[r].Prop, book.Reactions[r].Name);
+                reaction[r, a] = Reaction(book.Reactions[r], person, brief.Floor.Surface, mats, book.Settle) ?? Lacking(book.Reactions[r].Uses, book.Reactions[r].Prop, book.Reactions[r].Name);
             }
         }
 
@@ -82,14 +82,14 @@ public sealed class Ability
     /// <summary>Why the attacker cannot perform the reaction on this floor.</summary>
     public string? WhyNotReaction(int r, int attacker) => reaction[r, attacker];
 
-    private string? Technique(Technique t, Brief brief, Book book) =>
+    private string? Technique(Technique t, Brief brief, Book book, FloorMats mats) =>
         (t.Travel is not null && !brief.Travels ? $"{t.Name} goes to another mark, and the brief has one only" : null)
         ?? Skilled(t.Name, t.HeroSkill, brief.Hero)
         ?? Asked(t.Name, t.Demands, t.Load, brief.Hero, book.Settle)
         ?? Started(t)
         ?? (t.EndStance is { } end ? WhyNotStance(end, end) : null)
         ?? Fall(t.Name, t.HeroFall, brief.Hero, book.Settle)
-        ?? Floor(t.Name, NeedOf(t.HeroFall), brief.Floor.Surface);
+        ?? HeroFalls(t, brief, mats, book.Settle);
 
     /// <summary>Why the hero can take none of the stances that a technique starts from.</summary>
     private string? Started(Technique t)
@@ -111,11 +111,11 @@ public sealed class Ability
         return Asked(from == to ? $"standing {name}" : $"going from {book.Stances.NameOf(from)} to {name}", demands, from == to ? book.Stances.LoadOf(to) : book.Stances.LoadOf(from, to), hero, book.Settle);
     }
 
-    private static string? Reaction(Reaction r, Performer person, Surface surface, Settle settle) =>
+    private static string? Reaction(Reaction r, Performer person, Surface surface, FloorMats mats, Settle settle) =>
         Skilled(r.Name, r.Skill, person)
         ?? Asked(r.Name, r.Load.Pivot == BodyParts.None ? [] : [Demand.Spin], r.Load, person, settle)
         ?? Fall(r.Name, r.Fall, person, settle)
-        ?? Floor(r.Name, r.Surface, surface);
+        ?? (r.Surface == SurfaceNeed.Mat && mats.Matter ? null : Floor(r.Name, r.Surface, surface));
 
     /// <summary>Why somebody cannot do what asks for this; whatever leaves the floor or kneels is a jump or a knee, whether it says so or not.</summary>
     internal static string? Asked(string what, IReadOnlyList<string> demands, Load load, Performer person, Settle settle)
@@ -182,6 +182,19 @@ public sealed class Ability
         return Limit.Against(fall).FirstOrDefault(person.Limits.Contains) is { } limit
             ? $"{Words.Cap(what)} is a fall that {person.Name} must not take ({limit})"
             : Limited(what, [fall == FallClass.ToKnee ? Demand.Kneel : Demand.Fall], person, settle);
+    }
+
+    /// <summary>The hero may fall whichever way, so that a mat reaches a body's length and the technique's own step round the marks.</summary>
+    private static string? HeroFalls(Technique t, Brief brief, FloorMats mats, Settle settle)
+    {
+        var need = NeedOf(t.HeroFall);
+        if (need != SurfaceNeed.Mat || !mats.Matter)
+        {
+            return Floor(t.Name, need, brief.Floor.Surface);
+        }
+
+        var reach = brief.Hero.Height + settle.BodyRadius + new Centimetres(Math.Max(t.Band.StepIn.Value, t.Band.StepOut.Value));
+        return mats.ReachRoundMarks(reach.Value) ? null : $"{Words.Cap(t.Name)} is a fall of {brief.Hero.Name}, the floor is hard, and no mat reaches {reach} round {(brief.Travels ? "all the marks" : "the mark")}";
     }
 
     private static string? Floor(string what, SurfaceNeed need, Surface surface)

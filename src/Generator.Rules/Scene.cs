@@ -47,7 +47,8 @@ public sealed class Scene
         Marks = brief.Travels || brief.Ally is not null ? new Marks(brief, book.Settle, Floor) : Marks.One(Floor);
         Things = FloorThings.Of(brief, book);
         Props = new HandProps(brief, book);
-        Able = new Ability(brief, book, Things, Props);
+        Mats = new FloorMats(brief, book.Settle);
+        Able = new Ability(brief, book, Things, Props, Mats);
         Plan = ActPlan.Of(brief);
         Likings = new Likings(brief, book);
         Combinations = new CombinationForms(brief, book, Able, Likings);
@@ -115,6 +116,9 @@ public sealed class Scene
     /// <summary>Things of the floor that moves may use.</summary>
     public FloorThings Things { get; }
 
+    /// <summary>Where falls may land on a hard floor.</summary>
+    public FloorMats Mats { get; }
+
     /// <summary>What is held in the hand, or lies ready for it.</summary>
     public HandProps Props { get; }
 
@@ -123,7 +127,7 @@ public sealed class Scene
     /// <summary>The same while somebody plays a hurt part of the body, as if the brief said so from the start.</summary>
     /// <param name="who">Number of the attacker; −1 for the hero.</param>
     /// <param name="part">The word for the part.</param>
-    public Ability AbleWhileHurt(int who, string part) => hurt.GetOrAdd((who, part), k => new Ability(WhileHurt(k.Who, Limit.Hurting(k.Part)), Book, Things, Props));
+    public Ability AbleWhileHurt(int who, string part) => hurt.GetOrAdd((who, part), k => new Ability(WhileHurt(k.Who, Limit.Hurting(k.Part)), Book, Things, Props, Mats));
 
     /// <summary>Distance band of a technique between the hero and one attacker.</summary>
     public Reach TechniqueReach(int technique, int attacker) => techniqueReach[technique, attacker];

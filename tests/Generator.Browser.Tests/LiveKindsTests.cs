@@ -52,7 +52,7 @@ public sealed class LiveKindsTests(Browser browser) : LivePage(browser), IClassF
     }
 
     [Fact]
-    public async Task More_of_a_move_is_written_by_keyboard_and_a_finding_stands_on_the_time_line()
+    public async Task More_of_a_move_is_written_by_keyboard_and_a_finding_stands_on_time_line_and_floor()
     {
         await using var sheet = await Ready();
         await sheet.Page.Locator("#m1-technique").FocusAsync();
@@ -72,6 +72,12 @@ public sealed class LiveKindsTests(Browser browser) : LivePage(browser), IClassF
         await sheet.Page.Keyboard.PressAsync("Control+a");
         await sheet.Page.Keyboard.TypeAsync("1");
         await sheet.Until("document.querySelectorAll('#time-line .found-at.broken, #time-line .found-at.unsafe').length > 0");
+
+        // Once it is written, the floor of that move has the sign beside whom it is about.
+        await sheet.Page.Keyboard.PressAsync("Enter");
+        await sheet.Until("document.activeElement.id === 'm2-count'");
+        await sheet.Page.Keyboard.PressAsync("ArrowUp");
+        await sheet.Until("document.getElementById('floor-head').textContent === 'Floor, move 2' && document.querySelectorAll('#floor .found-at.broken, #floor .found-at.unsafe').length > 0");
     }
 
     [Fact]
@@ -154,6 +160,7 @@ public sealed class LiveKindsTests(Browser browser) : LivePage(browser), IClassF
         await using var sheet = await Ready();
         Assert.Equal(["none", "none", "none"], await sheet.Eval<string[]>("['attacker', 'attack', 'reaction'].map(c => document.getElementById('m0-' + c).placeholder)"));
         Assert.Equal(["m1-reaction"], await sheet.Eval<string[]>("[...document.querySelectorAll('.box.is-open :is(textarea, input)')].filter(e => e.checkVisibility()).map(e => e.id)"));
+        Assert.True(await sheet.Eval<bool>("document.getElementById('grid').lastElementChild.getBoundingClientRect().bottom <= document.getElementById('notes').getBoundingClientRect().top"), "Moves lie under what stands below them.");
         Assert.Equal("2 Zora alone walks across", (await sheet.Eval<string>("document.querySelector('.row .brief').textContent")).Trim());
     }
 
@@ -172,6 +179,14 @@ public sealed class LiveKindsTests(Browser browser) : LivePage(browser), IClassF
         Assert.Equal("Mira", await sheet.Page.Locator("#m1-by").InputValueAsync());
         await sheet.Page.Locator("#m1-attacker").FillAsync("Bruno");
         await sheet.Until("document.querySelectorAll('.finding').length > 0");
+
+        // Nothing is searched for two; that somebody is hurt is written and judged all the same.
+        await sheet.Page.Locator("#hurt > summary").ClickAsync();
+        await sheet.Until("document.getElementById('hurt-what').options.length > 5");
+        await sheet.Page.Locator("#hurt-who").SelectOptionAsync("ally");
+        await sheet.Page.Locator("#hurt-what").SelectOptionAsync("injured-left-elbow");
+        await sheet.Page.Locator("#hurt-note").ClickAsync();
+        await sheet.Until("document.getElementById('undo').textContent === 'Undo: Mira: injured-left-elbow' && [...document.querySelectorAll('.finding')].some(f => f.textContent.includes('able:') && f.textContent.includes('Mira'))");
         await Axe.IsCleanEverywhere(sheet);
     }
 }

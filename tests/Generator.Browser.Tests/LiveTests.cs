@@ -248,7 +248,7 @@ public sealed class LiveTests(Browser browser) : LivePage(browser), IClassFixtur
         await sheet.Page.Locator("#cast-hero-name").FillAsync("Zora");
         await sheet.Page.Keyboard.PressAsync("Tab");
         await sheet.Until("document.getElementById('undo').textContent === 'Undo: name of the hero'");
-        await sheet.Page.Locator("text=Add an obstacle").PressAsync("Enter");
+        await sheet.Page.Locator("text=Add a thing").PressAsync("Enter");
         await sheet.Until("document.querySelector('[data-handle=obstacles0]') !== null");
         await sheet.Page.Locator("[data-handle=obstacles0]").FocusAsync();
         await sheet.Page.Keyboard.PressAsync("ArrowRight");

@@ -52,6 +52,16 @@ public sealed class Sheet : IAsyncDisposable
         Assert.Fail($"This never came true: {expression}");
     }
 
+    /// <summary>What is refused on purpose is no fault: the answer to this call, and what the browser says of it.</summary>
+    public void Refused(string call)
+    {
+        lock (faults)
+        {
+            Assert.NotEqual(0, faults.RemoveAll(f => f.StartsWith("answer: 400", StringComparison.Ordinal) && f.EndsWith("/" + call, StringComparison.Ordinal)));
+            faults.RemoveAll(f => f.StartsWith("console: Failed to load resource", StringComparison.Ordinal));
+        }
+    }
+
     private void NoteIf(bool happened, string what)
     {
         if (happened)

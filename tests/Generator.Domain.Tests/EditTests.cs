@@ -134,6 +134,22 @@ public class EditTests
         }
     }
 
+    /// <summary>With another name or place a mark is itself; where marks come or go, each is the one of its name.</summary>
+    [Theory]
+    [InlineData("door,window,stage", "door,window,stage", 2)]
+    [InlineData("door,window,stage", "door,window,wing", 2)]
+    [InlineData("door,window,stage", "door,stage", 1)]
+    [InlineData("door,window,stage", "door,window", null)]
+    [InlineData("door,window,stage", "wing,door,window,Stage", 3)]
+    [InlineData("door,window,stage", "stage", null)]
+    public void Travel_moves_go_to_the_same_mark_as_before(string was, string now, int? to)
+    {
+        static Brief On(string marks) => Three with { Marks = [.. marks.Split(',').Select((m, i) => new HeroMark(m, new Centimetres(100 * (i + 1)), new Centimetres(100)))] };
+        var before = Fight(3) with { Brief = On(was) };
+        before = before with { Moves = [before.Moves[0] with { To = 2 }, .. before.Moves.Skip(1)] };
+        Assert.Equal(to, Editing.Apply(before, new Recast("marks", On(now), [0, 1, 2])).Moves[0].To);
+    }
+
     [Fact]
     public void What_is_left_open_is_all_but_who_attacks_when_and_what_is_locked()
     {

@@ -77,7 +77,7 @@ public class OfferTests
         Assert.Empty(said["offers"]!["cards"]![1]!["rows"]!);
         var figures = await stage.Good("cards");
         Assert.Equal((int)said["offers"]!["number"]!, (int)figures["number"]!);
-        Assert.All(figures["figures"]![0]!, f => Assert.Contains("</svg>", (string?)f["svg"], StringComparison.Ordinal));
+        Assert.All(figures["cards"]![0]!["comes"]!, f => Assert.Contains("</svg>", (string?)f["svg"], StringComparison.Ordinal));
         Assert.NotEmpty((await stage.Good("time", """{"card":0}"""))["moves"]!);
         await stage.Good("lock", """{"revision":1,"move":1,"locked":true}""");
         Assert.Equal(HttpStatusCode.BadRequest, (await stage.Call("ways", """{"revision":2,"move":0,"last":1}""")).Status);
@@ -195,11 +195,34 @@ public class OfferTests
         var said = await stage.Good("type", """{"revision":0,"move":1,"column":"count","text":"1"}""");
         var at = said["found"]!["findings"]!.Select((f, i) => (Finding: f, At: i)).First(f => (string?)f.Finding["severity"] is "broken" or "unsafe").At;
         said = await stage.Good("mend", $$"""{"revision":1,"finding":{{at}}}""");
-        Assert.NotEmpty(said["offers"]!["cards"]!);
+        Assert.Contains(said["offers"]!["cards"]!, c => ((string?)c["name"])!.StartsWith("move 2 at count ", StringComparison.Ordinal));
         var grave = said["found"]!["findings"]!.Count(f => (string?)f["severity"] is "broken" or "unsafe");
         said = await stage.Good("take", """{"revision":1,"card":0}""");
         Assert.True(said["found"]!["findings"]!.Count(f => (string?)f["severity"] is "broken" or "unsafe") < grave);
         Assert.Equal(HttpStatusCode.Conflict, (await stage.Call("mend", """{"revision":1,"finding":0}""")).Status);
+    }
+
+    /// <summary>The knee to the head is the hero's own; with the knee hurt it cannot be asked for any more.</summary>
+    [Theory]
+    [InlineData("injured-right-knee", 0)]
+    [InlineData("injured-neck", 1)]
+    public async Task A_hero_moment_that_cannot_be_any_more_is_left_out_and_that_is_said(string limit, int kept)
+    {
+        var fight = JObject.Parse(Clean);
+        fight["brief"]!["moments"] = new JArray(new JObject { ["technique"] = "knee-to-head-right", ["attacker"] = "Bruno" });
+        var asked = new List<Question>();
+        await using var stage = await Stage.Open(
+            (question, _) =>
+            {
+                asked.Add(question);
+                return Task.FromResult(Answered(Clean));
+            },
+            fight.ToString());
+        await stage.Good("hurt", new JObject { ["performer"] = -1, ["limit"] = limit }.ToString());
+        var card = (await stage.Settled())["offers"]!["cards"]!.Single();
+        var brief = Assert.Single(asked).Brief!;
+        Assert.Equal((kept, limit), (brief.Moments.Count, brief.Hero.Limits.Single()));
+        Assert.Equal(1 - kept, card["gave"]!.Count(g => ((string?)g)!.StartsWith("The hero moment knee to head right goes. ", StringComparison.Ordinal)));
     }
 
     [Fact]

@@ -109,6 +109,7 @@ public static class RandomBrief
             MarkY = markY,
             Surface = chance.Any<Surface>(),
             Obstacles = chance.List(0, 2, i => new Obstacle("bollard " + (char)('a' + i), Cm(chance, 0, 100), Cm(chance, 0, 100), Cm(chance, 1, 99), Cm(chance, 1, 900))),
+            Mats = [.. Enumerable.Range(0, width.Value % 3).Select(i => new Mat("mat " + (char)('a' + i), new Centimetres(width.Value % 100), new Centimetres(depth.Value % 100), new Centimetres(5 + (markX.Value % 190)), new Centimetres(5 + (markY.Value % 190))))],
             WaysIn = chance.List(0, 2, i => new WayIn("door " + (char)('a' + i), Cm(chance, 200, width.Value), new Centimetres(depth.Value + chance.Whole(0, 300)))),
         };
     }

@@ -75,6 +75,11 @@ internal static class RehearseCommand
         {
             throw new RefusedException(refused.Message, refused.Maybe);
         }
+        catch (OperationCanceledException) when (stop.IsCancellationRequested)
+        {
+            // It was ended before the address was out.
+            return ExitCode.Good;
+        }
         catch (IOException taken)
         {
             throw new RefusedException($"generator rehearse: nothing can be served. {taken.Message}", taken);

@@ -109,17 +109,22 @@ public static class Editing
         {
             Brief = recast.Brief,
             Placements = [.. recast.Was.Select(w => w is { } was ? sketch.Placements[was] : null)],
-            Moves = [.. sketch.Moves.Select(m => Fitted(m, recast))],
+            Moves = [.. sketch.Moves.Select(m => Fitted(m, recast, sketch.Brief.Marks))],
         };
     }
 
     /// <summary>Nobody comes from anywhere in a move that nobody is left for, no ally acts who is gone, and no mark is gone to that is not there.</summary>
-    private static SketchMove Fitted(SketchMove move, Recast recast)
+    private static SketchMove Fitted(SketchMove move, Recast recast, IReadOnlyList<HeroMark> marks)
     {
         var attacker = move.Attacker is { } who ? recast.Was.Index().Where(w => w.Item == who).Select(w => (int?)w.Index).FirstOrDefault() : null;
-        var to = move.To is { } mark && recast.Brief.Travels && mark < recast.Brief.Marks.Count ? move.To : null;
+        var to = move.To is { } mark && recast.Brief.Travels ? MarkNow(mark, marks, recast.Brief.Marks) : null;
         return move with { Attacker = attacker, From = attacker is null ? null : move.From, To = to, ByAlly = move.ByAlly && recast.Brief.Ally is not null };
     }
+
+    /// <summary>A mark that has another name or place is still itself; where marks come or go, one is the same by its name. Null where it is gone.</summary>
+    private static int? MarkNow(int mark, IReadOnlyList<HeroMark> was, IReadOnlyList<HeroMark> now) => mark >= was.Count ? null
+        : was.Count == now.Count ? mark
+        : now.Index().Where(m => m.Item.IsCalled(was[mark].Name)).Select(m => (int?)m.Index).FirstOrDefault();
 
     private static Sketch Placed(Sketch sketch, Place place) => place.Attacker < 0 || place.Attacker >= sketch.Placements.Count
         ? throw new EditException("There is no such attacker.", "Maybe the brief has changed meanwhile.")

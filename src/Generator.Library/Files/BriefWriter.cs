@@ -82,6 +82,7 @@ public static class BriefWriter
         ("obstacles", List(floor.Obstacles.Select(o => Fields(
             ("name", o.Name), ("kind", o.Kind), ("x", Metres(o.X)), ("y", Metres(o.Y)), ("width", Metres(o.Width)), ("depth", Metres(o.Depth)),
             ("height", o.Height is { } height ? Metres(height) : null), ("rated", o.Rated ? true : null), ("padded", o.Padded ? true : null))))),
+        ("mats", List(floor.Mats.Select(m => Fields(("name", m.Name), ("x", Metres(m.X)), ("y", Metres(m.Y)), ("width", Metres(m.Width)), ("depth", Metres(m.Depth)))))),
         ("waysIn", List(floor.WaysIn.Select(w => Fields(("name", w.Name), ("x", Metres(w.X)), ("y", Metres(w.Y)))))));
 
     private static JObject Performer(Performer performer, params ReadOnlySpan<(string Name, JToken? Value)> own) => Fields(

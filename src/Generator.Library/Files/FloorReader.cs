@@ -43,7 +43,7 @@ internal static class FloorReader
         }
 
         floor = floor with { Obstacles = [.. reader.Objects("obstacles").Select((o, i) => ObstacleReader.Of(o, i, floor, things))] };
-        floor = floor with { WaysIn = WaysInReader.Of(reader, floor) };
+        floor = floor with { Mats = MatsReader.Of(reader, floor), WaysIn = WaysInReader.Of(reader, floor) };
         reader.Finish();
         return floor;
     }

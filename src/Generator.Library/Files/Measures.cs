@@ -16,6 +16,7 @@ public static class Measures
     public static readonly Quantity Place = new("a place", 0, 100, "m", "Maybe it is in centimetres; write metres from the corner between 6 and 9.");
     public static readonly Quantity WayIn = new("a place", -3, 103, "m", "Maybe it is in centimetres; write metres from the corner between 6 and 9.");
     public static readonly Quantity Thing = new("a size", 0.01m, 100, "m", "Maybe it is in centimetres; write metres, such as 0.6.");
+    public static readonly Quantity Mat = new("a size", 0.05m, 100, "m", "Maybe it is in centimetres; write metres, such as 2.");
     public static readonly Quantity ThingHeight = new("a height", 0.05m, 5, "m", "Maybe it is in centimetres; write metres, such as 0.75.");
 
     public static readonly Quantity PropDistance = new("a distance", 0.5m, 20, "m", "Maybe it is in centimetres; write metres from the mark, such as 1.5.");

@@ -18,6 +18,9 @@ public sealed class FloorPainter
 
     private const double WidestName = 150;
 
+    /// <summary>From the side of a mat to the middle of its name.</summary>
+    private const double Corner = 40;
+
     /// <summary>A name, and from and until when it lies there.</summary>
     private const double WidestProp = 340;
 
@@ -142,6 +145,7 @@ public sealed class FloorPainter
         PlaceHours(placer);
         ShunLines(placer, ways, lenses);
         var things = source.Brief.Floor.Obstacles.Select(o => Thing.Of(o, source.Brief.Floor, Window)).Where(t => t.Box.Overlaps(Window.Inner)).Select(t => t with { Box = t.Box.Within(Window.Inner) }).ToList();
+        var mats = source.Brief.Floor.Mats.Select(m => Thing.Of(m, source.Brief.Floor, Window)).Where(t => t.Box.Overlaps(Window.Inner)).Select(t => t with { Box = t.Box.Within(Window.Inner) }).ToList();
         var doors = source.Brief.Floor.WaysIn.Select(w => (Name: Page.Clean(w.Name), Place: new Place(w.X.Value - source.Brief.Floor.MarkX.Value, w.Y.Value - source.Brief.Floor.MarkY.Value)))
             .Where(w => Window.Shows(w.Place)).Select(w => new Door(Window.Of(w.Place), w.Name)).Concat(Marks()).ToList();
         foreach (var door in doors)
@@ -178,7 +182,7 @@ public sealed class FloorPainter
 
         // The name of a thing on another would be taken for its, and so would a camera's.
         things.ForEach(t => placer.Take(t.Box));
-        var key = new PlanKey([.. things.Select(t => t.Name), .. doors.Select(d => d.Name), .. props.Select(p => p.Name)], isSmall);
+        var key = new PlanKey([.. things.Select(t => t.Name), .. doors.Select(d => d.Name), .. props.Select(p => p.Name), .. mats.Select(m => m.Name)], isSmall);
         for (var p = 0; p < props.Count; p++)
         {
             placer.Near(key.Of(things.Count + doors.Count + p, WidestProp), props[p].At, LyingProp.Room, Size, "prop");
@@ -194,11 +198,18 @@ public sealed class FloorPainter
             placer.Near(key.Of(t, WidestName), Centre(things[t].Box), Math.Min(things[t].Box.Width, things[t].Box.Height) / 2, Size, "thing");
         }
 
+        // People stand in the middle of a mat, so it is named at a corner.
+        for (var m = 0; m < mats.Count; m++)
+        {
+            placer.Near(key.Of(things.Count + doors.Count + props.Count + m, WidestName), new Point(mats[m].Box.X + Corner, mats[m].Box.Bottom - (Size / 2)), 0, Size, "mat");
+        }
+
         return new FloorPicture
         {
             Window = Window,
             Height = placer.Height,
             Things = things,
+            Mats = mats,
             Doors = doors,
             Props = props,
             Lenses = lenses,

@@ -10,6 +10,9 @@ public sealed record FloorPicture
 
     public required IReadOnlyList<Thing> Things { get; init; }
 
+    /// <summary>Mats, which lie under everything else.</summary>
+    public IReadOnlyList<Thing> Mats { get; init; } = [];
+
     public required IReadOnlyList<Door> Doors { get; init; }
 
     /// <summary>On a picture of the whole floor the part that the plans show; null on plans.</summary>

@@ -4,7 +4,7 @@ using Generator.Rules.Bodies;
 
 namespace Generator.Paperwork.Floor;
 
-/// <summary>An obstacle on a plan.</summary>
+/// <summary>An obstacle or a mat on a plan.</summary>
 public sealed record Thing(Box Box, string Name)
 {
     /// <summary>Breadth of the strips of an obstacle, over which nothing can be read.</summary>
@@ -25,7 +25,15 @@ public sealed record Thing(Box Box, string Name)
     /// <summary>An obstacle of the floor, where it stands on the plan.</summary>
     public static Thing Of(Obstacle obstacle, FloorPlan floor, PlanWindow window)
     {
-        var corner = window.Of(new Place(obstacle.X.Value - floor.MarkX.Value, obstacle.Y.Value + obstacle.Depth.Value - floor.MarkY.Value));
-        return new Thing(new Box(corner.X, corner.Y, obstacle.Width.Value * window.Scale, obstacle.Depth.Value * window.Scale), Page.Clean(obstacle.Name));
+        return new Thing(BoxOf(obstacle.X, obstacle.Y, obstacle.Width, obstacle.Depth, floor, window), Page.Clean(obstacle.Name));
+    }
+
+    /// <summary>A mat, likewise.</summary>
+    public static Thing Of(Mat mat, FloorPlan floor, PlanWindow window) => new(BoxOf(mat.X, mat.Y, mat.Width, mat.Depth, floor, window), Page.Clean(mat.Name));
+
+    private static Box BoxOf(Centimetres x, Centimetres y, Centimetres width, Centimetres depth, FloorPlan floor, PlanWindow window)
+    {
+        var corner = window.Of(new Place(x.Value - floor.MarkX.Value, y.Value + depth.Value - floor.MarkY.Value));
+        return new Box(corner.X, corner.Y, width.Value * window.Scale, depth.Value * window.Scale);
     }
 }

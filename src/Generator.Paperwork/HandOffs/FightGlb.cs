@@ -20,6 +20,9 @@ internal static class FightGlb
 {
     private const double FloorThickness = 0.02;
 
+    /// <summary>Height of a mat in metres. Common practice, no source.</summary>
+    private const double MatThickness = 0.05;
+
     public static byte[] Of(PaperSource source, Acted acted)
     {
         var model = ModelRoot.CreateModel();
@@ -78,6 +81,11 @@ internal static class FightGlb
     private static void Floor(Scene scene, GlbPaint paint, FloorPlan plan, ThingTable things)
     {
         Box(scene, paint.Box("floor", 0xd9d4c7), "floor", plan.MarkX, plan.MarkY, default, default, plan.Width, plan.Depth, -FloorThickness, FloorThickness);
+        foreach (var mat in plan.Mats)
+        {
+            Box(scene, paint.Box("mat", 0x7f9fb8), Page.Clean(mat.Name), plan.MarkX, plan.MarkY, mat.X, mat.Y, mat.Width, mat.Depth, 0, MatThickness);
+        }
+
         foreach (var thing in plan.Obstacles)
         {
             Box(scene, paint.Box("obstacle", 0x8f7f66), Page.Clean(thing.Name), plan.MarkX, plan.MarkY, thing.X, thing.Y, thing.Width, thing.Depth, 0, Stage.HeightOf(things, thing));

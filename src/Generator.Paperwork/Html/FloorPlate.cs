@@ -12,6 +12,9 @@ namespace Generator.Paperwork.Html;
 /// <param name="Height">Its height.</param>
 public sealed record FloorPlate(string Svg, Point Mark, double Scale, double Width, double Height)
 {
+    /// <summary>Who is where on it when the move begins.</summary>
+    public IReadOnlyList<(int Performer, Point At)> People { get; private init; } = [];
+
     /// <summary>The plan of one move; of the opening places when there is no such move.</summary>
     /// <param name="source">The routine; it may be empty.</param>
     /// <param name="move">Number from 0.</param>
@@ -23,7 +26,10 @@ public sealed record FloorPlate(string Svg, Point Mark, double Scale, double Wid
         var isMove = move >= 0 && move < source.Steps.Count;
         var picture = isMove ? painter.Of([source.Steps[move]]) : painter.Opening();
         var words = isMove ? $"Floor plan of move {Words.Number(move + 1)}" : "Floor plan of where everybody opens";
-        return new FloorPlate(HtmlPage.Body<FloorSvg>(new Dictionary<string, object?>(StringComparer.Ordinal) { ["Picture"] = picture, ["InWords"] = words }), painter.Window.Mark, painter.Window.Scale, picture.Width, picture.Height);
+        return new FloorPlate(HtmlPage.Body<FloorSvg>(new Dictionary<string, object?>(StringComparer.Ordinal) { ["Picture"] = picture, ["InWords"] = words }), painter.Window.Mark, painter.Window.Scale, picture.Width, picture.Height)
+        {
+            People = [.. picture.Markers.Where(m => m.Style != "end").Select(m => (m.Performer, m.At))],
+        };
     }
 
     /// <summary>The patterns that plans are filled with, once a page.</summary>

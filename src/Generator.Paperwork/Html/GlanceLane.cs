@@ -8,8 +8,14 @@ public sealed record GlanceLane
 
     public required string Name { get; init; }
 
+    /// <summary>"▲! 1 unsafe": what is found of them; empty for nothing.</summary>
+    public required string Alarms { get; init; }
+
     /// <summary>"2 falls, out c40": what stands out, in words.</summary>
-    public required string Told { get; init; }
+    public required string Facts { get; init; }
+
+    /// <summary>Both.</summary>
+    public string Told => Alarms.Length == 0 ? Facts : $"{Alarms}, {Facts}";
 
     /// <summary>How far down it is.</summary>
     public required double Middle { get; init; }

@@ -66,6 +66,15 @@ public sealed class GlanceView
         }
     }
 
+    /// <summary>What is said of a lane, in one line, or in two where one would be too small to read; on a phone what is found of them goes before what the signs show as well.</summary>
+    public IReadOnlyList<string> Lines(GlanceLane lane) => TextSize.Width(lane.Told, Said) <= ToldWidth ? [lane.Told] : IsWide ? [lane.Alarms, lane.Facts] : [lane.Alarms];
+
+    /// <summary>Room for what is said of a lane.</summary>
+    public double ToldWidth => IsWide ? Width - Right - 26 : 200;
+
+    /// <summary>Size of what is said of a lane.</summary>
+    public const double Said = 13;
+
     /// <summary>The picture for who cannot see it.</summary>
     public string InWords =>
         $"The fight from count 1 to {Words.AtCount(Shape.End)}. Contacts in every four counts: {string.Join(", ", Shape.Intensity.Contacts.Select(Words.Number))}. "
@@ -92,16 +101,14 @@ public sealed class GlanceView
         var grave = source.Verdict.Grave.Where(f => f.Move > 0 && f.Move <= source.Steps.Count && source.Steps[f.Move - 1].Target == who).ToList();
         var steps = Shape.Steps.Where(s => who < 0 || s.Concerns(who) || s.Row.Attacker == who).ToList();
         var enters = who < 0 || Shape.Steps.Count == 0 ? 0 : Math.Max(0, Shape.Steps[0].Before.Attackers[who].Entrance);
-        var told = grave.GroupBy(f => f.Severity).OrderByDescending(g => g.Key).Select(g => $"{FindingView.Of(g.First()).Sign} {Words.Number(g.Count())} {Words.Of(g.Key)}").Concat(
-        [
-            Words.Many(wear.Falls, "fall"),
-            left is { } gone ? (gone.RunsOff ? "runs off " : "out ") + Words.CountTag(gone.Time) : string.Empty,
-        ]);
+        var alarms = grave.GroupBy(f => f.Severity).OrderByDescending(g => g.Key).Select(g => $"{FindingView.Of(g.First()).Sign} {Words.Number(g.Count())} {Words.Of(g.Key)}");
+        var facts = new[] { Words.Many(wear.Falls, "fall"), left is { } gone ? (gone.RunsOff ? "runs off " : "out ") + Words.CountTag(gone.Time) : string.Empty };
         return new GlanceLane
         {
             Performer = who,
             Name = Page.Clean(who < 0 ? source.Brief.Hero.Name : source.Brief.Attackers[who].Name),
-            Told = string.Join(", ", told.Where(t => t.Length > 0)),
+            Alarms = string.Join(", ", alarms),
+            Facts = string.Join(", ", facts.Where(t => t.Length > 0)),
             Middle = LanesTop + (row * Lane) + (IsWide ? 15 : 30),
             From = X(enters),
             To = X(left?.Time ?? Shape.End),

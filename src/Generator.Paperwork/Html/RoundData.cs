@@ -41,6 +41,7 @@ internal static class RoundData
             ["meetings"] = new JArray(acted.Meetings.Select(m => new JArray(m.Time, (int)m.Kind, Place(m.At)))),
             ["props"] = new JArray(acted.Props.Select(Prop)),
             ["floor"] = Box(source.Brief.Floor, default, default, source.Brief.Floor.Width, source.Brief.Floor.Depth),
+            ["mats"] = new JArray(source.Brief.Floor.Mats.Select(m => Box(source.Brief.Floor, m.X, m.Y, m.Width, m.Depth))),
             ["things"] = new JArray(source.Brief.Floor.Obstacles.Select(o =>
                 new JArray(Page.Clean(o.Name), Box(source.Brief.Floor, o.X, o.Y, o.Width, o.Depth), Rounded(Stage.HeightOf(source.Scene.Book.Things, o))))),
             ["lens"] = Stage.Lens,

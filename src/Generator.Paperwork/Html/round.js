@@ -86,6 +86,7 @@ const inTheRound = (data, canvas, told) => {
     for (let z = Math.ceil(back); z <= front; z++) line(corner(left, z), corner(right, z), inks.faint);
     line(corner(-0.15, 0), corner(0.15, 0), inks.ink);
     line(corner(0, -0.15), corner(0, 0.15), inks.ink);
+    for (const [l, b, r, f] of data.mats) polygon([corner(l, b), corner(r, b), corner(r, f), corner(l, f)], inks.paper, inks.edge, 2);
     for (const [, [l, b, r, f]] of data.things) polygon([corner(l, b), corner(r, b), corner(r, f), corner(l, f)], inks.faint, inks.edge, 1);
   }
   /** A flat shape, cut where it comes behind the eye. */

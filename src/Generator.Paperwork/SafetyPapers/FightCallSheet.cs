@@ -52,6 +52,7 @@ public static class FightCallSheet
         {
             Surface.Matted => "Surface: mats joined and taped, dry, swept.",
             Surface.Sprung => "Surface: sprung floor dry and swept, pads under the falls.",
+            Surface.Hard when floor.Mats.Count > 0 => $"Surface: hard floor dry and swept; on their marks, taped down and joined: {string.Join(", ", floor.Mats.Select(m => Page.Clean(m.Name)))}. Every fall lands on one.",
             Surface.Hard => "Surface: hard floor dry and swept; no fall but what the risk assessment allows.",
             Surface.Wet => "Surface: WET. Dry it, or do not run the fight until the coordinator has seen it.",
             _ => "Surface: UNEVEN or raked. Walk it in the shoes of the performance first.",

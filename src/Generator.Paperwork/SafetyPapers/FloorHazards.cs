@@ -32,6 +32,7 @@ internal static class FloorHazards
             {
                 Domain.Surface.Wet => "Slipping on a wet floor.",
                 Domain.Surface.Uneven => "Turning an ankle on an uneven or raked floor; rake raises the risk of injury (Evans, Evans and Carvajal 1998).",
+                Domain.Surface.Hard when find.Scene.Mats.Matter => "Slipping; falling beside a mat, tripping over the edge of one, a mat that slides on the hard floor.",
                 Domain.Surface.Hard => "Slipping; a hard floor under every fall.",
                 _ => "Tripping over the edge of a mat, slipping on sweat. A rake raises the risk (Evans, Evans and Carvajal 1998): say so in the brief if there is one.",
             },

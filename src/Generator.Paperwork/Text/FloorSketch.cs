@@ -18,6 +18,8 @@ internal static class FloorSketch
 
     private const char PropSign = '*';
 
+    private const char MatSign = '.';
+
     private const string ObstacleLetters = "abcdefghijklmnopqrstuvwxyz";
 
     /// <summary>Centimetres that a column may stand for.</summary>
@@ -72,6 +74,11 @@ internal static class FloorSketch
         var rows = Cells(floor.Depth.Value, 2 * scale);
         var columns = Cells(floor.Width.Value, scale);
         var grid = Enumerable.Range(0, rows).Select(_ => Enumerable.Repeat(' ', columns).ToArray()).ToArray();
+        foreach (var mat in floor.Mats)
+        {
+            Fill(grid, floor, new Obstacle(mat.Name, mat.X, mat.Y, mat.Width, mat.Depth), MatSign, scale);
+        }
+
         for (var o = 0; o < floor.Obstacles.Count; o++)
         {
             Fill(grid, floor, floor.Obstacles[o], ObstacleMark(o), scale);
@@ -185,6 +192,11 @@ internal static class FloorSketch
         for (var o = 0; o < brief.Floor.Obstacles.Count; o++)
         {
             yield return ObstacleMark(o) + " " + Page.Clean(brief.Floor.Obstacles[o].Name);
+        }
+
+        if (brief.Floor.Mats.Count > 0)
+        {
+            yield return $"{MatSign} {string.Join(", ", brief.Floor.Mats.Select(m => Page.Clean(m.Name)))} (mat{(brief.Floor.Mats.Count == 1 ? string.Empty : "s")})";
         }
 
         for (var p = 0; p < brief.Props.Count; p++)

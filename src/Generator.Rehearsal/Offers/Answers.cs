@@ -33,7 +33,7 @@ internal static class Answers
         var card = Card.Of(question.Name, question.Of, Padlocks.Kept(before, Opening.Whole(routine.Value) with { Brief = brief }), book);
         return card with
         {
-            Gave = [.. (answer["gave"] ?? new JArray()).Select(g => $"Move {g["move"]}, {g["cell"]}: {Said(g["was"], "nothing written")} gives way to {Said(g["is"], "nothing")}. {g["message"]}".TrimEnd())],
+            Gave = [.. question.Gone, .. (answer["gave"] ?? new JArray()).Select(g => $"Move {g["move"]}, {g["cell"]}: {Said(g["was"], "nothing written")} gives way to {Said(g["is"], "nothing")}. {g["message"]}".TrimEnd())],
             Remark = (string?)answer["standing"] switch
             {
                 "nothing to repair" => "Nothing is unsafe or broken, so nothing changes.",

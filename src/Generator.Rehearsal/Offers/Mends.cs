@@ -28,6 +28,7 @@ public sealed class Mends
     private enum Kind
     {
         Time,
+        Alone,
         Place,
         Wait,
         Reaction,
@@ -83,7 +84,7 @@ public sealed class Mends
 
     private IEnumerable<(Kind Kind, string Name, Sketch After)> Tried()
     {
-        var changes = At < 0 || At >= Sketch.Moves.Count ? [] : Times().Concat(Orders()).Concat(Waits()).Concat(Places()).Concat(Cells(At, Kind.Reaction, Kind.Technique, Kind.Attack))
+        var changes = At < 0 || At >= Sketch.Moves.Count ? [] : Times().Concat(Alone()).Concat(Orders()).Concat(Waits()).Concat(Places()).Concat(Cells(At, Kind.Reaction, Kind.Technique, Kind.Attack))
             .Concat(At > 0 ? Cells(At - 1, Kind.Before, Kind.Before, Kind.Before) : []).Concat(Others()).Concat(LeftOut());
         return changes;
     }
@@ -98,6 +99,25 @@ public sealed class Mends
         for (var by = 1; by <= Sooner && At > 0; by++)
         {
             yield return (Kind.Time, $"{new HalfCounts(by).InWords} sooner from move {Number(At)} on", Editing.Apply(Sketch, new Shift(At, -by)));
+        }
+    }
+
+    /// <summary>The move alone at another count, no sooner than the one before and no later than the one behind; all others stay where they are.</summary>
+    private IEnumerable<(Kind Kind, string Name, Sketch After)> Alone()
+    {
+        if (Sketch.Moves[At].Count is not { } count)
+        {
+            yield break;
+        }
+
+        var (soonest, latest) = (At == 0 ? 0 : Sketch.Moves[At - 1].Count?.First.Value, At + 1 == Sketch.Moves.Count ? count.First.Value + Later : Sketch.Moves[At + 1].Count?.First.Value);
+        for (var start = Math.Max(soonest ?? 0, count.First.Value - Later); start <= Math.Min(latest ?? int.MaxValue, count.First.Value + Later); start++)
+        {
+            var to = new HalfCounts(start);
+            if (to != count.First)
+            {
+                yield return (Kind.Alone, $"move {Number(At)} at count {to.ToCountText()}", Editing.Apply(Sketch, new Write(At, Column.Count, new SketchMove { Line = 1, Count = (to, to) })));
+            }
         }
     }
 

@@ -4,6 +4,7 @@ using Generator.Library.Files;
 using Generator.Library.Files.Notes;
 using Generator.Paperwork.Text;
 using Generator.Rehearsal.Documents;
+using Generator.Rules;
 
 namespace Generator.Rehearsal.Offers;
 
@@ -19,6 +20,9 @@ public sealed record Question(Errand Errand, string Name, Document.State Of, str
 
     /// <summary>The brief as it is from now on; null for that of the fight.</summary>
     public Brief? Brief { get; init; }
+
+    /// <summary>What of the brief cannot be any more and is left out, each with the reason.</summary>
+    public IReadOnlyList<string> Gone { get; init; } = [];
 
     /// <summary>To be told of each of several answers as soon as it is there, as JSON; the whole answer has them again.</summary>
     public Action<string> Told { get; init; } = _ => { };
@@ -81,7 +85,16 @@ public sealed record Question(Errand Errand, string Name, Document.State Of, str
         var spared = performer < 0 ? brief with { Hero = brief.Hero with { Limits = Limited(brief.Hero) } }
             : brief with { Attackers = [.. brief.Attackers.Select((a, i) => i == performer ? a with { Limits = Limited(a) } : a)] };
         var who = performer < 0 ? brief.Hero.Name : brief.Attackers[performer].Name;
-        return new Question(Errand.Revise, $"{who}: {limit}", state, Whole(state, "Fitting it to somebody who is hurt")) { Brief = spared };
+        var text = Whole(state, "Fitting it to somebody who is hurt");
+        var (kept, gone) = Possible(new Scene(spared, state.Scene.Book));
+        return new Question(Errand.Revise, $"{who}: {limit}", state, text) { Brief = spared with { Moments = kept }, Gone = gone };
+    }
+
+    /// <summary>Hero moments that can still be done, and of the others why not.</summary>
+    private static (IReadOnlyList<Moment> Kept, IReadOnlyList<string> Gone) Possible(Scene scene)
+    {
+        var all = scene.Brief.Moments.Select(m => (Moment: m, Why: m.Moves.Select(o => MomentFit.WhyNot(scene, o)).FirstOrDefault(w => w is not null))).ToList();
+        return ([.. all.Where(m => m.Why is null).Select(m => m.Moment)], [.. all.Where(m => m.Why is not null).Select(m => $"The hero moment {m.Moment.Moves[0].Technique.Replace('-', ' ')} goes. {char.ToUpperInvariant(m.Why![0])}{m.Why[1..]}.")]);
     }
 
     /// <summary>All searching moves one hero.</summary>

@@ -2,6 +2,7 @@
 import { call } from './talk.js';
 import { at, make, button, drawn, many } from './make.js';
 import { watch } from './chosen.js';
+import { curve } from './curve.js';
 
 const longest = 12;
 let hooks;
@@ -84,12 +85,11 @@ function card(offer, i) {
   look1.className = 'look';
   const more = offer.rows.slice(longest);
   const li = make('li', { className: 'card' },
-    make('h3', { textContent: offer.name.charAt(0).toUpperCase() + offer.name.slice(1) }), make('p', { className: 'facts', textContent: facts.join(', ') + '.' }),
-    offer.remark ? make('p', { textContent: offer.remark }) : null, make('div', { className: 'strip' }),
+    make('h3', { textContent: `${i + 1}. ${offer.name.charAt(0).toUpperCase()}${offer.name.slice(1)}` }), make('p', { className: 'facts', textContent: facts.join(', ') + '.' }),
+    offer.remark ? make('p', { textContent: offer.remark }) : null, make('div', { className: 'tools' }, take, look1), make('div', { className: 'curve' }), make('div', { className: 'strip' }),
     make('ul', { className: 'changes' }, ...offer.rows.slice(0, longest).map(change)),
     more.length ? make('details', {}, make('summary', { textContent: `${more.length} more` }), make('ul', { className: 'changes' }, ...more.map(change))) : null,
-    offer.gave.length ? make('ul', { className: 'gave' }, ...offer.gave.map(g => make('li', { textContent: g }))) : null,
-    make('div', { className: 'tools' }, take, look1));
+    offer.gave.length ? make('ul', { className: 'gave' }, ...offer.gave.map(g => make('li', { textContent: g }))) : null);
   return li;
 }
 
@@ -105,8 +105,12 @@ async function pictures(number) {
   try {
     const said = await call('cards');
     if (said.number !== number) return;
-    [...at('cards').children].forEach((li, i) => li.querySelector('.strip').replaceChildren(...said.figures[i].map(f =>
-      make('figure', {}, ...drawn(f.svg), make('figcaption', { textContent: `Move ${f.move + 1}: ${f.told}` })))));
+    [...at('cards').children].forEach((li, i) => {
+      const card = said.cards[i];
+      const shown = (f, goes) => make('figure', { className: goes ? 'goes' : '' }, ...drawn(f.svg), make('figcaption', { textContent: `${goes ? 'Goes: move' : 'Move'} ${f.move + 1}: ${f.told}` }));
+      li.querySelector('.strip').replaceChildren(...card.goes.map(f => shown(f, true)), ...card.comes.map(f => shown(f, false)));
+      li.querySelector('.curve').replaceChildren(...(said.was && card.now ? [curve(said.was, card.now, card.pairs, said.stretch)] : []));
+    });
   } catch (fault) { hooks.fault(fault); }
 }
 

@@ -10,12 +10,13 @@ let state;
 let shown = '';
 let choices = '';
 let beside = [];
+let replaced = [];
 let rows = [];
 
 export function start(given) {
   hooks = given;
   at('compare').addEventListener('toggle', async () => {
-    if (at('compare').open) try { beside = (await call('beside')).files; } catch (fault) { hooks.fault(fault); }
+    if (at('compare').open) await look();
     if (state) show(state);
   });
   at('compare-one').addEventListener('change', load);
@@ -24,14 +25,22 @@ export function start(given) {
   at('compare-take').addEventListener('click', () => hooks.ask(kind('compare-with') === 'card' ? 'take' : 'restore', { revision: state.revision, ...side('compare-with') }));
 }
 
+/** What else is in the folder, and when versions were replaced. */
+async function look() {
+  try { ({ files: beside, replaced } = await call('beside')); } catch (fault) { hooks.fault(fault); }
+}
+
+const when = i => replaced[i] ? `, replaced ${new Date(replaced[i]).toLocaleString([], { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' })}` : '';
+
 export function show(next) {
   state = next;
+  if (at('compare').open && next.versions > replaced.length) look().then(() => { if (replaced.length >= next.versions) show(state); });
   const offers = next.offers?.cards ?? [];
-  const wanted = JSON.stringify([next.versions, offers.map(o => o.name), beside]);
+  const wanted = JSON.stringify([next.versions, replaced, offers.map(o => o.name), beside]);
   if (wanted !== choices) {
     choices = wanted;
     const others = () => [
-      ...Array.from({ length: next.versions }, (_, i) => make('option', { value: `version ${next.versions - 1 - i}`, textContent: `saved version ${next.versions - i}` })),
+      ...Array.from({ length: next.versions }, (_, i) => make('option', { value: `version ${next.versions - 1 - i}`, textContent: `saved version ${next.versions - i}${when(next.versions - 1 - i)}` })),
       ...offers.map((o, i) => make('option', { value: `card ${i}`, textContent: `offer ${i + 1}: ${o.name}` })),
       ...beside.map((file, i) => make('option', { value: `beside ${i}`, textContent: file }))];
     for (const [id, first] of [['compare-one', [make('option', { value: own, textContent: 'this fight' })]], ['compare-with', []]]) {
@@ -53,7 +62,7 @@ function side(id, first = '') {
   return what === own ? {} : { [first + what]: Number(number) };
 }
 
-const nameOf = id => { const text = at(id).selectedOptions[0]?.textContent.split(':')[0] ?? ''; return text.charAt(0).toUpperCase() + text.slice(1); };
+const nameOf = id => { const text = at(id).selectedOptions[0]?.textContent.split(/[:,]/)[0] ?? ''; return text.charAt(0).toUpperCase() + text.slice(1); };
 
 const differs = r => !r.same || r.shifted;
 

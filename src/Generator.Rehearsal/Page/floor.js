@@ -1,12 +1,12 @@
 // The floor plan, drawn by the program, with handles over what may be placed: dragged, or moved by the arrow keys.
 import { call, inTurn } from './talk.js';
-import { at, make, button, drawn } from './make.js';
+import { at, make, button, drawn, shape, foundAt } from './make.js';
 import { chosen, choose, watch } from './chosen.js';
+import { placed, polar, snapped, nudged, clamp } from './placing.js';
 
 const floor = at('floor');
 const box = make('div', { className: 'plan-box' });
 const places = at('places');
-const smallest = 0.1;
 let state;
 let hooks;
 let plate;
@@ -60,6 +60,7 @@ async function draw() {
     box.style.maxWidth = `calc(42vh * ${plate.width / plate.height})`;
     const refocus = document.activeElement?.dataset?.handle ?? focused;
     box.replaceChildren(...drawn(plate.svg), ...(own < 0 && !seen ? handles() : []));
+    if (!seen) alarms(own + 1);
     if (refocus) box.querySelector(`[data-handle="${refocus}"]`)?.focus();
     focused = null;
     at('figures').replaceChildren(...drawn(plate.figures));
@@ -74,55 +75,18 @@ async function draw() {
   }
 }
 
-// ---- where things are, in metres from the mark towards 3 o'clock and 12
-
-const clockOf = (x, y) => {
-  const half = Math.round(((Math.atan2(x, y) * 180 / Math.PI + 360) % 360) / 15) % 24;
-  return `${Math.floor(half / 2) || 12}${half % 2 ? ':30' : ''}`;
-};
-const halfOf = clock => { const [h, m] = clock.split(':'); return (Number(h) % 12) * 2 + (m ? 1 : 0); };
-const clockAt = half => { const h = ((half % 24) + 24) % 24; return `${Math.floor(h / 2) || 12}${h % 2 ? ':30' : ''}`; };
-const round = (value, step = smallest) => Math.round(Math.round(value / step) * step * 100) / 100;
-const clamp = (value, least, most) => Math.min(most, Math.max(least, value));
-const polar = (clock, far) => [Math.sin(halfOf(clock) * Math.PI / 12) * far, Math.cos(halfOf(clock) * Math.PI / 12) * far];
-
-/** Everything that has a handle: where it is, how that is said, and what placing it asks for. */
-function things() {
-  const brief = state.brief;
-  const [markX, markY] = brief.floor.mark;
-  const attackers = state.attackers.map((a, i) => ({
-    key: `a${i}`, name: a.name, round: true, clock: a.bearing ?? a.drawn, far: a.distance ?? a.far, least: 1, most: 20,
-    says: (c, d) => `${a.name} opens at ${c} o'clock, ${d.toFixed(1)} m`,
-    put: (c, d) => put(i, c, Math.round(d * 100)),
-  }));
-  if (!whole) return attackers;
-  const patched = (list, at, change) => brief[list]?.map((t, i) => i === at ? { ...t, ...change } : t);
-  const onFloor = (list, word, least, most) => (brief.floor[list] ?? []).map((t, i) => ({
-    key: `${list}${i}`, name: t.name, at: [t.x - markX + (t.width ?? 0) / 2, t.y - markY + (t.depth ?? 0) / 2],
-    says: (x, y) => `${t.name}: ${(x + markX).toFixed(1)} m from the 9 o'clock side, ${(y + markY).toFixed(1)} m from the 6 o'clock side`,
-    put: (x, y) => hooks.recast(`where ${t.name} ${word}`, { ...brief, floor: { ...brief.floor, [list]: brief.floor[list].map((o, j) => j === i
-      ? { ...o, x: clamp(round(x + markX - (o.width ?? 0) / 2), least, brief.floor.width + most - (o.width ?? 0)), y: clamp(round(y + markY - (o.depth ?? 0) / 2), least, brief.floor.depth + most - (o.depth ?? 0)) } : o) } }),
-  }));
-  const cameras = (brief.cameras ?? []).map((c, i) => ({
-    key: `camera${i}`, name: c.name, round: true, clock: c.bearing, far: c.distance, least: 1, most: 200, held: true,
-    says: (clock, d) => `${c.name} at ${clock} o'clock, ${d.toFixed(1)} m from the mark`,
-    put: (clock, d) => hooks.recast(`where ${c.name} stands`, { ...brief, cameras: patched('cameras', i, { bearing: clock, distance: d }) }),
-  }));
-  // The first of several marks is the floor's own.
-  const marks = brief.marks?.length > 0 ? brief.marks.map((m, i) => ({
-    key: `mark${i}`, name: m.name, at: [m.x - markX, m.y - markY],
-    says: (x, y) => `mark ${m.name}: ${(x + markX).toFixed(1)} m from the 9 o'clock side, ${(y + markY).toFixed(1)} m from the 6 o'clock side`,
-    put: (x, y) => hooks.recast(`where ${m.name} is`, { ...brief, ...(i === 0 ? { floor: { ...brief.floor, mark: [clamp(round(x + markX), 0, brief.floor.width), clamp(round(y + markY), 0, brief.floor.depth)] } } : {}), marks: brief.marks.map((o, j) => j === i ? { ...o, x: clamp(round(x + markX), 0, brief.floor.width), y: clamp(round(y + markY), 0, brief.floor.depth) } : o) }),
-  })) : [{
-    key: 'mark', name: brief.hero.name, at: [0, 0],
-    says: (x, y) => `${brief.hero.name}'s mark: ${(x + markX).toFixed(1)} m from the 9 o'clock side, ${(y + markY).toFixed(1)} m from the 6 o'clock side`,
-    put: (x, y) => hooks.recast(`where ${brief.hero.name} stands`, { ...brief, floor: { ...brief.floor, mark: [clamp(round(x + markX), 0, brief.floor.width), clamp(round(y + markY), 0, brief.floor.depth)] } }),
-  }];
-  return [...marks, ...attackers, ...onFloor('obstacles', 'stands', 0, 0), ...onFloor('waysIn', 'is', -3, 3), ...cameras];
+/** Whoever something is found of has its sign beside them, the gravest of each; where they open only what is grave. */
+function alarms(move) {
+  const order = ['unsafe', 'broken', 'rough'];
+  const found = state.found.findings.filter(f => f.move === move && order.includes(f.severity) && (move > 0 || f.severity !== 'rough'));
+  for (const [name, x, y] of plate.people) {
+    const own = found.filter(f => f.who.split(', ').includes(name)).sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity));
+    if (own.length) box.querySelector('svg').append(shape('g', { transform: `translate(${x + 20},${y - 30}) scale(1.7)` }, foundAt(own[0], 0, 0)));
+  }
 }
 
 function handles() {
-  return things().map(thing => {
+  return placed(state, whole, hooks.recast, put).map(thing => {
     const handle = make('button', { type: 'button', className: 'handle' });
     handle.dataset.handle = thing.key;
     const where = thing.round ? polar(thing.clock, thing.far) : thing.at;
@@ -130,7 +94,7 @@ function handles() {
     handle.setAttribute('aria-label', told);
     handle.title = told;
     stand(handle, where);
-    handle.addEventListener('pointerdown', e => drag(e, handle, thing));
+    handle.addEventListener('pointerdown', e => drag(e, handle, thing, where));
     handle.addEventListener('keydown', e => nudge(e, thing, where));
     return handle;
   });
@@ -143,9 +107,7 @@ function stand(handle, [x, y]) {
   handle.style.top = `${py / plate.height * 100}%`;
 }
 
-const snapped = (thing, [x, y]) => thing.round ? [clockOf(x, y), clamp(round(Math.hypot(x, y)), thing.least, thing.most)] : [round(x), round(y)];
-
-function drag(down, handle, thing) {
+function drag(down, handle, thing, where) {
   down.preventDefault();
   handle.focus();
   handle.setPointerCapture(down.pointerId);
@@ -157,26 +119,32 @@ function drag(down, handle, thing) {
     stand(handle, thing.round ? polar(...to) : to);
     at('floor-says').textContent = thing.says(...to);
   };
-  const drop = e => {
+  const drop = async e => {
     for (const [name, heard] of [['pointermove', move], ['pointerup', drop], ['pointercancel', drop]]) handle.removeEventListener(name, heard);
-    if (to && e.type === 'pointerup') thing.put(...to);
+    if (!to || e.type !== 'pointerup' || await placing(thing, to)) stand(handle, where);
   };
   for (const [name, heard] of [['pointermove', move], ['pointerup', drop], ['pointercancel', drop]]) handle.addEventListener(name, heard);
 }
 
-async function nudge(e, thing, [x, y]) {
+async function nudge(e, thing, where) {
   const step = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] }[e.key];
   if (!step || e.altKey || e.ctrlKey) return;
   e.preventDefault();
   focused = thing.key;
-  const by = e.shiftKey ? 5 : 1;
-  const to = thing.round ? [clockAt(halfOf(thing.clock) + step[0]), clamp(round(Number(thing.far) + step[1] * smallest * by), thing.least, thing.most)] : [round(x + step[0] * smallest * by), round(y + step[1] * smallest * by)];
+  const to = nudged(thing, where, step, e.shiftKey ? 5 : 1);
   at('floor-says').textContent = thing.says(...to);
 
   // A key that is held down goes on from where the thing has come to.
   if (nudging) return;
   nudging = true;
-  try { await thing.put(...to); } finally { nudging = false; }
+  try { await placing(thing, to); } finally { nudging = false; }
+}
+
+/** Puts it there, or says why it cannot be, and gives that: then it is where it was. */
+async function placing(thing, to) {
+  const wrong = await thing.put(...to);
+  if (wrong) at('floor-says').textContent = wrong;
+  return wrong;
 }
 
 // ---- the same in writing
@@ -225,5 +193,5 @@ function field(label) {
 }
 
 async function put(attacker, bearing, distance) {
-  try { await inTurn(async () => hooks.changed(await call('place', { revision: state.revision, attacker, bearing, distance }))); } catch (fault) { hooks.fault(fault); }
+  try { await inTurn(async () => hooks.changed(await call('place', { revision: state.revision, attacker, bearing, distance }))); return ''; } catch (fault) { hooks.fault(fault); return fault.problem; }
 }

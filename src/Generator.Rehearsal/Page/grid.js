@@ -28,7 +28,7 @@ export const isTyping = cell => drawn.some(d => all.some(([name]) => d.cells[nam
 export function show(next) {
   state = next;
   grid.classList.toggle('two', Boolean(next.ally));
-  grid.classList.toggle('marks', (next.brief.marks ?? []).length > 1);
+  grid.classList.toggle('travels', (next.brief.marks ?? []).length > 1);
   while (drawn.length > next.rows.length) drawn.pop().row.remove();
   next.rows.forEach((row, i) => {
     if (!drawn[i]) { drawn[i] = build(i); grid.append(drawn[i].row); }

@@ -14,6 +14,23 @@ export const button = (text, act, label) => {
   return made;
 };
 
+/** An element of a drawing. */
+export const shape = (kind, own, ...inside) => {
+  const made = document.createElementNS('http://www.w3.org/2000/svg', kind);
+  for (const [name, value] of Object.entries(own)) made.setAttribute(name, value);
+  made.append(...inside);
+  return made;
+};
+
+const signs = { unsafe: (x, y) => `M${x - 6},${y + 11}L${x},${y}L${x + 6},${y + 11}Z`, broken: (x, y) => `M${x - 5},${y + 1}h10v10h-10Z`, rough: (x, y) => `M${x - 6},${y + 6}L${x},${y}L${x + 6},${y + 6}L${x},${y + 12}Z` };
+
+/** The sign of something that is found, its upper middle at a place of a drawing. */
+export function foundAt(finding, x, y) {
+  const title = shape('title', {});
+  title.textContent = `${finding.move ? `move ${finding.move}: ` : ''}${finding.severity}, ${finding.rule}`;
+  return shape('path', { class: `found-at ${finding.severity}`, d: signs[finding.severity](x, y) }, title);
+}
+
 /** Markup that the program has drawn. */
 export const drawn = markup => {
   const body = new DOMParser().parseFromString(markup, 'text/html').body;

@@ -1,6 +1,6 @@
 // The fight over time: weight, and a lane for each performer. What is chosen is marked; a move is chosen by a press and put elsewhere by dragging, with all behind it.
 import { call, inTurn } from './talk.js';
-import { at, make, drawn } from './make.js';
+import { at, make, drawn, shape, foundAt } from './make.js';
 import { chosen, choose, watch, named } from './chosen.js';
 import { playing } from './player.js';
 
@@ -39,11 +39,7 @@ export function findings(next, typed = false) {
   }
   for (const [move, f] of worst) {
     const x = xOf(plan.moves[move - 1][0], plan);
-    const sign = shape('path', { class: `found-at ${f.severity}`, d: f.severity === 'unsafe' ? `M${x - 6},15L${x},4L${x + 6},15Z` : f.severity === 'broken' ? `M${x - 5},5h10v10h-10Z` : `M${x - 6},10L${x},4L${x + 6},10L${x},16Z` });
-    const title = shape('title', {});
-    title.textContent = `move ${move}: ${f.severity}, ${f.rule}`;
-    sign.append(title);
-    plan.svg.append(sign);
+    plan.svg.append(foundAt(f, x, plan.height + 2));
   }
 }
 
@@ -63,6 +59,9 @@ async function draw() {
     at('time-empty').textContent = own.cannot ?? 'Nothing is settled yet that could be drawn over time.';
     if (own.cannot) { plan = null; line.hidden = true; at('time-empty').hidden = false; shown = wanted; return; }
     plan = picture(own);
+
+    // What is found has a row of its own below.
+    plan.svg?.setAttribute('viewBox', `0 0 ${plan.width} ${plan.height + 16}`);
     line.replaceChildren(...plan.nodes);
     const second = other && picture(other);
     at('time-other').replaceChildren(...(second ? [make('p', { className: 'whose', textContent: seen.name }), ...second.nodes] : []));
@@ -90,12 +89,6 @@ const xOf = (moment, plan) => plan.left + (plan.right - plan.left) * Math.min(pl
 /** Marks moves on a time line that is drawn, numbered from 0. */
 export function shade(plan, moves) {
   for (const [from, to] of moves.map(m => plan.moves[m]).filter(m => m)) plan.svg.prepend(shape('rect', { class: 'differs', x: xOf(from, plan), y: 18, width: Math.max(4, xOf(to, plan) - xOf(from, plan)), height: plan.height - 20 }));
-}
-
-function shape(kind, own) {
-  const made = document.createElementNS('http://www.w3.org/2000/svg', kind);
-  for (const [name, value] of Object.entries(own)) made.setAttribute(name, value);
-  return made;
 }
 
 /** Marks what is chosen, and where the playback is. */

@@ -51,7 +51,7 @@ internal sealed class Calls
             ["cards"] = _ => Cards(),
             ["compare"] = a => Compare(Subject(a, First), Subject(a) ?? throw new RefusedEditException("There is nothing to compare with.", "Maybe choose an offer or a saved version.")),
             ["restore"] = Restore,
-            ["beside"] = _ => new JObject { ["files"] = new JArray(document.Store.Beside.Select(Path.GetFileName)) },
+            ["beside"] = _ => new JObject { ["files"] = new JArray(document.Store.Beside.Select(Path.GetFileName)), ["replaced"] = new JArray(document.Store.Versions.Select(f => new DateTimeOffset(File.GetLastWriteTimeUtc(f)).ToUnixTimeMilliseconds())) },
             ["fill"] = _ => After(() => offering.Ask(Question.Fill(document.Now))),
             ["ways"] = a => After(() => offering.Ask(Question.OtherWays(document.Now, a.Whole("move"), Last(a)))),
             ["mend-all"] = _ => After(() => offering.Ask(Question.Mend(document.Now))),
@@ -59,6 +59,7 @@ internal sealed class Calls
             ["fold"] = _ => After(() => offering.Ask(Question.Causes(document.Now))),
             ["hurt"] = a => After(() => offering.Ask(Question.Hurt(document.Now, a.Whole("performer", -1), a.Text("limit")))),
             ["limits"] = _ => new JObject { ["limits"] = new JArray(Limit.All) },
+            ["kinds"] = _ => Kinds(),
             ["stop"] = _ => After(offering.Stop),
             ["take"] = a => After(() => offering.Take(Revision(a), a.Whole("card"))),
             ["leave"] = _ => After(offering.Leave),
@@ -71,6 +72,14 @@ internal sealed class Calls
     private static int Revision(Asked asked) => asked.Whole("revision", 0, int.MaxValue);
 
     private static int Last(Asked asked) => asked.Says("last") ? asked.Whole("last") : asked.Whole("move");
+
+    /// <summary>What may stand or lie on a floor, each as its word and how it reads.</summary>
+    private JObject Kinds()
+    {
+        return new JObject { ["things"] = Read(document.Book.Things.Kinds.Select(k => k.Id)), ["props"] = Read(document.Book.Props.Kinds.Select(k => k.Id)) };
+
+        static JArray Read(IEnumerable<string> ids) => new(ids.Select(id => new JArray(id, id.Replace('-', ' '))));
+    }
 
     private JObject State()
     {
@@ -147,14 +156,30 @@ internal sealed class Calls
         return drawn;
     }
 
-    /// <summary>The figures of what is new on each card.</summary>
+    /// <summary>What is new on each card, and what goes, as pictures: figures, and both fights over time.</summary>
     private JObject Cards()
     {
-        var stand = offering.Now;
+        var (stand, now) = (offering.Now, document.Now);
         return new JObject
         {
             ["number"] = stand.Number,
-            ["figures"] = new JArray(stand.Cards.Select(c => pictures.Figures(c.Scene, c.Seen, c.Pairs.Where(p => !p.IsSame && p.Now >= 0).Select(p => p.Now).Take(MostFigures)))),
+            ["was"] = pictures.Strip(now.Scene, now.Seen),
+            ["stretch"] = Rules.Shapes.Intensity.Stretch,
+            ["cards"] = new JArray(stand.Cards.Select(c =>
+            {
+                var others = c.Pairs.Where(p => !p.IsSame).ToList();
+
+                // Of a single change both are shown.
+                var comes = others.Where(p => p.Now >= 0).Select(p => p.Now).Take(MostFigures).ToList();
+                var goes = others.Where(p => p.Was >= 0 && (others.Count == 1 || p.Now < 0)).Select(p => p.Was).Take(MostFigures - comes.Count);
+                return new JObject
+                {
+                    ["goes"] = pictures.Figures(now.Scene, now.Seen, goes),
+                    ["comes"] = pictures.Figures(c.Scene, c.Seen, comes),
+                    ["now"] = pictures.Strip(c.Scene, c.Seen),
+                    ["pairs"] = new JArray(c.Pairs.Select(p => new JArray(p.Was, p.Now, p.IsSame))),
+                };
+            })),
         };
     }
 

@@ -13,7 +13,7 @@ internal static class PageFiles
         ["/playback.js"] = (() => PlayerPlate.Script + "export { playback };\n", "text/javascript; charset=utf-8"),
     };
 
-    private static readonly string[] Scripts = ["live.js", "talk.js", "make.js", "chosen.js", "grid.js", "floor.js", "time.js", "player.js", "cards.js", "cast.js", "compare.js"];
+    private static readonly string[] Scripts = ["live.js", "talk.js", "make.js", "chosen.js", "grid.js", "floor.js", "time.js", "player.js", "cards.js", "curve.js", "cast.js", "fields.js", "stuff.js", "placing.js", "compare.js"];
 
     static PageFiles()
     {

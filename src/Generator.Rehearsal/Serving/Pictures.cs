@@ -39,6 +39,7 @@ internal sealed class Pictures(Book book)
             ["scale"] = plate.Scale,
             ["width"] = plate.Width,
             ["height"] = plate.Height,
+            ["people"] = new JArray(plate.People.Select(p => new JArray(p.Performer < 0 ? scene.Brief.Hero.Name : scene.Brief.Attackers[p.Performer].Name, p.At.X, p.At.Y))),
             ["figures"] = step is null ? string.Empty : FigurePlate.Of(source, step),
             ["told"] = step is null ? string.Empty : FigurePlate.Told(step),
         };
@@ -72,6 +73,23 @@ internal sealed class Pictures(Book book)
 
         var source = Of(scene, seen.Routine);
         return new JArray(moves.Where(m => m < source.Steps.Count).Select(m => new JObject { ["move"] = m, ["svg"] = FigurePlate.Of(source, source.Steps[m]), ["told"] = FigurePlate.Told(source.Steps[m]) }));
+    }
+
+    /// <summary>Weight in every stretch and when the moves are, for a small picture; null where nothing can be drawn.</summary>
+    public JObject? Strip(Scene scene, Seen seen)
+    {
+        if (Cannot(scene) is not null)
+        {
+            return null;
+        }
+
+        var source = Of(scene, seen.Routine);
+        return new JObject
+        {
+            ["end"] = source.Shape.End,
+            ["weight"] = new JArray(source.Shape.Intensity.Weight),
+            ["moves"] = new JArray(source.Steps.Select(s => new JArray(s.Start, s.End))),
+        };
     }
 
     public JObject Player(Scene scene, Seen seen) => Cannot(scene) ?? new JObject { ["html"] = PlayerPlate.Of(Of(scene, seen.Routine)) };

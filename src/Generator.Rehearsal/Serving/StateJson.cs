@@ -59,6 +59,7 @@ internal static class StateJson
             ["move"] = f.Move,
             ["severity"] = EnumWords.Of(f.Severity),
             ["rule"] = f.Rule,
+            ["who"] = f.Who,
             ["count"] = f.Count.ToCountText(),
             ["message"] = f.Message,
             ["advice"] = f.Advice,

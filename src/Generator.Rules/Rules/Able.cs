@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Rules.Bodies;
 using Generator.Rules.Replaying;
 
 namespace Generator.Rules.Rules;
@@ -35,7 +36,39 @@ public sealed class Able : Rule
             }
         }
 
+        if (scene.Mats.Matter && step is { HasTarget: true, Technique: not null, Reaction.Surface: SurfaceNeed.Mat })
+        {
+            OnAMat(scene, step, step.Row.Attacker, tally);
+            if (step.Second >= 0)
+            {
+                OnAMat(scene, step, step.Second, tally);
+            }
+        }
+
         return null;
+    }
+
+    /// <summary>Whoever falls lies on a mat; who does not end lying is on it all the way.</summary>
+    private void OnAMat(Scene scene, Step step, int attacker, Tally tally)
+    {
+        var way = step.After.Attackers[attacker].Way;
+        var body = way.LastingBody(step.Index);
+        IEnumerable<Leg> falls = body is not null ? [body] : step.LegsOf(attacker).Where(l => l.Kind.IsSent()).DefaultIfEmpty(Leg.Always(way.End));
+        var room = falls.Min(l => scene.Mats.Room(l.Start, l.End));
+        if (room >= scene.Settle.BodyRadius.Value || !tally.Count(Severity.Unsafe))
+        {
+            return;
+        }
+
+        var where = room < 0 ? $"{Words.Metres(-room)} beyond the nearest mat" : $"{Words.Metres(room)} from the edge of the mat";
+        tally.Tell(At(scene, step, Severity.Unsafe, $"{Words.Cap(step.Reaction!.Name)} brings {Words.Name(scene, attacker)} down on the hard floor: {(body is null ? "the way" : "the body")} reaches {where}.") with
+        {
+            Who = Words.Name(scene, attacker),
+            Measured = room / 100m,
+            Allowed = scene.Settle.BodyRadius.Value / 100m,
+            Unit = "m",
+            Advice = "Choose a reaction that stays on the feet, let it happen elsewhere, or lay a mat there.",
+        });
     }
 
     /// <summary>What everybody is asked at one move, by the limits of the brief alone or with one part that is hurt besides.</summary>

@@ -52,7 +52,7 @@ internal static class Asked
 
             foreach (var move in moment.Moves)
             {
-                if (WhyNot(scene, move) is { } reason)
+                if (MomentFit.WhyNot(scene, move) is { } reason)
                 {
                     yield return $"The hero moment {name} cannot be: {reason}.";
                 }
@@ -63,78 +63,4 @@ internal static class Asked
     /// <summary>Moves of a moment of which every version is of a kind.</summary>
     private static int Count(Scene scene, Moment moment, Func<Technique, bool> of) =>
         moment.Moves.Count(m => scene.Book.Techniques.Where(t => t.GoesBy(m.Technique)).ToList() is { Count: > 0 } versions && versions.TrueForAll(t => of(t)));
-
-    /// <summary>Why no version of the move can be done by anybody whom it may concern; null when one can.</summary>
-    private static string? WhyNot(Scene scene, MomentMove move)
-    {
-        string? reason = $"there is no technique {move.Technique}";
-        for (var t = 0; t < scene.Book.Techniques.Count; t++)
-        {
-            var technique = scene.Book.Techniques[t];
-            if (!technique.GoesBy(move.Technique))
-            {
-                continue;
-            }
-
-            reason = scene.Able.WhyNotTechnique(t) ?? WhyNobody(scene, t, move);
-            if (reason is null)
-            {
-                return null;
-            }
-        }
-
-        return reason;
-    }
-
-    /// <summary>Why no attacker whom the move may concern can be its partner.</summary>
-    private static string? WhyNobody(Scene scene, int technique, MomentMove move)
-    {
-        if (scene.Book.Techniques[technique].HasNoTarget)
-        {
-            return move.Attacker is null ? null : $"{scene.Book.Techniques[technique].Name} has no partner";
-        }
-
-        string? reason = $"{move.Attacker} is not in the cast";
-        for (var a = 0; a < scene.Cast; a++)
-        {
-            if (move.Attacker is not null && scene.Brief.Attackers[a].Name != move.Attacker)
-            {
-                continue;
-            }
-
-            reason = scene.Able.WhyNotOn(technique, a) ?? WhyNoReaction(scene, technique, a, move.Reaction);
-            if (reason is null)
-            {
-                return null;
-            }
-        }
-
-        return reason;
-    }
-
-    private static string? WhyNoReaction(Scene scene, int technique, int attacker, string? wanted)
-    {
-        var (name, suiting) = (scene.Book.Techniques[technique].Name, scene.Book.Techniques[technique].Reactions);
-        if (wanted is not null && !suiting.Contains(wanted))
-        {
-            return $"the reaction {wanted} does not suit {name}";
-        }
-
-        string? reason = null;
-        foreach (var id in suiting)
-        {
-            if (wanted is not null && id != wanted)
-            {
-                continue;
-            }
-
-            reason = scene.Able.WhyNotReaction(scene.Book.ReactionIndex(id), attacker);
-            if (reason is null)
-            {
-                return null;
-            }
-        }
-
-        return reason;
-    }
 }

@@ -28,6 +28,9 @@ public sealed class Able : RuleModule
         }
     }
 
+    /// <summary>On a hard floor a fall lands on a mat: looked at in answers.</summary>
+    public override IEnumerable<IReadOnlyList<ILiteral>> Refute(ModelAnswer answer) => new FloorClashes(answer).BesideTheMats();
+
     /// <summary>Whatever may be hurt at a row: what may then be asked, and the literals that are true where it is.</summary>
     private static IEnumerable<(Ability Able, ILiteral[] When)> Hurting(MoveModel model, SlotVars slot)
     {

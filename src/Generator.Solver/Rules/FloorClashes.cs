@@ -57,6 +57,21 @@ internal sealed class FloorClashes(ModelAnswer answer)
     public IEnumerable<IReadOnlyList<ILiteral>> OffTheFloor() =>
         ways.Deeds.Where(d => d.Legs().Any(l => l.Lies && !(model.Scene.Floor.Holds(l.Start) && model.Scene.Floor.Holds(l.End)))).Select(d => Pinned(d.Slot.Index));
 
+    /// <summary>One clause for each whom a row brings down beside the mats of a hard floor.</summary>
+    public IEnumerable<IReadOnlyList<ILiteral>> BesideTheMats()
+    {
+        var scene = model.Scene;
+        return !scene.Mats.Matter ? [] : ways.Deeds
+            .Where(d => d.Treatment is { Reaction: >= 0 and var r, Technique: not null } && scene.Book.Reactions[r].Surface == SurfaceNeed.Mat && !Fallen(d).All(l => scene.Mats.Hold(l.Start, l.End)))
+            .Select(d => Pinned(d.Slot.Index));
+
+        static IEnumerable<Leg> Fallen(FloorDeed deed)
+        {
+            List<Leg> legs = [.. deed.Legs()];
+            return legs.Find(l => l.Lies) is { } body ? [body] : legs.Where(l => l.Kind.IsSent()).DefaultIfEmpty(Leg.Always(deed.After.End));
+        }
+    }
+
     /// <summary>One clause for each who is led or turned with to where the floor does not reach so far, or past there.</summary>
     public IEnumerable<IReadOnlyList<ILiteral>> LedOffTheFloor()
     {

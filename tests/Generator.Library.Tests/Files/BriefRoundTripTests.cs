@@ -44,6 +44,7 @@ public class BriefRoundTripTests
                 b => b.Attackers.Any(a => a.Bearing is not null && a.Distance is not null),
                 b => b.Attackers.Any(a => a.Entrance is { Value: var v } && v % 2 == 1),
                 b => b.Floor.Obstacles.Count > 0,
+                b => b.Floor.Mats.Count > 0,
                 b => b.Floor.WaysIn.Count > 0,
                 b => b.Cameras.Count > 0,
                 b => b.Music is null,

@@ -19,6 +19,7 @@ internal static class FightMirror
     private static FloorPlan Of(FloorPlan floor) => floor with
     {
         MarkX = floor.Width - floor.MarkX,
+        Mats = [.. floor.Mats.Select(m => m with { X = floor.Width - m.X - m.Width })],
         Obstacles = [.. floor.Obstacles.Select(o => o with { X = floor.Width - o.X - o.Width })],
     };
 

@@ -26,6 +26,38 @@ public sealed class AbleTests
     [InlineData("matted", 0)]
     public void A_back_fall_needs_mats(string surface, int findings) => Judge(Fight.Of($"left-lead Bruno@12/250 surface={surface}", Fall)).Finds(findings, 2);
 
+    /// <summary>X, y, width and depth of the mat; Bruno lies from 6.00, 7.37 m to 6.00, 8.63 m.</summary>
+    [Theory]
+    [InlineData("hard", "500 600 200 400", 0)]
+    [InlineData("hard", "575 712 50 176", 0)]
+    [InlineData("hard", "575 712 49 176", 1)]
+    [InlineData("hard", "576 712 50 176", 1)]
+    [InlineData("hard", "575 713 50 176", 1)]
+    [InlineData("hard", "575 712 50 175", 1)]
+    [InlineData("hard", "0 0 1200 600", 1)]
+    [InlineData("wet", "0 0 1200 1200", 1)]
+    [InlineData("uneven", "0 0 1200 1200", 1)]
+    [InlineData("matted", "0 0 10 10", 0)]
+    public void On_a_hard_floor_a_fall_lands_on_a_mat(string surface, string mat, int findings) =>
+        Judge(Fight.Of($"left-lead Bruno@12/250 surface={surface}", Fall).With(b => b with { Floor = b.Floor with { Mats = [MatOf(mat)] } })).Finds(findings, 2);
+
+    [Fact]
+    public void How_far_beyond_the_mat_it_reaches_is_said() =>
+        Judge(Fight.Of("left-lead Bruno@12/250 surface=hard", Fall).With(b => b with { Floor = b.Floor with { Mats = [MatOf("500 600 200 200")] } })).Finds(1, 2).Concerns("Bruno").Measures(-0.63m, 0.25m, "m").Says("beyond the nearest mat");
+
+    /// <summary>1.76 m and a quarter, and the step of the technique.</summary>
+    [Theory]
+    [InlineData("300 300 600 600", 0)]
+    [InlineData("500 300 400 600", 1)]
+    public void The_hero_falls_where_a_mat_reaches_all_round_the_mark(string mat, int findings) =>
+        Judge(Fight.Of("left-lead Bruno@12/250 surface=hard", "swing-right > knocked-down {presses-on}").With(b => b with { Floor = b.Floor with { Mats = [MatOf(mat)] } })).Finds(findings, 1);
+
+    private static Mat MatOf(string text)
+    {
+        var sides = text.Split(' ').Select(w => new Centimetres(int.Parse(w, System.Globalization.CultureInfo.InvariantCulture))).ToArray();
+        return new Mat("mat", sides[0], sides[1], sides[2], sides[3]);
+    }
+
     [Theory]
     [InlineData("no-back-fall", 1)]
     [InlineData("no-fall", 1)]

@@ -343,6 +343,9 @@ internal sealed class TinyWorld
         Accents = beats.Next(3) == 0 ? [] : [new HalfCounts(3 + beats.Next(3)), new HalfCounts(7 + beats.Next(4))],
     };
 
+    /// <summary>Hard floors that are wide have a mat before the hero.</summary>
+    private static FloorPlan Laid(FloorPlan floor) => floor is { Surface: Surface.Hard, Width.Value: 800 } ? floor with { Mats = [new Mat("mat", new(150), new(350), new(350), new(350))] } : floor;
+
     private Brief DrawBrief()
     {
         var cast = seconds ? 2 + dice.Next(2) : 1 + dice.Next(2);
@@ -352,7 +355,7 @@ internal sealed class TinyWorld
         {
             Tempo = new Tempo(One(90, 100, 110)),
             Length = new Length(Chance(30) ? 4 + dice.Next(4) : null, Rows, Chance(50) ? 1 : 2),
-            Floor = new FloorPlan { Width = new Centimetres(One(500, 800)), Depth = new Centimetres(One(700, 800)), MarkX = new Centimetres(250), MarkY = new Centimetres(350), Surface = One(Surface.Matted, Surface.Matted, Surface.Hard) },
+            Floor = Laid(new FloorPlan { Width = new Centimetres(One(500, 800)), Depth = new Centimetres(One(700, 800)), MarkX = new Centimetres(250), MarkY = new Centimetres(350), Surface = One(Surface.Matted, Surface.Matted, Surface.Hard) }),
             Hero = new HeroPart { Name = "Hero", Skill = One(Skill.Trained, Skill.Stunt), Lead = One<Side?>(Side.Left, Side.Right, null), Limits = injuries.Next(3) == 0 ? ["left-knee: no bend"] : [] },
             Attackers =
             [
