@@ -65,7 +65,7 @@ public sealed class FloorReach
         var room = Math.Min(Math.Min(x, floor.Width.Value - x), Math.Min(y, floor.Depth.Value - y));
         for (var i = 0; i < floor.Obstacles.Count; i++)
         {
-            room = Math.Min(room, (int)Away(floor.Obstacles[i], x, y));
+            room = Math.Min(room, (int)floor.Obstacles[i].Away(x, y));
         }
 
         for (var i = 0; i < posts.Count; i++)
@@ -103,7 +103,7 @@ public sealed class FloorReach
         foreach (var obstacle in floor.Obstacles.Where(o => o != over))
         {
             var margin = Math.Min(clearance, Math.Min(Away(obstacle, from), Away(obstacle, to))) - 1e-6;
-            if (Crosses(obstacle, margin, from, to))
+            if (obstacle.IsCrossed(margin, floor.MarkX.Value + from.X, floor.MarkY.Value + from.Y, floor.MarkX.Value + to.X, floor.MarkY.Value + to.Y))
             {
                 return obstacle.Name;
             }
@@ -135,19 +135,7 @@ public sealed class FloorReach
     private Place At(int x, int y) => new(x - floor.MarkX.Value, y - floor.MarkY.Value);
 
     /// <summary>How far a place is from an obstacle, the longer of across and along; 0 inside it.</summary>
-    private double Away(Obstacle obstacle, Place place) => Away(obstacle, floor.MarkX.Value + place.X, floor.MarkY.Value + place.Y);
-
-    private static double Away(Obstacle obstacle, double x, double y) => Math.Max(0, Math.Max(
-        Math.Max(obstacle.X.Value - x, x - obstacle.X.Value - obstacle.Width.Value),
-        Math.Max(obstacle.Y.Value - y, y - obstacle.Y.Value - obstacle.Depth.Value)));
-
-    private bool Crosses(Obstacle obstacle, double margin, Place from, Place to)
-    {
-        var (left, low) = (obstacle.X.Value - margin - floor.MarkX.Value, obstacle.Y.Value - margin - floor.MarkY.Value);
-        var (enterX, leaveX) = Slab(to.X - from.X, left - from.X, left + obstacle.Width.Value + (2 * margin) - from.X);
-        var (enterY, leaveY) = Slab(to.Y - from.Y, low - from.Y, low + obstacle.Depth.Value + (2 * margin) - from.Y);
-        return Math.Max(Math.Max(enterX, enterY), 0) < Math.Min(Math.Min(leaveX, leaveY), 1);
-    }
+    private double Away(Obstacle obstacle, Place place) => obstacle.Away(floor.MarkX.Value + place.X, floor.MarkY.Value + place.Y);
 
     private double ToEdge(double dx, double dy, int kept) =>
         Math.Min(ToWall(dx, floor.MarkX.Value, floor.Width.Value, kept), ToWall(dy, floor.MarkY.Value, floor.Depth.Value, kept));
@@ -165,20 +153,10 @@ public sealed class FloorReach
     /// <summary>Distance along the ray from the mark to the obstacle grown by the clearance; unlimited when the ray passes it by.</summary>
     private double ToObstacle(double dx, double dy, Obstacle obstacle)
     {
-        var (enterX, leaveX) = Slab(dx, obstacle.X.Value - clearance - floor.MarkX.Value, obstacle.X.Value + obstacle.Width.Value + clearance - floor.MarkX.Value);
-        var (enterY, leaveY) = Slab(dy, obstacle.Y.Value - clearance - floor.MarkY.Value, obstacle.Y.Value + obstacle.Depth.Value + clearance - floor.MarkY.Value);
+        var (enterX, leaveX) = StraightWay.Slab(dx, obstacle.X.Value - clearance - floor.MarkX.Value, obstacle.X.Value + obstacle.Width.Value + clearance - floor.MarkX.Value);
+        var (enterY, leaveY) = StraightWay.Slab(dy, obstacle.Y.Value - clearance - floor.MarkY.Value, obstacle.Y.Value + obstacle.Depth.Value + clearance - floor.MarkY.Value);
         var enter = Math.Max(enterX, enterY);
         var leave = Math.Min(leaveX, leaveY);
         return enter <= leave && leave >= 0 ? Math.Max(0, enter) : double.MaxValue;
-    }
-
-    internal static (double Enter, double Leave) Slab(double step, double low, double high)
-    {
-        if (Math.Abs(step) < 1e-9)
-        {
-            return low <= 0 && high >= 0 ? (double.MinValue, double.MaxValue) : (double.MaxValue, double.MinValue);
-        }
-
-        return step > 0 ? (low / step, high / step) : (high / step, low / step);
     }
 }

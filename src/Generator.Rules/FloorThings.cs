@@ -73,12 +73,7 @@ public sealed class FloorThings
     public Fit At(ThingNeed need, int mark, Place seen) => seen.X * seen.X + (seen.Y * seen.Y) is var square && square < 1 ? Fit.None : Behind(need, mark, seen.X / Math.Sqrt(square), seen.Y / Math.Sqrt(square));
 
     /// <summary>How far the nearest of a thing is from a mark, in centimetres.</summary>
-    public double Away(Obstacle thing, int mark)
-    {
-        var from = marks[mark];
-        var (x, y) = (Math.Clamp(from.X, thing.X.Value, thing.X.Value + thing.Width.Value), Math.Clamp(from.Y, thing.Y.Value, thing.Y.Value + thing.Depth.Value));
-        return Math.Sqrt(((x - from.X) * (x - from.X)) + ((y - from.Y) * (y - from.Y)));
-    }
+    public double Away(Obstacle thing, int mark) => thing.To(marks[mark].X, marks[mark].Y);
 
     /// <summary>The thing that is gone over from one mark to another; null where none or something else stands on the way.</summary>
     public Obstacle? On(ThingNeed need, int from, int to)
@@ -149,8 +144,8 @@ public sealed class FloorThings
     /// <summary>Distance along a line to a thing itself; null where the line passes it by.</summary>
     private static double? Meets(Obstacle thing, Place from, double dx, double dy)
     {
-        var (enterX, leaveX) = FloorReach.Slab(dx, thing.X.Value - from.X, thing.X.Value + thing.Width.Value - from.X);
-        var (enterY, leaveY) = FloorReach.Slab(dy, thing.Y.Value - from.Y, thing.Y.Value + thing.Depth.Value - from.Y);
+        var (enterX, leaveX) = StraightWay.Slab(dx, thing.X.Value - from.X, thing.X.Value + thing.Width.Value - from.X);
+        var (enterY, leaveY) = StraightWay.Slab(dy, thing.Y.Value - from.Y, thing.Y.Value + thing.Depth.Value - from.Y);
         var (enter, leave) = (Math.Max(enterX, enterY), Math.Min(leaveX, leaveY));
         return enter <= leave + 1e-6 && leave >= 0 ? Math.Max(0, enter) : null;
     }

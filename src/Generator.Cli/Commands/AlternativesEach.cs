@@ -17,8 +17,9 @@ internal static class AlternativesEach
     /// <param name="book">The library.</param>
     /// <param name="options">How many, how different, what is locked.</param>
     /// <param name="inHand">The routine from which they differ; null for none.</param>
+    /// <param name="isChosen">The brief does not name its marks.</param>
     /// <returns>The exit code.</returns>
-    public static int Of(Desk desk, Brief brief, Book book, AlternativesOptions options, Routine? inHand)
+    public static int Of(Desk desk, Brief brief, Book book, AlternativesOptions options, Routine? inHand, bool isChosen)
     {
         var clock = Stopwatch.StartNew();
         var keep = desk.Keeper(book);
@@ -41,7 +42,7 @@ internal static class AlternativesEach
         var result = AlternativeSearch.Of(brief, book, options with { Time = rest }, inHand is null ? [] : [inHand], (_, best) => keep(best.Routine, best.Verdict.Points), desk.Stop);
         if (result.Clash.Count > 0)
         {
-            return Endings.Impossible(desk, result.Clash);
+            return Endings.Impossible(desk, result.Clash, onChosenMarks: isChosen);
         }
 
         foreach (var found in result.Found)

@@ -26,7 +26,7 @@ internal static class AlternativesRun
         }
 
         var book = Inputs.Book(asked.Library);
-        var given = RoutineOrBrief.Read("alternatives", asked.File, asked.Brief, book, desk);
+        var given = RoutineOrBrief.Read("alternatives", asked.File, asked.Brief, book, desk, asked.Seed);
         Allies.Refuse("alternatives", given.Brief, "looks for no alternatives");
         var (brief, locked) = (given.Brief, (IReadOnlyList<LockedStretch>)[]);
         if (given.Routine is { } inHand)
@@ -59,14 +59,14 @@ internal static class AlternativesRun
         desk.Limit(options.Time);
         if (asked.Each)
         {
-            return AlternativesEach.Of(desk, brief, book, options, given.Routine);
+            return AlternativesEach.Of(desk, brief, book, options, given.Routine, given.IsChosen);
         }
 
         var progress = Progress.At(desk);
         var result = progress.Run("Looking for alternatives", () => AlternativeSearch.Of(brief, book, options, given.Routine is { } routine ? [routine] : [], Told, desk.Stop));
         return result switch
         {
-            { Clash.Count: > 0 } => Endings.Impossible(desk, result.Clash),
+            { Clash.Count: > 0 } => Endings.Impossible(desk, result.Clash, onChosenMarks: given.IsChosen),
             { Found.Count: 0 } => Endings.OutOfTime(desk, "a routine"),
             _ => Show(desk, asked, options, result),
         };

@@ -51,8 +51,9 @@ internal static class AuditCommand
         Pairs.Check("audit", path, briefPath);
         Outputs.Check(output);
         var book = Inputs.Book(library);
-        var brief = Pairs.Brief(briefPath, book, desk);
-        var given = Pairs.RoutineOrSketch(Inputs.Source(path, desk), brief, book, desk, "this audit uses");
+        var source = new Lazy<SourceFile>(() => Inputs.Source(path, desk));
+        var brief = Pairs.Brief(briefPath, source, book, desk);
+        var given = Pairs.RoutineOrSketch(source.Value, brief, book, desk, "this audit uses");
         var (text, code) = given.Sketch is { } sketch ? OfSketch(desk, sketch, book, json) : OfRoutine(given.Routine!, book, json);
         if (code == ExitCode.OutOfTime)
         {

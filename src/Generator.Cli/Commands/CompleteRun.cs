@@ -4,6 +4,7 @@ using Generator.Cli.Work;
 using Generator.Library;
 using Generator.Library.Files;
 using Generator.Library.Files.Notes;
+using Generator.Library.Reading;
 using Generator.Rules;
 using Generator.Solver.Completing;
 
@@ -21,8 +22,9 @@ internal static class CompleteRun
         }
 
         var book = Inputs.Book(asked.Library);
-        var brief = asked.Brief is { } beside ? Inputs.BriefBeside(beside, book, desk) : null;
-        var read = Inputs.Sketch(path, brief, book, desk);
+        var source = new Lazy<SourceFile>(() => Inputs.Source(path, desk));
+        var brief = Pairs.Brief(asked.Brief, source, book, desk, asked.Seed);
+        var read = Inputs.Sketch(source.Value, brief, book, desk);
         var options = new CompleteOptions();
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? desk.Patience ?? options.Time };
         var completed = Sketches.Fill(read, book, desk, options, tell: true);

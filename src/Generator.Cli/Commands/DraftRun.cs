@@ -35,7 +35,7 @@ internal static class DraftRun
 
         Outputs.Check(asked.Out);
         var book = Inputs.Book(asked.Library);
-        var brief = BriefOf(asked, book, desk);
+        var (brief, isChosen) = BriefOf(asked, book, desk);
         Allies.Refuse("draft", brief, "drafts nothing");
         var options = new DraftOptions { Cold = asked.Cold, Rounds = asked.Rounds };
         options = options with { Seed = asked.Seed ?? options.Seed, Time = asked.Time ?? desk.Patience ?? (asked.Rounds is null ? options.Time : Desk.Untimed) };
@@ -45,16 +45,16 @@ internal static class DraftRun
         return result.Status switch
         {
             DraftStatus.Found => Show(desk, asked, book, result, result.Routine!, result.Verdict!),
-            DraftStatus.Impossible => Endings.Impossible(desk, result.Clash, result.Reasons),
+            DraftStatus.Impossible => Endings.Impossible(desk, result.Clash, result.Reasons, isChosen),
             _ => OutOfTime(desk, asked.Rounds is not null && result.Elapsed < options.Time),
         };
     }
 
-    private static Brief BriefOf(DraftAsked asked, Book book, Desk desk) => asked switch
+    private static (Brief Brief, bool IsChosen) BriefOf(DraftAsked asked, Book book, Desk desk) => asked switch
     {
-        { Brief: { } path } => Inputs.Brief(path, book, desk),
-        { IsQuick: true } => QuickBrief.Of(asked.Attackers, asked.Counts, asked.Moves),
-        _ => (asked.Scenario ?? BundledScenario.All[0]).BriefBy(book),
+        { Brief: { } path } => Inputs.Brief(Inputs.Source(path, desk), book, desk, asked.Seed),
+        { IsQuick: true } => (QuickBrief.Of(asked.Attackers, asked.Counts, asked.Moves), false),
+        _ => ((asked.Scenario ?? BundledScenario.All[0]).BriefBy(book), false),
     };
 
     private static int Show(Desk desk, DraftAsked asked, Book book, DraftResult result, Routine routine, Verdict verdict)

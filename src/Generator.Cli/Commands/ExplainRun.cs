@@ -19,7 +19,7 @@ internal static class ExplainRun
     {
         Outputs.Check(asked.Out);
         var book = Inputs.Book(asked.Library);
-        var given = RoutineOrBrief.Read("explain", asked.File, asked.Brief, book, desk);
+        var given = RoutineOrBrief.Read("explain", asked.File, asked.Brief, book, desk, asked.Seed);
         Allies.Refuse("explain", given.Brief, "explains nothing");
         if (given.Routine is { } routine)
         {
@@ -37,6 +37,11 @@ internal static class ExplainRun
         var progress = Progress.At(desk);
         var explanation = progress.Run("Explaining", () => Explain.Of(given.Brief, book, options, progress.Tell, desk.Stop));
         Show(desk, asked, asked.Json ? Json(explanation) : ExplanationText.Of(given.Brief, explanation));
+        if (given.IsChosen && explanation.Brief == Answer.Impossible)
+        {
+            desk.Err.WriteLine(Endings.OnChosenMarks);
+        }
+
         if (!explanation.Complete)
         {
             desk.Err.WriteLine("The search ended early; there may be other clashes and other ways out.\n  Maybe give it more with --time.");

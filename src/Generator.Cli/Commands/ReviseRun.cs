@@ -3,6 +3,7 @@ using Generator.Cli.Changes;
 using Generator.Cli.Work;
 using Generator.Domain;
 using Generator.Library.Files;
+using Generator.Library.Reading;
 using Generator.Paperwork.Text;
 using Generator.Rules;
 using Generator.Solver.Revising;
@@ -24,8 +25,9 @@ internal static class ReviseRun
         }
 
         var book = Inputs.Book(asked.Library);
-        var brief = Inputs.Brief(briefPath, book, desk);
-        var routine = Pairs.Routine(asked.Routine, null, book, desk);
+        var taught = new Lazy<SourceFile>(() => Inputs.Source(asked.Routine, desk));
+        var (brief, isChosen) = Inputs.Brief(Inputs.Source(briefPath, desk), book, desk, asked.Seed, taught);
+        var routine = Pairs.Routine(taught.Value, null, book, desk);
         Allies.Refuse("revise", brief.Ally is null ? routine.Brief : brief, "revises nothing");
         var options = new ReviseOptions();
         var weights = options.Weights;
@@ -40,7 +42,7 @@ internal static class ReviseRun
         var result = progress.Run("Revising", () => Revise.Of(routine, brief, book, options, new ChangeProgress(progress, desk.Keeper(book)).Report, desk.Stop));
         if (result.Clash.Count > 0)
         {
-            return Endings.Impossible(desk, result.Clash);
+            return Endings.Impossible(desk, result.Clash, onChosenMarks: isChosen);
         }
 
         return result is { Revised: { } revised, Teaching: { } teaching } ? Show(desk, asked, result, routine.Brief, revised.WithStances(), teaching, PhraseNews.Of(new Scene(routine.Brief, book), routine, revised, result.Taken, teaching.Marks)) : Endings.OutOfTime(desk, "a revision");

@@ -38,13 +38,32 @@ internal static class Inputs
         }
     }
 
-    public static Brief Brief(string path, Book book, Desk desk) => Remarked(BriefReader.Parse(Source(path, desk), book), desk);
+    public static Brief Brief(string path, Book book, Desk desk) => Brief(Source(path, desk), book, desk).Brief;
+
+    /// <summary>The brief, and whether its marks are not its own: it says how many there are, or the way on which they lie.</summary>
+    /// <param name="source">The brief.</param>
+    /// <param name="book">The library.</param>
+    /// <param name="desk">Where the marks are told.</param>
+    /// <param name="seed">Which marks are chosen; null: as usual.</param>
+    /// <param name="beside">The routine or sketch beside it, whose marks are kept where they are what the brief asks for; null for none.</param>
+    /// <param name="lengthRequired">The brief must say how long the fight is.</param>
+    public static (Brief Brief, bool IsChosen) Brief(SourceFile source, Book book, Desk desk, int? seed = null, Lazy<SourceFile>? beside = null, bool lengthRequired = true)
+    {
+        var choice = MarkChoice.Usual with { Seed = seed ?? MarkChoice.Usual.Seed };
+        var read = BriefReader.Parse(source, book, lengthRequired, choice);
+        if (MarkChoice.IsIn(read) && beside is not null && SketchReader.Parse(beside.Value, book).Value?.Sketch.Brief.Marks is { Count: > 0 } kept)
+        {
+            read = BriefReader.Parse(source, book, lengthRequired, choice with { Kept = kept });
+        }
+
+        return (Remarked(read, desk), MarkChoice.IsIn(read));
+    }
 
     /// <summary>A brief beside a routine or a sketch, whose rows say how long it is where the brief does not.</summary>
-    public static Brief BriefBeside(string path, Book book, Desk desk) => Remarked(BriefReader.Parse(Source(path, desk), book, lengthRequired: false), desk);
+    public static Brief BriefBeside(string path, Lazy<SourceFile> beside, Book book, Desk desk, int? seed = null) => Brief(Source(path, desk), book, desk, seed, beside, lengthRequired: false).Brief;
 
     /// <summary>The sketch in notes, or in rows any of whose cells may be open; a whole routine is one as well.</summary>
-    public static ReadSketch Sketch(string path, Brief? brief, Book book, Desk desk) => Good(SketchReader.Parse(Source(path, desk), book, brief));
+    public static ReadSketch Sketch(SourceFile source, Brief? brief, Book book, Desk desk) => Remarked(SketchReader.Parse(source, book, brief), desk);
 
     /// <summary>
     /// The routine that a file holds, or the sketch where cells of it are open; the other is null. Rows in which only words are misspelt are no sketch: they are refused.
@@ -54,7 +73,7 @@ internal static class Inputs
     {
         if (NotesReader.IsNotes(source))
         {
-            var notes = Good(NotesReader.Parse(source, book, brief));
+            var notes = Remarked(NotesReader.Parse(source, book, brief), desk);
             return notes.Sketch.Brief.Ally is null ? (null, notes) : (Allies.Whole(source.Name, notes.Sketch, book), null);
         }
 
@@ -67,7 +86,7 @@ internal static class Inputs
             desk.Err.WriteLine("  Maybe add --brief and the name of the brief, or of a routine in JSON that holds it.");
         }
 
-        return isSketch ? (null, sketch!.Value) : (Good(routine), null);
+        return isSketch ? (null, Remarked(sketch!, desk)) : (Remarked(routine, desk), null);
     }
 
     /// <summary>The same, and says what in it was understood in one of several ways.</summary>

@@ -18,8 +18,9 @@ internal static class Pairs
     /// <exception cref="RefusedException">One of them is wrong.</exception>
     public static Routine Routine(string path, string? briefPath, Book book, Desk desk, string use = "this is")
     {
-        var brief = Brief(briefPath, book, desk);
-        return Routine(Inputs.Source(path, desk), brief, book, desk, use);
+        var source = new Lazy<SourceFile>(() => Inputs.Source(path, desk));
+        var brief = Brief(briefPath, source, book, desk);
+        return Routine(source.Value, brief, book, desk, use);
     }
 
     /// <summary>The same of files that are read already.</summary>
@@ -41,8 +42,8 @@ internal static class Pairs
         return given;
     }
 
-    /// <summary>The brief beside a routine; null for none.</summary>
-    public static Brief? Brief(string? path, Book book, Desk desk) => path is null ? null : Inputs.BriefBeside(path, book, desk);
+    /// <summary>The brief beside a routine; null for none. Marks that it does not name are those of the routine, if they are what it asks for.</summary>
+    public static Brief? Brief(string? path, Lazy<SourceFile> routine, Book book, Desk desk, int? seed = null) => path is null ? null : Inputs.BriefBeside(path, routine, book, desk, seed);
 
     /// <summary>Refuses a missing routine, and two files from one standard input.</summary>
     public static void Check(string command, [NotNull] string? path, string? briefPath)

@@ -8,10 +8,11 @@ namespace Generator.Cli.Work;
 /// <summary>A file that may be a brief or a routine: one with moves (or in CSV) is a routine.</summary>
 /// <param name="Brief">The brief, or that of the routine.</param>
 /// <param name="Routine">Null when the file is a brief.</param>
-internal sealed record RoutineOrBrief(Brief Brief, Routine? Routine)
+/// <param name="IsChosen">It is a brief whose marks were chosen for it.</param>
+internal sealed record RoutineOrBrief(Brief Brief, Routine? Routine, bool IsChosen = false)
 {
     /// <exception cref="RefusedException">The file is missing or wrong.</exception>
-    public static RoutineOrBrief Read(string command, string? path, string? briefPath, Book book, Desk desk)
+    public static RoutineOrBrief Read(string command, string? path, string? briefPath, Book book, Desk desk, int? seed = null)
     {
         if (path is null)
         {
@@ -22,7 +23,7 @@ internal sealed record RoutineOrBrief(Brief Brief, Routine? Routine)
         var source = Inputs.Source(path, desk);
         if (IsRoutine(source))
         {
-            var routine = Pairs.Routine(source, Pairs.Brief(briefPath, book, desk), book, desk);
+            var routine = Pairs.Routine(source, Pairs.Brief(briefPath, new Lazy<SourceFile>(() => source), book, desk, seed), book, desk);
             return new RoutineOrBrief(routine.Brief, routine);
         }
 
@@ -31,8 +32,8 @@ internal sealed record RoutineOrBrief(Brief Brief, Routine? Routine)
             throw new RefusedException($"generator {command}: {path} is a brief itself.", "Maybe leave out --brief.");
         }
 
-        var read = BriefReader.Parse(source, book);
-        return new RoutineOrBrief(Inputs.Remarked(read, desk), null);
+        var (brief, isChosen) = Inputs.Brief(source, book, desk, seed);
+        return new RoutineOrBrief(brief, null, isChosen);
     }
 
     private static bool IsRoutine(SourceFile source)

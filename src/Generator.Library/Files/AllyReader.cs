@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Library.Marking;
 using Generator.Library.Reading;
 
 namespace Generator.Library.Files;
@@ -38,7 +39,7 @@ internal static class AllyReader
             bearing,
             reader.Metres("distance", Measures.AllyDistance) ?? Ally.UsualDistance,
             reader.Clock("facing") ?? bearing);
-        if (MarksReader.WhyNotA(MarkOf(ally, floor), floor) is var (what, maybe))
+        if (MarkRule.WhyNotA(MarkOf(ally, floor), floor) is var (what, maybe))
         {
             reader.Refuse("distance", $"The mark of {ally.Part.Name} {what}.", maybe);
         }

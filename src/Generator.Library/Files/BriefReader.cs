@@ -13,11 +13,12 @@ public static class BriefReader
     /// <param name="file">The file.</param>
     /// <param name="book">The library.</param>
     /// <param name="lengthRequired">Whether a brief on its own must say how long the fight is; beside rows it need not.</param>
-    public static Read<Brief> Parse(SourceFile file, Book book, bool lengthRequired = true)
+    /// <param name="choice">By what marks are chosen that the brief does not name; null: as usual.</param>
+    public static Read<Brief> Parse(SourceFile file, Book book, bool lengthRequired = true, MarkChoice? choice = null)
     {
         var problems = new ProblemList();
         var root = StrictJson.Object(file.Name, file.Text, problems);
-        return new Read<Brief>(root is null ? null : Inside(root) is { } inside ? Brief(inside, book, lengthRequired: false) : Brief(root, book, lengthRequired), problems);
+        return new Read<Brief>(root is null ? null : Inside(root) is { } inside ? Brief(inside, book, lengthRequired: false, choice) : Brief(root, book, lengthRequired, choice), problems);
     }
 
     private static ObjectReader? Inside(ObjectReader root)
@@ -30,14 +31,18 @@ public static class BriefReader
     /// Reads a brief that lies inside another file; worthless once a problem has been added. One inside a routine may lack its length,
     /// since a routine can be written without a brief.
     /// </summary>
-    internal static Brief Brief(ObjectReader root, Book book, bool lengthRequired = true)
+    internal static Brief Brief(ObjectReader root, Book book, bool lengthRequired = true, MarkChoice? choice = null)
     {
         root.Allow("$schema");
         var length = Length(root, lengthRequired);
         var latest = length is { Counts: { } counts } ? HalfCounts.FromCounts(counts + length.Tolerance) : new HalfCounts(int.MaxValue);
         var hero = PerformerReader.Hero(root.Object("hero"), book);
-        var marks = MarksReader.Read(root);
-        var floor = FloorReader.Floor(root.Object("floor"), book.Things, marks.Count > 0 ? marks[0].Mark : null);
+        var isFree = ChosenMarks.IsAsked(root);
+        var told = isFree ? [] : MarksReader.Read(root);
+        var floor = FloorReader.Floor(root.Object("floor"), book.Things, told.Count > 0 ? told[0].Mark : null, isFree);
+        var cameras = FloorReader.Cameras(root);
+        IReadOnlyList<HeroMark> marks = isFree ? ChosenMarks.Of(root, floor, cameras, book, choice ?? MarkChoice.Usual) : [.. told.Select(m => m.Mark)];
+        floor = isFree && marks.Count > 0 ? floor with { MarkX = marks[0].X, MarkY = marks[0].Y } : floor;
         var ally = AllyReader.Of(root, hero, floor, book);
         var attackers = PerformerReader.Attackers(root, ally is null ? [hero.Name] : [hero.Name, ally.Part.Name], floor, latest, book);
         var cast = new Cast([.. attackers.Select(a => a.Name)]);
@@ -50,11 +55,11 @@ public static class BriefReader
             Music = music,
             Length = length,
             Floor = floor,
-            Marks = [.. marks.Select(m => m.Mark)],
+            Marks = marks,
             Hero = hero,
             Ally = ally,
             Attackers = attackers,
-            Cameras = FloorReader.Cameras(root),
+            Cameras = cameras,
             Moments = MomentReader.Moments(root, cast, latest, book),
             Arc = root.Word<Arc>("arc") ?? Arc.Free,
             Acts = ActReader.Acts(root, setbacks),
@@ -71,7 +76,7 @@ public static class BriefReader
         };
         brief = brief with { Props = PropPartReader.Of(root, brief, cast, book.Props) };
         AllyReader.Check(root, brief);
-        MarksReader.Check(marks, floor, brief.Cameras);
+        MarksReader.Check(told, floor, brief.Cameras);
         WishReader.Check(root, brief);
         brief = StyleWord.Of(root, BossReader.Of(root, brief, cast, book), book);
         root.Finish();

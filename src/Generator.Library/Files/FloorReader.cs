@@ -1,5 +1,6 @@
 using System.Globalization;
 using Generator.Domain;
+using Generator.Library.Marking;
 using Generator.Library.Reading;
 
 namespace Generator.Library.Files;
@@ -7,13 +8,11 @@ namespace Generator.Library.Files;
 /// <summary>Reads the floor, the cameras and the audience of a brief.</summary>
 internal static class FloorReader
 {
-    /// <summary>A camera nearer than this stands where the hero does: the camera's own half width and the hero's, 25 cm.</summary>
-    internal static readonly Centimetres OnTheMark = Camera.Around + new Centimetres(25);
-
     /// <param name="reader">The floor; null where the brief has none.</param>
     /// <param name="things">Kinds of things that the library knows.</param>
     /// <param name="first">Where the fight begins if the brief names marks.</param>
-    public static FloorPlan Floor(ObjectReader? reader, ThingTable things, HeroMark? first = null)
+    /// <param name="isFree">Where it begins is chosen later, unless the floor says it: the middle may be taken up.</param>
+    public static FloorPlan Floor(ObjectReader? reader, ThingTable things, HeroMark? first = null, bool isFree = false)
     {
         var blank = first is null ? new FloorPlan() : new FloorPlan { MarkX = first.X, MarkY = first.Y };
         if (reader is null)
@@ -42,7 +41,7 @@ internal static class FloorReader
             reader.Refuse("mark", $"The mark lies off the floor, which is {width} wide and {depth} deep.", "Maybe width and depth are swapped.");
         }
 
-        floor = floor with { Obstacles = [.. reader.Objects("obstacles").Select((o, i) => ObstacleReader.Of(o, i, floor, things))] };
+        floor = floor with { Obstacles = [.. reader.Objects("obstacles").Select((o, i) => ObstacleReader.Of(o, i, floor, things, isOffMark: !isFree || mark is not null))] };
         floor = floor with { Mats = MatsReader.Of(reader, floor), WaysIn = WaysInReader.Of(reader, floor) };
         reader.Finish();
         return floor;
@@ -79,9 +78,9 @@ internal static class FloorReader
                 reader.Clock("bearing") ?? default,
                 reader.Metres("distance", Measures.CameraDistance) ?? new Centimetres(500),
                 reader.Metres("height", Measures.CameraHeight) ?? new Centimetres(150));
-            if (camera.IsOnTheGround && camera.Distance < OnTheMark)
+            if (camera.IsOnTheGround && camera.Distance < MarkRule.OnTheMark)
             {
-                reader.Refuse("distance", $"The camera {FieldText.Quote(name)} and its operator stand {camera.Distance} from the mark, on the hero's own place.", $"Maybe move it out to {OnTheMark} or more, or hang it higher than {Camera.Highest}.");
+                reader.Refuse("distance", $"The camera {FieldText.Quote(name)} and its operator stand {camera.Distance} from the mark, on the hero's own place.", $"Maybe move it out to {MarkRule.OnTheMark} or more, or hang it higher than {Camera.Highest}.");
             }
 
             cameras.Add(camera);

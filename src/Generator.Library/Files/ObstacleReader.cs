@@ -11,7 +11,8 @@ internal static class ObstacleReader
     /// <param name="index">Its number in the list, from 0.</param>
     /// <param name="floor">The floor without it.</param>
     /// <param name="things">Kinds that the library knows.</param>
-    public static Obstacle Of(ObjectReader reader, int index, FloorPlan floor, ThingTable things)
+    /// <param name="isOffMark">It must not stand on the mark.</param>
+    public static Obstacle Of(ObjectReader reader, int index, FloorPlan floor, ThingTable things, bool isOffMark)
     {
         foreach (var field in (ReadOnlySpan<string>)["x", "y", "width", "depth"])
         {
@@ -33,7 +34,7 @@ internal static class ObstacleReader
             Rated = reader.Flag("rated"),
             Padded = reader.Flag("padded"),
         };
-        if (obstacle.X <= floor.MarkX && floor.MarkX <= obstacle.X + obstacle.Width && obstacle.Y <= floor.MarkY && floor.MarkY <= obstacle.Y + obstacle.Depth)
+        if (isOffMark && obstacle.X <= floor.MarkX && floor.MarkX <= obstacle.X + obstacle.Width && obstacle.Y <= floor.MarkY && floor.MarkY <= obstacle.Y + obstacle.Depth)
         {
             reader.Refuse("name", $"The obstacle {FieldText.Quote(obstacle.Name)} stands on the mark.", "Maybe x and y are swapped; they are the corner nearest the corner between 6 and 9.");
         }

@@ -92,6 +92,11 @@ internal sealed record RowFile(Brief Brief, string Version, IReadOnlyDictionary<
             problems.Add(problem with { Line = BriefColumns.Line(asked, problem.Field) });
         }
 
+        foreach (var remark in told.Remarks)
+        {
+            problems.Remark(remark with { Line = BriefColumns.Line(asked, remark.Field) });
+        }
+
         return brief;
     }
 

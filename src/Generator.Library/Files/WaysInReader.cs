@@ -52,20 +52,13 @@ internal static class WaysInReader
             return ("lies more than 3 m off the floor", "Maybe x and y are swapped, or the floor is larger.");
         }
 
-        if (floor.Obstacles.FirstOrDefault(o => Away(o, x, y) == 0) is { } inside)
+        if (floor.Obstacles.FirstOrDefault(o => o.Away(x, y) == 0) is { } inside)
         {
             return ($"lies inside the obstacle {FieldText.Quote(inside.Name)}", "Maybe put it beside it.");
         }
 
-        return beyond < -Beside && floor.Obstacles.All(o => Away(o, x, y) > Beside)
+        return beyond < -Beside && floor.Obstacles.All(o => o.Away(x, y) > Beside)
             ? ("lies in the middle of the floor", "Maybe give a place on or beside the edge, or beside the obstacle that hides it.")
             : null;
     }
-
-    /// <summary>How far a place is from an obstacle, the longer of across and along; 0 inside it.</summary>
-    private static int Away(Obstacle obstacle, int x, int y) => Math.Max(
-        0,
-        Math.Max(
-            Math.Max(obstacle.X.Value - x, x - obstacle.X.Value - obstacle.Width.Value),
-            Math.Max(obstacle.Y.Value - y, y - obstacle.Y.Value - obstacle.Depth.Value)));
 }

@@ -27,7 +27,7 @@ public class GuideTests
     {
         var example = JObject.Parse(Example("brief", "brief"));
         Assert.Empty(BriefReader.Parse(new SourceFile("example.json", example.ToString()), Library).Problems);
-        Compare("brief", example, "The whole", text => BriefReader.Parse(text, Library).Problems, least: 12, ["moves", "routine"], [Ally.Word]);
+        Compare("brief", example, "The whole", text => BriefReader.Parse(text, Library).Problems, least: 12, ["moves", "routine"], [Ally.Word, "way"]);
     }
 
     /// <summary>By itself, since nothing goes from mark to mark or is held in a hand in a fight with one.</summary>
@@ -40,6 +40,17 @@ public class GuideTests
         example[Ally.Word] = JObject.Parse(Example("brief", "ally"))[Ally.Word];
         Assert.Empty(BriefReader.Parse(new SourceFile("example.json", example.ToString()), Library).Problems);
         Assert.Equal(Tables("brief")[Ally.Word].Order(StringComparer.Ordinal), Read(example, (JObject)example[Ally.Word]!, text => BriefReader.Parse(text, Library).Problems));
+    }
+
+    /// <summary>By itself, since marks are a list or a way.</summary>
+    [Fact]
+    public void Every_field_of_a_way_of_marks_stands_in_its_table()
+    {
+        var example = JObject.Parse(Example("brief", "brief"));
+        ((JObject)example["floor"]!).Remove("mark");
+        example["marks"] = JObject.Parse(Example("brief", "way"))["marks"];
+        Assert.Empty(BriefReader.Parse(new SourceFile("example.json", example.ToString()), Library).Problems);
+        Assert.Equal(Tables("brief")["way"].Order(StringComparer.Ordinal), Read(example, (JObject)example["marks"]!, text => BriefReader.Parse(text, Library).Problems));
     }
 
     [Fact]
