@@ -26,9 +26,6 @@ internal sealed class Aims
 
     private const double Thinning = 0.6;
 
-    /// <summary>Share of the stay on its marks after which a moment that is bound to things there is owed.</summary>
-    private const double OfStay = 0.4;
-
     private static readonly int StoryAt = RuleBook.IndexOf("story");
     private static readonly int ClimaxAt = RuleBook.IndexOf("climax");
 
@@ -65,7 +62,8 @@ internal sealed class Aims
         Arc = ArcShape.Of(brief);
         Runs = [.. scene.Book.Techniques.Select(t => t.Reactions.Any(r => scene.Book.ReactionIndex(r) is >= 0 and var i && scene.Book.Reactions[i].RunsOff))];
         within = NestedMoments.Of(brief, scene.Book);
-        Moments = [.. brief.Moments.Select((m, i) => ToAim(m, i, repertoire))];
+        var reading = new MomentReading(this, repertoire, within);
+        Moments = [.. brief.Moments.Select(reading.Of)];
         FromSight = [.. brief.Attackers.Select((_, a) => Moments.Where(m => m.Steps[0].Attacker == a).Select(m => m.OutOfSight).OfType<int[]>().Aggregate((int[]?)null, Added))];
 
         // One move may fulfil several moments; where it must, nothing is kept back for each of them.
@@ -246,6 +244,20 @@ internal sealed class Aims
         return null;
     }
 
+    /// <summary>How far each bearing is from one at which an attacker should be for the sake of a thing at which a moment that is coming is done, in half hours; null where any is right.</summary>
+    public int[]? OffThing(Node node, int attacker)
+    {
+        for (var m = 0; m < Moments.Length; m++)
+        {
+            if (Moments[m].Place is { } place && !node.HasDone(m) && !IsWaiting(node, m) && place.HalfHoursOff(node.State, attacker, Moments[m].Due) is { } away)
+            {
+                return away;
+            }
+        }
+
+        return null;
+    }
+
     private static bool IsFree(Hand hand) => hand.Kind is HandKind.Guard or HandKind.Out;
 
     /// <summary>Nobody else goes out who should not, the last one goes last, and somebody is left until the end.</summary>
@@ -289,7 +301,7 @@ internal sealed class Aims
                 continue;
             }
 
-            if (!started && (node.State.Time > Moments[m].Latest || node.State.Mark > Moments[m].Marks.Last || Moments[m].MovesBefore(node.State, SetbacksLeft(node)) == FormRoutes.Never))
+            if (!started && (node.State.Time > Moments[m].Latest || node.State.Mark > Moments[m].Marks.Last || Moments[m].Prop?.IsLost(node.State) == true || Moments[m].MovesBefore(node.State, SetbacksLeft(node)) == FormRoutes.Never))
             {
                 return false;
             }
@@ -304,68 +316,5 @@ internal sealed class Aims
         }
 
         return true;
-    }
-
-    private MomentAim ToAim(Moment moment, int index, Repertoire repertoire)
-    {
-        var earliest = moment.Earliest?.Value ?? 0;
-        var latest = moment.Latest?.Value ?? (ByTime ? HighTime : int.MaxValue);
-        var due = moment.Earliest is null && moment.Latest is null
-            ? Total * (index + 0.6) / Scene.Brief.Moments.Count
-            : FirstBearable(moment.Moves[0].Technique, earliest, latest);
-        var windows = NestedMoments.Windows(Scene.Brief, index, within, Scene.Book);
-        var steps = moment.Moves.Select((m, s) => new MomentStep(Scene, repertoire, m, windows[s])).ToArray();
-        var marks = Marks(steps, repertoire);
-        due = moment.Earliest is null && moment.Latest is null ? OnItsMarks(due, marks) : due;
-        return new MomentAim(steps, earliest, latest, due, Approach.To(Scene, repertoire, steps[0].Techniques, steps[0].Attacker), Pairing.For(Scene, steps[0]), OutOfSight(steps)) { Marks = marks };
-    }
-
-    /// <summary>A moment that no count binds, but a thing that stands near some marks, is owed while there is time to lead up to it before the hero leaves the last of them.</summary>
-    private double OnItsMarks(double due, (int First, int Last) marks)
-    {
-        var count = Scene.Marks.Count;
-        if (count == 1 || (marks.First == 0 && marks.Last >= count - 1))
-        {
-            return due;
-        }
-
-        var comes = marks.First == 0 ? 0 : TravelDue(marks.First);
-        var goes = marks.Last < count - 1 ? TravelsFrom(marks.Last + 1) : Total;
-        return Math.Clamp(due, comes, comes + (OfStay * (goes - comes)));
-    }
-
-    /// <summary>The marks from which all moves of a moment can be done; all where none seems to be one.</summary>
-    private (int First, int Last) Marks(MomentStep[] steps, Repertoire repertoire)
-    {
-        var before = steps.Select((_, s) => steps.Take(s).Count(e => e.IsTravel(Scene))).ToArray();
-        var marks = Scene.Marks.Count == 1 ? [] : Enumerable.Range(0, Scene.Marks.Count)
-            .Where(m => steps.Select((e, s) => (Step: e, Mark: m + before[s])).All(e => e.Mark < Scene.Marks.Count && e.Step.IsPossibleOn(Scene, repertoire, e.Mark))).ToList();
-        return marks.Count == 0 ? (0, int.MaxValue) : (marks[0], marks[^1]);
-    }
-
-    private int[]? OutOfSight(MomentStep[] steps)
-    {
-        int[] seen = [.. Enumerable.Range(0, Bearing.Circle).Where(b => steps.All(s => s.IsSeenAt(Scene, b)))];
-        return seen.Length is 0 or Bearing.Circle ? null : [.. Enumerable.Range(0, Bearing.Circle).Select(b => seen.Min(s => new Bearing(b).Apart(new Bearing(s))))];
-    }
-
-    /// <summary>The first half count of a window at which the arc bears the weight of the technique; the first of all when it never does.</summary>
-    private int FirstBearable(string technique, int earliest, int latest)
-    {
-        if (Arc is null || !ByTime)
-        {
-            return earliest;
-        }
-
-        var weight = Scene.Book.Techniques.Where(t => t.GoesBy(technique)).Select(t => t.Weight).DefaultIfEmpty(0).Min();
-        for (var start = earliest; start <= latest; start++)
-        {
-            if (Arc.Caps[Arc.PhaseOf(start, 0)] >= weight)
-            {
-                return start;
-            }
-        }
-
-        return earliest;
     }
 }

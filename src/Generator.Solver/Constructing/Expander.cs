@@ -46,13 +46,14 @@ internal sealed partial class Expander(Ground ground, Dice dice, Guide? guide = 
     private readonly Bystanders bystanders = new(ground.Scene);
     private readonly Answering answering = new(ground.Scene, dice);
     private readonly Combining combining = new(ground.Scene, ground.Repertoire, dice);
-    private readonly WalkingRound walking = new(ground.Scene, new Bystanders(ground.Scene), dice, fetching);
+    private readonly WalkingRound walking = new(ground.Scene, new Bystanders(ground.Scene), dice);
     private readonly Timing timing = new(ground.Scene, thorough ? null : dice);
     private readonly ChildMaker maker = new(ground.Scene, ground.Aims);
     private readonly Travelling? travelling = ground.Repertoire.Travels is null ? null
-        : new(ground.Scene, ground.Repertoire, ground.Aims, new RowFitting(ground.Scene, ground.Repertoire), new WalkingRound(ground.Scene, new Bystanders(ground.Scene), dice, null), dice);
+        : new(ground.Scene, ground.Repertoire, ground.Aims, new RowFitting(ground.Scene, ground.Repertoire), new WalkingRound(ground.Scene, new Bystanders(ground.Scene), dice), dice);
     private readonly int openingTries = Math.Clamp(AllOpeningTries / ground.Scene.Cast, FewestOpeningTries, MostOpeningTries);
     private int[]? away;
+    private int walks;
     private readonly int longestGap = Pace.DeadAirBreaks.Value;
 
     /// <summary>What the moves tried are counted on.</summary>
@@ -165,7 +166,12 @@ internal sealed partial class Expander(Ground ground, Dice dice, Guide? guide = 
         }
 
         menu = Levels.Of(scene, menu, a, attacker);
-        away = fetching is not null ? aims.OutOfSight(node, a) : null;
+        (away, walks) = (thorough ? null : aims.OffThing(node, a), AtThing.WalksPercent);
+        if (away is null && fetching is not null)
+        {
+            (away, walks) = (aims.OutOfSight(node, a), fetching.Percent);
+        }
+
         var (time, most) = (node.State.Time, node.IsOpening ? node.FirstStart : longestGap);
         var least = Math.Max(node.IsOpening ? node.FirstStart : 0, earliest - time);
         if (attacker.PostureAt(time + least) is { } posture)
@@ -259,7 +265,7 @@ internal sealed partial class Expander(Ground ground, Dice dice, Guide? guide = 
         }
 
         var (bearing, from) = (attacker.Bearing, -1);
-        if (choice.Attack >= 0 && ((!thorough && walking.Wanted(away, bearing)) || bystanders.At(node, a, choice.Attack, bearing, node.State.Time + least) is null))
+        if (choice.Attack >= 0 && ((!thorough && walking.Wanted(away, bearing, walks)) || bystanders.At(node, a, choice.Attack, bearing, node.State.Time + least) is null))
         {
             if (walking.To(node, a, choice.Attack, away, ref least) is not { } other)
             {

@@ -31,6 +31,12 @@ internal sealed record MomentAim(MomentStep[] Steps, int Earliest, int Latest, d
     /// <summary>The first mark and the last from which it can begin, for the sake of things that stand near some of them.</summary>
     public (int First, int Last) Marks { get; init; } = (0, int.MaxValue);
 
+    /// <summary>How to bring its attacker to the thing at which it is done; null where that is left to luck.</summary>
+    public AtThing? Place { get; init; }
+
+    /// <summary>The prop that it needs, or that is in its way; null where none matters.</summary>
+    public PropAim? Prop { get; init; }
+
     /// <summary>Half counts that one more move on the way takes.</summary>
     private const int LeadTime = 8;
 

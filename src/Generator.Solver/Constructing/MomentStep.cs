@@ -67,12 +67,36 @@ internal sealed class MomentStep
     }
 
     /// <summary>Somebody whom the technique reaches from a mark, and whom it may send farther off, comes to such a thing on some bearing.</summary>
-    private bool IsThere(Scene scene, ThingNeed need, Technique technique, int index, int mark)
+    private bool IsThere(Scene scene, ThingNeed need, Technique technique, int index, int mark) => Serving(scene, need, technique, index, mark).Any();
+
+    /// <summary>The bearings, in half hours, of a target on whom something that fulfils it can be done from a mark, as far as things go; null where it needs none, or one on the way.</summary>
+    public IReadOnlyCollection<int>? BearingsAt(Scene scene, int mark)
+    {
+        var serving = new HashSet<int>();
+        for (var t = 0; t < techniques.Length; t++)
+        {
+            if (!techniques[t])
+            {
+                continue;
+            }
+
+            if (scene.Book.Techniques[t] is not { HasNoTarget: false, Uses: { Where: not ThingPlace.OnTheWay } need } technique)
+            {
+                return null;
+            }
+
+            serving.UnionWith(Serving(scene, need, technique, t, mark));
+        }
+
+        return serving;
+    }
+
+    private IEnumerable<int> Serving(Scene scene, ThingNeed need, Technique technique, int index, int mark)
     {
         var farthest = need.Where != ThingPlace.BehindAttacker || technique.HasNoTarget ? int.MaxValue
             : Enumerable.Range(0, scene.Cast).Where(a => attacker < 0 || attacker == a).Max(a => scene.TechniqueReach(index, a).Most) + scene.Settle.FollowMost.Value
                 + technique.Reactions.Select(r => scene.Book.Reaction(r).Back.Value).DefaultIfEmpty(0).Max();
-        return scene.Things.BearingsOf(need, mark).Any(b => scene.Things.At(need, mark, b).Least <= farthest);
+        return scene.Things.BearingsOf(need, mark).Where(b => scene.Things.At(need, mark, b).Least <= farthest);
     }
 
     /// <summary>It is a setback.</summary>

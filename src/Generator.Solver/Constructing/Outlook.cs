@@ -14,22 +14,16 @@ namespace Generator.Solver.Constructing;
 internal sealed class Outlook(Aims aims, Fetching? fetching)
 {
     /// <summary>Half counts that one exchange keeps the hero busy.</summary>
-    private const double ServiceTime = 9;
+    public const double ServiceTime = 9;
 
     /// <summary>Half counts that a finish needs from the opening of its exchange.</summary>
     private const double FinishTime = 8;
-
-    /// <summary>Half counts before the end of a hero moment's window at which the search begins to look for its attacker.</summary>
-    private const int Foresight = 44;
 
     /// <summary>Half counts for which somebody may be held without a cost.</summary>
     private const int LongHold = 10;
 
     /// <summary>Parrying and turning away is less of a fight than parrying and answering.</summary>
     private const double BareCost = 0.2;
-
-    /// <summary>Half hours out of sight from which farther is no worse.</summary>
-    private const double FarOut = 3;
 
     /// <summary>What a setback costs, in points, that its act will not have, and the part of the act in which it is not missed yet.</summary>
     private const double ActMissed = 3;
@@ -42,6 +36,7 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
     private readonly double patience = aims.Scene.Brief.Pace.Patience.Value;
     private readonly double longestPause = aims.Scene.Brief.Pace.LongestPause.Value;
     private readonly StoryOutlook story = new(aims);
+    private readonly MomentOutlook moments = new(aims, fetching);
     private readonly int cast = aims.Scene.Cast;
 
     public double Of(Node node, Lingering lingering)
@@ -53,7 +48,7 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
             + Outs(node, progress)
             + Shares(node, progress)
             + Dues(node, progress)
-            + Moments(node)
+            + moments.Of(node)
             + Parked(node)
             + story.Of(node, progress)
             + Comfort(node, progress);
@@ -246,62 +241,6 @@ internal sealed class Outlook(Aims aims, Fetching? fetching)
         }
 
         return owed;
-    }
-
-    private double Moments(Node node)
-    {
-        var owed = 0.0;
-        for (var m = 0; m < aims.Moments.Length; m++)
-        {
-            var aim = aims.Moments[m];
-            if (node.HasDone(m) || aims.IsWaiting(node, m))
-            {
-                continue;
-            }
-
-            var share = node.Moment == m ? 1 - ((node.MomentMoves + 1.0) / (aim.Steps.Length + 1)) : 1;
-            var before = node.Moment == m ? 0 : aim.MovesBefore(node.State, aims.SetbacksLeft(node));
-            var late = node.State.Time - aim.DueFrom(before);
-            owed += share * (late < 0 ? 0 : Math.Min(12, 2 + (0.25 * late)));
-            owed += node.Moment != m && late > -Foresight && aim.Pairing is { } pairing ? pairing.Owed(node.State) : 0;
-            var a = aim.Steps[0].Attacker;
-            if (a < 0)
-            {
-                continue;
-            }
-
-            if (fetching is not null && aim.OutOfSightFor(a, node.State.Time) is { } away)
-            {
-                owed += fetching.Unseen * Math.Min(1, away[node.State.Attackers[a].Bearing] / FarOut);
-            }
-
-            if (node.Moment != m && aim.Latest - node.State.Time < Foresight)
-            {
-                owed += OutOfHand(node, a, aim.Latest);
-            }
-        }
-
-        return owed;
-    }
-
-    /// <summary>How far the attacker of a hero moment is from being there in time.</summary>
-    private double OutOfHand(Node node, int a, int latest)
-    {
-        var (state, attacker) = (node.State, node.State.Attackers[a]);
-        var spent = attacker.Falls >= aims.FallCaps[a] ? 3.0 : 0;
-        if (!attacker.IsActive || attacker.OpenUntil >= state.Time)
-        {
-            return spent;
-        }
-
-        var ahead = 0;
-        for (var other = 0; other < cast; other++)
-        {
-            ahead += other != a && node.Threats[other] < node.Threats[a] ? 1 : 0;
-        }
-
-        var there = Math.Max(node.Threats[a], state.Time + (0.5 * ServiceTime * ahead));
-        return spent + (0.4 * Math.Max(0, there + 4 - latest));
     }
 
     /// <summary>Somebody held for long is parked, not fought.</summary>

@@ -4,7 +4,7 @@ using Generator.Rules;
 namespace Generator.Solver.Constructing;
 
 /// <summary>Whether and to which bearing an attacker first walks round before attacking: now and then for a change, more often to be in sight for a hero moment that is coming.</summary>
-internal sealed class WalkingRound(Scene scene, Bystanders bystanders, Dice dice, Fetching? fetching)
+internal sealed class WalkingRound(Scene scene, Bystanders bystanders, Dice dice)
 {
     /// <summary>Attacks in a hundred for which the attacker walks round although they need not.</summary>
     private const int Roaming = 10;
@@ -20,7 +20,8 @@ internal sealed class WalkingRound(Scene scene, Bystanders bystanders, Dice dice
     /// <summary>The attacker should, although nothing makes them.</summary>
     /// <param name="away">How far each bearing is from one that is right, in half hours; null where any is.</param>
     /// <param name="bearing">Where they are.</param>
-    public bool Wanted(int[]? away, int bearing) => dice.Percent(away?[bearing] > 0 ? fetching!.Percent : Roaming);
+    /// <param name="percent">Where that one is not right, in how many of a hundred attacks.</param>
+    public bool Wanted(int[]? away, int bearing, int percent) => dice.Percent(away?[bearing] > 0 ? percent : Roaming);
 
     /// <summary>Another bearing from which there is time to come, and the gap that it takes; null when there is none.</summary>
     public int? To(Node node, int attacker, int attack, int[]? away, ref int least)
