@@ -4,7 +4,7 @@ namespace Generator.Rules.Memories;
 /// <param name="Moves">Moves that they are part of.</param>
 /// <param name="Blows">Blows that they have taken.</param>
 /// <param name="HitAt">End of the last blow since they last attacked, in half counts; −1 for none.</param>
-/// <param name="IsBeaten">One of the blows since then put them down, folded them or snapped their head back.</param>
+/// <param name="IsBeaten">Something since they last attacked put them down, folded them or snapped their head back: a blow, a throw, a hold.</param>
 public readonly record struct PartSoFar(int Moves, int Blows, int HitAt, bool IsBeaten)
 {
     /// <summary>Before the first move.</summary>

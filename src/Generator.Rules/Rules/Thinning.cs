@@ -8,7 +8,7 @@ namespace Generator.Rules.Rules;
 /// <summary>
 /// The crowd gets smaller in time, and everybody has had a part in it: of several attackers a point for each tenth of the fight, begun, by which the first goes out later than at 45 of a hundred of
 /// the length asked for; where there are six moves for each, a point for each move that somebody lacks of four; a point for each blow that somebody takes beyond eight, or twelve who is to go out last. Blows wear:
-/// of several attackers, whoever has taken four costs a point when they attack again sooner than two counts and half a count for each blow after the last, and a point when no blow since their last attack beat them.
+/// of several attackers, whoever has taken four costs a point when they attack again sooner than two counts and half a count for each blow after the last, and a point when nothing since their last attack beat them.
 /// </summary>
 public sealed class Thinning : Rule
 {
@@ -71,7 +71,7 @@ public sealed class Thinning : Rule
         }
     }
 
-    /// <summary>Somebody attacks once more: whoever is worn has stayed away for longer, and from a blow that beat them.</summary>
+    /// <summary>Somebody attacks once more: whoever is worn has stayed away for longer, and was beaten.</summary>
     private void Again(Scene scene, PartSoFar part, Step step, Tally tally)
     {
         var who = Words.Name(scene, step.Row.Attacker);
@@ -90,13 +90,13 @@ public sealed class Thinning : Rule
 
         if (Worn.IsUnbeaten(scene, part) && tally.Count(Severity.Rough, 1))
         {
-            tally.Tell(At(scene, step, Severity.Rough, $"{who} has taken {Amounts.Many(part.Blows, "blow")}, and comes again though no blow since their last attack beat them.") with
+            tally.Tell(At(scene, step, Severity.Rough, $"{who} has taken {Amounts.Many(part.Blows, "blow")}, and comes again though nothing since their last attack beat them.") with
             {
                 Points = 1,
                 Measured = part.Blows,
                 Allowed = Worn.From - 1,
                 Unit = "blows",
-                Advice = "Sell one of them as a blow that beats: a fall, a fold, a head that snaps back. A throw is not looked at.",
+                Advice = "Sell one of them as a blow that beats: a fall, a fold, a head that snaps back.",
             });
         }
     }

@@ -14,7 +14,7 @@ internal static class ThinningFigures
     /// lacking-moves: moves that attackers lack of four, where the length asked for has six for each.
     /// blows: blows that attackers take beyond eight, or twelve for who is to go out last; a single one may take any number.
     /// worn-rest: of several attackers, attacks of who has taken four blows or more that land sooner than two counts and half a count for each blow after the last.
-    /// worn-light: such attacks before which no blow since the last attack beat them.
+    /// worn-light: such attacks before which nothing since the last attack beat them.
     /// </summary>
     public static IEnumerable<Figure> Of(FightShape shape)
     {
@@ -35,7 +35,7 @@ internal static class ThinningFigures
             $"{Figures.Name(shape, over.Performer)} takes {Amounts.Many(over.Blows, "blow")}: let some be blocked, or give them to somebody else.");
         yield return Figure.Of(Rule, "worn-rest", "attacks of somebody worn that come too soon after a blow", "attacks", scene.Cast == 1 ? null : soon.Count, null, 0, () =>
             $"Whoever attacks at {Figures.Moves(shape, soon)} has taken four blows or more: let them stay away for longer.");
-        yield return Figure.Of(Rule, "worn-light", "attacks of somebody worn whom no blow beat since the last", "attacks", scene.Cast == 1 ? null : light.Count, null, 0, () =>
+        yield return Figure.Of(Rule, "worn-light", "attacks of somebody worn whom nothing beat since the last", "attacks", scene.Cast == 1 ? null : light.Count, null, 0, () =>
             $"Whoever attacks at {Figures.Moves(shape, light)} has taken four blows or more: sell the blow before it as one that beats them.");
     }
 

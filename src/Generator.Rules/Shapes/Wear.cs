@@ -36,7 +36,10 @@ public readonly record struct Wear(int Performer, int Moves, int Attacks, int Bl
     /// <summary>The move is a blow that the performer takes.</summary>
     internal static bool Hits(Step step, int performer) => performer < 0
         ? step.Attack is { IsGrab: false, IsWalkIn: false } && step.Technique is null or { Family: Family.Setback }
-        : step is { Hits: true, Technique: { } technique } && (step.Row.Attacker == performer || (step.Second == performer && technique.TakesTwo));
+        : step.Hits && Takes(step, performer);
+
+    /// <summary>The hero's technique is done to that attacker.</summary>
+    internal static bool Takes(Step step, int attacker) => step.Technique is { } technique && (step.Row.Attacker == attacker || (step.Second == attacker && technique.TakesTwo));
 
     private static int Begins(Step step, int performer) =>
         performer >= 0 && step.Attack is { } attack ? Math.Min(step.Start, step.Contact - attack.Length.Value) : step.Start;

@@ -24,14 +24,18 @@ internal static class Worn
     /// <summary>Half counts that they need before they attack again, in contact; 0 where they are not worn.</summary>
     public static int RestOf(Scene scene, PartSoFar part) => scene.Cast > 1 && part.Blows >= From && part.HitAt >= 0 ? Rest + part.Blows : 0;
 
-    /// <summary>They are worn and come again though no blow since their last attack beat them; throws are not looked at.</summary>
+    /// <summary>They are worn and come again though nothing has beaten them since.</summary>
     public static bool IsUnbeaten(Scene scene, PartSoFar part) => RestOf(scene, part) > 0 && !part.IsBeaten;
 
     /// <summary>Their part after one more move.</summary>
     public static PartSoFar After(PartSoFar part, Step step, int attacker)
     {
         var attacks = step.Attack is not null && step.Row.Attacker == attacker;
-        var so = part with { Moves = part.Moves + (step.Concerns(attacker) ? 1 : 0), HitAt = attacks ? -1 : part.HitAt, IsBeaten = part.IsBeaten && !attacks };
-        return Wear.Hits(step, attacker) ? so with { Blows = part.Blows + 1, HitAt = step.End, IsBeaten = so.IsBeaten || step.Reaction is { Beats: true } } : so;
+        var isHit = Wear.Hits(step, attacker);
+        return new PartSoFar(
+            part.Moves + (step.Concerns(attacker) ? 1 : 0),
+            part.Blows + (isHit ? 1 : 0),
+            isHit ? step.End : attacks ? -1 : part.HitAt,
+            (part.IsBeaten && !attacks) || (Wear.Takes(step, attacker) && step.Reaction is { Beats: true }));
     }
 }

@@ -7,7 +7,7 @@ using Google.OrTools.Sat;
 namespace Generator.Solver.Rules;
 
 /// <summary>
-/// Charges for a first out after 45 of a hundred of the length asked for (1 for each tenth begun), for blows beyond eight, or twelve for who is to be last (1 each), for attacks of who has taken four that come too soon after the last or from one that did not beat them (1 each), and at the end for moves that somebody lacks of four (1 each).
+/// Charges for a first out after 45 of a hundred of the length asked for (1 for each tenth begun), for blows beyond eight, or twelve for who is to be last (1 each), for attacks of who has taken four that come too soon after the last or with nothing since that beat them (1 each), and at the end for moves that somebody lacks of four (1 each).
 /// </summary>
 public sealed class Thinning : RuleModule
 {
@@ -84,7 +84,7 @@ public sealed class Thinning : RuleModule
                 var on = slot.HasSeconds(cp) ? cp.Or($"blowon[{slot.Index},{a}]", slot.Targets[a], cp.And($"blowtoo[{slot.Index},{a}]", slot.Seconds[a], slot.TakesTwo)) : slot.Targets[a];
                 var hits = model.UseIs(slot, u => u is { HasTarget: true, Technique.IsHit: true }, $"thinhit[{slot.Index}]");
                 var blow = model.Unanswered(slot, cp.And($"thinblow[{slot.Index},{a}]", hits, on), $"thinblowhit[{slot.Index},{a}]");
-                wear = Again(model, slot, a, blow, wear, LinearExpr.Sum(so));
+                wear = Again(model, slot, a, (on, blow), wear, LinearExpr.Sum(so));
                 so.Add(blow);
                 if (was.Parts[a].Blows + slot.Index + 1 > most)
                 {
@@ -94,8 +94,8 @@ public sealed class Thinning : RuleModule
         }
     }
 
-    /// <summary>An attack of somebody worn comes too soon after the last blow, or from one that did not beat them; then what is true after the move.</summary>
-    private WearVars Again(MoveModel model, SlotVars slot, int attacker, BoolVar blow, WearVars was, LinearExpr blows)
+    /// <summary>An attack of somebody worn comes too soon after the last blow, or though nothing has beaten them since; then what is true after the move.</summary>
+    private WearVars Again(MoveModel model, SlotVars slot, int attacker, (BoolVar Takes, BoolVar Blow) move, WearVars was, LinearExpr blows)
     {
         var (cp, name) = (model.Cp, $"[{slot.Index},{attacker}]");
         var attacks = cp.And("wornattacks" + name, slot.Targets[attacker], slot.HasAttack);
@@ -105,17 +105,17 @@ public sealed class Thinning : RuleModule
         model.Charge(Id, cp.And("wornlight" + name, worn, was.IsBeaten.Not()));
 
         var hitAt = cp.Int(-1, model.Far, "hitat" + name);
-        cp.Model.Add(hitAt == slot.End).OnlyEnforceIf(blow);
-        cp.Model.Add(hitAt == was.HitAt).OnlyEnforceIf(blow.Not());
+        cp.Model.Add(hitAt == slot.End).OnlyEnforceIf(move.Blow);
+        cp.Model.Add(hitAt == was.HitAt).OnlyEnforceIf(move.Blow.Not());
         var goesOn = cp.And("wornon" + name, attacks.Not(), was.IsBeaten);
-        var beats = cp.And("wornbeats" + name, blow, model.ReactionIs(slot, r => r.Beats, $"thinbeats[{slot.Index}]"));
-        return new WearVars(hitAt, cp.Or("ishit" + name, blow, cp.And("washit" + name, attacks.Not(), was.IsHit)), cp.Or("isbeaten" + name, beats, goesOn));
+        var beats = cp.And("wornbeats" + name, move.Takes, model.ReactionIs(slot, r => r.Beats, $"thinbeats[{slot.Index}]"));
+        return new WearVars(hitAt, cp.Or("ishit" + name, move.Blow, cp.And("washit" + name, attacks.Not(), was.IsHit)), cp.Or("isbeaten" + name, beats, goesOn));
     }
 
     /// <summary>What an attacker has taken since their last attack.</summary>
     /// <param name="HitAt">End of the last blow.</param>
     /// <param name="IsHit">There was one.</param>
-    /// <param name="IsBeaten">One of them beat them.</param>
+    /// <param name="IsBeaten">Something beat them.</param>
     private readonly record struct WearVars(IntVar HitAt, BoolVar IsHit, BoolVar IsBeaten);
 
     private void Parts(MoveModel model, ThinningMemory was)

@@ -69,6 +69,11 @@ public sealed class ThinningTests
     public void Blows_wear(int blows, string reaction, int gap, int points) =>
         Judge($"Bruno: {string.Join(" ; ", Enumerable.Repeat(Jab, blows - 1).Append($"jab-left {{{reaction}}}"))} ; +{gap} {Block}", new Domain.Length(null, 10, 4)).Costs(points);
 
+    /// <summary>The last blow only moved him, and the throw after it puts him down.</summary>
+    [Fact]
+    public void A_throw_beats_as_a_blow_does() =>
+        Judge($"{Jabs("Bruno", 4)} ; hip-throw-right {{thrown-over}} ; +12 {Block}", new Domain.Length(null, 10, 4)).FindsNothing();
+
     /// <summary>Who has attacked since then has shown that they can: only the first attack after a blow is judged.</summary>
     [Fact]
     public void Somebody_worn_goes_on_once_back() =>
