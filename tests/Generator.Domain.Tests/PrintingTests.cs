@@ -29,4 +29,16 @@ public sealed class PrintingTests
 
     [Fact]
     public void Stances() => Assert.Equal("LeftLead, Square", StanceSet.Of(Stance.Square, Stance.LeftLead).ToString());
+
+    [Theory]
+    [InlineData(1, "flurry", "1 flurry")]
+    [InlineData(2, "flurry", "2 flurries")]
+    [InlineData(2, "way", "2 ways")]
+    [InlineData(0, "move", "0 moves")]
+    public void Amounts_are_of_one_or_of_several(int number, string one, string said)
+    {
+        Assert.Equal(said, Amounts.Many(number, one));
+        Assert.Equal(one, Amounts.One(Amounts.Many(2, one)[2..]));
+        Assert.Equal("m", Amounts.One("m"));
+    }
 }

@@ -33,6 +33,6 @@ internal static class FigureWords
 
     private static string Number(Figure figure, int value) => Words.Number(Told(figure, value));
 
-    /// <summary>Without its last letter where it is one of something.</summary>
-    private static string Unit(Figure figure, int value) => Unit(figure) is var unit && Told(figure, value) == 1 && unit.EndsWith('s') ? unit[..^1] : unit;
+    /// <summary>As said of one where it is one of something.</summary>
+    private static string Unit(Figure figure, int value) => Unit(figure) is var unit && Told(figure, value) == 1 ? Amounts.One(unit) : unit;
 }

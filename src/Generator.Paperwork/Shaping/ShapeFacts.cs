@@ -13,7 +13,7 @@ internal static class ShapeFacts
         yield return ("gaps", shape.Intervals.Npvi is { } npvi
             ? $"nPVI {Words.Number(decimal.Round(npvi, 1))} (0 is a clock, above 100 very uneven); {Words.Number(shape.Intervals.EqualPairs)} of {Words.Number(shape.Intervals.Pairs)} neighbours equal"
             : "too few contacts");
-        yield return ("flurries, rests", $"{Words.Many(shape.Flurries.Count, "flurry").Replace("flurrys", "flurries", StringComparison.Ordinal)}, {Words.Many(Flurry.RestsIn(shape.Intervals), "rest")} of 2½ counts and more");
+        yield return ("flurries, rests", $"{Words.Many(shape.Flurries.Count, "flurry")}, {Words.Many(Flurry.RestsIn(shape.Intervals), "rest")} of 2½ counts and more");
         yield return ("attacks", $"{Words.Number(shape.Attacks)}, {PerMinute(shape, shape.Attacks)} a minute; {Words.Number(shape.ForNothing.Unseen.Count)} from out of sight");
         if (shape.Combinations.Count > 0)
         {

@@ -55,5 +55,5 @@ public static class FindingLines
 
     private static string Amount(Finding finding, decimal of) => (of, finding.Unit) is (0.5m, "counts") ? "half a count" : Words.Number(of) + Unit(finding, of);
 
-    private static string Unit(Finding finding, decimal of) => finding.Unit.Length == 0 ? string.Empty : " " + (of == 1 && finding.Unit.Length > 1 && finding.Unit[^1] == 's' ? finding.Unit[..^1] : finding.Unit);
+    private static string Unit(Finding finding, decimal of) => finding.Unit.Length == 0 ? string.Empty : " " + (of == 1 ? Amounts.One(finding.Unit) : finding.Unit);
 }

@@ -42,8 +42,8 @@ internal sealed class AttackList(MeaningFinder finder)
     /// <summary>All of the words where they speak of what one of the pieces names; else that piece, which is more than nothing.</summary>
     private NotesPart One(NotesPart words, List<NotesPart> listed, List<NotesPart> begins)
     {
-        var named = begins.Count > 0 ? begins[0] : listed.Find(p => finder.Attack(p.Text).Ids.Count > 0);
-        return named.IsEmptyOrNone || finder.Attack(words.Text).Ids.Intersect(finder.Attack(named.Text).Ids, StringComparer.Ordinal).Any() ? words : named;
+        var named = begins.Concat(listed.Where(p => finder.Attack(p.Text).Ids.Count > 0)).FirstOrDefault(words);
+        return finder.Attack(words.Text).Ids.Intersect(finder.Attack(named.Text).Ids, StringComparer.Ordinal).Any() ? words : named;
     }
 
     private static int LastComma(NotesPart words, int column) => words.Text.AsSpan(0, column - words.Column).LastIndexOfAny(',', ';') is >= 0 and var comma ? comma : column - words.Column;

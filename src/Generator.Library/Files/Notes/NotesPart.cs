@@ -9,9 +9,6 @@ internal readonly partial record struct NotesPart(string Text, int Column)
 {
     public bool IsEmpty => Text.Length == 0;
 
-    /// <summary>Nothing was found, or nothing stands there.</summary>
-    public bool IsEmptyOrNone => string.IsNullOrEmpty(Text);
-
     /// <summary>From one place of a text up to another.</summary>
     /// <param name="text">The text.</param>
     /// <param name="column">Column of its first letter.</param>

@@ -14,7 +14,7 @@ internal sealed class PropsOfNotes(PropTable table, ThingTable things, Action<in
 
     private readonly List<(PropNotes Said, string? With)> said = [];
 
-    private readonly List<(int Line, FloorNotes Said)> stand = [];
+    private readonly List<(int Line, FloorNotes Said, ThingKind Kind)> stand = [];
     private readonly Dictionary<FloorNotes, string> readings = [];
     private readonly List<(NotesLine Line, IReadOnlyList<FloorNotes> Said)> floor = [];
 
@@ -25,7 +25,7 @@ internal sealed class PropsOfNotes(PropTable table, ThingTable things, Action<in
     public bool Any => said.Count > 0;
 
     /// <summary>The farthest that something lies from the mark, in centimetres; 0 where nothing does.</summary>
-    public int Farthest => said.Select(s => s.Said.Distance?.Value ?? 0).Concat(stand.Select(t => ThingNotes.Reaches(t.Said, ThingNotes.KindOf(t.Said, things)!))).Append(0).Max();
+    public int Farthest => said.Select(s => s.Said.Distance?.Value ?? 0).Concat(stand.Select(t => ThingNotes.Reaches(t.Said, t.Kind))).Append(0).Max();
 
     /// <summary>What somebody carries in.</summary>
     public void Carried(NotesLine line, CastWords words) => said.AddRange(words.Carries.Select(p => (p with { Line = line.Number }, (string?)line.Name)));
@@ -37,9 +37,9 @@ internal sealed class PropsOfNotes(PropTable table, ThingTable things, Action<in
         var all = FloorNotes.Of(line, faults);
         foreach (var piece in all.Where(p => p.What.Length > 0))
         {
-            if (table.Find(piece.What) is null && ThingNotes.KindOf(piece, things) is not null)
+            if (table.Find(piece.What) is null && ThingNotes.KindOf(piece, things) is { } kind)
             {
-                stand.Add((line.Number, piece));
+                stand.Add((line.Number, piece, kind));
             }
             else if (PropNotes.OnTheFloor(line.Number, piece, table, faults) is { } prop)
             {
@@ -57,10 +57,10 @@ internal sealed class PropsOfNotes(PropTable table, ThingTable things, Action<in
     /// <param name="plan">The floor, large enough.</param>
     public FloorPlan Furnished(FloorPlan plan)
     {
-        foreach (var (line, piece) in stand.Where(t => !plan.Obstacles.Any(o => o.Kind == ThingNotes.KindOf(t.Said, things)!.Id)).ToList())
+        foreach (var (line, piece, kind) in stand.Where(t => !plan.Obstacles.Any(o => o.Kind == t.Kind.Id)).ToList())
         {
             var faults = new List<NotesFault>();
-            if (ThingNotes.Of(piece, things, plan, faults) is { } thing)
+            if (ThingNotes.Of(piece, kind, plan, faults) is { } thing)
             {
                 plan = plan with { Obstacles = [.. plan.Obstacles, thing] };
                 readings[piece] = ThingNotes.Reading(piece, thing);

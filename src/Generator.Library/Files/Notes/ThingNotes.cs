@@ -7,14 +7,14 @@ namespace Generator.Library.Files.Notes;
 /// <summary>Furniture and walls on a line about the floor: "a padded table at 6, 1.5 m". As large as is usual for its kind, the long side across the way to it, its middle where it is said to be.</summary>
 internal static partial class ThingNotes
 {
-    /// <summary>The thing on the floor; null where no kind of thing is named, or where it cannot stand there.</summary>
+    /// <summary>The thing on the floor; null where it is not said where, or where it cannot stand there.</summary>
     /// <param name="said">What the line says.</param>
-    /// <param name="things">Kinds that the library knows.</param>
+    /// <param name="kind">What it is.</param>
     /// <param name="floor">The floor, with what stands there already.</param>
     /// <param name="faults">Is told what is wrong.</param>
-    public static Obstacle? Of(FloorNotes said, ThingTable things, FloorPlan floor, List<NotesFault> faults)
+    public static Obstacle? Of(FloorNotes said, ThingKind kind, FloorPlan floor, List<NotesFault> faults)
     {
-        if (KindOf(said, things) is not { } kind || said is not { Bearing: { } bearing, Distance: { } away })
+        if (said is not { Bearing: { } bearing, Distance: { } away })
         {
             return null;
         }
