@@ -179,6 +179,12 @@ public readonly record struct Motion
         }
 
         var until = LiesUntil == ForEver ? double.PositiveInfinity : Math.Max(LiesUntil, lands);
+        if (PlaceOf(way) != place)
+        {
+            // In a wrong routine somebody may be put down before they are in: they lie where the move has them all the same.
+            way = new Leg(LegKind.Rests, Move, since, since, place, place, way);
+        }
+
         way = Down(way, LiesAsBefore ? lay : null, place, since, until);
         return LiesUntil == ForEver ? way : Rest(way, until, place);
     }

@@ -8,11 +8,12 @@ namespace Generator.Paperwork.Tests.Following;
 
 public class CourseTests
 {
+    /// <summary>In the six at the end somebody is put down before they are in, by moves whose counts run backwards.</summary>
     [Fact]
     public void Whatever_the_routine_tracks_have_no_gap_time_runs_on_and_replays_places_are_kept()
     {
         var moves = 0;
-        for (var seed = 0; seed < 300; seed++)
+        foreach (var seed in Enumerable.Range(0, 300).Concat([13920, 18012, 20350, 20717, 28629, 32721]))
         {
             var routine = RandomRoutine.Of(seed, TinyBook.Book);
             var source = PaperSource.Of(new Scene(routine.Brief, TinyBook.Book), routine);
@@ -32,7 +33,7 @@ public class CourseTests
             {
                 var end = source.Steps[^1].After.Attackers[attacker.Attacker];
                 var place = Place.At(end.Bearing, end.Distance);
-                Assert.InRange(attacker.PlaceAt(course.To + 1000).To(place), 0, 0.5);
+                Assert.True(attacker.PlaceAt(course.To + 1000).To(place) <= 0.5, $"{attacker.Name} of {seed} ends at {attacker.PlaceAt(course.To + 1000)}, replayed to {place}");
             }
         }
 
