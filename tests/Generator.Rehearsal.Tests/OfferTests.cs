@@ -3,6 +3,8 @@ using Generator.Library.Files;
 using Generator.Library.Files.Notes;
 using Generator.Library.Reading;
 using Generator.Rehearsal.Offers;
+using Generator.Rules;
+using Generator.Rules.Judging;
 using Generator.Testing;
 using Newtonsoft.Json.Linq;
 
@@ -52,6 +54,19 @@ public class OfferTests
         await stage.Good("swap", """{"revision":0,"move":0}""");
         await stage.Good("stop");
         Assert.NotEmpty(((string?)(await stage.Settled())["offers"]!["trouble"])!);
+    }
+
+    /// <summary>A worker exercises on the fight as it is, where that can be asked of it.</summary>
+    [Fact]
+    public async Task What_is_likely_to_be_asked_are_other_ways_for_the_middle()
+    {
+        var routine = StoredRoutines.All(Stage.Book).First(r => Audit.Of(new Scene(r.Brief, Stage.Book), r).IsClean);
+        await using var stage = await Stage.Open(text: RoutineWriter.Text(routine));
+        var (likely, moves) = (Question.Likely(stage.Document.Now), routine.Moves.Count);
+        Assert.Equal(Errand.OtherWays, likely?.Errand);
+        Assert.Equal([(1, (moves - 5) / 2), (((moves - 5) / 2) + 6, moves)], likely!.Kept);
+        await stage.Good("clear", """{"revision":0,"move":3}""");
+        Assert.Null(Question.Likely(stage.Document.Now));
     }
 
     [Fact]

@@ -8,6 +8,7 @@ using Generator.Cli.Options;
 using Generator.Cli.Work;
 using Generator.Library;
 using Generator.Rehearsal.Documents;
+using Generator.Rehearsal.Offers;
 using Generator.Rehearsal.Serving;
 
 namespace Generator.Cli.Commands;
@@ -58,7 +59,7 @@ internal static class RehearseCommand
         try
         {
             var (document, remark) = path is null ? Opening.New(Directory.GetCurrentDirectory(), book) : Opening.Of(path, book);
-            using var solving = new Solving(library);
+            using var solving = new Solving(library, () => Question.Likely(document.Now));
             await using var server = await LiveServer.Start(document, solving.Of, port).ConfigureAwait(false);
             await desk.Out.WriteLineAsync(server.Address).ConfigureAwait(false);
             await desk.Out.FlushAsync(stop.Token).ConfigureAwait(false);

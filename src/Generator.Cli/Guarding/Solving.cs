@@ -13,23 +13,29 @@ internal sealed class Solving : IDisposable
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
 
     private readonly IReadOnlyList<string> library;
-    private Waiting? spare = new();
+    private readonly Func<Question?> likely;
+    private Waiting? spare;
     private volatile bool isOver;
 
     /// <param name="library">Files of the user's own records.</param>
-    public Solving(IReadOnlyList<string> library) => this.library = library;
+    /// <param name="likely">What may be asked next; null where nobody knows.</param>
+    public Solving(IReadOnlyList<string> library, Func<Question?> likely)
+    {
+        (this.library, this.likely) = (library, likely);
+        spare = Next();
+    }
 
     /// <param name="question">What is asked.</param>
     /// <param name="stop">Asks the worker to answer with the best so far.</param>
     public async Task<Answer> Of(Question question, CancellationToken stop)
     {
         using var brief = question.Brief is null ? null : new BriefAside(question.Brief, question.Of.Sketch.Moves.Count);
-        using var worker = Interlocked.Exchange(ref spare, null) is { IsThere: true } there ? there : new Waiting();
+        using var worker = Interlocked.Exchange(ref spare, null) is { IsThere: true } there ? there : new Waiting(Exercise.Small);
         try
         {
             var lines = new List<string>();
             Action<string> told = question.Errand == Errand.OtherWays ? Each : _ => { };
-            var answer = await worker.Do([.. Words(question, brief?.Path), "--json", .. library.SelectMany(f => new[] { "--library", f })], question.Text, (question.Time, Patience), told, stop).ConfigureAwait(false);
+            var answer = await worker.Do(Line(question, brief?.Path), question.Text, (question.Time, Patience), told, stop).ConfigureAwait(false);
             return lines.Count == 0 ? answer : new Answer($"{{\"alternatives\":[{string.Join(',', lines)}]}}", string.Empty);
 
             void Each(string line)
@@ -40,7 +46,7 @@ internal sealed class Solving : IDisposable
         }
         finally
         {
-            Interlocked.Exchange(ref spare, isOver ? null : new Waiting())?.Dispose();
+            Interlocked.Exchange(ref spare, isOver ? null : Next())?.Dispose();
         }
     }
 
@@ -49,6 +55,10 @@ internal sealed class Solving : IDisposable
         isOver = true;
         Interlocked.Exchange(ref spare, null)?.Dispose();
     }
+
+    private Waiting Next() => new(likely() is { } question ? new Exercise(Line(question, null), question.Text) : Exercise.Small);
+
+    private string[] Line(Question question, string? brief) => [.. Words(question, brief), "--json", .. library.SelectMany(f => new[] { "--library", f })];
 
     private static string[] Words(Question question, string? brief)
     {

@@ -8,8 +8,8 @@ using Newtonsoft.Json;
 namespace Generator.Cli.Guarding;
 
 /// <summary>
-/// A worker that is started before anybody knows for what, so that nobody waits for its start: it reads the library, and then its command line as the first line of standard input. This process
-/// is its guard and holds its lifeline, so that it ends when this one does, however that ends.
+/// A worker that is started before anybody knows for what, so that nobody waits for its start: it reads the library, what it is to exercise meanwhile as the first line of standard input, and then
+/// its command line as the second. This process is its guard and holds its lifeline, so that it ends when this one does, however that ends.
 /// </summary>
 internal sealed class Waiting : IDisposable
 {
@@ -25,9 +25,10 @@ internal sealed class Waiting : IDisposable
     private readonly string rescue = RescuePath.For([]);
     private readonly Process worker;
     private readonly News said = new();
-    private readonly Task told;
+    private readonly Task told, practice;
 
-    public Waiting()
+    /// <param name="exercise">What is likely to be asked of it.</param>
+    public Waiting(Exercise exercise)
     {
         var start = Guard.WorkerOf([Word], orders, news, rescue);
         start.RedirectStandardInput = start.RedirectStandardOutput = start.RedirectStandardError = true;
@@ -35,6 +36,7 @@ internal sealed class Waiting : IDisposable
         orders.DisposeLocalCopyOfClientHandle();
         news.DisposeLocalCopyOfClientHandle();
         told = Task.Run(() => said.ReadAll(new StreamReader(news)), CancellationToken.None);
+        practice = Task.Run(() => worker.StandardInput.WriteLine(JsonConvert.SerializeObject(exercise, Formatting.None)), CancellationToken.None);
     }
 
     public bool IsThere => !worker.HasExited;
@@ -44,10 +46,11 @@ internal sealed class Waiting : IDisposable
     {
         EarlyBook.Begin(["complete"]);
         EarlyBook.Bundled();
+        var exercise = Console.In.ReadLine() is { } first ? JsonConvert.DeserializeObject<Exercise>(first) : null;
         var asked = new CancellationTokenSource();
         var line = Task.Factory.StartNew(Console.In.ReadLine, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
         _ = line.ContinueWith(_ => asked.Cancel(), CancellationToken.None, TaskContinuationOptions.ExecuteSynchronously, TaskScheduler.Default);
-        _ = Exercise.Do(asked.Token);
+        _ = exercise?.Do(asked.Token);
         return line.GetAwaiter().GetResult() is { } text ? JsonConvert.DeserializeObject<string[]>(text) : null;
     }
 
@@ -63,6 +66,7 @@ internal sealed class Waiting : IDisposable
         using var late = new CancellationTokenSource(patience.Work + patience.End);
         using var slow = stop.Register(() => late.CancelAfter(patience.End));
         var (output, errors) = (Read(worker.StandardOutput, line, late.Token), worker.StandardError.ReadToEndAsync(late.Token));
+        await practice.ConfigureAwait(false);
         await worker.StandardInput.WriteLineAsync(JsonConvert.SerializeObject(words, Formatting.None).AsMemory(), late.Token).ConfigureAwait(false);
         await worker.StandardInput.WriteAsync(input.AsMemory(), late.Token).ConfigureAwait(false);
         worker.StandardInput.Close();

@@ -15,6 +15,9 @@ namespace Generator.Rehearsal.Offers;
 /// <param name="Text">The fight as a file in JSON.</param>
 public sealed record Question(Errand Errand, string Name, Document.State Of, string Text)
 {
+    /// <summary>Moves of a stretch as somebody chooses it.</summary>
+    private const int Usual = 5;
+
     /// <summary>Moves that stay, from 1, where others are asked for.</summary>
     public IReadOnlyList<(int First, int Last)> Kept { get; init; } = [];
 
@@ -66,6 +69,20 @@ public sealed record Question(Errand Errand, string Name, Document.State Of, str
         var stretch = first == last ? FormattableString.Invariant($"move {first + 1}") : FormattableString.Invariant($"moves {first + 1} to {last + 1}");
         return free.Count > 0 ? new Question(Errand.OtherWays, $"another way for {stretch}", state, text) { Kept = kept }
             : throw new RefusedEditException("All of these moves are locked.", "Maybe take a padlock off.");
+    }
+
+    /// <summary>Other ways for moves in the middle of the fight: what a worker does in advance, so that the same of other moves comes soon; null where nothing can be asked of it.</summary>
+    public static Question? Likely(Document.State state)
+    {
+        var (count, first) = (state.Sketch.Moves.Count, Math.Max(0, (state.Sketch.Moves.Count - Usual) / 2));
+        try
+        {
+            return count == 0 ? null : OtherWays(state, first, Math.Min(count - 1, first + Usual - 1));
+        }
+        catch (RefusedEditException)
+        {
+            return null;
+        }
     }
 
     /// <summary>What would change when somebody must be spared something.</summary>

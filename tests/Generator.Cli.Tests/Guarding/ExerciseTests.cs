@@ -6,13 +6,13 @@ namespace Generator.Cli.Tests.Guarding;
 public class ExerciseTests
 {
     [Fact]
-    public void The_small_fight_is_one_for_which_other_ways_are_found() => Assert.Equal(ExitCode.Good, Exercise.Do(CancellationToken.None));
+    public void The_small_fight_is_one_for_which_other_ways_are_found() => Assert.Equal(ExitCode.Good, Exercise.Small.Do(CancellationToken.None));
 
     [Fact]
     public void It_ends_when_somebody_asks()
     {
         using var stop = new CancellationTokenSource();
         stop.Cancel();
-        Assert.Equal(ExitCode.OutOfTime, Exercise.Do(stop.Token));
+        Assert.Equal(ExitCode.OutOfTime, Exercise.Small.Do(stop.Token));
     }
 }
