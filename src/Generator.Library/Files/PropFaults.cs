@@ -37,9 +37,12 @@ internal static class PropFaults
             ? $"{(who < 0 ? brief.Hero.Name : brief.Attackers[who].Name)} has {FieldText.Quote(other.Name)} in that hand." : null;
 
     /// <summary>The library has no such kind.</summary>
-    public static (string Message, string Maybe) Unknown(string word, PropTable table) => (
+    /// <param name="word">As it is written.</param>
+    /// <param name="table">The kinds.</param>
+    /// <param name="otherwise">What may be done where none of them is spelt nearly so.</param>
+    public static (string Message, string Maybe) Unknown(string word, PropTable table, string otherwise = "") => (
         $"The library knows no kind of prop called {FieldText.Quote(word)}.",
-        NearestWords.Maybe(word, [.. table.Kinds.SelectMany(k => k.Aliases.Prepend(k.Id))], $"Maybe one of these is meant: {string.Join(", ", table.Kinds.Select(k => k.Id))}."));
+        NearestWords.Maybe(word, [.. table.Kinds.SelectMany(k => k.Aliases.Prepend(k.Id))], $"Maybe one of these is meant: {string.Join(", ", table.Kinds.Select(k => k.Id))}{otherwise}."));
 
     private static bool Near(Centimetres one, Centimetres other) => Math.Abs(one.Value - other.Value) < UnderTheHero;
 }

@@ -71,7 +71,7 @@ internal sealed partial record PropNotes(int Line, NotesPart Part, PropKind Kind
             return new PropNotes(line, part, kind, called);
         }
 
-        var (message, maybe) = PropFaults.Unknown(word, table);
+        var (message, maybe) = PropFaults.Unknown(word, table, "; a stick called ladle gives a stick that name");
         faults.Add(new NotesFault(part.Column, message, maybe));
         return null;
     }
