@@ -87,7 +87,8 @@ internal static class AlternativesTable
         }
 
         var move = routine.Moves[index];
-        return $"{(move.Technique is { } technique ? scene.Book.Technique(technique).Name : "nothing")} on {MoveText.Who(scene, move)}";
+        var done = move.Technique is { } technique ? scene.Book.Technique(technique).Name : "nothing";
+        return move.Attacker is null ? done : $"{done} on {MoveText.Who(scene, move)}";
     }
 
     /// <summary>The heaviest move in each third, and the mean.</summary>
