@@ -19,6 +19,19 @@ public class MarkTests
     [Fact]
     public void Rays_stand_where_two_bodies_meet() => None(MarkKind.Touch);
 
+    /// <summary>Nobody can tell two records apart by one picture.</summary>
+    [Fact]
+    public void No_two_records_have_the_same_picture()
+    {
+        var cards = new Cards(Library.Poses, Library.Book);
+        var drawn = Library.Book.Techniques.OrderBy(t => t.Side == Side.Left).DistinctBy(t => t.BaseId, StringComparer.Ordinal).Select(cards.Pictured)
+            .Concat(Library.Book.Attacks.OrderBy(a => a.Side == Side.Left).DistinctBy(a => a.BaseId, StringComparer.Ordinal).Select(cards.Pictured))
+            .Concat(Library.Book.Reactions.Select(cards.Pictured)).OfType<Card>().ToList();
+        var same = drawn.GroupBy(c => CardPicture.Svg(c with { Name = string.Empty }, titled: false), c => c.Id, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => string.Join(' ', g)).ToList();
+        Assert.True(drawn.Count > 400, $"only {drawn.Count} of them");
+        Assert.True(same.Count == 0, string.Join('\n', same));
+    }
+
     /// <summary>A fist that closes on cloth is drawn as a hold, and stays on the skin.</summary>
     [Fact]
     public void A_hand_on_cloth_is_a_grip()
