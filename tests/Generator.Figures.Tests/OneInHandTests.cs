@@ -12,14 +12,22 @@ public sealed class OneInHandTests
     [Fact]
     public void Whoever_else_is_held_or_holds_is_drawn_and_the_hand_is_at_them()
     {
-        var seen = 0;
+        var (seen, borne) = (0, 0);
         foreach (var technique in Library.Book.Techniques.Where(t => !t.TakesTwo))
         {
             var (left, right) = (technique.LeftNeed, technique.RightNeed);
             var holds = left == HandNeed.HoldingOther || right == HandNeed.HoldingOther;
             var isHeld = left == HandNeed.HeldByOther || right == HandNeed.HeldByOther;
+            var bound = technique.Supported && !technique.Bounds.HasFlag(BoundSet.Free) && technique.Bounds != BoundSet.None;
             var card = Own.Pictured(technique)!;
-            Assert.All(new[] { card.Start, card.Contact, card.End }.Where(f => f.Hero is not null), f => Assert.Equal(holds || isHeld, f.Second is not null));
+            Assert.All(new[] { card.Start, card.Contact, card.End }.Where(f => f.Hero is not null), f => Assert.Equal(holds || isHeld || bound, f.Second is not null));
+            if (bound)
+            {
+                Assert.True(Gripped(card.Start) && Gripped(card.Contact) && Gripped(card.End), $"{technique.Id}: nobody's hands are at the hero's shoulders");
+                borne++;
+                continue;
+            }
+
             if (card.Contact is not { Hero: { } hero, Second: { } other })
             {
                 continue;
@@ -33,7 +41,12 @@ public sealed class OneInHandTests
         }
 
         Assert.True(seen >= 20, $"only {seen} of them");
+        Assert.True(borne >= 5, $"only {borne} of them bound");
     }
+
+    /// <summary>Each hand of the second one is at a shoulder of the hero's.</summary>
+    private static bool Gripped(Frame frame) => frame is { Hero: { } hero, Second: { } other }
+        && new[] { Joint.LeftHand, Joint.RightHand }.All(h => new[] { Joint.LeftShoulder, Joint.RightShoulder }.Min(s => other[h].To(hero[s])) < 0.15);
 
     [Fact]
     public void A_blow_with_the_lead_fist_begins_in_the_stance_that_leads_with_it()

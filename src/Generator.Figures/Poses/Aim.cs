@@ -8,6 +8,9 @@ namespace Generator.Figures.Poses;
 /// <param name="Gap">How far before the skin it stops, in centimetres; null for a grip, which closes round the middle.</param>
 public readonly record struct Aim(Part Part, Target At, int? Gap)
 {
+    /// <summary>It closes on cloth, skin or hair where it touches: a grip that does not go to the middle.</summary>
+    public bool Grips { get; init; }
+
     /// <summary>How far what is in the hand reaches beyond it: its far end goes there instead; metres.</summary>
     public double Longer { get; init; }
 

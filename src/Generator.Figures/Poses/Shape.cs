@@ -30,6 +30,9 @@ public sealed record Shape
     /// <summary>The start is drawn too.</summary>
     public bool ShowsStart { get; init; }
 
+    /// <summary>Degrees by which both are turned to the left before they are looked at: for what is hidden from the usual side.</summary>
+    public double View { get; init; }
+
     public Instant? Start { get; init; }
 
     public required Instant Contact { get; init; }

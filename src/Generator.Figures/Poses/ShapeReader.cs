@@ -37,6 +37,7 @@ internal sealed class ShapeReader(IReadOnlyDictionary<string, Pose> poses, Book 
             Reaction = Known(source, "reaction", Ids(RecordKind.Reaction)),
             Keeps = source.Flag("keeps"),
             ShowsStart = source.Flag("showsStart"),
+            View = PoseReader.AngleOf(source, "view") ?? 0,
             Start = source.Object("start") is { } start ? Instant(start) : null,
             Contact = source.Object("contact") is { } contact ? Instant(contact) : new Instant(),
             End = source.Object("end") is { } end ? Instant(end) : null,
@@ -97,7 +98,7 @@ internal sealed class ShapeReader(IReadOnlyDictionary<string, Pose> poses, Book 
         var aims = new List<Aim>();
         foreach (var aim in source.Objects(field))
         {
-            aims.Add(new Aim(aim.RequiredWord<Part>("part"), aim.RequiredWord<Target>("at"), PoseReader.GapOf(aim)));
+            aims.Add(new Aim(aim.RequiredWord<Part>("part"), aim.RequiredWord<Target>("at"), PoseReader.GapOf(aim)) { Grips = aim.Flag("grips") });
             aim.Finish();
         }
 

@@ -51,7 +51,10 @@ public static class Aiming
 
     /// <summary>Where what is aimed gets to, as a picture marks it.</summary>
     public static IEnumerable<Mark> Marks(Figure figure, Figure other, IReadOnlyList<Aim> aims) =>
-        aims.Select(a => new Mark(EndOf(figure, other, a), a.Gap switch { null => MarkKind.Grip, 0 => MarkKind.Touch, _ => MarkKind.Miss }));
+        aims.Select(a => new Mark(Meets(figure, other, a), a switch { { Gap: null } or { Grips: true } => MarkKind.Grip, { Gap: 0 } => MarkKind.Touch, _ => MarkKind.Miss }));
+
+    /// <summary>Where its skin is: a shoulder is a hand's breadth and more from the root of the neck, from which it is measured.</summary>
+    private static Vec Meets(Figure figure, Figure other, Aim aim) => EndOf(figure, other, aim) is var end && aim.Part == Part.Shoulder ? end + ((Middle(other, aim.At).Middle - end).Unit * OwnRadius(figure, aim.Part)) : end;
 
     /// <summary>How far the first planned miss is off; null for none.</summary>
     internal static double? Gap(Figure? figure, Figure? other, IReadOnlyList<Aim>? aims) =>

@@ -19,7 +19,7 @@ public sealed record Card(string Id, string Name, Side Side, Frame Start, Frame 
     /// <summary>The attacker does it: attacks, setbacks of the hero and reactions.</summary>
     public bool ByAttacker { get; init; }
 
-    /// <summary>Degrees by which both are turned to the left before they are looked at: a technique for two is seen from behind the hero, who stands between them.</summary>
+    /// <summary>Degrees by which both are turned to the left before they are looked at: a technique for two is seen from behind the hero, who stands between them; others as their shape says.</summary>
     public double Round { get; init; }
 
     /// <summary>What a card shows: contact and end, and the start where it says something; an end that is as the contact gives way to the start.</summary>

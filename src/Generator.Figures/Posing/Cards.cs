@@ -64,7 +64,7 @@ public sealed class Cards
         var seen = flips ? met with { SecondAt = -met.SecondAt, Attack = met.Attack is { Side: not null } attack ? Mirror.Of(attack) : met.Attack, Held = Mirrored(met.Held), Left = Mirrored(met.Left) } : met;
         var told = new TechniqueCard(poses, book, statures, flips ? Mirror.Of(technique) : technique, shape, at, seen);
         var from = told.Second is { } apart ? apart < 0 ? Side.Left : Side.Right : shape.Side;
-        var round = told.Second is { } both ? 90 - (Math.Abs(both) / 2.0) : 0;
+        var round = told.Second is { } both ? 90 - (Math.Abs(both) / 2.0) : shape.View;
         return Turned(new Card(technique.Id, technique.Name, from, told.Start, told.Contact, told.End, shape.ShowsStart) { ByAttacker = technique.Family == Family.Setback, Round = round }, flips);
     }
 
@@ -94,7 +94,7 @@ public sealed class Cards
         var missed = Staging.Of(poses.Poses[poses.Postures[record.MissPosture]], hero, contact with { Aims = [], OtherAims = [] }, (statures.Other, statures.Doer));
         var after = record.IsGrab ? first : missed;
         return Turned(
-            new Card(attack.Id, attack.Name, shape.Side, Frame("start", before), Frame("contact", first, contact.Aims, record.Prop), Frame(record.IsGrab ? "held" : "after a miss", after), shape.ShowsStart) { Attacks = true, ByAttacker = true }, flips);
+            new Card(attack.Id, attack.Name, shape.Side, Frame("start", before), Frame("contact", first, contact.Aims, record.Prop), Frame(record.IsGrab ? "held" : "after a miss", after), shape.ShowsStart) { Attacks = true, ByAttacker = true, Round = shape.View }, flips);
 
         Instant Instant(Instant instant) => instant with { Turn = instant.Turn ?? 0, OtherTurn = instant.OtherTurn ?? Bearing(record.From) };
         Frame Frame(string when, Pair pair, IReadOnlyList<Aim>? aims = null, PropNeed? thrown = null) =>

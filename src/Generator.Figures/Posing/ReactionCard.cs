@@ -42,7 +42,7 @@ internal sealed class ReactionCard(PoseBook poses, (double Hero, double Attacker
     }
 
     private Card Of(Frame start, Frame contact, Frame end) =>
-        new(reaction.Id, reaction.Name, shape.Side, Arming.Of(start, held, [], []), Left(contact), Left(end), ShowsStart: true) { ByAttacker = true };
+        new(reaction.Id, reaction.Name, shape.Side, Arming.Of(start, held, [], []), Left(contact), Left(end), ShowsStart: true) { ByAttacker = true, Round = shape.View };
 
     private Frame Left(Frame frame) => reaction.Prop is { Then: not PropFate.Keeps } ? frame : Arming.Of(frame, held, [], []);
 
