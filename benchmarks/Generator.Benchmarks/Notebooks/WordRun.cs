@@ -9,7 +9,7 @@ namespace Generator.Benchmarks.Notebooks;
 
 /// <summary>
 /// How often the word finder puts the technique or attack that is meant first, and within three, over the cells of <c>notebook-cells.json</c>: what
-/// people write in rough notes (of published forms, of fights, of terms of the trade, and of published syllabuses), each with the records that it may mean; and how often what is meant is among what a
+/// people write in rough notes (of published forms, of fights, of terms of the trade, of published syllabuses and, later, of published forms with their sources), each with the records that it may mean; and how often what is meant is among what a
 /// sketch takes the words for, with how many records that is. Half of the cells, by a fixed split, are held out: nothing that the notebook or the library says of a record repeats them.
 /// </summary>
 internal static class WordRun
@@ -18,7 +18,7 @@ internal static class WordRun
     /// <param name="Text">As written.</param>
     /// <param name="Kind">Technique or attack.</param>
     /// <param name="Means">Ids without side, any of which is right.</param>
-    /// <param name="From">Published forms, fights, terms of the trade or published syllabuses.</param>
+    /// <param name="From">Published forms, fights, terms of the trade, published syllabuses or published forms.</param>
     private sealed record Cell(string Text, string Kind, IReadOnlyList<string> Means, string From);
 
     public static int All(string[] args)

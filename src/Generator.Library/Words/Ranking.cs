@@ -111,10 +111,11 @@ public sealed class Ranking<T>
     public bool Knows(string text) => notebook.Tokens(Parted(text)).All(frequency.ContainsKey);
 
     /// <summary>The records that share a word with the text, best first; those that are called just so before all others.</summary>
-    /// <param name="text">As written; typing mistakes are allowed for.</param>
+    /// <param name="written">As written; typing mistakes are allowed for, and stances say nothing.</param>
     /// <param name="most">No more than so many.</param>
-    public IReadOnlyList<(T Record, double Fit)> Find(string text, int most)
+    public IReadOnlyList<(T Record, double Fit)> Find(string written, int most)
     {
+        var text = StepWords.Plain(StanceWords.Without(written));
         var asked = Asked(text);
         if (asked.Count == 0)
         {
@@ -122,7 +123,7 @@ public sealed class Ranking<T>
         }
 
         var met = notebook.Met(Parted(text));
-        var (whole, sum) = (PlainWord.Squeezed(text), asked.Sum(w => Weight(w, met)));
+        var (whole, sum) = (PlainWord.Squeezed(written), asked.Sum(w => Weight(w, met)));
         string[] parts = [.. Regex.Split(text, @"\s(?:and|or|then|till|until)\s|[,;]\s", RegexOptions.IgnoreCase).Where(p => p.Length < text.Length)];
         var doings = parts.Select(Asked).Where(a => a.Count > 0).ToList();
         return [.. records.Select(r => (r.Source.Record, Fit: doings.Select(d => (OfPart + ((1 - OfPart) * d.Sum(w => Weight(w, met)) / sum)) * Fit(d, asked, met, r)).Append(Fit(asked, asked, met, r)).Max() + (r.Written.Contains(whole) ? 1 : 0)))
@@ -196,8 +197,9 @@ public sealed class Ranking<T>
     }
 
     /// <summary>The text with words parted that are written as one, and in one that are written as two, as records have them: "armbar", "head lock".</summary>
-    private string Parted(string text)
+    private string Parted(string asWritten)
     {
+        var text = PersonWords.Without(asWritten);
         var (written, stems) = (PlainWord.Of(text).Split(' ', StringSplitOptions.RemoveEmptyEntries), notebook.Stems(text));
         var words = new List<string>(written.Length);
         for (var i = 0; i < written.Length; i++)
