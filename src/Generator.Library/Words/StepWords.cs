@@ -19,8 +19,8 @@ internal static partial class StepWords
     [GeneratedRegex(@"\b(step(?:s|ping|ped)?\s+(?:\w+\s+){0,2}?)(?:with|on|using)\s+(?:(?:the|his|her|their|your|my)\s+)?(?:left|right|front|back|lead|rear)\s+(?:foot|leg)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex SteppedWith();
 
-    /// <summary>"Moves the right foot forward", "left leg back", "right foot steps back".</summary>
-    [GeneratedRegex(@"\b(?:(?:move|slide|step|draw|bring|place|put)(?:s|ing|ed|d)?\s+)?(?:(?:the|his|her|their|your|my)\s+)?(?:left|right)\s+(?:foot|leg)\s+(?:(?:steps?|moves?|slides?)\s+)?(forwards?|backwards?|back|in|out|aside)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    /// <summary>"Moves the right foot forward", "left leg back", "right foot steps back"; but not "sweeps the right foot out".</summary>
+    [GeneratedRegex(@"(?:^\s*|(?<=[,;]\s*)|(?<=\band\s)|\b(?:move|slide|step|draw|bring|place|put)(?:s|ing|ed|d)?\s+)(?:(?:the|his|her|their|your|my)\s+)?(?:left|right)\s+(?:foot|leg)\s+(?:(?:steps?|moves?|slides?)\s+)?(forwards?|backwards?|back|in|out|aside)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex MovedFoot();
 
     /// <summary>"Counters with", "follows up with", "executes", "delivers".</summary>

@@ -11,6 +11,7 @@ public class PrintedWordsTests
     [Theory]
     [InlineData("counters with a reverse punch to the solar plexus", "body-punch")]
     [InlineData("steps on partner's instep", "foot-stomp")]
+    [InlineData("sweeps the right foot out", "foot-sweep")]
     public void A_technique_is_found_among_them(string text, string id) => Assert.StartsWith(id, Finder.Technique(text).Suggestions[0], StringComparison.Ordinal);
 
     [Fact]
