@@ -26,6 +26,20 @@ public class CautionTests
         }
     }
 
+    /// <summary>Every part and every phrase that shows figures says beside them that they do not teach.</summary>
+    [Fact]
+    public void Figures_are_said_to_be_blocking_wherever_they_stand()
+    {
+        const string said = "Blocking picture, not how it is taught.";
+        var source = Ferry.Source.With(PaperOptions.Default with { Cards = Ferry.Cards });
+        var pages = Pack.Of(source).Where(p => p.FileName.StartsWith("part-", StringComparison.Ordinal) || string.Equals(p.FileName, "routine.html", StringComparison.Ordinal)).Select(p => TextOf(p, source)).ToList();
+        Assert.True(pages.Count > 3, $"{pages.Count}");
+        Assert.All(pages, p => Assert.Contains(said, p, StringComparison.Ordinal));
+        var phrases = pages.SelectMany(p => p.Split("<section class=\"phrase\"").Skip(1)).ToList();
+        Assert.True(phrases.Count > 2, $"{phrases.Count}");
+        Assert.All(phrases, p => Assert.Contains(said, p.Split("</section>")[0], StringComparison.Ordinal));
+    }
+
     /// <summary>The camera plan is made by the command; it lies beside the others.</summary>
     [Fact]
     public void The_camera_plan_bears_them() => Assert.True(Bears(CameraSheet.Of(Ferry.Scene, new CameraPlan([], [], []))));

@@ -19,7 +19,7 @@ public static class Surroundings
     private const double Narrow = 0.3;
 
     /// <summary>Whoever has their hips lower than this is down; share of stature.</summary>
-    private const double Down = 0.35;
+    public const double Down = 0.35;
 
     /// <summary>With the hero on the thing at the contact and past it at the end.</summary>
     /// <param name="card">The card.</param>

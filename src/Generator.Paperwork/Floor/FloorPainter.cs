@@ -36,9 +36,22 @@ public sealed class FloorPainter
     public FloorPainter(PaperSource source, Course course)
     {
         (this.source, this.course, cameras) = (source, course, source.Brief.Cameras);
-        Window = new PlanWindow(source.Brief.Floor, course.Performers.SelectMany(p => p.Ways).Select(w => w.Place).Concat(course.Props.SelectMany(p => p.Spells).Where(s => s.State.Lies).Select(s => s.State.Place)));
+        Window = new PlanWindow(
+            source.Brief.Floor,
+            [
+                .. course.Performers.SelectMany(p => p.Ways).Select(w => w.Place),
+                .. course.Props.SelectMany(p => p.Spells).Where(s => s.State.Lies).Select(s => s.State.Place),
+                .. source.Steps.SelectMany(s => Rules.Rules.Thing.Used(source.Scene, s)).Select(u => u.Thing).Distinct().SelectMany(t => Corners(source.Brief.Floor, t)),
+            ],
+            [.. Enumerable.Range(0, source.Scene.Marks.Count).Select(m => source.Scene.Marks[m])]);
         signs = new LensSigns(Hit.Of(source.Scene, source.Steps), Window);
         people = new FloorPeople(source, Window);
+    }
+
+    private static IEnumerable<Place> Corners(FloorPlan floor, Obstacle thing)
+    {
+        var (x, y) = (thing.X.Value - floor.MarkX.Value, thing.Y.Value - floor.MarkY.Value);
+        return [new Place(x, y), new Place(x + thing.Width.Value, y + thing.Depth.Value)];
     }
 
     private FloorPainter(FloorPainter of, PlanWindow window, IReadOnlyList<Camera>? cameras = null, bool isSmall = false) =>

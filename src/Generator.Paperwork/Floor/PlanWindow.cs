@@ -4,7 +4,7 @@ using Generator.Rules.Bodies;
 namespace Generator.Paperwork.Floor;
 
 /// <summary>
-/// The part of the floor that a plan shows, and the scale at which it does: everybody's places in the whole routine with room around them, so that
+/// The part of the floor that a plan shows, and the scale at which it does: everybody's places in the whole routine and the things that moves are done with, with room around them, so that
 /// all plans of a routine lie on one another.
 /// </summary>
 public sealed class PlanWindow
@@ -21,7 +21,7 @@ public sealed class PlanWindow
     /// <summary>Strip under it for the bar that shows a metre.</summary>
     public const double Foot = 16;
 
-    /// <summary>Whoever is farther from the mark than this, in centimetres, is drawn at the edge.</summary>
+    /// <summary>Whoever is farther from every mark than this, in centimetres, is drawn at the edge.</summary>
     private const double Farthest = 700;
 
     private const double Around = 70;
@@ -38,18 +38,20 @@ public sealed class PlanWindow
     private readonly double right;
     private readonly double bottom;
 
-    public PlanWindow(FloorPlan floor, IEnumerable<Place> places)
+    /// <param name="floor">The floor.</param>
+    /// <param name="places">What is to be seen.</param>
+    /// <param name="marks">The hero's marks, seen from the first.</param>
+    public PlanWindow(FloorPlan floor, IEnumerable<Place> places, IReadOnlyList<Place> marks)
     {
         var (west, south) = (-floor.MarkX.Value, -floor.MarkY.Value);
         var (east, north) = (west + floor.Width.Value, south + floor.Depth.Value);
         var (x0, x1, y0, y1) = (-Least, Least, -Least, Least);
         foreach (var place in places)
         {
-            var held = Math.Min(1, Farthest / Math.Max(1, Place.Mark.To(place)));
-            x0 = Math.Min(x0, (place.X * held) - Around);
-            x1 = Math.Max(x1, (place.X * held) + Around);
-            y0 = Math.Min(y0, (place.Y * held) - Around);
-            y1 = Math.Max(y1, (place.Y * held) + Around);
+            var near = marks.MinBy(m => m.To(place));
+            var held = near.Towards(place, Math.Min(1, Farthest / Math.Max(1, near.To(place))));
+            (x0, x1) = (Math.Min(x0, held.X - Around), Math.Max(x1, held.X + Around));
+            (y0, y1) = (Math.Min(y0, held.Y - Around), Math.Max(y1, held.Y + Around));
         }
 
         // An edge that is nearly reached is shown; nobody stands beyond it unless the routine is wrong.

@@ -23,7 +23,7 @@ public sealed record Acted(int From, int To, IReadOnlyList<ActedPart> Parts, IRe
         var hero = Metres(source.Brief.Hero);
         var own = source.Brief.Attackers.Select(a => cards.Of(hero, Metres(a))).ToList();
         var moves = source.Steps.Where(s => s.HasTarget)
-            .Select(s => ActedMove.Of(s, own[s.Row.Attacker], course.Performers[s.Row.Attacker + 1])).OfType<ActedMove>().ToList();
+            .Select(s => ActedMove.Of(source.Scene, s, own[s.Row.Attacker], course.Performers[s.Row.Attacker + 1])).OfType<ActedMove>().ToList();
         List<ActedPart> parts = [.. course.Performers.Select(Part)];
         return new Acted(course.From, course.To, parts, [.. moves.SelectMany(m => m.Meetings).OrderBy(m => m.Time)], [.. ActedProp.Of(course, parts, moves)])
         {

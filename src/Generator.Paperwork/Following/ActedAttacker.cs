@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Figures.Bodies;
 using Generator.Figures.Posing;
 using Body = Generator.Figures.Bodies.Figure;
 
@@ -34,8 +35,14 @@ internal sealed class ActedAttacker(PerformerCourse course, IReadOnlyList<ActedM
             yield return new ActedKey(move.Contact, Laid(move, move.Card.Contact.Attacker!, move.Contact) ?? move.Placed(move.Card.Contact.Attacker!));
             var ends = course.Bodies.Where(b => b.From > move.Contact && b.From <= move.Ends + HalfCounts.PerCount).Select(b => (int)Math.Ceiling(b.From)).FirstOrDefault(move.Ends);
             var sold = move.Card.End.Attacker!;
-            yield return new ActedKey(ends, Laid(move, sold, ends) ?? Stage.Standing(sold, Stage.Of(course.PlaceAt(ends)), move.Turned));
+            yield return new ActedKey(ends, Laid(move, sold, ends) ?? Stage.Standing(sold, move.On(Stage.Of(course.PlaceAt(ends))), move.Turned));
             taken = ends + 1;
+            if (move.Onto is not null && course.BodyAt(ends) is null && ends + HalfCounts.PerCount <= to)
+            {
+                // Who is thrown onto something comes off it where the course has them.
+                taken += HalfCounts.PerCount;
+                yield return new ActedKey(taken - 1, Upright(cards.Of(course.FigureAt(taken - 1) == Figure.Kneeling ? Posture.Kneeling : Posture.Ready), taken - 1));
+            }
         }
 
         foreach (var key in Between(taken, to))
@@ -45,7 +52,7 @@ internal sealed class ActedAttacker(PerformerCourse course, IReadOnlyList<ActedM
     }
 
     private Body? Laid(ActedMove move, Body figure, double time) =>
-        course.BodyAt(time) is { } body && (time > move.Contact || course.BodyAt(move.Begins) is not null) ? Stage.Lying(figure, body) : null;
+        course.BodyAt(time) is { } body && (time > move.Contact || course.BodyAt(move.Begins) is not null) ? Stage.Lying(figure, body).Moved(new Vec(0, time > move.Contact ? move.Onto?.Y ?? 0 : 0, 0)) : null;
 
     /// <summary>What the course says of every half count; whoever is held, reacts or lies stays as the last move left them.</summary>
     private IEnumerable<ActedKey> Between(int from, int until)

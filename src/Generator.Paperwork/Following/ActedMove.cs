@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Figures.Bodies;
 using Generator.Figures.Posing;
+using Generator.Rules;
 using Generator.Rules.Replaying;
 using Body = Generator.Figures.Bodies.Figure;
 using Turn = Generator.Figures.Bodies.Turned;
@@ -18,7 +19,11 @@ namespace Generator.Paperwork.Following;
 internal sealed record ActedMove(Step Step, Card Card, int Begins, int Contact, int Ends, Vec Mark, double Turned)
 {
     /// <summary>Null where no picture is known of the move, or it concerns nobody else.</summary>
-    public static ActedMove? Of(Step step, Cards cards, PerformerCourse attacker)
+    /// <param name="scene">Brief and library.</param>
+    /// <param name="step">The move.</param>
+    /// <param name="cards">For the two who meet.</param>
+    /// <param name="attacker">The way of the other one through the routine.</param>
+    public static ActedMove? Of(Scene scene, Step step, Cards cards, PerformerCourse attacker)
     {
         var card = step switch
         {
@@ -41,8 +46,18 @@ internal sealed record ActedMove(Step Step, Card Card, int Begins, int Contact, 
         // On their feet the hero steps so far that both are as near as on the card; else the attacker comes so near.
         var stands = Math.Min(hero[Joint.Crown].Y, hero[Joint.Hips].Y) > 0.35 * hero.Stature;
         var mark = stands ? at - other.TurnedLeft(turned)[Joint.Hips].Level : hers;
-        return new ActedMove(step, card, Math.Min(begins, contact - 1), contact, Math.Max(contact + 1, step.Over), mark, turned);
+        return new ActedMove(step, card, Math.Min(begins, contact - 1), contact, Math.Max(contact + 1, step.Over), mark, turned) { Onto = OntoOf(scene, step, card) };
     }
+
+    /// <summary>How far beyond and above the place where the other one comes to be they land first, on the card: on the thing onto which they are thrown; nothing for who lands on the floor.</summary>
+    public Vec? Onto { get; private init; }
+
+    /// <summary>The place on which they land, for one on the floor.</summary>
+    public Vec On(Vec at) => Onto is { } onto ? at + (Turn.Leftwards(Turned) * onto) : at;
+
+    private static Vec? OntoOf(Scene scene, Step step, Card card) =>
+        step.Reaction?.Uses is { Use: ThingUse.ThrownOnto } && card.End.Attacker is { } flat && FigureThing.In(scene, step, card).End.Attacker is { } lies && lies[Joint.Hips].Y > flat[Joint.Hips].Y
+            ? lies[Joint.Hips] - flat[Joint.Hips] : null;
 
     /// <summary>A body of the card, on the floor.</summary>
     public Body Placed(Body figure) => figure.TurnedLeft(Turned).Moved(Mark);

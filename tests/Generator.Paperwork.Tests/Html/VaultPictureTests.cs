@@ -1,6 +1,7 @@
 using Generator.Domain;
 using Generator.Figures.Bodies;
 using Generator.Figures.Posing;
+using Generator.Paperwork.Following;
 using Generator.Paperwork.Html;
 using Generator.Rules;
 using Generator.Testing;

@@ -5,7 +5,7 @@ using Generator.Rules;
 using Generator.Rules.Replaying;
 using Generator.Rules.Rules;
 
-namespace Generator.Paperwork.Html;
+namespace Generator.Paperwork.Following;
 
 /// <summary>The thing of the room that a move is done with, as its picture shows it: at its height, and as far from whoever uses it as it is on the floor.</summary>
 internal static class FigureThing
@@ -25,12 +25,13 @@ internal static class FigureThing
         }
 
         return Needs(step).Select(n => Found(scene, step, n, card)).FirstOrDefault(f => f is not null) is (var thing, var edge) && scene.Book.Things.HeightOf(thing) is { } high
-            ? Surroundings.Beside(card, edge, DeepOf(thing), (double)high.Metres, LandsOnIt(step))
+            ? Surroundings.Beside(card, edge, DeepOf(thing), (double)high.Metres, LandsOnIt(step, card))
             : card;
     }
 
-    private static bool LandsOnIt(Step step) =>
-        step.Reaction?.Uses is { Use: ThingUse.ThrownOnto } && step.After.Attackers[step.Row.Attacker].Posture is Posture.OnBack or Posture.FaceDown or Posture.Out;
+    /// <summary>Whoever is thrown onto it lies on it in the picture, also where they come off it onto their knees afterwards.</summary>
+    private static bool LandsOnIt(Step step, Card card) =>
+        step.Reaction?.Uses is { Use: ThingUse.ThrownOnto } && card.End.Attacker is { } other && other[Joint.Hips].Y < Surroundings.Down * other.Stature;
 
     private static double DeepOf(Obstacle thing) => Math.Min(Surroundings.Deepest, (double)Math.Min(thing.Width.Value, thing.Depth.Value) / 100);
 
