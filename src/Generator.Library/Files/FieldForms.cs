@@ -62,17 +62,16 @@ internal static class FieldForms
         return null;
     }
 
-    /// <summary>A name that can be read on every paper; null when absent or after a problem.</summary>
+    /// <summary>A name that can be read on every paper, null when absent; after a problem as it stands, so that whoever goes by it elsewhere in the file is not refused for it again.</summary>
     public static string? Name(this ObjectReader reader, string field)
     {
         var name = reader.Text(field);
-        if (name is null || NameForm.Fault(name) is not var (message, maybe))
+        if (name is not null && NameForm.Fault(name) is var (message, maybe))
         {
-            return name;
+            reader.Refuse(field, message, maybe);
         }
 
-        reader.Refuse(field, message, maybe);
-        return null;
+        return name;
     }
 
     /// <summary>Texts out of a closed list of words; others are problems.</summary>

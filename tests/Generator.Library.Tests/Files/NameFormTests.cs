@@ -36,6 +36,14 @@ public class NameFormTests
         Assert.All([csv.ToText(), brief.ToText(), rows.ToText()], t => Assert.DoesNotContain(t, c => c is '\u2028' or (>= '\u200B' and <= '\u200F') or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069')));
     }
 
+    /// <summary>One fault of one name is one message, however often the file goes by the name.</summary>
+    [Fact]
+    public void A_refused_name_is_refused_once()
+    {
+        var brief = BriefReader.Parse(new SourceFile("x.json", """{ "length": { "counts": 24 }, "attackers": [ { "name": "Bru\u202Eno" }, { "name": "Piet" } ], "moments": [ { "attacker": "Bru\u202Eno", "technique": "shove off" } ] }"""), TinyBook.Book);
+        Assert.Single(brief.Problems);
+    }
+
     [Theory]
     [InlineData("小林")]
     [InlineData("Zoë")]
