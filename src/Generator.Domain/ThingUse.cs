@@ -3,8 +3,11 @@ namespace Generator.Domain;
 /// <summary>What may be done with a thing on the floor.</summary>
 public enum ThingUse
 {
-    /// <summary>Leant or sat on.</summary>
+    /// <summary>Leant on.</summary>
     Lean,
+
+    /// <summary>Sat on: as high as a seat.</summary>
+    Sit,
 
     /// <summary>Pushed off from, with foot, back or hands.</summary>
     PushOff,

@@ -9,6 +9,7 @@ public static class ThingWords
     public static string Of(ThingUse use) => use switch
     {
         ThingUse.Lean => "something to lean on",
+        ThingUse.Sit => "something as high as a seat, to sit down on",
         ThingUse.PushOff => "something to push off from",
         ThingUse.Slam => "something to be driven against",
         ThingUse.Bounce => "something that gives back, such as a rail",
@@ -35,7 +36,7 @@ public static class ThingWords
     /// <summary>What is done with a thing, before its name: "against", "over".</summary>
     public static string Before(ThingUse use) => use switch
     {
-        ThingUse.Lean => "on",
+        ThingUse.Lean or ThingUse.Sit => "on",
         ThingUse.PushOff or ThingUse.Climb or ThingUse.Bounce => "off",
         ThingUse.BendOver or ThingUse.Trip or ThingUse.Vault => "over",
         ThingUse.ThrownOnto => "onto",

@@ -25,6 +25,10 @@ public sealed class RigTests
         Assert.True(seen > 2000, $"{seen} bodies");
     }
 
+    /// <summary>What a record prints by itself holds all its properties, and one of them is a point again.</summary>
+    [Fact]
+    public void A_point_can_be_printed() => Assert.Equal("(0.5, -1, 0)", new Vec(0.5, -1, 0).ToString());
+
     [Fact]
     public void Half_way_from_one_turn_to_another_takes_the_shorter_way()
     {

@@ -26,9 +26,39 @@ public sealed class SurroundingsTests
         {
             var frame = s.Card!.Attacks ? s.Card.Start : s.Card.End;
             var ahead = s.Card.Contact.Hero is null || s.Card.Attacks;
-            Assert.True(s.Need!.Use == ThingUse.ThrownOnto || (ahead ? frame.Thing!.Value.To < frame.Attacker![Joint.Hips].Z : frame.Thing!.Value.From > frame.Attacker![Joint.Hips].Z), s.Card.Id);
+            Assert.True(s.Need!.Use is ThingUse.ThrownOnto or ThingUse.Sit || (ahead ? frame.Thing!.Value.To < frame.Attacker![Joint.Hips].Z : frame.Thing!.Value.From > frame.Attacker![Joint.Hips].Z), s.Card.Id);
         });
         Assert.All(all.Where(a => a.Need is null), a => Assert.DoesNotContain("#e4e4e4", CardPicture.Svg(a.Card!), StringComparison.Ordinal));
+    }
+
+    /// <summary>Whoever sits down on something is over it, with the seat at its height or next to it, and has stood in front of it.</summary>
+    [Fact]
+    public void Nobody_sits_down_beside_it()
+    {
+        List<(ThingNeed? Need, Card? Card)> all = [.. Library.Book.Techniques.Select(t => (t.Uses, Own.Pictured(t))), .. Library.Book.Reactions.Select(r => (r.Uses, Own.Pictured(r)))];
+        var sits = all.Where(a => a.Need?.Use == ThingUse.Sit).Select(a => a.Card!).ToList();
+        Assert.NotEmpty(sits);
+        Assert.All(sits, card =>
+        {
+            var (thing, sitting, standing) = (card.End.Thing!.Value, card.End.Attacker!, card.Start.Attacker!);
+            Assert.InRange(sitting[Joint.Hips].Z, thing.From, thing.To);
+            Assert.InRange(sitting[Joint.Hips].Y - (Skeleton.Thickness(Joint.Hips) * sitting.Stature) - thing.High, -0.001, 0.08);
+            Assert.DoesNotContain(Enum.GetValues<Joint>(), j => standing[j].Z > thing.From && standing[j].Z < thing.To);
+        });
+    }
+
+    /// <summary>Whoever is sent into somebody touches them and goes not through them.</summary>
+    [Fact]
+    public void Two_crash()
+    {
+        var crash = Library.Book.Reactions.Where(r => r.HitsSecond).Select(r => Own.Pictured(r)!).ToList();
+        Assert.NotEmpty(crash);
+        Assert.All(crash, card =>
+        {
+            var (one, other) = (card.Contact.Attacker!, card.Contact.Second!);
+            Assert.Equal(0, Clearing.Depth(one, other));
+            Assert.True(Clearing.Depth(one, other.Moved(new Vec(0, 0, 0.03))) > 0);
+        });
     }
 
     /// <summary>Whoever vaults has a part of them on the thing, and whoever is thrown onto one lies on it.</summary>

@@ -31,6 +31,9 @@ public readonly record struct Vec(double X, double Y, double Z)
 
     public double To(Vec other) => (other - this).Length;
 
+    /// <summary>"(0.1, 1.6, 0.4)": what a record prints by itself would hold its own <see cref="Unit"/>, and that one its own, without end.</summary>
+    public override string ToString() => FormattableString.Invariant($"({X}, {Y}, {Z})");
+
     /// <summary>What of this way does not go along <paramref name="axis"/>, which is one long.</summary>
     public Vec Beside(Vec axis) => this - (axis * Dot(axis));
 }

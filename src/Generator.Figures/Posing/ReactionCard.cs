@@ -1,4 +1,5 @@
 using Generator.Domain;
+using Generator.Figures.Bodies;
 using Generator.Figures.Poses;
 
 namespace Generator.Figures.Posing;
@@ -11,6 +12,9 @@ internal sealed class ReactionCard(PoseBook poses, (double Hero, double Attacker
 {
     /// <summary>From mark to mark where the shape says nothing; share of stature.</summary>
     private const double UsualDistance = 0.6;
+
+    /// <summary>By which somebody is put farther off until two bodies do not go through one another; metres.</summary>
+    private const double Nearer = 0.02;
 
     private readonly Pose guard = poses.Poses[poses.Postures[Posture.Ready]];
 
@@ -26,8 +30,8 @@ internal sealed class ReactionCard(PoseBook poses, (double Hero, double Attacker
             var middle = Named(shape.Contact.Pose, guard);
             return Of(
                 Single(falls ? "first" : "before", Named(shape.Start?.Pose, guard)),
-                Single(falls ? "then" : "sell", middle),
-                Single(falls ? "at the end" : "sell", Named(shape.End?.Pose, middle)));
+                Bumped(Single(falls ? "then" : "sell", middle)),
+                Bumped(Single(falls ? "at the end" : "sell", Named(shape.End?.Pose, middle))));
         }
     }
 
@@ -47,6 +51,23 @@ internal sealed class ReactionCard(PoseBook poses, (double Hero, double Attacker
     private Frame Left(Frame frame) => reaction.Prop is { Then: not PropFate.Keeps } ? frame : Arming.Of(frame, held, [], []);
 
     private Frame Single(string when, Pose pose) => new(when, null, Kinematics.Of(pose, statures.Attacker), 0);
+
+    /// <summary>With whoever the attacker is sent into, as near behind as two bodies can be.</summary>
+    private Frame Bumped(Frame frame)
+    {
+        if (!reaction.HitsSecond || frame.Attacker is not { } first)
+        {
+            return frame;
+        }
+
+        var second = Kinematics.Of(poses.Poses[poses.Postures[Posture.OffBalance]], statures.Attacker).Moved(new Vec(0, 0, first[Joint.Hips].Z));
+        while (Clearing.Depth(first, second) > 0)
+        {
+            second = second.Moved(new Vec(0, 0, -Nearer));
+        }
+
+        return frame with { Second = second };
+    }
 
     private Frame Pair(string when, Instant instant)
     {

@@ -151,7 +151,15 @@ internal sealed class TechniqueCard
     private Pose Sided(Pose pose) => shape.Side == Side.Left && technique.Side is not null ? pose.Mirrored : pose;
 
     private Frame Frame(string when, IReadOnlyList<Holding> holds, Pair pair, IReadOnlyList<Aim>? aims = null, IReadOnlyList<Aim>? otherAims = null, Figure? stood = null) =>
-        Arming.Of(new Frame(when, pair.Doer, pair.Other, pair.Missing) { Marks = pair.Marks, Gap = Aiming.Gap(pair.Doer, pair.Other, aims) ?? Aiming.Gap(pair.Other, stood ?? pair.Doer, otherAims) }, holds, aims ?? [], otherAims ?? [], aims is null ? null : Thrown, stood);
+        Arming.Of(new Frame(technique.HasNoTarget ? Alone(when) : when, pair.Doer, pair.Other, pair.Missing) { Marks = pair.Marks, Gap = Aiming.Gap(pair.Doer, pair.Other, aims) ?? Aiming.Gap(pair.Other, stood ?? pair.Doer, otherAims) }, holds, aims ?? [], otherAims ?? [], aims is null ? null : Thrown, stood);
+
+    /// <summary>Where nobody is met and nobody sells, the pictures only follow one another.</summary>
+    private static string Alone(string when) => when switch
+    {
+        "start" => "first",
+        "contact" => "then",
+        _ => "at the end",
+    };
 
     /// <summary>What flies at the contact.</summary>
     private PropNeed? Thrown => new[] { technique.Prop, attack?.Prop }.FirstOrDefault(p => p is { Then: PropFate.Throws });

@@ -62,6 +62,20 @@ internal static class FieldForms
         return null;
     }
 
+    /// <summary>Where something stands and how large it is; each field that is absent is a problem.</summary>
+    /// <param name="reader">The thing.</param>
+    /// <param name="example">Metres that the advice shows.</param>
+    public static void NeedsBox(this ObjectReader reader, string example)
+    {
+        foreach (var field in (ReadOnlySpan<string>)["x", "y", "width", "depth"])
+        {
+            if (!reader.Has(field))
+            {
+                reader.Missing(field, $"\"{field}\": {example}");
+            }
+        }
+    }
+
     /// <summary>A name that can be read on every paper, null when absent; after a problem as it stands, so that whoever goes by it elsewhere in the file is not refused for it again.</summary>
     public static string? Name(this ObjectReader reader, string field)
     {

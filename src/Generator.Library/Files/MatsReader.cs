@@ -12,14 +12,7 @@ internal static class MatsReader
         var mats = new List<Mat>();
         foreach (var entry in reader.Objects("mats"))
         {
-            foreach (var field in (ReadOnlySpan<string>)["x", "y", "width", "depth"])
-            {
-                if (!entry.Has(field))
-                {
-                    entry.Missing(field, $"\"{field}\": 2");
-                }
-            }
-
+            entry.NeedsBox("2");
             var mat = new Mat(
                 entry.Name("name") ?? "mat " + (mats.Count + 1).ToString(CultureInfo.InvariantCulture),
                 entry.Metres("x", Measures.Place) ?? default,

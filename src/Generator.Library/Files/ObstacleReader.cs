@@ -14,14 +14,7 @@ internal static class ObstacleReader
     /// <param name="isOffMark">It must not stand on the mark.</param>
     public static Obstacle Of(ObjectReader reader, int index, FloorPlan floor, ThingTable things, bool isOffMark)
     {
-        foreach (var field in (ReadOnlySpan<string>)["x", "y", "width", "depth"])
-        {
-            if (!reader.Has(field))
-            {
-                reader.Missing(field, $"\"{field}\": 0.5");
-            }
-        }
-
+        reader.NeedsBox("0.5");
         var obstacle = new Obstacle(
             reader.Name("name") ?? "obstacle " + (index + 1).ToString(CultureInfo.InvariantCulture),
             reader.Metres("x", Measures.Place) ?? floor.Width,

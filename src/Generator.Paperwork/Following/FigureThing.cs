@@ -24,14 +24,13 @@ internal static class FigureThing
             return Surroundings.Over(card, (double)height.Metres, DeepOf(under), technique.Travel is { } travel && Cards.IsBackwards(travel));
         }
 
-        return Needs(step).Select(n => Found(scene, step, n, card)).FirstOrDefault(f => f is not null) is (var thing, var edge) && scene.Book.Things.HeightOf(thing) is { } high
-            ? Surroundings.Beside(card, edge, DeepOf(thing), (double)high.Metres, LandsOnIt(step, card))
+        return Needs(step).Select(n => (n.Use, Where: Found(scene, step, n, card))).FirstOrDefault(f => f.Where is not null) is (var use, (var thing, var edge)) && scene.Book.Things.HeightOf(thing) is { } high
+            ? Surroundings.Beside(card, use, edge, use == ThingUse.ThrownOnto ? LongOf(thing) : DeepOf(thing), (double)high.Metres)
             : card;
     }
 
-    /// <summary>Whoever is thrown onto it lies on it in the picture, also where they come off it onto their knees afterwards.</summary>
-    private static bool LandsOnIt(Step step, Card card) =>
-        step.Reaction?.Uses is { Use: ThingUse.ThrownOnto } && card.End.Attacker is { } other && other[Joint.Hips].Y < Surroundings.Down * other.Stature;
+    /// <summary>Whoever lies on it lies along it.</summary>
+    private static double LongOf(Obstacle thing) => (double)Math.Max(thing.Width.Value, thing.Depth.Value) / 100;
 
     private static double DeepOf(Obstacle thing) => Math.Min(Surroundings.Deepest, (double)Math.Min(thing.Width.Value, thing.Depth.Value) / 100);
 

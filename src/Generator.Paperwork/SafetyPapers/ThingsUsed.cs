@@ -29,6 +29,7 @@ internal static class ThingsUsed
     private static string Done(ThingUse use) => use switch
     {
         ThingUse.Lean => "leant on",
+        ThingUse.Sit => "sat down on",
         ThingUse.PushOff => "pushed off from",
         ThingUse.Slam => "driven against",
         ThingUse.Bounce => "bounced off",

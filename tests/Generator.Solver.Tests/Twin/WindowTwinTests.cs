@@ -148,7 +148,7 @@ public sealed class WindowTwinTests(ITestOutputHelper output)
     {
         var two = new Brief { Length = new Length(64, null, 4), Acts = [], Judged = [], Attackers = [.. new[] { "Bruno", "Wanda" }.Select(n => new AttackerPart { Name = n, Skill = Skill.Stunt })] };
         var (compared, costs) = (0, new HashSet<int>());
-        for (var seed = 1; seed <= 3; seed++)
+        for (var seed = 1; seed <= 6; seed++)
         {
             var routine = Drafts.Rounds(two, seed, 1).Routine!;
             var scene = new Scene(routine.Brief with { Length = null, Judged = [FightRule.Thinning] }, Drafts.Book);
