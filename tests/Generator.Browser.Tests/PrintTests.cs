@@ -23,7 +23,7 @@ public sealed class PrintTests(Browser browser, Papers papers) : IClassFixture<B
     [InlineData("routine.html", "A4", 595, 842, 5, 7)]
     [InlineData("routine.html", "Letter", 612, 792, 5, 7)]
     [InlineData("part-bruno.html", "A4", 595, 842, 1, 3)]
-    [InlineData("part-zora.html", "Letter", 612, 792, 1, 3)]
+    [InlineData("part-zora.html", "Letter", 612, 792, 1, 4)]
     [InlineData("risk-assessment.html", "Letter", 612, 792, 4, 9)]
     public async Task Pages_print_on_both_papers_with_nothing_cut_off(string file, string paper, int width, int height, int fewest, int most)
     {
@@ -122,11 +122,11 @@ public sealed class PrintTests(Browser browser, Papers papers) : IClassFixture<B
     private static void Check(PdfDocument pdf, int width, int height, int fewest, int most)
     {
         Assert.InRange(pdf.NumberOfPages, fewest, most);
+        Assert.Empty(PrintedPages.Faults(pdf));
         foreach (var page in pdf.GetPages())
         {
             Assert.InRange(page.Width, width - 1.0, width + 1.0);
             Assert.InRange(page.Height, height - 1.0, height + 1.0);
-            Assert.True(page.GetWords().Count() > 12, $"page {page.Number} is all but empty");
             Assert.All(page.Letters.Where(l => l.Value.Trim().Length > 0), l => Assert.True(Holds(page, l), $"{l.Value} on page {page.Number} at {l.BoundingBox}"));
         }
     }

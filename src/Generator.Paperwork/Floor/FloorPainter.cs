@@ -11,12 +11,22 @@ namespace Generator.Paperwork.Floor;
 /// <summary>Draws the floor as it is used in a part of a routine.</summary>
 public sealed class FloorPainter
 {
-    /// <summary>Font size of labels, and of the hours round the clock.</summary>
+    /// <summary>Font size of labels.</summary>
     public const double Size = 16;
 
-    private const double HourSize = 12;
+    /// <summary>Font size of the hours round the clock.</summary>
+    private const double HourSize = 13;
+
+    /// <summary>Font size of everything on a small plan, so that it can still be read.</summary>
+    private const double SmallPlan = 17;
 
     private const double WidestName = 150;
+
+    /// <summary>So many units farther a label goes to keep off each piece of a path.</summary>
+    private const double OnPath = 6;
+
+    /// <summary>Breadth of the floor's edge, with a little air.</summary>
+    private const double EdgeBreadth = 5;
 
     /// <summary>From the side of a mat to the middle of its name.</summary>
     private const double Corner = 40;
@@ -25,6 +35,9 @@ public sealed class FloorPainter
     private const double WidestProp = 340;
 
     private static readonly int[] Hours = [0, 12, 6, 18, 2, 4, 8, 10, 14, 16, 20, 22];
+
+    /// <summary>How many of the hours there is room for on a small plan.</summary>
+    private const int MainHours = 4;
 
     private readonly PaperSource source;
     private readonly Course course;
@@ -58,6 +71,10 @@ public sealed class FloorPainter
         (source, course, Window, signs, people, this.cameras, this.isSmall) = (of.source, of.course, window, of.signs.On(window), new FloorPeople(of.source, window), cameras ?? of.cameras, isSmall);
 
     public PlanWindow Window { get; }
+
+    private double LabelSize => isSmall ? SmallPlan : Size;
+
+    private double RimSize => isSmall ? SmallPlan : HourSize;
 
     /// <summary>Draws on the whole floor instead of the part on which people are.</summary>
     public static FloorPainter OfAll(PaperSource source, Course course) => new(new FloorPainter(source, course), PlanWindow.Whole(source.Brief.Floor, PlanWindow.Side));
@@ -144,17 +161,19 @@ public sealed class FloorPainter
         placer.Take(ScaleBar);
         foreach (var marker in all)
         {
+            placer.Note(SignOf(marker));
             placer.Take(Shapes.Around(marker));
             var (sin, cos) = Math.SinCos(marker.Facing * Math.PI / 180);
             placer.Take(Box.Around(marker.At.X + (sin * Shapes.Radius * 1.5), marker.At.Y - (cos * Shapes.Radius * 1.5), 10, 10));
         }
 
-        foreach (var lens in lenses)
+        foreach (var (index, lens) in lenses.Index())
         {
+            placer.Note(SignOf(index, lens));
             placer.Take(LensSigns.RoomOf(lens));
         }
 
-        placer.TryAt("1 m", new Point(ScaleBar.Right + 16, ScaleBar.Y + 6), HourSize, "hour");
+        placer.TryAt("1 m", new Point(ScaleBar.Right + 16, ScaleBar.Y + 6), RimSize, "hour");
         PlaceHours(placer);
         ShunLines(placer, ways, lenses);
         var things = source.Brief.Floor.Obstacles.Select(o => Thing.Of(o, source.Brief.Floor, Window)).Where(t => t.Box.Overlaps(Window.Inner)).Select(t => t with { Box = t.Box.Within(Window.Inner) }).ToList();
@@ -175,22 +194,26 @@ public sealed class FloorPainter
         }
 
         List<Outline> bodies = [.. falls.Select(f => f.Body), .. markers.Select(m => (Marker: m, Body: course.Performers[m.Performer + 1].BodyAt(FloorPeople.SeenFrom(course.Performers[m.Performer + 1], from, to)))).Where(m => m.Body is not null).Select(m => people.OutlineOf(m.Marker.Performer, m.Body!.Value, m.Marker.Style))];
-        bodies.ForEach(placer.Cover);
+        foreach (var body in bodies)
+        {
+            placer.Cover(body);
+            placer.Note(SignOf(body));
+        }
 
         foreach (var marker in markers)
         {
             var performer = course.Performers[marker.Performer + 1];
-            placer.Near(opening is null ? people.NameOf(performer, from, FloorPeople.SeenFrom(performer, from, to)) : TextSize.Name(Page.Clean(performer.Name), Size, 120), marker.At, Shapes.Radius + 2, Size, $"who w{performer.Attacker + 1}");
+            placer.Near(opening is null ? people.NameOf(performer, from, FloorPeople.SeenFrom(performer, from, to)) : TextSize.Name(Page.Clean(performer.Name), Size, 120), SignOf(marker), LabelSize, $"who w{performer.Attacker + 1}");
         }
 
         for (var c = 0; c < lenses.Count; c++)
         {
-            placer.Near(signs.Text(cameras[c], steps), lenses[c].At, 9, Size, "lens", [.. things.Select(t => t.Box)]);
+            placer.Near(signs.Text(cameras[c], steps), SignOf(c, lenses[c]), LabelSize, "lens", [.. things.Select(t => t.Box)]);
         }
 
         foreach (var (fall, text) in falls)
         {
-            placer.Near(text, fall.Feet, Shapes.Radius, Size, "fall");
+            placer.Near(text, SignOf(fall), LabelSize, "fall");
         }
 
         // The name of a thing on another would be taken for its, and so would a camera's.
@@ -198,23 +221,23 @@ public sealed class FloorPainter
         var key = new PlanKey([.. things.Select(t => t.Name), .. doors.Select(d => d.Name), .. props.Select(p => p.Name), .. mats.Select(m => m.Name)], isSmall);
         for (var p = 0; p < props.Count; p++)
         {
-            placer.Near(key.Of(things.Count + doors.Count + p, WidestProp), props[p].At, LyingProp.Room, Size, "prop");
+            placer.Near(key.Of(things.Count + doors.Count + p, WidestProp), Sign.Of($"prop{p}", props[p].At, LyingProp.Room), LabelSize, "prop");
         }
 
         for (var d = 0; d < doors.Count; d++)
         {
-            placer.Near(key.Of(things.Count + d, WidestName), doors[d].At, 9, Size, "door");
+            placer.Near(key.Of(things.Count + d, WidestName), Sign.Of($"door{d}", doors[d].At, 9), LabelSize, "door");
         }
 
         for (var t = 0; t < things.Count; t++)
         {
-            placer.Near(key.Of(t, WidestName), Centre(things[t].Box), Math.Min(things[t].Box.Width, things[t].Box.Height) / 2, Size, "thing");
+            placer.Near(key.Of(t, WidestName), Sign.Of($"thing{t}", Centre(things[t].Box), Math.Min(things[t].Box.Width, things[t].Box.Height) / 2), LabelSize, "thing");
         }
 
         // People stand in the middle of a mat, so it is named at a corner.
         for (var m = 0; m < mats.Count; m++)
         {
-            placer.Near(key.Of(things.Count + doors.Count + props.Count + m, WidestName), new Point(mats[m].Box.X + Corner, mats[m].Box.Bottom - (Size / 2)), 0, Size, "mat");
+            placer.Near(key.Of(things.Count + doors.Count + props.Count + m, WidestName), Sign.Of($"mat{m}", new Point(mats[m].Box.X + Corner, mats[m].Box.Bottom - (Size / 2)), 0), LabelSize, "mat");
         }
 
         return new FloorPicture
@@ -234,26 +257,49 @@ public sealed class FloorPainter
         };
     }
 
-    /// <summary>The edge of the floor that is shown, paths and the lines along which hits read.</summary>
+    /// <summary>Paths and the lines along which hits read are shunned, and so is where only the drawing ends; the floor's own edge strikes out whatever stands on it.</summary>
     private void ShunLines(LabelPlacer placer, IEnumerable<Way> ways, IEnumerable<Lens> lenses)
     {
-        var floor = Window.Floor.Within(Window.Inner);
-        Point[] corners = [new(floor.X, floor.Y), new(floor.Right, floor.Y), new(floor.Right, floor.Bottom), new(floor.X, floor.Bottom)];
-        foreach (var line in ways.Select(w => w.Points).Concat(lenses.SelectMany(l => l.Reads.Select(r => (IReadOnlyList<Point>)[l.At, r]))).Append([.. corners, corners[0]]))
+        foreach (var way in ways)
+        {
+            placer.Shun(way.Points, cost: OnPath);
+        }
+
+        foreach (var line in lenses.SelectMany(l => l.Reads.Select(r => (IReadOnlyList<Point>)[l.At, r])))
         {
             placer.Shun(line);
         }
+
+        foreach (var (from, to, isTorn) in Window.Sides)
+        {
+            if (isTorn)
+            {
+                placer.Shun([from, to], cost: OnPath);
+            }
+            else
+            {
+                placer.Bar(from, to, EdgeBreadth);
+            }
+        }
     }
+
+    private static Sign SignOf(Marker marker) => Sign.Of(OwnerOf(marker.Performer), marker.At, Shapes.Radius + 2);
+
+    private static Sign SignOf(Outline body) => Sign.Of(OwnerOf(body.Performer), body);
+
+    private static Sign SignOf(int camera, Lens lens) => Sign.Of($"lens{camera}", lens.At, 9);
+
+    private static string OwnerOf(int performer) => $"performer{performer}";
 
     private static Point Centre(Box box) => new(box.X + (box.Width / 2), box.Y + (box.Height / 2));
 
     /// <summary>The hours round the floor; the four main ones come first when there is no room for all.</summary>
     private void PlaceHours(LabelPlacer placer)
     {
-        foreach (var hour in Hours)
+        foreach (var hour in Hours.Take(isSmall ? MainHours : Hours.Length))
         {
             var at = Window.Held(Place.At(hour, 100_000), -PlanWindow.HourOut);
-            placer.TryAt(new Bearing(hour).ToClockText() + ":00", at, HourSize, "hour");
+            placer.TryAt(new Bearing(hour).ToClockText() + ":00", at, RimSize, "hour");
         }
     }
 }

@@ -11,19 +11,22 @@ public sealed class LabelPlacer(double width, double height)
     /// <summary>A label this far from its marker gets a line to it.</summary>
     private const double Close = 10;
 
-    private const int Circles = 14;
+    private const int Circles = 18;
 
     private const double Widening = 9;
 
     private const int Directions = 32;
 
-    /// <summary>So many units farther a label goes to keep off a piece of a line.</summary>
+    /// <summary>So many units farther a label goes to keep off a piece of a thin line.</summary>
     private const double Crossing = 2;
+
+    /// <summary>So many units farther a label goes to stand nearer to its own sign than to another's.</summary>
+    private const double Mistaken = 25;
 
     /// <summary>So many units farther a label goes to keep its own line off something else that is read.</summary>
     private const double Overrunning = 15;
 
-    /// <summary>So many units farther a label goes to keep off whoever lies there: farther than there is room, and over the hours, for nothing can be read over a body.</summary>
+    /// <summary>So many units farther a label goes to keep off whoever lies there and off what is barred: farther than there is room, and over the hours, for nothing can be read over a body.</summary>
     private const double Covering = 1000;
 
     /// <summary>So many units farther a label goes to stay inside its home.</summary>
@@ -31,7 +34,9 @@ public sealed class LabelPlacer(double width, double height)
 
     private readonly Box sheet = new(0, 0, width, height);
     private readonly List<Box> taken = [];
-    private readonly List<Box> shunned = [];
+    private readonly List<(Box Box, double Cost)> shunned = [];
+    private readonly List<Box> barred = [];
+    private readonly List<Sign> signs = [];
     private readonly List<Outline> bodies = [];
     private readonly List<Label> labels = [];
     private double row = height;
@@ -48,22 +53,21 @@ public sealed class LabelPlacer(double width, double height)
     /// <summary>Keeps labels away from a box.</summary>
     public void Take(Box box) => taken.Add(box);
 
-    /// <summary>Keeps labels off a line of that breadth where there is room elsewhere.</summary>
-    public void Shun(IReadOnlyList<Point> line, double broad = 4)
-    {
-        foreach (var (from, to) in line.Zip(line.Skip(1)))
-        {
-            Shun(from, to, broad);
-        }
-    }
+    /// <summary>Keeps labels off a line where there is room elsewhere.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="broad">Its breadth.</param>
+    /// <param name="cost">So many units farther a label goes to keep off each piece of it.</param>
+    public void Shun(IReadOnlyList<Point> line, double broad = 4, double cost = Crossing) =>
+        shunned.AddRange(line.Zip(line.Skip(1)).SelectMany(l => Pieces(l.First, l.Second)).Select(p => (Box.Around(p.X, p.Y, broad, broad), cost)));
+
+    /// <summary>Keeps labels off a line over which nothing can be read: whatever finds no room elsewhere stands under the drawing.</summary>
+    public void Bar(Point from, Point to, double broad) => barred.AddRange(Pieces(from, to).Select(p => Box.Around(p.X, p.Y, broad, broad)));
+
+    /// <summary>Says that something is there, for which the label of something else must not be taken.</summary>
+    public void Note(Sign sign) => signs.Add(sign);
 
     /// <summary>Keeps labels off somebody who lies there, where there is room elsewhere on the drawing or under it.</summary>
     public void Cover(Outline body) => bodies.Add(body);
-
-    private void Shun(Point from, Point to, double broad)
-    {
-        shunned.AddRange(Pieces(from, to).Select(p => Box.Around(p.X, p.Y, broad, broad)));
-    }
 
     private static IEnumerable<Point> Pieces(Point from, Point to)
     {
@@ -87,33 +91,35 @@ public sealed class LabelPlacer(double width, double height)
         return true;
     }
 
-    /// <summary>Places a text round an anchor whose own marker reaches <paramref name="radius"/> far: as near as may be, but rather farther away than over a line.</summary>
+    /// <summary>Places a text round a sign: as near as may be, but rather farther away than over a line or nearer to another's.</summary>
     /// <param name="text">The text.</param>
-    /// <param name="anchor">What it speaks of.</param>
-    /// <param name="radius">How far its marker reaches.</param>
+    /// <param name="own">What it speaks of.</param>
     /// <param name="size">Font size.</param>
     /// <param name="kind">Kind of label.</param>
     /// <param name="off">What this one must not lie on either; null for nothing.</param>
-    public void Near(string text, Point anchor, double radius, double size, string kind, IReadOnlyList<Box>? off = null)
+    public void Near(string text, Sign own, double size, string kind, IReadOnlyList<Box>? off = null)
     {
         var fitted = TextSize.Fit(text, size, sheet.Width - (4 * Gap));
-        var box = BoxOf(fitted, anchor, size);
+        var box = BoxOf(fitted, own.Discs[0].At, size);
+        var rivals = signs.Where(s => !string.Equals(s.Owner, own.Owner, StringComparison.Ordinal)).ToList();
         var (best, least) = ((Label?)null, double.PositiveInfinity);
         for (var circle = 0; circle < Circles && circle * Widening < least; circle++)
         {
-            foreach (var candidate in Candidates(anchor, box, radius + Gap + (circle * Widening)).Where(c => IsFree(c) && off?.Any(o => o.Overlaps(c)) != true))
+            foreach (var candidate in own.Discs.SelectMany(d => Candidates(d.At, box, d.Radius + Gap + (circle * Widening))).Where(c => IsFree(c) && off?.Any(o => o.Overlaps(c)) != true))
             {
-                var label = new Label(fitted, candidate, size, kind, circle * Widening > Close ? anchor : null);
-                if ((circle * Widening) + Cost(label) is var cost && cost < least)
+                var gap = own.Gap(candidate);
+                var isMistaken = rivals.Exists(r => r.Gap(candidate) <= gap);
+                var label = new Label(fitted, candidate, size, kind, isMistaken || circle * Widening > Close ? own.End(candidate) : null);
+                if ((circle * Widening) + (isMistaken ? Mistaken : 0) + Cost(label) is var cost && cost < least)
                 {
                     (best, least) = (label, cost);
                 }
             }
         }
 
-        if (best is null || IsOnBody(best.Box))
+        if (best is null || IsStruck(best.Box))
         {
-            Under(fitted, anchor, box, size, kind);
+            Under(fitted, own, box, size, kind);
             return;
         }
 
@@ -122,7 +128,7 @@ public sealed class LabelPlacer(double width, double height)
 
     private double Cost(Label label)
     {
-        var crossed = (Crossing * shunned.Count(s => s.Overlaps(label.Box))) + (IsOnBody(label.Box) ? Covering : 0) + (Home.Holds(label.Box) ? 0 : Straying);
+        var crossed = shunned.Sum(s => s.Box.Overlaps(label.Box) ? s.Cost : 0) + (IsStruck(label.Box) ? Covering : 0) + (Home.Holds(label.Box) ? 0 : Straying);
         if (label.Leader is not { } end)
         {
             return crossed;
@@ -132,7 +138,7 @@ public sealed class LabelPlacer(double width, double height)
         return crossed + (Overrunning * taken.Count(t => !t.Holds(end) && along.Exists(t.Holds)));
     }
 
-    private bool IsOnBody(Box box) => bodies.Exists(b => b.Overlaps(box));
+    private bool IsStruck(Box box) => barred.Exists(b => b.Overlaps(box)) || bodies.Exists(b => b.Overlaps(box));
 
     private static Box BoxOf(string text, Point centre, double size) =>
         Box.Around(centre.X, centre.Y, TextSize.Width(text, size) + (2 * Gap), size * TextSize.Line);
@@ -148,14 +154,15 @@ public sealed class LabelPlacer(double width, double height)
         }
     }
 
-    private void Under(string text, Point anchor, Box box, double size, string kind)
+    private void Under(string text, Sign own, Box box, double size, string kind)
     {
         if (column > Gap && column + box.Width > sheet.Width)
         {
             (column, row) = (Gap, Height);
         }
 
-        Add(new Label(text, box with { X = column, Y = row }, size, kind, anchor));
+        var place = box with { X = column, Y = row };
+        Add(new Label(text, place, size, kind, own.End(place)));
         column += box.Width + (2 * Gap);
         Height = Math.Max(Height, row + box.Height + Gap);
     }
@@ -166,7 +173,7 @@ public sealed class LabelPlacer(double width, double height)
         taken.Add(label.Box);
         if (label.Leader is { } end)
         {
-            Shun(label.Box.Nearest(end), end, 1);
+            Shun([label.Box.Nearest(end), end], 1);
         }
     }
 }

@@ -98,6 +98,19 @@ public sealed class PlanWindow
     /// <summary>What is shown, without the margin.</summary>
     public Box Inner => new(Margin, Margin, Width - (2 * Margin), Height - (2 * Margin) - Foot);
 
+    /// <summary>The four sides of the floor as far as it is shown, each torn where only the drawing ends.</summary>
+    public IEnumerable<(Point From, Point To, bool IsTorn)> Sides
+    {
+        get
+        {
+            var shown = Floor.Within(Inner);
+            yield return (new Point(shown.X, shown.Y), new Point(shown.Right, shown.Y), shown.Y > Floor.Y + 0.5);
+            yield return (new Point(shown.Right, shown.Y), new Point(shown.Right, shown.Bottom), shown.Right < Floor.Right - 0.5);
+            yield return (new Point(shown.Right, shown.Bottom), new Point(shown.X, shown.Bottom), shown.Bottom < Floor.Bottom - 0.5);
+            yield return (new Point(shown.X, shown.Bottom), new Point(shown.X, shown.Y), shown.X > Floor.X + 0.5);
+        }
+    }
+
     public Point Mark => Of(Place.Mark);
 
     public Point Of(Place place) => new(((place.X - left) * Scale) + Margin, ((top - place.Y) * Scale) + Margin);

@@ -48,12 +48,12 @@ public static class TextSize
         return "…";
     }
 
-    /// <summary>A name, or as many of its words as fit; one of which not even the first fits is cut.</summary>
+    /// <summary>A name, or as many of its words as fit, but none that only leads on to the next, as "von" does; one of which not even the first fits is cut.</summary>
     public static string Name(string name, double size, double width)
     {
         for (var shorter = name; shorter.Length > 0; shorter = shorter[..Math.Max(0, shorter.LastIndexOf(' '))].TrimEnd())
         {
-            if (Width(shorter, size) <= width)
+            if (Width(shorter, size) <= width && (shorter.Length == name.Length || !LeadsOn(shorter)))
             {
                 return shorter;
             }
@@ -61,6 +61,9 @@ public static class TextSize
 
         return Fit(name, size, width);
     }
+
+    /// <summary>Its last word, not its only one, begins with a small letter.</summary>
+    private static bool LeadsOn(string name) => name.LastIndexOf(' ') is > 0 and var space && char.IsLower(name[space + 1]);
 
     /// <summary>The same behind a sign.</summary>
     public static string Name(string sign, string name, double size, double width) => sign + Name(name, size, width - Width(sign, size));

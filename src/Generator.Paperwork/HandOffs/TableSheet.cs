@@ -17,6 +17,9 @@ internal static class TableSheet
     /// <summary>Widths in letters: of any column at the least, of one whose texts wrap at the most, of the one that warns, of one aside.</summary>
     private const int Narrowest = 4, Widest = 24, Narrow = 16, Aside = 22;
 
+    /// <summary>So many letters stand beside one another on a sheet of paper that lies across, A4 or Letter, at 70 % of their size: smaller ones are hard to read.</summary>
+    public const int Across = 190;
+
     /// <summary>What a cell needs beside its letters, and a heading for the arrow of its filter.</summary>
     private const int Rim = 1, Arrow = 3;
 
@@ -27,7 +30,7 @@ internal static class TableSheet
             new SheetProperties(new PageSetupProperties { FitToPage = true }) { TabColor = table.IsForbidden ? new TabColor { Rgb = "FF8C1420" } : null },
             new SheetDimension { Reference = $"A1:{last}" },
             new SheetViews(View(table.IsForbidden ? 2 : 1, isFirst)),
-            new Columns(table.Columns.Select((_, i) => new Column { Min = (uint)i + 1, Max = (uint)i + 1, Width = Width(table, i), CustomWidth = true })),
+            new Columns(Widths(table).Select((w, i) => new Column { Min = (uint)i + 1, Max = (uint)i + 1, Width = w, CustomWidth = true })),
             new SheetData(table.Rows.Select((r, i) => Row(table, i + 1, r)).Prepend(Row(table, 0, [.. table.Columns.Select(Cell.Of)]))),
             new AutoFilter { Reference = $"A1:{last}" },
             new PrintOptions { GridLines = true },
@@ -59,6 +62,24 @@ internal static class TableSheet
         };
     }
 
+    /// <summary>As wide as what they hold; where the printed ones are wider than paper together, the widest give way, so that their texts wrap, but no word is broken and no heading cut.</summary>
+    private static double[] Widths(Table table)
+    {
+        double[] widths = [.. table.Columns.Select((_, i) => Width(table, i))];
+        double[] roomy = [.. widths.Select((w, i) => Math.Min(w, Least(table, i, Arrow)))], bare = [.. widths.Select((w, i) => Math.Min(w, Least(table, i, 0)))];
+        var printed = table.Columns.Count - table.Aside;
+        foreach (var least in new[] { roomy, bare })
+        {
+            while (widths.Take(printed).Sum() > Across && Enumerable.Range(0, printed).Where(c => widths[c] > least[c]).ToList() is { Count: > 0 } broad)
+            {
+                var widest = broad.MaxBy(c => widths[c]);
+                widths[widest] = Math.Max(least[widest], widths[widest] - 1);
+            }
+        }
+
+        return widths;
+    }
+
     private static double Width(Table table, int column)
     {
         if (column >= table.Columns.Count - table.Aside)
@@ -66,10 +87,18 @@ internal static class TableSheet
             return Aside;
         }
 
-        var heading = table.Columns[column].Split(' ').Max(Page.LengthOf) + Arrow;
         var texts = table.Rows.Select(r => Page.LengthOf(Shown(r[column]))).DefaultIfEmpty(0).Max();
-        return Math.Max(heading, Math.Clamp(texts, Narrowest, table.IsForbidden && column == 0 ? Narrow : Widest)) + Rim;
+        return Math.Max(Heading(table, column) + Arrow, Math.Clamp(texts, Narrowest, table.IsForbidden && column == 0 ? Narrow : Widest)) + Rim;
     }
+
+    /// <summary>What the longest word of a column needs, at most the most that a column gets.</summary>
+    private static double Least(Table table, int column, int arrow)
+    {
+        var words = table.Rows.SelectMany(r => Shown(r[column]).Split(' ')).Select(Page.LengthOf).DefaultIfEmpty(0).Max();
+        return Math.Max(Heading(table, column) + arrow, Math.Clamp(words, Narrowest, Widest)) + Rim;
+    }
+
+    private static int Heading(Table table, int column) => table.Columns[column].Split(' ').Max(Page.LengthOf);
 
     private static Row Row(Table table, int row, IReadOnlyList<Cell> cells) =>
         new(cells.Select((c, i) => c == Cell.Empty ? null : CellOf(c, Address(i, row), Look(table, row, i))).OfType<DocumentFormat.OpenXml.Spreadsheet.Cell>()) { RowIndex = (uint)row + 1 };

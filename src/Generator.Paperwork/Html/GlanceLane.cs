@@ -11,6 +11,9 @@ public sealed record GlanceLane
     /// <summary>"▲! 1 unsafe": what is found of them; empty for nothing.</summary>
     public required string Alarms { get; init; }
 
+    /// <summary>"▲! 1": the same without the words, where they find no room.</summary>
+    public required string AlarmSigns { get; init; }
+
     /// <summary>"2 falls, out c40": what stands out, in words.</summary>
     public required string Facts { get; init; }
 

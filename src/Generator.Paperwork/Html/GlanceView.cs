@@ -9,7 +9,7 @@ namespace Generator.Paperwork.Html;
 /// <summary>The whole fight in one picture: weight over time and a lane for each performer, laid out for a wide screen and paper, or for a phone.</summary>
 public sealed class GlanceView
 {
-    private const double Names = 120;
+    private const double Names = 132;
 
     private readonly PaperSource source;
 
@@ -36,7 +36,7 @@ public sealed class GlanceView
 
     public double Left => IsWide ? Names : 6;
 
-    public double Right => IsWide ? Width - 190 : Width - 20;
+    public double Right => IsWide ? Width - 220 : Width - 20;
 
     /// <summary>Height of a lane; on a phone the words stand above it.</summary>
     public double Lane => IsWide ? 30 : 44;
@@ -67,13 +67,27 @@ public sealed class GlanceView
     }
 
     /// <summary>What is said of a lane, in one line, or in two where one would be too small to read; on a phone what is found of them goes before what the signs show as well.</summary>
-    public IReadOnlyList<string> Lines(GlanceLane lane) => TextSize.Width(lane.Told, Said) <= ToldWidth ? [lane.Told] : IsWide ? [lane.Alarms, lane.Facts] : [lane.Alarms];
+    public IReadOnlyList<string> Lines(GlanceLane lane)
+    {
+        if (Fits(lane.Told))
+        {
+            return [lane.Told];
+        }
+
+        var alarms = Fits(lane.Alarms) ? lane.Alarms : lane.AlarmSigns;
+        return IsWide ? [alarms, lane.Facts] : [alarms];
+    }
+
+    private bool Fits(string told) => TextSize.Width(told, Said) <= ToldWidth;
 
     /// <summary>Room for what is said of a lane.</summary>
     public double ToldWidth => IsWide ? Width - Right - 26 : 200;
 
-    /// <summary>Size of what is said of a lane.</summary>
-    public const double Said = 13;
+    /// <summary>Size of what is said of a lane, of its counts and of the numbers over the bars; the wide picture is shown smaller, beside another.</summary>
+    public double Said => IsWide ? 15.5 : 13;
+
+    /// <summary>Size of a name.</summary>
+    public double Named => IsWide ? 16 : 14;
 
     /// <summary>The picture for who cannot see it.</summary>
     public string InWords =>
@@ -87,7 +101,7 @@ public sealed class GlanceView
         foreach (var moment in source.Verdict.Grave.Where(f => f.Move > 0).GroupBy(f => f.Count.Value).OrderBy(g => g.Key))
         {
             var text = FindingView.Of(moment.MaxBy(f => f.Severity)!).Sign + " " + Words.CountTag(moment.Key);
-            var (x, half) = (X(moment.Key), TextSize.Width(text, 13) / 2);
+            var (x, half) = (X(moment.Key), TextSize.Width(text, Said) / 2);
             var fits = x - half > free;
             free = fits ? x + half + 4 : free;
             yield return (x, fits ? text : string.Empty);
@@ -101,13 +115,14 @@ public sealed class GlanceView
         var grave = source.Verdict.Grave.Where(f => f.Move > 0 && f.Move <= source.Steps.Count && source.Steps[f.Move - 1].Target == who).ToList();
         var steps = Shape.Steps.Where(s => who < 0 || s.Concerns(who) || s.Row.Attacker == who).ToList();
         var enters = who < 0 || Shape.Steps.Count == 0 ? 0 : Math.Max(0, Shape.Steps[0].Before.Attackers[who].Entrance);
-        var alarms = grave.GroupBy(f => f.Severity).OrderByDescending(g => g.Key).Select(g => $"{FindingView.Of(g.First()).Sign} {Words.Number(g.Count())} {Words.Of(g.Key)}");
+        var alarms = grave.GroupBy(f => f.Severity).OrderByDescending(g => g.Key).Select(g => (Sign: $"{FindingView.Of(g.First()).Sign} {Words.Number(g.Count())}", Word: Words.Of(g.Key))).ToList();
         var facts = new[] { Words.Many(wear.Falls, "fall"), left is { } gone ? (gone.RunsOff ? "runs off " : "out ") + Words.CountTag(gone.Time) : string.Empty };
         return new GlanceLane
         {
             Performer = who,
             Name = Page.Clean(who < 0 ? source.Brief.Hero.Name : source.Brief.Attackers[who].Name),
-            Alarms = string.Join(", ", alarms),
+            Alarms = string.Join(", ", alarms.Select(a => $"{a.Sign} {a.Word}")),
+            AlarmSigns = string.Join(", ", alarms.Select(a => a.Sign)),
             Facts = string.Join(", ", facts.Where(t => t.Length > 0)),
             Middle = LanesTop + (row * Lane) + (IsWide ? 15 : 30),
             From = X(enters),

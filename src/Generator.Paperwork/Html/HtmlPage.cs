@@ -72,12 +72,16 @@ internal static partial class HtmlPage
             var root = await renderer.RenderComponentAsync<TBody>(ParameterView.FromDictionary(parameters));
             return root.ToHtmlString();
         });
-        return Empty().Replace(string.Join('\n', Lean(rendered.GetAwaiter().GetResult())), "<$1/>");
+        return Paths().Replace(Empty().Replace(string.Join('\n', Lean(rendered.GetAwaiter().GetResult())), "<$1/>"), m => m.Value.Replace(" -", "-", StringComparison.Ordinal).Replace(",-", "-", StringComparison.Ordinal));
     }
 
     /// <summary>Shapes of a picture, which hold nothing, close themselves.</summary>
     [GeneratedRegex("""<((?:path|rect|circle|ellipse|use|line)(?:\s+[\w:-]+="[^"]*")*)\s*></(?:path|rect|circle|ellipse|use|line)>""")]
     private static partial Regex Empty();
+
+    /// <summary>Paths, in which a minus parts numbers as well as a blank or a comma does.</summary>
+    [GeneratedRegex(" d=\"[^\"]*\"")]
+    private static partial Regex Paths();
 
     /// <summary>Without empty lines and the blanks round a line.</summary>
     private static IEnumerable<string> Lean(string text) => text.ReplaceLineEndings("\n").Split('\n').Select(l => l.Trim()).Where(l => l.Length > 0);

@@ -96,7 +96,7 @@ public sealed class RoutineView
             Moves = [.. Moves.Skip(phrase.First - 1 + own).Take(phrase.Moves - own)],
             Floor = Painter.Of(steps),
             FloorWords = InWords(steps[0], from, to),
-            Tracks = TrackScore.Of(Course, starts, from, to, TrackScore.Beside),
+            Tracks = TrackScore.Of(Course, starts, from, to),
             From = from,
             To = to,
         };

@@ -65,7 +65,7 @@ public static class FightCallSheet
                 continue;
             }
 
-            yield return $"Used: {Page.Clean(obstacle.Name)}, {how}. {string.Join(" ", ThingsUsed.Checks(source, obstacle))} Checked by: ____";
+            yield return $"Used: {Page.Clean(obstacle.Name)}, {how}. {string.Join(" ", ThingsUsed.Checks(source, obstacle))} Checked by: {Block.Blank}";
         }
 
         foreach (var check in PropsSheet.Checks(source))

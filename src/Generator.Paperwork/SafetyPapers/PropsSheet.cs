@@ -31,7 +31,7 @@ public static class PropsSheet
         for (var p = 0; p < source.Brief.Props.Count; p++)
         {
             var kind = source.Scene.Book.Props.Find(source.Brief.Props[p].Kind);
-            yield return $"Prop: {PropLines.NameOf(source.Scene, p)}, {Opens(source, p)}. {kind?.Check} Checked by {kind?.CheckedBy ?? "the fight captain"}: ____";
+            yield return $"Prop: {PropLines.NameOf(source.Scene, p)}, {Opens(source, p)}. {kind?.Check} Checked by {kind?.CheckedBy ?? "the fight captain"}: {Block.Blank}";
         }
     }
 
@@ -51,7 +51,7 @@ public static class PropsSheet
         }
 
         yield return Block.Item("  kept safe: ", kind?.Safety ?? string.Empty);
-        yield return Block.Item("  [ ] ", $"{kind?.Check} Checked by {kind?.CheckedBy ?? "the fight captain"}: ____");
+        yield return Block.Item("  [ ] ", $"{kind?.Check} Checked by {kind?.CheckedBy ?? "the fight captain"}: {Block.Blank}");
         yield return Block.Gap;
     }
 

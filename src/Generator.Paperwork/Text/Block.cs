@@ -9,7 +9,8 @@ public sealed record Block(BlockKind Kind, string Text, string Mark, IReadOnlyLi
 {
     private const int Indent = 2;
 
-    private const string Blank = "______________________";
+    /// <summary>A line to sign on: 5 cm and more, printed at ten or twelve letters an inch.</summary>
+    public const string Blank = "________________________";
 
     public static Block Gap { get; } = new(BlockKind.Gap, string.Empty, string.Empty, []);
 
@@ -51,7 +52,7 @@ public sealed record Block(BlockKind Kind, string Text, string Mark, IReadOnlyLi
         BlockKind.Heading => [Mark.Length == 0 ? Text.ToUpperInvariant() : $"{Text.ToUpperInvariant()}  {Mark}"],
         BlockKind.Item => Page.Hang(Mark, Text),
         BlockKind.Columns or BlockKind.Row => Page.Row(Indent, Cells),
-        BlockKind.Field when Mark.Length == 0 => Page.Row(Indent, (Text, 24), (Blank + Blank, 44)),
+        BlockKind.Field when Mark.Length == 0 => Page.Row(Indent, (Text, 24), (new string('_', 44), 44)),
         BlockKind.Field => Page.Row(Indent, (Text, 24), (Mark, 14), ("signed " + Blank, 32)),
         BlockKind.Rule => [Page.Line('=')],
         BlockKind.Typed => Text.TrimEnd('\n').Split('\n'),

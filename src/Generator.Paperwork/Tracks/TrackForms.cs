@@ -66,7 +66,6 @@ public static class TrackForms
     {
         Doing.Attack or Doing.Fall => width * 0.62,
         Doing.Enters or Doing.ComesIn => width - (2 * Tip),
-        Doing.Finishes => width - Tip - 3,
         _ => width - 4,
     };
 

@@ -23,20 +23,20 @@ public static class TrackScore
     /// <summary>Height of the ruler above the rows: phrases, then counts.</summary>
     public const double Ruler = 40;
 
-    /// <summary>Font size.</summary>
+    /// <summary>Font size of what has none of its own; the style sheet has it too.</summary>
     public const double Size = 15;
+
+    /// <summary>As the drawing has it; null for the usual one.</summary>
+    public static string? SizeOf(double size) => Svg.Number(size) is var text && text == Svg.Number(Size) ? null : text;
 
     /// <summary>Font size in a wedge.</summary>
     private const double WordSize = 12;
 
-    /// <summary>Smaller text is left out: forms are told without it.</summary>
-    private const double LeastSize = 10;
+    /// <summary>Smaller text is left out, since it could not be read on paper: forms are told without it.</summary>
+    private const double LeastSize = 12;
 
-    /// <summary>Most counts in a line on a phone.</summary>
+    /// <summary>Most counts in a line on a phone, and beside a plan.</summary>
     public const int Short = 9;
-
-    /// <summary>Most counts in a line beside a plan.</summary>
-    public const int Beside = 11;
 
     /// <summary>Most counts in a line across a sheet or a wide screen.</summary>
     public const int Long = 17;
@@ -101,11 +101,20 @@ public static class TrackScore
         _ => string.Empty,
     };
 
-    /// <summary>A box with its word where that is fit to be read in it, or with the number of its move, which stands in every one.</summary>
+    /// <summary>A box with its word, or with "m7" for its move, which is "7" in a short one; nothing where neither is fit to be read in it.</summary>
     public static TrackBox Box(double x, double width, Doing doing, string text)
     {
-        var size = TextSize.Within(text, doing is Doing.Attack or Doing.Fall ? WordSize : Size, TrackForms.Room(doing, width));
-        return size < LeastSize && text == Word(doing) ? new TrackBox(x, width, doing, string.Empty, Size) : new TrackBox(x, width, doing, text, size);
+        var most = doing is Doing.Attack or Doing.Fall ? WordSize : Size;
+        string[] forms = text == Word(doing) ? [text] : [text, text.TrimStart('m')];
+        foreach (var form in forms)
+        {
+            if (TextSize.Within(form, most, TrackForms.Room(doing, width)) is var size && size >= LeastSize)
+            {
+                return new TrackBox(x, width, doing, form, size);
+            }
+        }
+
+        return new TrackBox(x, width, doing, string.Empty, Size);
     }
 
     private static double X(double names, int from, int time) => names + ((time - from) * Half);

@@ -46,6 +46,35 @@ public class WorkbookTests
         Assert.Equal(hostile.Select(Plain), back.Select(Plain));
     }
 
+    /// <summary>A count that is whole can be sorted and reckoned with; only "4&amp;" is none.</summary>
+    [Fact]
+    public void Whole_counts_of_the_routine_are_numbers()
+    {
+        var table = RoutineSheet.Of(Ferry.Routine, Ferry.Source.Head);
+        foreach (var name in new[] { "count", "entrance" })
+        {
+            var cells = table.Rows.Select(r => r[table.Columns.ToList().IndexOf(name)]).Where(c => c != Paperwork.HandOffs.Cell.Empty).ToList();
+            Assert.Contains(cells, c => c.Value is not null);
+            Assert.All(cells.Where(c => c.Value is null), c => Assert.EndsWith("&", c.Text, StringComparison.Ordinal));
+        }
+    }
+
+    /// <summary>One page wide, at 70 % or more: 10 inches of Letter across, a letter being 7 of 96 pixels an inch wide.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Sheets_print_large_enough_to_be_read(bool everything)
+    {
+        var table = everything ? Moves with { Columns = [.. Moves.Columns, "to mark", "way m", "by"], Rows = [.. Moves.Rows.Select(r => (IReadOnlyList<Paperwork.HandOffs.Cell>)[.. r, Paperwork.HandOffs.Cell.Of("cold-store door"), Paperwork.HandOffs.Cell.Number(1.25m, 2), Paperwork.HandOffs.Cell.Of("Wanda-Marie von der Hohenwarte")])] } : Moves;
+        using var document = Open(Paperwork.HandOffs.Workbook.Of(Ferry.Source.Head, table.Under(Ferry.Source.Head), Tracks));
+        foreach (var part in document.WorkbookPart!.WorksheetParts)
+        {
+            var widths = part.Worksheet!.Descendants<Column>().Select(c => c.Width!.Value).ToList();
+            var aside = widths.Count > 15 ? 3 : 0;
+            Assert.InRange(widths.SkipLast(aside).Sum(), 50, 10 * 96 / 7.0 / 0.7);
+        }
+    }
+
     [Fact]
     public void The_same_tables_give_the_same_bytes() => Assert.Equal(Paperwork.HandOffs.Workbook.Of(Ferry.Source.Head, Moves, Tracks), Paperwork.HandOffs.Workbook.Of(Ferry.Source.Head, Moves, Tracks));
 

@@ -19,8 +19,8 @@ public sealed class PropsSheetTests
         Assert.Contains("before: in Bruno's right hand", Sheet, StringComparison.Ordinal);
         Assert.Contains("shakes it out of the hand left; then on the floor at", Sheet, StringComparison.Ordinal);
         Assert.Contains("then broken", Sheet, StringComparison.Ordinal);
-        Assert.Contains("Checked by the fight captain: ____", Sheet, StringComparison.Ordinal);
-        Assert.Contains("Checked by the props master: ____", Sheet, StringComparison.Ordinal);
+        Assert.Contains("Checked by the fight captain: " + new string('_', 24), Sheet, StringComparison.Ordinal);
+        Assert.Contains("Checked by the props master: " + new string('_', 24), Sheet, StringComparison.Ordinal);
     }
 
     /// <summary>Twelve runs and a fifth of them, rounded up.</summary>

@@ -31,7 +31,7 @@ public sealed class ThingsUsedTests
     {
         var sheet = string.Join(' ', FightCallSheet.Of(Source, Hazards.Of(Source)).Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
         Assert.Contains("Used: back wall, driven against (", sheet, StringComparison.Ordinal);
-        Assert.Contains("Checked by: ____", sheet, StringComparison.Ordinal);
+        Assert.Contains("Checked by: " + new string('_', 24), sheet, StringComparison.Ordinal);
         Assert.Contains("Obstacle: bollard stands on its marks", sheet, StringComparison.Ordinal);
     }
 
