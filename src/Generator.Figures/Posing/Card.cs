@@ -34,6 +34,9 @@ public sealed record Card(string Id, string Name, Side Side, Frame Start, Frame 
     /// <summary>The end looks no other than the contact.</summary>
     public bool EndsAsItMet => Same(Contact, End);
 
+    /// <summary>Its record: a frame holds its own mirror image, and that one the frame, so that all of it has no end.</summary>
+    public override string ToString() => Id;
+
     private static bool Same(Frame one, Frame other) => Same(one.Hero, other.Hero) && Same(one.Attacker, other.Attacker)
         && one.Props.Count == other.Props.Count && one.Props.Zip(other.Props).All(p => p.First.Kind == p.Second.Kind && p.First.Hand.To(p.Second.Hand) < 0.02 && p.First.Far.To(p.Second.Far) < 0.02);
 

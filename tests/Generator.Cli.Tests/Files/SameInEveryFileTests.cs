@@ -98,7 +98,7 @@ public class SameInEveryFileTests
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 
-    /// <summary>Some draft of a random brief, with an odd note in it; null where two rounds find none.</summary>
+    /// <summary>Some draft of a random brief, with an odd note in it, and now and then an attack from elsewhere, which drafts seldom have; null where two rounds find none.</summary>
     private static Routine? Draft(int seed)
     {
         var chance = new Chance(seed);
@@ -118,7 +118,7 @@ public class SameInEveryFileTests
         }
 
         routine = StanceNotes.Written(new Scene(routine.Brief, Book), routine);
-        return routine with { Moves = [.. routine.Moves.Select((m, i) => i == 0 ? m with { Note = chance.One(["", "=SUM(A1)", "two\nlines", " kept", "'-"]) } : m)] };
+        return routine with { Moves = [.. routine.Moves.Select((m, i) => i == 0 ? m with { Note = chance.One(["", "=SUM(A1)", "two\nlines", " kept", "'-"]) } : m.Attack is not null && chance.Percent(5) ? m with { From = new Bearing(chance.Whole(0, 23)) } : m)] };
     }
 
     private static string Audited(Routine routine) => AuditJson.Of(Audit.Of(new Scene(routine.Brief, Book), routine), []);
