@@ -60,6 +60,26 @@ public sealed class PrintTests(Browser browser, Papers papers) : IClassFixture<B
         Assert.Equal(0, await sheet.Eval<int>("[...document.querySelectorAll('.move > .figure')].filter(f => f.getBoundingClientRect().bottom > f.parentElement.getBoundingClientRect().bottom + 1).length"));
     }
 
+    /// <summary>The head of a phrase and its warning at the foot of a page say nothing without the floor below them.</summary>
+    [Fact]
+    public async Task The_head_of_a_phrase_stands_with_its_floor()
+    {
+        await using var sheet = await browser.Open(papers.Of("routine.html"));
+        using var pdf = PdfDocument.Open(await sheet.Page.PdfAsync(new() { Format = "A4", PreferCSSPageSize = true, PrintBackground = true }));
+        var heads = 0;
+        foreach (var page in pdf.GetPages())
+        {
+            var words = page.GetWords().ToList();
+            foreach (var head in words.Where(w => w.Text == "Phrase" && w.Letters[0].PointSize > 12))
+            {
+                Assert.Contains(words, w => w.Text == "12:00" && w.BoundingBox.Top < head.BoundingBox.Bottom);
+                heads++;
+            }
+        }
+
+        Assert.Equal(2, heads);
+    }
+
     /// <summary>A page on which one line of a list is left is not worth turning to.</summary>
     [Fact]
     public async Task A_short_list_of_checks_is_not_cut_over_two_pages()

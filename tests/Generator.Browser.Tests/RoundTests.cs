@@ -37,6 +37,27 @@ public sealed class RoundTests(Browser browser, Papers papers) : IClassFixture<B
         Assert.True(seen > 1000, $"{seen} joints");
     }
 
+    /// <summary>A screen that is filled is filled with the fight, in the round and as a plan; and what its buttons and its picture need is all on it.</summary>
+    [Fact]
+    public async Task Full_screen_makes_the_fight_larger()
+    {
+        await using var sheet = await browser.Open(papers.Of("routine.html"), new BrowserNewContextOptions { ViewportSize = new ViewportSize { Width = 1280, Height = 720 } });
+        foreach (var (view, picture) in new[] { ("free", "#scene"), ("plan", "#stage") })
+        {
+            await sheet.Page.Locator($"[name=seen][value={view}]").CheckAsync();
+            var before = (await sheet.Page.Locator(picture).BoundingBoxAsync())!;
+            await sheet.Page.Locator("#full").ClickAsync();
+            await sheet.Page.WaitForFunctionAsync("document.fullscreenElement !== null");
+            var filled = (await sheet.Page.Locator(picture).BoundingBoxAsync())!;
+            Assert.True(filled.Width * filled.Height > 1.25 * before.Width * before.Height, $"{view}: {before.Width} x {before.Height}, then {filled.Width} x {filled.Height}");
+            Assert.True(filled.Y >= 0 && filled.Y + filled.Height <= 720, $"{view}: from {filled.Y} to {filled.Y + filled.Height}");
+            Assert.True((await sheet.Page.Locator("#play").BoundingBoxAsync())!.Y < 660);
+            await sheet.Page.Keyboard.PressAsync("Escape");
+            await sheet.Page.EvaluateAsync("document.fullscreenElement ? document.exitFullscreen() : null");
+            await sheet.Page.WaitForFunctionAsync("document.fullscreenElement === null");
+        }
+    }
+
     [Fact]
     public async Task It_is_seen_from_the_floor_from_above_and_from_each_camera()
     {

@@ -264,6 +264,7 @@ const playback = () => {
   byId("speeds").addEventListener("change", event => setSpeed(Number(event.target.value)));
   byId("full").hidden = !document.fullscreenEnabled;
   byId("full").addEventListener("click", fill);
+  document.addEventListener("fullscreenchange", draw);
   byId("names").addEventListener("change", showNames);
   byId("finding")?.addEventListener("click", nextFinding);
   player.addEventListener("keydown", onKey);

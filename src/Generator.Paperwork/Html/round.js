@@ -214,7 +214,7 @@ const inTheRound = (data, canvas, told) => {
   function draw(moment) {
     told.last = moment;
     if (canvas.hidden) return;
-    const dense = Math.min(2, window.devicePixelRatio || 1), [wide, high] = [Math.round(canvas.clientWidth * dense), Math.round(canvas.clientWidth * 0.7 * dense)];
+    const dense = Math.min(2, window.devicePixelRatio || 1), [wide, high] = [Math.round(canvas.clientWidth * dense), Math.round((document.fullscreenElement ? canvas.clientHeight : canvas.clientWidth * 0.7) * dense)];
     if (canvas.width !== wide || canvas.height !== high) [canvas.width, canvas.height] = [wide, high];
     if (!inks) paint();
     const bodies = people.map(p => bodyAt(p, moment.time));

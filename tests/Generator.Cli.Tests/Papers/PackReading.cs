@@ -121,7 +121,8 @@ internal static partial class PackReading
                 yield return new Fact(Pages, "count of a move", head.Text.TrimEnd(':'), count.Text ?? string.Empty);
             }
 
-            foreach (Match move in Move(cast[0]).Matches(text))
+            // The heading of the next phrase may follow a move, in bold as its cells are.
+            foreach (Match move in Move(cast[0]).Matches(Phrase().Replace(text, "|")))
             {
                 var number = move.Groups["number"].Value;
                 string Said(string group) => move.Groups[group].Value.Replace("*", string.Empty, StringComparison.Ordinal).Trim();

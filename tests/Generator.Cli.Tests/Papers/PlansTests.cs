@@ -33,7 +33,7 @@ public partial class PlansTests(ITestOutputHelper output)
     public void Edges_obstacles_cameras_and_ways_in_are_where_they_are_on_every_plan_and_on_the_whole_floor()
     {
         var plans = 0;
-        for (var seed = 1; seed <= 40; seed++)
+        for (var seed = 1; seed <= 64; seed++)
         {
             var brief = OnAnyFloor(new Chance(seed));
             var routine = RandomRoutine.Of(seed, Made.Book);
