@@ -56,7 +56,7 @@ public class WorkbookReadBackTests
                 var words = rows.SelectMany(r => ((string?)r[column] ?? string.Empty).Split(' ')).Max(w => w.Length);
                 Assert.True(widths[column] >= words, $"{sheet["name"]}, {rows[0][column]}: {widths[column]} for {words} letters");
                 var longest = rows.Skip(1).Max(r => ((string?)r[column] ?? string.Empty).Length);
-                Assert.True(widths[column] >= longest || ((bool)sheet["wraps"]![column]!), $"{sheet["name"]}, {rows[0][column]}: {widths[column]} for {longest} letters on one line");
+                Assert.True(widths[column] >= longest || (bool?)sheet["wraps"]![column] == true, $"{sheet["name"]}, {rows[0][column]}: {widths[column]} for {longest} letters on one line");
             }
 
             // A letter of 11 points is 5.25 points wide, and a page across has 770 points between its margins.
