@@ -20,7 +20,7 @@ public class WorkbookReadBackTests
         print(json.dumps([{
             'name': s.title, 'frozen': s.freeze_panes, 'filter': s.auto_filter.ref, 'all': s.dimensions, 'area': s.print_area, 'heading': s.print_title_rows,
             'fits': s.sheet_properties.pageSetUpPr.fitToPage, 'across': s.page_setup.fitToWidth, 'down': s.page_setup.fitToHeight, 'orientation': s.page_setup.orientation, 'foot': s.oddFooter.right.text, 'head': s.oddHeader.center.text,
-            'widths': [s.column_dimensions[c[0].column_letter].width for c in s.columns], 'wraps': [c[1].alignment.wrap_text for c in s.columns],
+            'widths': [s.column_dimensions[c[0].column_letter].width for c in s.columns], 'wraps': [all(t.alignment.wrap_text for t in c[1:] if isinstance(t.value, str)) for c in s.columns],
             'formats': [sorted({x.number_format for x in c[1:] if isinstance(x.value, (int, float))}) for c in s.columns],
             'rows': [list(r) for r in s.iter_rows(values_only=True)]} for s in book]))
         """;
